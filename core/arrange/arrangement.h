@@ -1,0 +1,89 @@
+#pragma once
+
+#include "core/arrange/voicing.h"
+#include "core/harp/hand.h"
+#include "core/harp/harp.h"
+#include "core/harp/levers.h"
+#include "core/tune/playing.h"
+#include "core/tune/tune.h"
+
+#include <optional>
+#include <vector>
+
+namespace arrange {
+
+// One time a position is played.
+struct Occurrence {
+    int playedBar = 0; // index into Playing::bars
+    int pass = 1;
+    music::Moment at; // where the position begins, in played time
+    friend bool operator==(Occurrence const&, Occurrence const&) = default;
+};
+
+// One chord span that carries one voicing. With passes as written a position is played on every
+// pass of its bar; with varied passes each pass is a position of its own.
+struct Position {
+    int bar = 0;      // index into Tune::bars
+    music::Length at; // from the start of that bar
+    music::Length span;
+    music::Chord chord;
+    std::vector<Occurrence> played; // at least one
+    friend bool operator==(Position const&, Position const&) = default;
+};
+
+struct ArrangedPosition {
+    Position position;
+    Voicing voicing;
+    bool locked = false;
+    friend bool operator==(ArrangedPosition const&, ArrangedPosition const&) = default;
+};
+
+// Fingers of one written melody note, one for each of its pitches from the lowest.
+struct NoteFingers {
+    int bar = 0;  // index into Tune::bars
+    int note = 0; // index into Bar::notes
+    std::vector<int> fingers;
+    friend bool operator==(NoteFingers const&, NoteFingers const&) = default;
+};
+
+// The one value behind sound, screen, sheet and exports.
+struct Arrangement {
+    tune::Tune tune; // as arranged: moved to the key it is played in
+    int transposedSemitones = 0;
+    harp::Harp harp;
+    harp::HandModel hand;
+    harp::Level level;
+    harp::LeverTimeline levers;
+    tune::Tempo tempo;
+    tune::Playing playing;                   // of `tune`
+    std::vector<ArrangedPosition> positions; // in written order
+    std::vector<NoteFingers> rightFingers; // in written order, every sounding note that begins
+};
+
+// One note of either hand in played time: what the plan file lists and the sound plays.
+struct HandNote {
+    music::Moment at;
+    music::Length held;
+    harp::Side hand = harp::Side::Right;
+    int string = 0;
+    music::Pitch pitch; // what sounds as the levers stand
+    int finger = 1;
+    std::optional<int> position; // index into playedPositions; only left-hand notes have one
+    int rollOrder = 0;
+    bool fromTune = true;
+    int playedBar = 0;
+    friend bool operator==(HandNote const&, HandNote const&) = default;
+};
+
+// A position each time it is played, in the order of playing.
+struct PlayedPosition {
+    int position = 0; // index into Arrangement::positions
+    Occurrence when;
+};
+std::vector<PlayedPosition> playedPositions(Arrangement const& arrangement);
+
+// All notes of both hands by time, then from the lowest string. `position` counts in the order
+// of playedPositions.
+std::vector<HandNote> handNotes(Arrangement const& arrangement);
+
+} // namespace arrange

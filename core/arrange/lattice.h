@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+#include "core/arrange/score.h"
+
+#include <optional>
+#include <vector>
+
+namespace arrange {
+
+// A playable voicing for one position, with what the score says of it alone.
+struct Candidate {
+    Voicing voicing;
+    Account account{};
+    Points cost = 0; // total of the account
+};
+
+// What the solver sees: every position, its candidates, and what each pair of neighbours costs.
+struct Lattice {
+    std::vector<Position> positions;
+    std::vector<std::vector<Candidate>> candidates; // one list for each position, never empty
+    std::vector<std::vector<Points>> pairs; // pairs[i][a * candidates[i + 1].size() + b]
+    std::vector<std::optional<int>> locks;  // candidate the arranger has committed, if any
+
+    Points pair(std::size_t position, std::size_t a, std::size_t b) const
+    {
+        return pairs[position][a * candidates[position + 1].size() + b];
+    }
+};
+
+// A choice of one candidate for each position and its cost.
+struct Choice {
+    std::vector<int> candidates;
+    Points cost = 0;
+    friend bool operator==(Choice const&, Choice const&) = default;
+};
+
+// The best whole arrangement, and what every other candidate would add to it.
+struct Solution {
+    Choice best;
+    std::vector<std::vector<Points>>
+        regrets; // for each position and candidate; 0: in a best one
+};
+
+} // namespace arrange

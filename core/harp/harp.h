@@ -1,0 +1,85 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/music/pitch.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace harp {
+
+// A lever is either down (the open string) or up (the string sounds a semitone higher).
+enum class Lever { Down, Up };
+
+struct HarpString {
+    music::Pitch open; // with the lever down
+    bool hasLever = true;
+    double gapMm = 15;  // to the next higher string
+    bool wound = false; // stiff lever, longer ring
+    friend bool operator==(HarpString const&, HarpString const&) = default;
+};
+
+enum class StringColour { Red, Blue, White }; // C, F (black or blue), all others [trade-1.3]
+constexpr StringColour colourOf(HarpString const& s)
+{
+    return s.open.letter == music::Letter::C   ? StringColour::Red
+           : s.open.letter == music::Letter::F ? StringColour::Blue
+                                               : StringColour::White;
+}
+
+// One lever harp as its owner tunes it. Index 0 is the lowest, longest string; the reader
+// counts from 1.
+class Harp {
+public:
+    // Faults: StringsOutOfOrder unless each string is one letter above the one before.
+    static base::Result<Harp> make(std::string id, std::string name, music::PitchName tuning,
+                                   std::vector<HarpString> strings);
+
+    std::string const& id() const { return m_id; }
+    std::string const& name() const { return m_name; }
+    music::PitchName tuning() const { return m_tuning; } // the major key of all levers down
+    std::span<HarpString const> strings() const { return m_strings; }
+    int count() const { return static_cast<int>(m_strings.size()); }
+    HarpString const& string(int index) const
+    {
+        return m_strings[static_cast<std::size_t>(index)];
+    }
+
+    friend bool operator==(Harp const&, Harp const&) = default;
+
+private:
+    std::string m_id;
+    std::string m_name;
+    music::PitchName m_tuning;
+    std::vector<HarpString> m_strings;
+};
+
+// What a string sounds.
+constexpr music::Pitch sounding(HarpString const& s, Lever lever)
+{
+    return {s.open.letter, s.open.alter + (lever == Lever::Up ? 1 : 0), s.open.octave};
+}
+
+// The string on which a written pitch lies (its letter and octave); none beyond the ends.
+std::optional<int> stringFor(Harp const& harp, music::Pitch pitch);
+
+// Lever position that sounds the pitch on this string; none if it cannot be had there.
+std::optional<Lever> leverFor(HarpString const& string, music::Pitch pitch);
+
+// Distance in mm between two strings, always positive.
+double distanceMm(Harp const& harp, int from, int to);
+
+// Seconds in which the ring of a string falls by 60 dB: the working model of plain and wound
+// strings [trade-2.2].
+double ringSeconds(HarpString const& string);
+
+// Harp octaves count from the top and change between E and F: middle C is 4, C2 is 6
+// [trade-1.2].
+int harpOctave(music::Pitch pitch);
+
+// "F♯3 (string 18)": for the reader.
+std::string stringName(Harp const& harp, int index);
+
+} // namespace harp

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/harp/harp.h"
+#include "core/music/key.h"
+#include "core/music/time.h"
+
+#include <vector>
+
+namespace harp {
+
+enum class Side { Left, Right };
+
+// One lever for each string, lowest first.
+using LeverSetting = std::vector<Lever>;
+
+// The levers that give a key its signature on this harp. Fault: KeyBeyondTuning naming the
+// first letter that the tuning or a missing lever cannot give.
+base::Result<LeverSetting> settingFor(Harp const& harp, music::Key key);
+
+// A lever turned while playing. The hand that turns it plucks nothing strictly between freeFrom
+// and freeTo; the string rings neither before (it is silent or damped) nor changes a note still
+// wanted.
+struct Flip {
+    music::Moment at; // in played time
+    music::Moment freeFrom;
+    music::Moment freeTo;
+    int string = 0;
+    Lever to = Lever::Up;
+    Side hand = Side::Left;
+    int playedBar = 0; // index into tune::Playing::bars
+    friend bool operator==(Flip const&, Flip const&) = default;
+};
+
+// What the levers do through a whole performance. Flips are ordered by time.
+struct LeverTimeline {
+    LeverSetting setup;
+    std::vector<Flip> flips;
+    friend bool operator==(LeverTimeline const&, LeverTimeline const&) = default;
+};
+
+// The lever of a string at a moment; a flip counts from its own moment on.
+Lever leverAt(LeverTimeline const& levers, int string, music::Moment at);
+music::Pitch pitchAt(Harp const& harp, LeverTimeline const& levers, int string,
+                     music::Moment at);
+
+// "Set levers: A♮ E♮ B♮ F♯" for whole letters, "only 4B♮" for single strings: for the head of
+// the sheet. Names only what differs from all levers down.
+std::string setupLine(Harp const& harp, LeverSetting const& setup);
+
+} // namespace harp

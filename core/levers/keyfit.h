@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/harp/hand.h"
+#include "core/harp/harp.h"
+#include "core/harp/levers.h"
+#include "core/music/key.h"
+#include "core/tune/tune.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace levers {
+
+// One way to have a tune on a harp: moved by an interval, with what it takes.
+struct KeyFit {
+    music::Key key;
+    music::Interval moved; // from the written pitch, octave included
+    bool possible = false;
+    std::optional<base::Fault> why; // where it is not possible
+    harp::LeverSetting setup;
+    int flips = 0;
+    int roomBelow = 0;  // strings below the lowest melody note
+    int rank = 0;       // cost by which fits are ordered, lower first
+    std::string reason; // a sentence for the arranger
+};
+
+// Every transposition and octave near the written one, the best first. The written key leads
+// among equals.
+std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
+                            harp::Level const& level);
+
+} // namespace levers

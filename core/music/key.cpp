@@ -1,0 +1,69 @@
+#include "core/music/key.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace music {
+
+namespace {
+
+struct ModeWord {
+    std::string_view start; // lower case; three letters decide, as in ABC 2.1, section 3.1.14
+    Mode mode;
+};
+constexpr std::array modeWords{
+    ModeWord{"maj", Mode::Ionian},  ModeWord{"ion", Mode::Ionian},
+    ModeWord{"dor", Mode::Dorian},  ModeWord{"phr", Mode::Phrygian},
+    ModeWord{"lyd", Mode::Lydian},  ModeWord{"mix", Mode::Mixolydian},
+    ModeWord{"min", Mode::Aeolian}, ModeWord{"aeo", Mode::Aeolian},
+    ModeWord{"loc", Mode::Locrian}};
+
+} // namespace
+
+Key keyOf(int wanted, Mode mode)
+{
+    Key key{PitchName{}, mode};
+    int const away = wanted - signature(key);
+    key.tonic = nameAtFifths(fifths(key.tonic) + away);
+    return key;
+}
+
+std::string_view modeName(Mode mode)
+{
+    constexpr std::array names{"major",      "dorian", "phrygian", "lydian",
+                               "mixolydian", "minor",  "locrian"};
+    return names[static_cast<std::size_t>(mode)];
+}
+
+std::string shown(Key key) { return shown(key.tonic) + ' ' + std::string(modeName(key.mode)); }
+
+std::string plain(Key key)
+{
+    constexpr std::array endings{"", "dor", "phr", "lyd", "mix", "m", "loc"};
+    return plain(key.tonic) + endings[static_cast<std::size_t>(key.mode)];
+}
+
+std::optional<Key> keyFrom(std::string_view text)
+{
+    std::size_t end = text.empty() ? 0 : 1;
+    while (end < text.size() && (text[end] == '#' || text[end] == 'b')) ++end;
+    // "Bb" is B flat; a lone "b" behind the letter belongs to the note, never to a mode.
+    while (end < text.size() &&
+           (text.substr(end).starts_with("♯") || text.substr(end).starts_with("♭")))
+        end += std::string_view("♯").size();
+    auto const tonic = pitchNameFrom(text.substr(0, end));
+    if (!tonic) return std::nullopt;
+
+    std::string mode;
+    for (char c : text.substr(end))
+        if (!std::isspace(static_cast<unsigned char>(c)))
+            mode += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    if (mode.empty()) return Key{*tonic, Mode::Ionian};
+    if (mode == "m") return Key{*tonic, Mode::Aeolian};
+    auto const word = std::find_if(modeWords.begin(), modeWords.end(),
+                                   [&mode](ModeWord w) { return mode.starts_with(w.start); });
+    if (word == modeWords.end()) return std::nullopt;
+    return Key{*tonic, word->mode};
+}
+
+} // namespace music

@@ -1,0 +1,63 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/music/meter.h"
+#include "core/music/time.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace pattern {
+
+// One note of a shape: a degree counted along the strings from the chord's root string (1 is
+// the root, 8 its octave, -2 the fifth below) and the finger that plays it (1 thumb .. 4).
+struct PatternNote {
+    int degree = 1;
+    int finger = 4;
+    friend bool operator==(PatternNote const&, PatternNote const&) = default;
+};
+
+// A left-hand shape. Its name is its degrees, "1-5-8", with "+" between notes plucked together.
+struct Pattern {
+    std::string name;
+    std::vector<PatternNote> notes;  // in playing order
+    bool together = false;           // a block: all notes at once (rolled where wide)
+    bool rolls = false;              // may be spread low to high when out of block reach
+    int level = 1;                   // from which level on
+    int lowestRoot = 0;              // MIDI key below which the root is not placed; 0: none
+    std::vector<std::string> meters; // "6/8" ...; empty: any
+    std::string feel;                // one plain sentence for the arranger
+    friend bool operator==(Pattern const&, Pattern const&) = default;
+};
+
+// How the notes of a shape fall in a bar or part of one.
+struct Rhythm {
+    std::string name;
+    music::Meter meter;
+    music::Length span;                  // of what it fills: a bar, or half of one
+    int notes = 3;                       // of the pattern it is for
+    std::vector<music::Length> onsets;   // from the start of the span
+    std::vector<std::vector<int>> plays; // for each onset: indices into Pattern::notes
+    friend bool operator==(Rhythm const&, Rhythm const&) = default;
+};
+
+struct PatternBook {
+    std::vector<Pattern> patterns;
+    std::vector<Rhythm> rhythms;
+};
+
+// Reads "1-5-8", "1 5 8", "1-5+8", "1+5+8" with default fingers by the width of each interval.
+// Fault: BadPattern with the offending part.
+base::Result<Pattern> patternFrom(std::string_view text);
+
+// Lowest and highest degree, and the strings from one to the other inclusive.
+int lowestDegree(Pattern const& pattern);
+int highestDegree(Pattern const& pattern);
+inline int stringsSpanned(Pattern const& p) { return highestDegree(p) - lowestDegree(p) + 1; }
+
+// The string a degree stands on: always d - 1 strings above the root string. Degree 0 is the
+// string below the root, -2 the fifth below it [trade].
+constexpr int stringOf(int rootString, int degree) { return rootString + degree - 1; }
+
+} // namespace pattern

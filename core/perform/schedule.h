@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+
+#include <optional>
+#include <vector>
+
+namespace perform {
+
+// Seconds begin here; everything above counts in whole notes.
+using Seconds = double;
+
+// One thing a string does. Strings ring on until they are plucked again or muffled.
+struct Event {
+    enum class Kind { Pluck, Damp };
+    Seconds at = 0;
+    Kind kind = Kind::Pluck;
+    int string = 0;
+    int midi = 60;     // what sounds as the levers stand
+    int velocity = 80; // 1 to 127
+    harp::Side hand = harp::Side::Right;
+    std::optional<int> position; // of a left-hand note: index into arrange::playedPositions
+    friend bool operator==(Event const&, Event const&) = default;
+};
+
+// What to hear of an arrangement, and how.
+struct Hearing {
+    int firstPlayedBar = 0;
+    int lastPlayedBar = -1;  // inclusive; -1: to the end
+    double tempoScale = 1.0; // 0.25 to 1.5
+    bool left = true;        // false: the left hand is muted
+    bool right = true;
+    bool countIn = false;    // a bar of clicks before
+    Seconds rollGap = 0.045; // between the notes of a roll; the whole roll stays within a third
+                             // of a beat [science-9]
+};
+
+struct BarStart {
+    int playedBar = 0;
+    Seconds at = 0;
+};
+
+struct Click {
+    Seconds at = 0;
+    bool accented = false;
+};
+
+// Events in order of time; at the same time damps come before plucks, low strings first.
+struct Schedule {
+    std::vector<Event> events;
+    std::vector<BarStart> bars;
+    std::vector<Click> clicks;
+    Seconds counted =
+        0; // where the last counted beat ends: the point from which a loop starts again
+    Seconds ringing = 0; // where the last string has faded
+};
+
+// Each onset is asked for afresh from its exact place; rounded lengths are never added up.
+Schedule scheduled(arrange::Arrangement const& arrangement, Hearing const& hearing);
+
+} // namespace perform

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "core/arrange/lattice.h"
+#include "core/arrange/score.h"
+#include "core/harp/hand.h"
+#include "core/harp/harp.h"
+#include "core/music/key.h"
+#include "core/pattern/pattern.h"
+#include "core/tune/tune.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace proposal {
+
+// What the arranger has committed at one position: a voicing that the solver must keep.
+// The position is named by its bar, place and pass, so that it survives other changes.
+struct Lock {
+    int bar = 0; // index into Tune::bars
+    music::Length at;
+    int pass = 1;
+    arrange::Voicing voicing;
+    friend bool operator==(Lock const&, Lock const&) = default;
+};
+
+enum class Passes { Written, Varied };
+
+// Which key to play in: the written one, the best that harp and tune allow, or a named one.
+struct AsWritten {
+    friend bool operator==(AsWritten const&, AsWritten const&) = default;
+};
+struct BestKey {
+    friend bool operator==(BestKey const&, BestKey const&) = default;
+};
+using KeyWish = std::variant<BestKey, AsWritten, music::Key>;
+
+// Everything a proposal depends on. A value: the same brief gives the same proposal.
+struct Brief {
+    tune::Tune tune; // as read
+    harp::Harp harp;
+    harp::HandModel hand;
+    harp::Level level;
+    pattern::PatternBook book;
+    arrange::Weights weights;
+    KeyWish key = BestKey{};
+    std::optional<double> quartersPerMinute; // none: the tune's own or usual tempo
+    Passes passes = Passes::Written;
+    std::vector<Lock> locks;
+};
+
+} // namespace proposal

@@ -1,0 +1,98 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace sheet {
+
+// All places and sizes are in millimetres from the top left corner of the page, y downwards.
+struct Point {
+    double x = 0;
+    double y = 0;
+    friend bool operator==(Point const&, Point const&) = default;
+};
+
+// What a mark is for: the painter chooses its colour, tests and screens tell marks apart.
+enum class Ink {
+    Music,
+    Staff,
+    Words,
+    Chord,
+    PatternLabel,
+    Finger,
+    Lever,
+    Caution,
+    RedString,
+    BlueString,
+    Quiet
+};
+
+enum class Face { Roman, Italic, Bold, Sans, SansBold };
+enum class Anchor { Left, Centre, Right };
+
+// A character of the SMuFL music font; its origin lies on the baseline as the font has it.
+struct Glyph {
+    char32_t code = 0;
+    Point at;
+    double staffSpaceMm = 1.75; // a quarter of the staff's height; the font's em is four spaces
+    Ink ink = Ink::Music;
+};
+struct Words {
+    std::string text;    // UTF-8
+    Point at;            // on the baseline
+    double heightMm = 3; // of the em
+    Face face = Face::Roman;
+    Anchor anchor = Anchor::Left;
+    Ink ink = Ink::Words;
+};
+struct Line {
+    Point from;
+    Point to;
+    double thicknessMm = 0.2;
+    Ink ink = Ink::Music;
+    bool dashed = false;
+};
+// A filled shape: beams, blocks.
+struct Shape {
+    std::vector<Point> corners;
+    Ink ink = Ink::Music;
+};
+// A filled crescent between two cubic curves: ties and slurs.
+struct Bow {
+    Point from, control1, control2, to;
+    double thicknessMm = 0.35; // at the middle
+    Ink ink = Ink::Music;
+};
+struct Circle {
+    Point centre;
+    double radiusMm = 1;
+    double thicknessMm = 0; // 0: filled
+    Ink ink = Ink::Music;
+};
+
+using Primitive = std::variant<Glyph, Words, Line, Shape, Bow, Circle>;
+
+// One drawn thing and what it belongs to, so that a screen can light it and find it under a
+// click.
+struct Mark {
+    Primitive what;
+    std::optional<int> bar;      // index into Tune::bars
+    std::optional<int> position; // index into Arrangement::positions
+};
+
+struct Page {
+    double widthMm = 210;
+    double heightMm = 297;
+    std::vector<Mark> marks;
+};
+
+// The printed thing: what screen, PDF, SVG and PNG are painted from.
+struct Document {
+    std::string title;
+    std::string author;
+    std::vector<Page> pages;
+};
+
+} // namespace sheet

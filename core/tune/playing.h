@@ -1,0 +1,55 @@
+#pragma once
+
+#include "core/tune/tune.h"
+
+#include <vector>
+
+namespace tune {
+
+// One bar as it is played, repeats and endings followed. Pass 1 is the first time through the
+// bar.
+struct PlayedBar {
+    int bar = 0; // index into Tune::bars
+    int pass = 1;
+    music::Moment at; // from the first played note, which is at 0
+    friend bool operator==(PlayedBar const&, PlayedBar const&) = default;
+};
+
+// One melody pitch as it is played, ties joined.
+struct PlayedNote {
+    music::Moment at;
+    music::Length held;
+    music::Pitch pitch;
+    int playedBar = 0; // index into Playing::bars, where the note begins
+    int note = 0;      // index into Bar::notes there
+    int ofChord = 0;   // index into Note::pitches
+    friend bool operator==(PlayedNote const&, PlayedNote const&) = default;
+};
+
+// The tune played out. Notes are ordered by time, then from the lowest pitch.
+struct Playing {
+    std::vector<PlayedBar> bars;
+    std::vector<PlayedNote> notes;
+    music::Length total;
+};
+
+// Follows repeats, endings and the order of parts. Unrolling is bounded (at most 4,000 bars); a
+// tune that would go beyond is played as written once.
+Playing played(Tune const& tune);
+
+// One chord as it governs a stretch of one written bar: the frame for one left-hand voicing.
+// Chords that last over bar lines give one span a bar.
+struct ChordSpan {
+    int bar = 0;      // index into Tune::bars
+    music::Length at; // from the start of the bar
+    music::Length length;
+    music::Chord chord;
+    std::optional<int> pass; // where this chord stands only one time through
+    friend bool operator==(ChordSpan const&, ChordSpan const&) = default;
+};
+
+// In written order. Bars before the first chord have none; "first time" and "second time"
+// chords give two spans at the same place.
+std::vector<ChordSpan> chordSpans(Tune const& tune);
+
+} // namespace tune

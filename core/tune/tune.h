@@ -1,0 +1,142 @@
+#pragma once
+
+#include "core/music/chord.h"
+#include "core/music/key.h"
+#include "core/music/meter.h"
+#include "core/music/pitch.h"
+#include "core/music/time.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace tune {
+
+// Where something stood in the file it was read from; line and column count from 1, 0 unknown.
+struct Place {
+    int line = 0;
+    int column = 0;
+    friend bool operator==(Place const&, Place const&) = default;
+};
+
+// One written note, chord of the tune, or rest.
+struct Note {
+    music::Length at;                  // from the start of its bar
+    music::Length length;              // as counted, tuplets worked out
+    std::vector<music::Pitch> pitches; // lowest first; none: a rest
+    bool tied = false;       // every pitch sounds on into the next note of the same pitch
+    bool beamBroken = false; // the writer left a gap before it: no beam from the left
+    bool hidden = false;     // a rest that is not printed
+    std::vector<music::Pitch> graces; // played before it, taking no counted time
+    std::vector<std::string>
+        marks; // "staccato", "fermata", "trill", "roll" ...: words of ABC 2.1
+    Place place;
+    friend bool operator==(Note const&, Note const&) = default;
+};
+
+// `actual` notes in the time of `normal`: a triplet is 3 in the time of 2. Indices into
+// Bar::notes.
+struct Tuplet {
+    int first = 0;
+    int last = 0; // inclusive
+    int actual = 3;
+    int normal = 2;
+    friend bool operator==(Tuplet const&, Tuplet const&) = default;
+};
+
+// A chord symbol over the tune. Two symbols stacked over one note mean first and second time.
+struct ChordMark {
+    music::Length at; // from the start of its bar
+    music::Chord chord;
+    std::string written;     // as the file spelt it
+    std::optional<int> pass; // 1 or 2 where the file says "this time only"
+    friend bool operator==(ChordMark const&, ChordMark const&) = default;
+};
+
+// A word over or under the tune that is no chord.
+struct Annotation {
+    music::Length at;
+    std::string text;
+    friend bool operator==(Annotation const&, Annotation const&) = default;
+};
+
+enum class BarLine { Single, Double, Final, None };
+
+struct Bar {
+    music::Meter meter;   // in force
+    music::Key key;       // in force
+    music::Length length; // what its notes add up to
+    music::Length upbeat; // how much of a full bar is missing before its first note: a pick-up
+                          // bar of one quaver in 6/8 has 5/8; whole bars have 0
+    int number = 0;   // as printed; 0 for a pick-up before bar 1
+    std::string part; // "A" where a part begins here, else empty
+    bool repeatOpens = false;
+    bool repeatCloses = false;
+    int timesPlayed = 2;       // of the repeat that closes here
+    std::vector<int> endings;  // {1} where the first ending begins here, else empty
+    bool endingCloses = false; // the bracket of an ending stops after this bar
+    BarLine closes = BarLine::Single;
+    std::vector<Note> notes;
+    std::vector<Tuplet> tuplets;
+    std::vector<ChordMark> chords;
+    std::vector<Annotation> annotations;
+    Place place;
+    friend bool operator==(Bar const&, Bar const&) = default;
+};
+
+struct Tempo {
+    music::Length beat{music::Rational(1, 4)};
+    double beatsPerMinute = 100;
+    friend bool operator==(Tempo const&, Tempo const&) = default;
+};
+
+// Crotchets a minute.
+inline double quartersPerMinute(Tempo t)
+{
+    return t.beatsPerMinute * (t.beat.wholes * music::Rational(4)).toDouble();
+}
+
+// Something the reader noticed and how it went on, for the arranger to see.
+struct Remark {
+    Place place;
+    std::string what;
+    std::string did;
+    friend bool operator==(Remark const&, Remark const&) = default;
+};
+
+// A lead sheet: one melody with chord symbols, as written (repeats not played out).
+// Invariants kept by the readers: at least one bar; notes of a bar stand in order, do not
+// overlap, and add up to Bar::length; lengths are positive.
+struct Tune {
+    int number = 1; // X: of a tunebook
+    std::string title;
+    std::vector<std::string> otherTitles;
+    std::string composer;
+    std::string origin;
+    std::string source;
+    std::string rhythm;             // "jig", "reel" ... as the file says it
+    std::vector<std::string> notes; // remarks of the writer (N:)
+    std::optional<Tempo> tempo;     // none where the file is silent
+    music::Key key;                 // at the start
+    music::Meter meter;             // at the start
+    std::vector<Bar> bars;
+    std::vector<std::string> partOrder; // "A", "A", "B"; empty: as written
+    std::vector<Remark> said;
+    friend bool operator==(Tune const&, Tune const&) = default;
+};
+
+// A tempo for a tune that names none, by its rhythm word or else its meter: steady learning
+// speed.
+Tempo usualTempo(Tune const& tune);
+inline Tempo tempoOf(Tune const& tune) { return tune.tempo ? *tune.tempo : usualTempo(tune); }
+
+bool hasChords(Tune const& tune);
+bool hasNotes(Tune const& tune);
+
+// Every note, chord and key moved by one interval; signatures follow.
+Tune transposed(Tune tune, music::Interval by);
+
+// "bar 7", "the pick-up bar": for the reader. Index into Tune::bars.
+std::string barName(Tune const& tune, int bar);
+
+} // namespace tune
