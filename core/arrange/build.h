@@ -1,0 +1,23 @@
+#pragma once
+
+#include "core/arrange/lattice.h"
+#include "core/arrange/scene.h"
+
+#include <vector>
+
+namespace arrange {
+
+// What a pair of neighbours costs that no hand can play one after the other: more than any sum
+// of judgements, so that it is chosen only where locks leave nothing else.
+inline constexpr Points unplayablePair = 1'000'000;
+
+// Everything the solver needs: for each position its playable candidates with their accounts,
+// for each two neighbours the cost of every pair. No list of candidates is empty: the left hand
+// can always rest. No locks are set. Time grows with positions * candidates squared.
+Lattice latticeFor(Scene const& scene, std::vector<Position> positions);
+
+// The terms of one pair of neighbours by name, weights applied: what Lattice::pair adds up.
+Account pairAccount(Scene const& scene, Lattice const& lattice, int position, int candidate,
+                    int nextCandidate);
+
+} // namespace arrange
