@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
+#include "core/arrange/pairtable.h"
 #include "core/arrange/score.h"
 
 #include <optional>
@@ -19,8 +20,8 @@ struct Candidate {
 struct Lattice {
     std::vector<Position> positions;
     std::vector<std::vector<Candidate>> candidates; // one list for each position, never empty
-    std::vector<std::vector<Points>> pairs; // pairs[i][a * candidates[i + 1].size() + b]
-    std::vector<std::optional<int>> locks;  // candidate the arranger has committed, if any
+    std::vector<PairTable> pairs;          // pairs[i][a * candidates[i + 1].size() + b]
+    std::vector<std::optional<int>> locks; // candidate the arranger has committed, if any
 
     Points pair(std::size_t position, std::size_t a, std::size_t b) const
     {
@@ -35,11 +36,13 @@ struct Choice {
     friend bool operator==(Choice const&, Choice const&) = default;
 };
 
-// The best whole arrangement, and what every other candidate would add to it.
+// The best whole arrangement, and what every other candidate would add to it: for each position
+// and candidate, the cost of the best arrangement that uses it less the cost of the best of
+// all. 0: part of a best arrangement. Below 0 only where a lock stands in the way of something
+// better.
 struct Solution {
     Choice best;
-    std::vector<std::vector<Points>>
-        regrets; // for each position and candidate; 0: in a best one
+    std::vector<std::vector<Points>> regrets;
 };
 
 } // namespace arrange

@@ -1,0 +1,327 @@
+#include "core/arrange/solve.h"
+
+#include <algorithm>
+#include <cassert>
+#include <compare>
+#include <cstdint>
+#include <limits>
+#include <map>
+#include <queue>
+#include <tuple>
+
+namespace arrange {
+
+namespace {
+
+using Costs = std::vector<Points>;
+
+// Candidates that a whole arrangement may use at a position: all of them, or the locked one.
+struct Allowed {
+    std::size_t from = 0;
+    std::size_t to = 0; // one beyond the last
+};
+
+std::size_t count(Lattice const& lattice, std::size_t position)
+{
+    return lattice.candidates[position].size();
+}
+
+Allowed allowed(Lattice const& lattice, std::size_t position)
+{
+    if (position < lattice.locks.size() && lattice.locks[position]) {
+        auto const lock = static_cast<std::size_t>(*lattice.locks[position]);
+        assert(lock < count(lattice, position));
+        return {lock, lock + 1};
+    }
+    return {0, count(lattice, position)};
+}
+
+Costs ownCosts(Lattice const& lattice, std::size_t position)
+{
+    Costs costs;
+    costs.reserve(count(lattice, position));
+    for (Candidate const& candidate : lattice.candidates[position])
+        costs.push_back(candidate.cost);
+    return costs;
+}
+
+Points least(Costs const& costs, Allowed where)
+{
+    return *std::min_element(costs.begin() + static_cast<std::ptrdiff_t>(where.from),
+                             costs.begin() + static_cast<std::ptrdiff_t>(where.to));
+}
+
+// Sums are taken from the least of their layer, so that 32 bits nearly always hold them: twice
+// as many in a vector register, half as much memory to fetch.
+bool fitsNarrow(Costs const& costs, Allowed where, Points base)
+{
+    return std::all_of(costs.begin() + static_cast<std::ptrdiff_t>(where.from),
+                       costs.begin() + static_cast<std::ptrdiff_t>(where.to),
+                       [base](Points cost) { return cost - base < PairTable::largest; });
+}
+
+// For each column, the least of rows[a] + pair(a, column) over the allowed rows.
+template<typename Sum>
+Costs leastByColumn(PairTable const& pairs, Costs const& rows, Allowed where, Points base,
+                    std::size_t columns)
+{
+    std::vector<Sum> lowest(columns, std::numeric_limits<Sum>::max());
+    for (std::size_t a = where.from; a < where.to; ++a) {
+        Sum const start = static_cast<Sum>(rows[a] - base);
+        std::int32_t const* const row = pairs.data() + a * columns;
+        for (std::size_t b = 0; b < columns; ++b)
+            lowest[b] = std::min(lowest[b], static_cast<Sum>(start + row[b]));
+    }
+    Costs out(columns);
+    for (std::size_t b = 0; b < columns; ++b) out[b] = base + lowest[b];
+    return out;
+}
+
+// For each row, the least of pair(row, b) + columns[b] over the allowed columns.
+template<typename Sum>
+Costs leastByRow(PairTable const& pairs, Costs const& columns, Allowed where, Points base,
+                 std::size_t rows)
+{
+    std::vector<Sum> ends(columns.size(), 0);
+    for (std::size_t b = where.from; b < where.to; ++b)
+        ends[b] = static_cast<Sum>(columns[b] - base);
+    Costs out(rows);
+    for (std::size_t a = 0; a < rows; ++a) {
+        std::int32_t const* const row = pairs.data() + a * columns.size();
+        Sum lowest = std::numeric_limits<Sum>::max();
+        for (std::size_t b = where.from; b < where.to; ++b)
+            lowest = std::min(lowest, static_cast<Sum>(row[b] + ends[b]));
+        out[a] = base + lowest;
+    }
+    return out;
+}
+
+// upTo of `position` from that of the one before.
+Costs upToNext(Lattice const& lattice, std::size_t position, Costs const& before)
+{
+    Allowed const where = allowed(lattice, position - 1);
+    Points const base = least(before, where);
+    PairTable const& pairs = lattice.pairs[position - 1];
+    std::size_t const columns = count(lattice, position);
+    Costs out = fitsNarrow(before, where, base)
+                    ? leastByColumn<std::int32_t>(pairs, before, where, base, columns)
+                    : leastByColumn<Points>(pairs, before, where, base, columns);
+    for (std::size_t b = 0; b < columns; ++b) out[b] += lattice.candidates[position][b].cost;
+    return out;
+}
+
+// after of `position` from that of the one behind it.
+Costs afterPrevious(Lattice const& lattice, std::size_t position, Costs const& behind)
+{
+    Allowed const where = allowed(lattice, position + 1);
+    Costs ends = ownCosts(lattice, position + 1);
+    for (std::size_t b = 0; b < ends.size(); ++b) ends[b] += behind[b];
+    Points const base = least(ends, where);
+    PairTable const& pairs = lattice.pairs[position];
+    std::size_t const rows = count(lattice, position);
+    return fitsNarrow(ends, where, base)
+               ? leastByRow<std::int32_t>(pairs, ends, where, base, rows)
+               : leastByRow<Points>(pairs, ends, where, base, rows);
+}
+
+void fillUpTo(Lattice const& lattice, Tables& tables, std::size_t first)
+{
+    for (std::size_t i = first; i < lattice.candidates.size(); ++i)
+        tables.upTo[i] =
+            i == 0 ? ownCosts(lattice, 0) : upToNext(lattice, i, tables.upTo[i - 1]);
+}
+
+// Fills the positions before `end`.
+void fillAfter(Lattice const& lattice, Tables& tables, std::size_t end)
+{
+    std::size_t const last = lattice.candidates.size() - 1;
+    for (std::size_t i = end; i-- > 0;)
+        tables.after[i] = i == last ? Costs(count(lattice, last), 0)
+                                    : afterPrevious(lattice, i, tables.after[i + 1]);
+}
+
+// Walks forward along `after`; the first candidate that keeps the least total is taken.
+Choice bestChoice(Lattice const& lattice, Tables const& tables)
+{
+    Choice choice;
+    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+        Allowed const where = allowed(lattice, i);
+        auto const toTheEnd = [&](std::size_t b) {
+            Points const own = lattice.candidates[i][b].cost + tables.after[i][b];
+            if (i == 0) return own;
+            auto const a = static_cast<std::size_t>(choice.candidates.back());
+            return lattice.pair(i - 1, a, b) + own;
+        };
+        std::size_t best = where.from;
+        for (std::size_t b = where.from + 1; b < where.to; ++b)
+            if (toTheEnd(b) < toTheEnd(best)) best = b;
+        if (i == 0) choice.cost = toTheEnd(best);
+        choice.candidates.push_back(static_cast<int>(best));
+    }
+    return choice;
+}
+
+// One way from a candidate to the end of the chain.
+struct Way {
+    Points cost = 0;          // of all that follows the candidate
+    std::size_t next = 0;     // candidate of the following position
+    std::size_t nextRank = 0; // which of that candidate's own ways, counted from the cheapest
+};
+
+struct ComesLater {
+    bool operator()(Way const& a, Way const& b) const
+    {
+        return std::tie(a.cost, a.next, a.nextRank) > std::tie(b.cost, b.next, b.nextRank);
+    }
+};
+
+// The cheapest ways from every candidate to the end, each found only when it is asked for
+// (Huang and Chiang, Better k-best parsing, 2005, on a chain). The way of rank r from one
+// candidate is the cheapest of: the first way through each following candidate, and the next
+// way through those that were taken before.
+class WaysOn {
+public:
+    WaysOn(Lattice const& lattice, Tables const& known) : m_lattice(lattice), m_known(known) {}
+
+    // The whole choice of this rank; none when there are not so many. Ask from 0 upwards.
+    std::optional<Choice> choice(std::size_t rank)
+    {
+        Node node{};
+        if (!has(node, rank)) return std::nullopt;
+        Choice out;
+        out.cost = m_crossings[node].found[rank].cost;
+        while (!isEnd(node)) {
+            Way const way = cheapestKnown(node, rank);
+            out.candidates.push_back(static_cast<int>(way.next));
+            node = {node.level + 1, way.next};
+            rank = way.nextRank;
+        }
+        return out;
+    }
+
+private:
+    // Level 0 is the start before the first position; level i + 1 holds the candidates of i.
+    struct Node {
+        std::size_t level = 0;
+        std::size_t candidate = 0;
+        friend auto operator<=>(Node const&, Node const&) = default;
+    };
+    struct Crossing {
+        std::vector<Way> found; // cheapest first
+        std::priority_queue<Way, std::vector<Way>, ComesLater> waiting;
+    };
+
+    bool isEnd(Node node) const { return node.level == m_lattice.candidates.size(); }
+
+    Points costThrough(Node node, std::size_t next, Points afterNext) const
+    {
+        Points const cost = m_lattice.candidates[node.level][next].cost + afterNext;
+        return node.level == 0 ? cost
+                               : cost + m_lattice.pair(node.level - 1, node.candidate, next);
+    }
+
+    // With its first way, which the tables already know.
+    Crossing& opened(Node node)
+    {
+        Crossing& here = m_crossings[node];
+        if (!here.found.empty()) return here;
+        Allowed const where = allowed(m_lattice, node.level);
+        for (std::size_t b = where.from; b < where.to; ++b)
+            here.waiting.push({costThrough(node, b, m_known.after[node.level][b]), b, 0});
+        takeCheapest(here);
+        return here;
+    }
+
+    static void takeCheapest(Crossing& here)
+    {
+        if (here.waiting.empty()) return;
+        here.found.push_back(here.waiting.top());
+        here.waiting.pop();
+    }
+
+    Way cheapestKnown(Node node, std::size_t rank) { return opened(node).found[rank]; }
+
+    // Whether the node has a way of this rank, all lower ranks being known. Goes down along the
+    // last ways found as far as they must be replaced by later ones, then comes back up.
+    bool has(Node const start, std::size_t const rank)
+    {
+        std::vector<Node> down;
+        std::size_t wanted = rank;
+        for (Node node = start; !isEnd(node) && opened(node).found.size() <= wanted;) {
+            down.push_back(node);
+            Way const last = m_crossings[node].found.back();
+            node = {node.level + 1, last.next};
+            wanted = last.nextRank + 1;
+        }
+        for (auto node = down.rbegin(); node != down.rend(); ++node) {
+            Crossing& here = m_crossings[*node];
+            Way const last = here.found.back();
+            Node const next{node->level + 1, last.next};
+            if (knows(next, last.nextRank + 1))
+                here.waiting.push({costThrough(*node, last.next,
+                                               m_crossings[next].found[last.nextRank + 1].cost),
+                                   last.next, last.nextRank + 1});
+            takeCheapest(here);
+        }
+        return knows(start, rank);
+    }
+
+    // From the end there is one way, of rank 0 and without cost.
+    bool knows(Node node, std::size_t rank)
+    {
+        return isEnd(node) ? rank == 0 : m_crossings[node].found.size() > rank;
+    }
+
+    Lattice const& m_lattice;
+    Tables const& m_known;
+    std::map<Node, Crossing> m_crossings;
+};
+
+} // namespace
+
+Tables tables(Lattice const& lattice)
+{
+    std::size_t const positions = lattice.candidates.size();
+    Tables out{std::vector<Costs>(positions), std::vector<Costs>(positions)};
+    fillUpTo(lattice, out, 0);
+    fillAfter(lattice, out, positions);
+    return out;
+}
+
+Tables tablesAfterLock(Lattice const& lattice, Tables before, std::size_t position)
+{
+    fillUpTo(lattice, before, position + 1);
+    fillAfter(lattice, before, position);
+    return before;
+}
+
+Solution solved(Lattice const& lattice) { return solved(lattice, tables(lattice)); }
+
+Solution solved(Lattice const& lattice, Tables const& known)
+{
+    Solution out{bestChoice(lattice, known), {}};
+    out.regrets.reserve(lattice.candidates.size());
+    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+        Costs regrets(count(lattice, i));
+        for (std::size_t a = 0; a < regrets.size(); ++a)
+            regrets[a] = known.upTo[i][a] + known.after[i][a] - out.best.cost;
+        out.regrets.push_back(std::move(regrets));
+    }
+    return out;
+}
+
+std::vector<Choice> bestChoices(Lattice const& lattice, int k)
+{
+    std::vector<Choice> out;
+    if (lattice.candidates.empty()) return out;
+    Tables const known = tables(lattice);
+    WaysOn ways(lattice, known);
+    for (std::size_t rank = 0; rank < static_cast<std::size_t>(std::max(k, 0)); ++rank) {
+        std::optional<Choice> choice = ways.choice(rank);
+        if (!choice) break;
+        out.push_back(std::move(*choice));
+    }
+    return out;
+}
+
+} // namespace arrange

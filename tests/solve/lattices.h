@@ -1,0 +1,99 @@
+#pragma once
+
+#include "core/arrange/lattice.h"
+
+#include <algorithm>
+#include <random>
+#include <vector>
+
+// Lattices of bare numbers, to try the solver on, and the plainest possible solver to compare
+// it with.
+namespace lattices {
+
+using arrange::Choice;
+using arrange::Lattice;
+using arrange::Points;
+
+inline Lattice fromNumbers(std::vector<std::vector<Points>> const& own,
+                           std::vector<std::vector<std::vector<Points>>> const& between)
+{
+    Lattice lattice;
+    for (auto const& costs : own) {
+        std::vector<arrange::Candidate> list;
+        for (Points cost : costs) list.push_back({{}, {}, cost});
+        lattice.candidates.push_back(list);
+    }
+    for (auto const& table : between) {
+        std::vector<Points> flat;
+        for (auto const& row : table) flat.insert(flat.end(), row.begin(), row.end());
+        lattice.pairs.emplace_back(flat);
+    }
+    lattice.positions.resize(own.size());
+    lattice.locks.resize(own.size());
+    return lattice;
+}
+
+// Costs from 0 to `largest`; a small one makes many ties.
+inline Lattice random(std::mt19937& source, std::vector<std::size_t> const& sizes, int largest)
+{
+    auto const cost = [&] { return Points(source() % static_cast<unsigned>(largest + 1)); };
+    std::vector<std::vector<Points>> own;
+    std::vector<std::vector<std::vector<Points>>> between;
+    for (std::size_t i = 0; i < sizes.size(); ++i) {
+        own.emplace_back(sizes[i]);
+        for (Points& c : own.back()) c = cost();
+        if (i == 0) continue;
+        between.emplace_back(sizes[i - 1], std::vector<Points>(sizes[i]));
+        for (auto& row : between.back())
+            for (Points& c : row) c = cost();
+    }
+    return fromNumbers(own, between);
+}
+
+inline std::vector<std::size_t> randomSizes(std::mt19937& source)
+{
+    std::vector<std::size_t> sizes(1 + source() % 6);
+    for (auto& size : sizes) size = 1 + source() % 4;
+    return sizes;
+}
+
+inline Points costOf(Lattice const& lattice, std::vector<int> const& candidates)
+{
+    Points cost = 0;
+    for (std::size_t i = 0; i < candidates.size(); ++i) {
+        auto const b = static_cast<std::size_t>(candidates[i]);
+        cost += lattice.candidates[i][b].cost;
+        if (i > 0) cost += lattice.pair(i - 1, static_cast<std::size_t>(candidates[i - 1]), b);
+    }
+    return cost;
+}
+
+// Every choice that keeps the locks, in order of candidate numbers from the first position.
+inline std::vector<Choice> all(Lattice const& lattice)
+{
+    std::vector<std::vector<int>> begun{{}};
+    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+        std::vector<std::vector<int>> longer;
+        for (auto const& choice : begun)
+            for (int b = 0; b < static_cast<int>(lattice.candidates[i].size()); ++b) {
+                if (lattice.locks[i] && *lattice.locks[i] != b) continue;
+                longer.push_back(choice);
+                longer.back().push_back(b);
+            }
+        begun = std::move(longer);
+    }
+    std::vector<Choice> out;
+    for (auto const& choice : begun) out.push_back({choice, costOf(lattice, choice)});
+    return out;
+}
+
+// Cheapest first; equal costs stay in order of candidate numbers.
+inline std::vector<Choice> allByCost(Lattice const& lattice)
+{
+    std::vector<Choice> out = all(lattice);
+    std::stable_sort(out.begin(), out.end(),
+                     [](Choice const& a, Choice const& b) { return a.cost < b.cost; });
+    return out;
+}
+
+} // namespace lattices
