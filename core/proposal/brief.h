@@ -1,10 +1,11 @@
 #pragma once
 
-#include "core/arrange/lattice.h"
 #include "core/arrange/score.h"
+#include "core/arrange/voicing.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
 #include "core/music/key.h"
+#include "core/music/time.h"
 #include "core/pattern/pattern.h"
 #include "core/tune/tune.h"
 
@@ -15,13 +16,17 @@
 
 namespace proposal {
 
-// What the arranger has committed at one position: a voicing that the solver must keep.
-// The position is named by its bar, place and pass, so that it survives other changes.
+// What the arranger has committed at one position: a voicing that the solver must keep. The
+// place is named by bar, time and pass. A candidate answers to the lock when it has the
+// voicing's pattern, rhythm and root string; where `root` is given it stands for the string, so
+// that the lock outlives another key or harp.
 struct Lock {
     int bar = 0; // index into Tune::bars
     music::Length at;
-    int pass = 1;
+    int pass = 1; // the first on which the position is played
     arrange::Voicing voicing;
+    std::optional<music::Pitch> root; // letter and octave of the root string, as it would
+                                      // stand in the tune's written key
     friend bool operator==(Lock const&, Lock const&) = default;
 };
 

@@ -1,5 +1,8 @@
 #pragma once
 
+#include "core/arrange/lattice.h"
+#include "core/arrange/scene.h"
+#include "core/arrange/solve.h"
 #include "core/base/result.h"
 #include "core/proposal/brief.h"
 
@@ -10,18 +13,25 @@ namespace proposal {
 
 // The answer to a brief: the best arrangement, and all that is needed to judge and change it.
 struct Proposal {
+    Brief brief;           // what was asked; a lock that does not fit here waits in it
+    music::Interval moved; // from the written key to the one it is arranged in
     arrange::Arrangement arrangement;
     arrange::Lattice lattice; // positions as in arrangement.positions
+    arrange::Tables tables;   // of the lattice, to solve it again after a lock
     arrange::Solution solution;
     std::vector<std::string> warnings; // sentences for the arranger
 };
 
-// The main job: key and set-up, candidates, exact solution, fingers. Faults: NoNotes, NoChords,
-// KeyBeyondTuning, NoteOffHarp, NoMomentForFlip, NothingPlayable, each with bar and remedy.
+// The main job: key and set-up, candidates, exact solution, fingers. With the best key asked
+// for, a key that turns out to be impossible gives way to the next best. Faults: NoNotes,
+// NoChords, KeyBeyondTuning, NoteOffHarp, NoMomentForFlip, NothingPlayable, each with bar and
+// remedy.
 base::Result<Proposal> propose(Brief const& brief);
 
-// The same brief with one more lock, solved again on the lattice that is already there:
-// everything but the solution stays. Fault: BadLock when the voicing is no candidate there.
+// The same proposal with one candidate chosen, solved again on the lattice that is already
+// there. Locked: the choice is kept in the brief until it is taken back. Not locked: the best
+// arrangement with this candidate, to be heard; the brief stays as it is and so do the regrets.
+// Fault: BadLock when there is no such candidate.
 base::Result<Proposal> withChoice(Proposal proposal, int position, int candidate, bool locked);
 Proposal withoutLock(Proposal proposal, int position);
 
@@ -37,7 +47,10 @@ struct Variant {
 // The candidates of a position, least regret first, ties by number.
 std::vector<Variant> variants(Proposal const& proposal, int position);
 
-// Why the chosen voicing stands there.
+// What speaks for and against a candidate.
 std::vector<std::string> reasons(Proposal const& proposal, int position, int candidate);
+
+// What the score looks at. Refers to the proposal, which must outlive it.
+arrange::Scene sceneOf(Proposal const& proposal);
 
 } // namespace proposal
