@@ -50,8 +50,8 @@ struct Schedule {
     std::vector<Event> events;
     std::vector<BarStart> bars;
     std::vector<Click> clicks;
-    Seconds counted =
-        0; // where the last counted beat ends: the point from which a loop starts again
+    Seconds begins = 0;  // the first counted beat, after the count-in and its grace notes
+    Seconds counted = 0; // where the last counted beat ends: a loop goes on from `begins`
     Seconds ringing = 0; // where the last string has faded
 };
 

@@ -1,0 +1,194 @@
+#include "app/sound/render.h"
+
+#include "app/sound/performance.h"
+#include "app/sound/soundfont.h"
+
+#include <sndfile.h>
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <cmath>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <system_error>
+#include <utility>
+
+namespace sound {
+
+namespace {
+
+constexpr int chunkFrames = 1024;
+constexpr perform::Seconds fadeOut = 0.5; // of what still rings at the very end
+
+struct FileKind {
+    std::string_view ending;
+    int format; // of libsndfile
+};
+constexpr std::array fileKinds{
+    FileKind{".wav", SF_FORMAT_WAV | SF_FORMAT_PCM_24},
+    FileKind{".flac", SF_FORMAT_FLAC | SF_FORMAT_PCM_24},
+    FileKind{".ogg", SF_FORMAT_OGG | SF_FORMAT_VORBIS},
+};
+
+std::optional<FileKind> kindOf(std::filesystem::path const& path)
+{
+    std::string ending = path.extension().string();
+    std::ranges::transform(ending, ending.begin(),
+                           [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    auto const* found = std::ranges::find(fileKinds, ending, &FileKind::ending);
+    if (found == fileKinds.end()) return std::nullopt;
+    return *found;
+}
+
+struct Close {
+    void operator()(SNDFILE* file) const { sf_close(file); }
+};
+using SoundFile = std::unique_ptr<SNDFILE, Close>;
+
+// A file beside the wanted one that takes its name only when it is whole.
+class Draft {
+public:
+    explicit Draft(std::filesystem::path target)
+        : m_target(std::move(target)), m_path(m_target.string() + ".part")
+    {}
+    Draft(Draft const&) = delete;
+    Draft& operator=(Draft const&) = delete;
+    ~Draft()
+    {
+        std::error_code ignored;
+        if (!m_kept) std::filesystem::remove(m_path, ignored);
+    }
+    std::filesystem::path const& path() const { return m_path; }
+    bool keep()
+    {
+        std::error_code failed;
+        std::filesystem::rename(m_path, m_target, failed);
+        m_kept = !failed;
+        return m_kept;
+    }
+
+private:
+    std::filesystem::path m_target;
+    std::filesystem::path m_path;
+    bool m_kept = false;
+};
+
+struct Chunk {
+    std::array<float, chunkFrames> left{};
+    std::array<float, chunkFrames> right{};
+    int frames = 0;
+};
+
+// What rings at the end is taken away softly.
+void fade(Chunk& chunk, std::int64_t framesLeft)
+{
+    constexpr double fadeFrames = fadeOut * sampleRate;
+    for (int i = 0; i < chunk.frames; ++i) {
+        auto const level =
+            static_cast<float>(std::min(1.0, static_cast<double>(framesLeft - i) / fadeFrames));
+        chunk.left[static_cast<std::size_t>(i)] *= level;
+        chunk.right[static_cast<std::size_t>(i)] *= level;
+    }
+}
+
+// Plays the whole schedule chunk by chunk into `sink`, which answers false to give up.
+template<typename Sink>
+base::Result<base::Done> play(perform::Schedule const& schedule, Sink&& sink,
+                              Progressing const& progressing = {})
+{
+    auto const font = findSoundFont();
+    if (!font) return font.error();
+    auto synth = HarpSynth::open(*font);
+    if (!synth) return synth.error();
+    Performance performance(std::move(*synth));
+    performance.begin(std::make_shared<perform::Schedule const>(schedule), 0, false);
+
+    auto const total = std::llround(schedule.ringing * sampleRate);
+    Chunk chunk;
+    for (std::int64_t done = 0; done < total; done += chunk.frames) {
+        chunk.frames = static_cast<int>(std::min<std::int64_t>(chunkFrames, total - done));
+        performance.render(chunk.left.data(), chunk.right.data(), chunk.frames);
+        fade(chunk, total - done);
+        if (!sink(chunk)) break;
+        if (progressing) progressing(static_cast<double>(done) / static_cast<double>(total));
+    }
+    return base::Done{};
+}
+
+double peakOf(Chunk const& chunk)
+{
+    double peak = 0;
+    for (int i = 0; i < chunk.frames; ++i) {
+        auto const at = static_cast<std::size_t>(i);
+        peak = std::max<double>({peak, std::abs(chunk.left[at]), std::abs(chunk.right[at])});
+    }
+    return peak;
+}
+
+bool append(SNDFILE* file, Chunk const& chunk)
+{
+    std::array<float, 2 * chunkFrames> both;
+    for (int i = 0; i < chunk.frames; ++i) {
+        auto const at = static_cast<std::size_t>(i);
+        both[2 * at] = chunk.left[at];
+        both[2 * at + 1] = chunk.right[at];
+    }
+    return sf_writef_float(file, both.data(), chunk.frames) == chunk.frames;
+}
+
+} // namespace
+
+bool isSoundFile(std::filesystem::path const& path) { return kindOf(path).has_value(); }
+
+base::Result<Rendered> renderToFile(perform::Schedule const& schedule,
+                                    std::filesystem::path const& path,
+                                    Progressing const& progressing)
+{
+    auto const kind = kindOf(path);
+    if (!kind)
+        return base::Fault{base::FaultCode::UnknownFileKind, path.string(),
+                           path.extension().string()};
+    base::Fault const cannotWrite{base::FaultCode::CannotWrite, path.string(), {}};
+
+    Draft draft(path);
+    SF_INFO info{};
+    info.samplerate = sampleRate;
+    info.channels = 2;
+    info.format = kind->format;
+    SoundFile file(sf_open(draft.path().string().c_str(), SFM_WRITE, &info));
+    if (!file) return cannotWrite;
+    sf_command(file.get(), SFC_SET_CLIPPING, nullptr, SF_TRUE);
+
+    Rendered rendered{schedule.ringing, 0};
+    bool written = true;
+    auto const played = play(
+        schedule,
+        [&](Chunk const& chunk) {
+            rendered.peak = std::max(rendered.peak, peakOf(chunk));
+            return written = append(file.get(), chunk);
+        },
+        progressing);
+    if (!played) return played.error();
+    bool const closed = sf_close(file.release()) == 0;
+    if (!written || !closed || !draft.keep()) return cannotWrite;
+    return rendered;
+}
+
+base::Result<Recording> renderToMemory(perform::Schedule const& schedule)
+{
+    Recording recording;
+    auto const played = play(schedule, [&](Chunk const& chunk) {
+        recording.left.insert(recording.left.end(), chunk.left.begin(),
+                              chunk.left.begin() + chunk.frames);
+        recording.right.insert(recording.right.end(), chunk.right.begin(),
+                               chunk.right.begin() + chunk.frames);
+        return true;
+    });
+    if (!played) return played.error();
+    return recording;
+}
+
+} // namespace sound

@@ -1,0 +1,111 @@
+#include "tests/sound/hearing.h"
+
+#include <sndfile.h>
+
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+
+using namespace hearing;
+namespace fs = std::filesystem;
+
+namespace {
+
+// A folder of its own for each test, gone afterwards.
+class Folder {
+public:
+    explicit Folder(std::string const& name) : m_path(fs::temp_directory_path() / name)
+    {
+        fs::remove_all(m_path);
+        fs::create_directories(m_path);
+    }
+    Folder(Folder const&) = delete;
+    Folder& operator=(Folder const&) = delete;
+    ~Folder() { fs::remove_all(m_path); }
+    fs::path operator/(std::string const& name) const { return m_path / name; }
+    long entries() const
+    {
+        return std::distance(fs::directory_iterator(m_path), fs::directory_iterator());
+    }
+
+private:
+    fs::path m_path;
+};
+
+std::string bytesOf(fs::path const& path)
+{
+    std::ifstream in(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+} // namespace
+
+TEST_CASE(
+    "Sound files are stereo at 48 kHz, as long as the schedule, in the kind of the ending",
+    "[soundfile]")
+{
+    if (!canSound()) return;
+    struct Row {
+        char const* name;
+        int format;
+        char const* magic; // the first bytes, by RIFF, FLAC (RFC 9639) and Ogg (RFC 3533)
+    };
+    auto const row = GENERATE(Row{"a.wav", SF_FORMAT_WAV | SF_FORMAT_PCM_24, "RIFF"},
+                              Row{"a.flac", SF_FORMAT_FLAC | SF_FORMAT_PCM_24, "fLaC"},
+                              Row{"a.OGG", SF_FORMAT_OGG | SF_FORMAT_VORBIS, "OggS"});
+    Folder const folder("sallow-soundfile-kinds");
+    fs::path const path = folder / row.name;
+    auto const rendered = sound::renderToFile(scheduleOf({pluck(0, 20, 60)}, 1.25), path);
+    REQUIRE(rendered);
+    CHECK(rendered->peak > 0.01);
+    CHECK(bytesOf(path).substr(0, 4) == row.magic);
+    SF_INFO info{};
+    SNDFILE* const file = sf_open(path.string().c_str(), SFM_READ, &info);
+    REQUIRE(file);
+    sf_close(file);
+    CHECK(info.channels == 2);
+    CHECK(info.samplerate == 48000);
+    CHECK(info.frames == 60000);
+    CHECK(info.format == row.format);
+    CHECK(folder.entries() == 1);
+}
+
+TEST_CASE("The same schedule gives the same sound file, byte for byte", "[soundfile]")
+{
+    if (!canSound()) return;
+    Folder const folder("sallow-soundfile-same");
+    auto const schedule = scheduleOf({pluck(0, 20, 60), pluck(0.1, 22, 64)}, 0.5);
+    REQUIRE(sound::renderToFile(schedule, folder / "a.wav"));
+    REQUIRE(sound::renderToFile(schedule, folder / "b.wav"));
+    CHECK(bytesOf(folder / "a.wav") == bytesOf(folder / "b.wav"));
+}
+
+TEST_CASE("A sound file that cannot be written leaves nothing behind", "[soundfile]")
+{
+    Folder const folder("sallow-soundfile-refused");
+    auto const schedule = scheduleOf({pluck(0, 20, 60)}, 0.2);
+    auto const unknown = sound::renderToFile(schedule, folder / "a.mp9");
+    REQUIRE_FALSE(unknown);
+    CHECK(unknown.error().code == base::FaultCode::UnknownFileKind);
+    auto const nowhere = sound::renderToFile(schedule, folder / "missing/a.wav");
+    REQUIRE_FALSE(nowhere);
+    CHECK(nowhere.error().code == base::FaultCode::CannotWrite);
+    CHECK(folder.entries() == 0);
+}
+
+TEST_CASE("A sound font that is named but missing or damaged is refused, not replaced",
+          "[soundfile]")
+{
+    Folder const folder("sallow-soundfont");
+    auto const schedule = scheduleOf({pluck(0, 20, 60)}, 0.2);
+    std::ofstream(folder / "damaged.sf2") << "this is no sound font";
+    for (char const* name : {"missing.sf2", "damaged.sf2"}) {
+        setenv("SALLOW_SOUNDFONT", (folder / name).c_str(), 1);
+        auto const refused = sound::renderToFile(schedule, folder / "a.wav");
+        unsetenv("SALLOW_SOUNDFONT");
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().code == base::FaultCode::NoSoundFont);
+        CHECK_FALSE(fs::exists(folder / "a.wav"));
+    }
+    CHECK(folder.entries() == 1);
+}

@@ -1,0 +1,74 @@
+#include "tests/sound/hearing.h"
+#include "tests/sound/spectrum.h"
+
+#include <algorithm>
+#include <array>
+
+using namespace hearing;
+
+namespace {
+
+struct Measured {
+    double cents = 0; // from equal temperament
+    bool octaveSure = false;
+};
+
+// The strongest of the first five partials, brought down to the fundamental. The octave is sure
+// when the first or third partial is there: a string an octave too high has neither.
+Measured pitchOf(std::span<float const> samples, double hz)
+{
+    std::array<Peak, 5> partials{};
+    for (std::size_t i = 0; i < partials.size(); ++i) {
+        auto const number = static_cast<double>(i + 1);
+        if (auto const peak = peakNear(samples, hz * number, 50, sound::sampleRate))
+            partials[i] = {peak->hz / number, peak->strength};
+    }
+    Peak const strongest = *std::ranges::max_element(partials, {}, &Peak::strength);
+    double const odd = std::max(partials[0].strength, partials[2].strength);
+    return {centsBetween(hz, strongest.hz), odd > 0.03 * strongest.strength};
+}
+
+} // namespace
+
+TEST_CASE("Every key a 38-string harp can sound is within 5 cents of equal temperament",
+          "[pitch]")
+{
+    // ISO 16: A4 = 440 Hz; equal temperament, f = 440 * 2^((key - 69) / 12).
+    if (!canSound()) return;
+    // From A1 with the string tuned flat, key 32, to C7 with the lever up, key 97.
+    constexpr int lowest = 32;
+    constexpr int highest = 97;
+    constexpr double apart = 1.3;
+    std::vector<perform::Event> events;
+    auto const onset = [](int key) { return apart * (key - lowest); };
+    for (int key = lowest; key <= highest; ++key) {
+        events.push_back(pluck(onset(key), key - lowest, key));
+        events.push_back(damp(onset(key) + 1.1, key - lowest));
+    }
+    auto const recording = recordingOf(scheduleOf(events, onset(highest + 1)));
+    for (int key = lowest; key <= highest; ++key) {
+        double const hz = 440 * std::exp2((key - 69) / 12.0);
+        // Long enough to part a string from its neighbours, no longer: high strings fade soon.
+        double const window = std::clamp(150 / hz, 0.15, 0.9);
+        auto const [cents, octaveSure] =
+            pitchOf(stretch(recording, onset(key) + 0.1, window), hz);
+        CAPTURE(key, cents);
+        CHECK(std::abs(cents) < 5);
+        CHECK(octaveSure);
+    }
+}
+
+TEST_CASE("The measuring of pitch tells a tone 5 cents sharp from a true one", "[pitch]")
+{
+    for (double const offset : {-7.0, 0.0, 5.0, 20.0}) {
+        double const hz = 110 * std::exp2(offset / 1200);
+        std::vector<float> tone(24000);
+        for (std::size_t i = 0; i < tone.size(); ++i)
+            tone[i] = static_cast<float>(
+                0.5 * std::sin(2 * 3.14159265358979 * hz * static_cast<double>(i) / 48000));
+        auto const peak = peakNear(tone, 110, 50, 48000);
+        REQUIRE(peak);
+        CHECK(centsBetween(110, peak->hz) == Approx(offset).margin(0.2));
+        CHECK(peak->strength == Approx(0.5).epsilon(0.01));
+    }
+}
