@@ -52,4 +52,11 @@ struct ChordSpan {
 // chords give two spans at the same place.
 std::vector<ChordSpan> chordSpans(Tune const& tune);
 
+// Whether the span's chord stands on this pass through its bar. Where a repeated part comes
+// again, its third pass is a first time and its fourth a second time.
+constexpr bool standsOn(std::optional<int> spanPass, int pass)
+{
+    return !spanPass || *spanPass == (pass - 1) % 2 + 1;
+}
+
 } // namespace tune

@@ -136,6 +136,12 @@ bool hasNotes(Tune const& tune);
 // Every note, chord and key moved by one interval; signatures follow.
 Tune transposed(Tune tune, music::Interval by);
 
+// For readers, once the bars stand. Short bars that open the tune or a section become pick-ups
+// (Bar::upbeat). Bars are numbered from 1; a pick-up before bar 1 is 0, and a later pick-up that
+// completes the short bar before it shares that bar's number.
+void markPickUps(std::vector<Bar>& bars);
+void numberBars(std::vector<Bar>& bars);
+
 // "bar 7", "the pick-up bar": for the reader. Index into Tune::bars.
 std::string barName(Tune const& tune, int bar);
 

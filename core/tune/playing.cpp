@@ -1,0 +1,266 @@
+#include "core/tune/playing.h"
+
+#include <algorithm>
+
+namespace tune {
+
+namespace {
+
+using music::Length;
+using music::Moment;
+using music::Rational;
+
+constexpr std::size_t mostPlayedBars = 4000;
+
+using Bars = std::vector<Bar>;
+
+// Bars of one part, or of the whole tune: from `from` up to but not including `to`.
+struct Stretch {
+    std::size_t from = 0;
+    std::size_t to = 0;
+};
+
+bool holds(std::vector<int> const& endings, int pass)
+{
+    return std::find(endings.begin(), endings.end(), pass) != endings.end();
+}
+
+int highest(std::vector<int> const& endings)
+{
+    return endings.empty() ? 0 : *std::max_element(endings.begin(), endings.end());
+}
+
+// Follows the repeats and endings of one stretch, bar by bar.
+class Walk {
+public:
+    Walk(Bars const& bars, Stretch stretch)
+        : m_bars(bars), m_stretch(stretch), m_start(stretch.from)
+    {}
+
+    // Appends the bars as played. False when there would be too many.
+    bool run(std::vector<std::size_t>& order)
+    {
+        for (std::size_t i = m_start; i < m_stretch.to;) {
+            if (i != m_start && sectionBegins(i)) begin(i, m_bars[i].repeatOpens);
+            if (i == m_start) m_opened = m_opened || m_bars[i].repeatOpens;
+            if (!m_bars[i].endings.empty()) {
+                m_inEnding = holds(m_bars[i].endings, m_pass);
+                if (!m_inEnding) {
+                    i = endOfEnding(i) + 1;
+                    continue;
+                }
+            }
+            if (order.size() == mostPlayedBars) return false;
+            order.push_back(i);
+            i = after(i);
+        }
+        return true;
+    }
+
+private:
+    void begin(std::size_t start, bool opened)
+    {
+        m_start = start;
+        m_pass = 1;
+        m_opened = opened;
+    }
+
+    // A repeat without an opening sign goes back to the last double bar line, part or repeat
+    // end, whichever is latest (ABC 2.1, section 4.8).
+    bool sectionBegins(std::size_t i) const
+    {
+        if (m_bars[i].repeatOpens) return true;
+        if (m_opened || !m_bars[i].endings.empty()) return false;
+        BarLine const before = m_bars[i - 1].closes;
+        return !m_bars[i].part.empty() || before == BarLine::Double || before == BarLine::Final;
+    }
+
+    bool nextBeginsEnding(std::size_t i) const
+    {
+        return i + 1 < m_stretch.to && !m_bars[i + 1].endings.empty();
+    }
+
+    bool endingEnds(std::size_t i) const
+    {
+        return m_bars[i].endingCloses || m_bars[i].repeatCloses || nextBeginsEnding(i) ||
+               i + 1 == m_stretch.to || m_bars[i + 1].repeatOpens;
+    }
+
+    std::size_t endOfEnding(std::size_t i) const
+    {
+        while (!endingEnds(i)) ++i;
+        return i;
+    }
+
+    // How often the section that closes after bar `last` is played: as its sign says, or as
+    // often as its endings ask.
+    int timesOfSection(std::size_t last) const
+    {
+        int times = m_bars[last].repeatCloses ? m_bars[last].timesPlayed : 1;
+        for (std::size_t i = m_start; i <= last; ++i)
+            times = std::max(times, highest(m_bars[i].endings));
+        for (std::size_t i = last + 1; i < m_stretch.to && !m_bars[i].endings.empty();
+             i = endOfEnding(i) + 1)
+            times = std::max(times, highest(m_bars[i].endings));
+        return times;
+    }
+
+    // Whether the bar before an ending lets this pass go on into it: ":|2" with nothing
+    // under 1.
+    bool goesOnIntoEnding(std::size_t i) const
+    {
+        return !m_inEnding && nextBeginsEnding(i) && holds(m_bars[i + 1].endings, m_pass);
+    }
+
+    // The bar that follows bar i on this pass. The end of an ending repeats even without a
+    // repeat sign while later endings wait.
+    std::size_t after(std::size_t i)
+    {
+        if (goesOnIntoEnding(i)) return i + 1;
+        bool const leavesEnding = m_inEnding && endingEnds(i);
+        if (leavesEnding) m_inEnding = false;
+        if (!leavesEnding && !m_bars[i].repeatCloses) return i + 1;
+        if (m_pass < timesOfSection(i)) {
+            ++m_pass;
+            return m_start;
+        }
+        begin(i + 1, false);
+        return i + 1;
+    }
+
+    Bars const& m_bars;
+    Stretch m_stretch;
+    std::size_t m_start;     // where a repeat goes back to
+    int m_pass = 1;          // through the section at hand
+    bool m_opened = false;   // the section began with a repeat sign
+    bool m_inEnding = false; // inside an ending of this pass
+};
+
+struct Part {
+    std::string name;
+    Stretch stretch;
+};
+
+std::vector<Part> partsOf(Bars const& bars)
+{
+    std::vector<Part> parts;
+    for (std::size_t i = 0; i < bars.size(); ++i) {
+        if (bars[i].part.empty()) continue;
+        if (!parts.empty()) parts.back().stretch.to = i;
+        parts.push_back({bars[i].part, {i, bars.size()}});
+    }
+    return parts;
+}
+
+bool isWrittenOrder(std::vector<Part> const& parts, std::vector<std::string> const& order)
+{
+    return std::equal(
+        parts.begin(), parts.end(), order.begin(), order.end(),
+        [](Part const& part, std::string const& name) { return part.name == name; });
+}
+
+// The stretches in the order they are played. Bars before the first labelled part come first;
+// names that no part carries are passed over.
+std::vector<Stretch> stretchesOf(Tune const& tune)
+{
+    std::vector<Part> const parts = partsOf(tune.bars);
+    std::vector<Stretch> const whole{{0, tune.bars.size()}};
+    if (tune.partOrder.empty() || isWrittenOrder(parts, tune.partOrder)) return whole;
+
+    std::vector<Stretch> stretches;
+    for (std::string const& name : tune.partOrder) {
+        auto const part = std::find_if(parts.begin(), parts.end(),
+                                       [&name](Part const& p) { return p.name == name; });
+        if (part != parts.end()) stretches.push_back(part->stretch);
+    }
+    if (stretches.empty()) return whole;
+    if (std::size_t const first = parts.front().stretch.from; first > 0)
+        stretches.insert(stretches.begin(), {0, first});
+    return stretches;
+}
+
+std::vector<std::size_t> writtenOrder(Bars const& bars)
+{
+    std::vector<std::size_t> order(bars.size());
+    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+    return order;
+}
+
+std::vector<std::size_t> playedOrder(Tune const& tune)
+{
+    std::vector<std::size_t> order;
+    for (Stretch stretch : stretchesOf(tune))
+        if (!Walk(tune.bars, stretch).run(order)) return writtenOrder(tune.bars);
+    return order;
+}
+
+std::vector<PlayedBar> playedBars(Tune const& tune, Length& total)
+{
+    std::vector<PlayedBar> bars;
+    std::vector<int> passes(tune.bars.size(), 0);
+    Moment at;
+    for (std::size_t i : playedOrder(tune)) {
+        bars.push_back({static_cast<int>(i), ++passes[i], at});
+        at = at + tune.bars[i].length;
+    }
+    total = at - Moment{};
+    return bars;
+}
+
+// Notes gathered in order, ties joined as they come.
+class NoteGatherer {
+public:
+    void add(Note const& note, PlayedNote const& frame)
+    {
+        std::vector<std::size_t> stillTied;
+        for (std::size_t i = 0; i < note.pitches.size(); ++i) {
+            PlayedNote played = frame;
+            played.pitch = note.pitches[i];
+            played.ofChord = static_cast<int>(i);
+            stillTied.push_back(joinedOrNew(played));
+        }
+        m_tied.clear();
+        if (note.tied) m_tied = std::move(stillTied);
+    }
+
+    std::vector<PlayedNote> notes;
+
+private:
+    // Index of the note that now sounds: a tied one that is lengthened, or a new one.
+    std::size_t joinedOrNew(PlayedNote const& played)
+    {
+        for (std::size_t i : m_tied)
+            if (notes[i].pitch == played.pitch && notes[i].at + notes[i].held == played.at) {
+                notes[i].held = notes[i].held + played.held;
+                return i;
+            }
+        notes.push_back(played);
+        return notes.size() - 1;
+    }
+
+    std::vector<std::size_t> m_tied; // indices of notes that sound on
+};
+
+} // namespace
+
+Playing played(Tune const& tune)
+{
+    Playing playing;
+    playing.bars = playedBars(tune, playing.total);
+    NoteGatherer gatherer;
+    for (std::size_t b = 0; b < playing.bars.size(); ++b) {
+        PlayedBar const& bar = playing.bars[b];
+        std::vector<Note> const& notes = tune.bars[static_cast<std::size_t>(bar.bar)].notes;
+        for (std::size_t n = 0; n < notes.size(); ++n)
+            gatherer.add(notes[n], {bar.at + notes[n].at,
+                                    notes[n].length,
+                                    {},
+                                    static_cast<int>(b),
+                                    static_cast<int>(n),
+                                    0});
+    }
+    playing.notes = std::move(gatherer.notes);
+    return playing;
+}
+
+} // namespace tune
