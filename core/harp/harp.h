@@ -33,7 +33,8 @@ constexpr StringColour colourOf(HarpString const& s)
 // counts from 1.
 class Harp {
 public:
-    // Faults: StringsOutOfOrder unless each string is one letter above the one before.
+    // Faults: StringsOutOfOrder, naming the string, unless there is at least one string, each
+    // is one letter above the one before and every gap is positive.
     static base::Result<Harp> make(std::string id, std::string name, music::PitchName tuning,
                                    std::vector<HarpString> strings);
 
@@ -46,6 +47,8 @@ public:
     {
         return m_strings[static_cast<std::size_t>(index)];
     }
+    // Distance in mm of a string from the lowest one.
+    double placeMm(int index) const { return m_placesMm[static_cast<std::size_t>(index)]; }
 
     friend bool operator==(Harp const&, Harp const&) = default;
 
@@ -54,6 +57,7 @@ private:
     std::string m_name;
     music::PitchName m_tuning;
     std::vector<HarpString> m_strings;
+    std::vector<double> m_placesMm; // follows from the gaps
 };
 
 // What a string sounds.
@@ -79,7 +83,7 @@ double ringSeconds(HarpString const& string);
 // [trade-1.2].
 int harpOctave(music::Pitch pitch);
 
-// "F♯3 (string 18)": for the reader.
+// "E♭3 (string 10)", by its open pitch: for the reader.
 std::string stringName(Harp const& harp, int index);
 
 } // namespace harp

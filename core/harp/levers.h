@@ -44,8 +44,10 @@ Lever leverAt(LeverTimeline const& levers, int string, music::Moment at);
 music::Pitch pitchAt(Harp const& harp, LeverTimeline const& levers, int string,
                      music::Moment at);
 
-// "Set levers: A♮ E♮ B♮ F♯" for whole letters, "only 4B♮" for single strings: for the head of
-// the sheet. Names only what differs from all levers down.
+// "Set levers: A♮, E♮, B♮, F♯" for the head of the sheet, in the order in which keys raise
+// them; "All levers down" where none is up. A letter whose strings differ is named by its few
+// strings with their harp octaves, "only 4C♯ 3C♯", or as the rule and its exceptions, "C♯ but
+// not 4C" [trade-6].
 std::string setupLine(Harp const& harp, LeverSetting const& setup);
 
 } // namespace harp

@@ -10,19 +10,26 @@
 
 namespace pattern {
 
+// How a finger comes to its string when the hand is already placed: it simply stands there, is
+// put under the thumb on a higher string, over the others on a lower one, or slides on from the
+// neighbouring string [trade-3.3].
+enum class Placing { Plain, Under, Over, Slide };
+
 // One note of a shape: a degree counted along the strings from the chord's root string (1 is
 // the root, 8 its octave, -2 the fifth below) and the finger that plays it (1 thumb .. 4).
 struct PatternNote {
     int degree = 1;
     int finger = 4;
+    bool withPrevious = false; // plucked together with the note before it, "+" in the name
+    Placing placing = Placing::Plain;
     friend bool operator==(PatternNote const&, PatternNote const&) = default;
 };
 
 // A left-hand shape. Its name is its degrees, "1-5-8", with "+" between notes plucked together.
 struct Pattern {
     std::string name;
-    std::vector<PatternNote> notes;  // in playing order
-    bool together = false;           // a block: all notes at once (rolled where wide)
+    std::vector<PatternNote> notes;  // in playing order, at least one
+    bool together = false;           // a block of two or more: all notes at once
     bool rolls = false;              // may be spread low to high when out of block reach
     int level = 1;                   // from which level on
     int lowestRoot = 0;              // MIDI key below which the root is not placed; 0: none
@@ -35,9 +42,9 @@ struct Pattern {
 struct Rhythm {
     std::string name;
     music::Meter meter;
-    music::Length span;                  // of what it fills: a bar, or half of one
+    music::Length span;                  // of what it fills: a bar, or part of one
     int notes = 3;                       // of the pattern it is for
-    std::vector<music::Length> onsets;   // from the start of the span
+    std::vector<music::Length> onsets;   // from the start of the span, rising, first at 0
     std::vector<std::vector<int>> plays; // for each onset: indices into Pattern::notes
     friend bool operator==(Rhythm const&, Rhythm const&) = default;
 };
@@ -47,9 +54,21 @@ struct PatternBook {
     std::vector<Rhythm> rhythms;
 };
 
-// Reads "1-5-8", "1 5 8", "1-5+8", "1+5+8" with default fingers by the width of each interval.
-// Fault: BadPattern with the offending part.
+// "1-5+8": the name that the notes of a shape have. A degree below the root keeps its sign:
+// "1--2".
+std::string nameOf(std::vector<PatternNote> const& notes);
+
+// "4-2-1-2u": fingers in playing order, u under, o over, s sliding, + together.
+std::string fingersText(std::vector<PatternNote> const& notes);
+
+// Reads "1-5-8", "1 5 8", "1-5+8", "1+5+8", "1--2" or "1 -2", with the fingers in brackets
+// where the player wants others than the usual ones: "1-5-8 (4-3-1)". Usual are, by the width
+// of each interval, 2-1 up to a fourth, 3-1 up to a sixth, 4-1 beyond [trade-3.2]. The level
+// follows from the width. Fault: BadPattern with the offending part.
 base::Result<Pattern> patternFrom(std::string_view text);
+
+// Whether the shape is meant for a meter.
+bool suits(Pattern const& pattern, music::Meter meter);
 
 // Lowest and highest degree, and the strings from one to the other inclusive.
 int lowestDegree(Pattern const& pattern);

@@ -1,0 +1,81 @@
+#include "core/harp/harp.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <cstdlib>
+
+namespace harp {
+
+namespace {
+
+base::Fault outOfOrder(std::size_t index, std::string detail)
+{
+    return {base::FaultCode::StringsOutOfOrder, fmt::format("string {}", index + 1),
+            std::move(detail)};
+}
+
+} // namespace
+
+base::Result<Harp> Harp::make(std::string id, std::string name, music::PitchName tuning,
+                              std::vector<HarpString> strings)
+{
+    if (strings.empty()) return outOfOrder(0, "no strings at all");
+    for (std::size_t i = 0; i < strings.size(); ++i) {
+        if (!(strings[i].gapMm > 0))
+            return outOfOrder(i, fmt::format("gap of {} mm", strings[i].gapMm));
+        if (i > 0 && diatonicStep(strings[i].open) != diatonicStep(strings[i - 1].open) + 1)
+            return outOfOrder(i, fmt::format("{} after {}", shown(strings[i].open),
+                                             shown(strings[i - 1].open)));
+    }
+    Harp harp;
+    harp.m_id = std::move(id);
+    harp.m_name = std::move(name);
+    harp.m_tuning = tuning;
+    harp.m_strings = std::move(strings);
+    double place = 0;
+    for (HarpString const& s : harp.m_strings) {
+        harp.m_placesMm.push_back(place);
+        place += s.gapMm;
+    }
+    return harp;
+}
+
+std::optional<int> stringFor(Harp const& harp, music::Pitch pitch)
+{
+    int const index = diatonicStep(pitch) - diatonicStep(harp.string(0).open);
+    if (index < 0 || index >= harp.count()) return std::nullopt;
+    return index;
+}
+
+std::optional<Lever> leverFor(HarpString const& string, music::Pitch pitch)
+{
+    if (pitch == string.open) return Lever::Down;
+    if (string.hasLever && pitch == sounding(string, Lever::Up)) return Lever::Up;
+    return std::nullopt;
+}
+
+double distanceMm(Harp const& harp, int from, int to)
+{
+    return std::abs(harp.placeMm(to) - harp.placeMm(from));
+}
+
+double ringSeconds(HarpString const& string)
+{
+    double const hz = music::frequencyHz(midi(string.open));
+    // Losses a second: one part grows with frequency, one is the same for all strings.
+    double const losses = string.wound ? 1e-4 * hz + 0.175 : 6e-4 * hz + 0.223;
+    return 2.2 / losses;
+}
+
+int harpOctave(music::Pitch pitch)
+{
+    return pitch.letter < music::Letter::F ? 8 - pitch.octave : 7 - pitch.octave;
+}
+
+std::string stringName(Harp const& harp, int index)
+{
+    return fmt::format("{} (string {})", shown(harp.string(index).open), index + 1);
+}
+
+} // namespace harp

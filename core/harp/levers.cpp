@@ -1,0 +1,140 @@
+#include "core/harp/levers.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <cassert>
+
+namespace harp {
+
+namespace {
+
+using music::Letter;
+
+// The letters from the first that a signature alters: sharps in their order, flats in theirs.
+std::array<Letter, 7> inOrderOf(int signature)
+{
+    std::array<Letter, 7> letters = music::orderOfSharps;
+    if (signature < 0) std::reverse(letters.begin(), letters.end());
+    return letters;
+}
+
+base::Fault beyondTuning(Harp const& harp, music::Key key, int string, music::Pitch wanted)
+{
+    HarpString const& s = harp.string(string);
+    std::string reason;
+    if (wanted.alter < s.open.alter)
+        reason = "which no lever lowers";
+    else if (wanted.alter > s.open.alter + 1)
+        reason = "which a lever raises by one semitone only";
+    else
+        reason = "which has no lever";
+    return {base::FaultCode::KeyBeyondTuning, shown(key),
+            fmt::format("needs {} on {}, {}", shown(nameOf(wanted)), stringName(harp, string),
+                        reason)};
+}
+
+music::Pitch inSignature(music::Pitch open, int signature)
+{
+    return {open.letter, alterIn(signature, open.letter), open.octave};
+}
+
+// "F♯", "A♮": the natural sign is written, as the lever takes a flat away.
+std::string raised(music::PitchName open)
+{
+    music::PitchName const up{open.letter, open.alter + 1};
+    return up.alter == 0 ? shown(up) + "♮" : shown(up);
+}
+
+// "4C": harp octave first, so that it is not taken for a scientific one.
+std::string inHarpOctave(music::Pitch open, std::string const& name)
+{
+    return std::to_string(harpOctave(open)) + name;
+}
+
+// What the set-up line says of one letter; nothing when all its levers are down.
+std::string letterSetup(Harp const& harp, LeverSetting const& setup, Letter letter)
+{
+    std::vector<std::string> up;
+    std::vector<std::string> down;
+    std::string name;
+    for (int i = harp.count() - 1; i >= 0; --i) {
+        music::Pitch const open = harp.string(i).open;
+        if (open.letter != letter) continue;
+        name = raised(nameOf(open));
+        if (setup[static_cast<std::size_t>(i)] == Lever::Up)
+            up.push_back(inHarpOctave(open, name));
+        else
+            down.push_back(inHarpOctave(open, shown(nameOf(open))));
+    }
+    if (up.empty()) return {};
+    if (down.empty()) return name;
+    if (up.size() > down.size())
+        return fmt::format("{} but not {}", name, fmt::join(down, " "));
+    return fmt::format("only {}", fmt::join(up, " "));
+}
+
+// Letters of the harp in the order in which keys with more sharps raise them.
+std::vector<Letter> inOrderOfRaising(Harp const& harp)
+{
+    std::vector<music::PitchName> names;
+    for (int i = 0; i < std::min(harp.count(), 7); ++i)
+        names.push_back(nameOf(harp.string(i).open));
+    std::sort(names.begin(), names.end(),
+              [](music::PitchName a, music::PitchName b) { return fifths(a) < fifths(b); });
+    std::vector<Letter> letters;
+    for (music::PitchName name : names) letters.push_back(name.letter);
+    return letters;
+}
+
+} // namespace
+
+base::Result<LeverSetting> settingFor(Harp const& harp, music::Key key)
+{
+    int const sharps = signature(key);
+    LeverSetting setting(static_cast<std::size_t>(harp.count()), Lever::Down);
+    for (Letter letter : inOrderOf(sharps)) {
+        for (int i = 0; i < harp.count(); ++i) {
+            HarpString const& s = harp.string(i);
+            if (s.open.letter != letter) continue;
+            music::Pitch const wanted = inSignature(s.open, sharps);
+            std::optional<Lever> const lever = leverFor(s, wanted);
+            if (!lever) return beyondTuning(harp, key, i, wanted);
+            setting[static_cast<std::size_t>(i)] = *lever;
+        }
+    }
+    return setting;
+}
+
+Lever leverAt(LeverTimeline const& levers, int string, music::Moment at)
+{
+    auto flip =
+        std::upper_bound(levers.flips.begin(), levers.flips.end(), at,
+                         [](music::Moment moment, Flip const& f) { return moment < f.at; });
+    while (flip != levers.flips.begin()) {
+        --flip;
+        if (flip->string == string) return flip->to;
+    }
+    return levers.setup[static_cast<std::size_t>(string)];
+}
+
+music::Pitch pitchAt(Harp const& harp, LeverTimeline const& levers, int string,
+                     music::Moment at)
+{
+    return sounding(harp.string(string), leverAt(levers, string, at));
+}
+
+std::string setupLine(Harp const& harp, LeverSetting const& setup)
+{
+    assert(setup.size() == harp.strings().size());
+    std::vector<std::string> letters;
+    for (Letter letter : inOrderOfRaising(harp)) {
+        std::string said = letterSetup(harp, setup, letter);
+        if (!said.empty()) letters.push_back(std::move(said));
+    }
+    if (letters.empty()) return "All levers down";
+    return fmt::format("Set levers: {}", fmt::join(letters, ", "));
+}
+
+} // namespace harp

@@ -1,0 +1,108 @@
+#include "core/pattern/layout.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace pattern {
+
+namespace {
+
+using music::Length;
+using music::Meter;
+using music::Rational;
+
+bool sameSignature(Meter a, Meter b) { return a.beats == b.beats && a.unit == b.unit; }
+
+bool sameBeat(Meter a, Meter b)
+{
+    return isCompound(a) == isCompound(b) && beatLength(a) == beatLength(b);
+}
+
+bool holds(std::vector<int> const& played, int note)
+{
+    return std::find(played.begin(), played.end(), note) != played.end();
+}
+
+// Notes that are plucked at one time, as the pattern has them: indices into Pattern::notes.
+std::vector<std::vector<int>> plucks(Pattern const& pattern)
+{
+    std::vector<std::vector<int>> all;
+    for (std::size_t i = 0; i < pattern.notes.size(); ++i) {
+        if (!pattern.notes[i].withPrevious || all.empty()) all.emplace_back();
+        all.back().push_back(static_cast<int>(i));
+    }
+    return all;
+}
+
+// Places in a span, so far apart, from its start on.
+int placesIn(Length span, Length step)
+{
+    Rational const steps = span / step;
+    auto const whole = floorOf(steps);
+    bool const exact = steps == Rational(whole);
+    return std::max(1, static_cast<int>(exact ? whole : whole + 1));
+}
+
+// The beat where it has room for so many plucks, else its half (in compound meters its third).
+Length stepFor(int wanted, Meter meter, Length span)
+{
+    Length const beat = beatLength(meter);
+    Length const division = beat * Rational(1, isCompound(meter) ? 3 : 2);
+    return placesIn(span, beat) >= wanted ? beat : division;
+}
+
+Rhythm onTheBeats(Pattern const& pattern, Meter meter, Length span)
+{
+    std::vector<std::vector<int>> all = plucks(pattern);
+    Length const step = stepFor(static_cast<int>(all.size()), meter, span);
+    int const room = std::min(placesIn(span, step), static_cast<int>(all.size()));
+    bool const cut = room < static_cast<int>(all.size());
+    Rhythm rhythm{cut                         ? fmt::format("first {}", room)
+                  : step == beatLength(meter) ? "on the beats"
+                                              : "running, then held",
+                  meter,
+                  span,
+                  static_cast<int>(pattern.notes.size()),
+                  {},
+                  {}};
+    for (int i = 0; i < room; ++i) {
+        rhythm.onsets.push_back(step * Rational(i));
+        rhythm.plays.push_back(std::move(all[static_cast<std::size_t>(i)]));
+    }
+    return rhythm;
+}
+
+} // namespace
+
+bool fits(Rhythm const& rhythm, Pattern const& pattern)
+{
+    if (rhythm.notes != static_cast<int>(pattern.notes.size())) return false;
+    for (std::vector<int> const& played : rhythm.plays)
+        for (int note = 1; note < rhythm.notes; ++note) {
+            bool const isJoined = pattern.notes[static_cast<std::size_t>(note)].withPrevious;
+            if (isJoined && holds(played, note) != holds(played, note - 1)) return false;
+        }
+    return true;
+}
+
+std::vector<Rhythm> rhythmsFor(PatternBook const& book, Pattern const& pattern, Meter meter,
+                               Length span)
+{
+    std::vector<Rhythm> found;
+    for (Rhythm const& r : book.rhythms)
+        if (sameSignature(r.meter, meter) && r.span == span && fits(r, pattern))
+            found.push_back(r);
+    if (!found.empty()) return found;
+
+    for (Rhythm const& r : book.rhythms) {
+        bool const wholeBar = r.span == span && barLength(r.meter) == span;
+        if (!wholeBar || !sameBeat(r.meter, meter) || !fits(r, pattern)) continue;
+        found.push_back(r);
+        found.back().meter = meter;
+    }
+    if (!found.empty()) return found;
+    return {onTheBeats(pattern, meter, span)};
+}
+
+} // namespace pattern

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/pattern/pattern.h"
+
+namespace pattern {
+
+// Every way to lay a pattern on a span of a bar of this meter, best known first: the rhythms
+// that the book has for this meter and span; else those it has for a whole bar of that length
+// with the same beat (half a bar of 4/4 goes like a bar of 2/4). Where the book has none there
+// is one all the same: notes on the beats, or on halves (thirds) of beats where the beats are
+// too few, the last one ringing on; what does not fit is left out, last notes first. Notes that
+// the pattern plucks together stay together. Never empty for a pattern with notes.
+std::vector<Rhythm> rhythmsFor(PatternBook const& book, Pattern const& pattern,
+                               music::Meter meter, music::Length span);
+
+// Whether every note that the pattern plucks together with the one before it has that company
+// in the rhythm, and the rhythm is made for as many notes as the pattern has.
+bool fits(Rhythm const& rhythm, Pattern const& pattern);
+
+} // namespace pattern
