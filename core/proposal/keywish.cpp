@@ -1,0 +1,77 @@
+#include "core/proposal/keywish.h"
+
+#include "core/levers/keyfit.h"
+
+#include <algorithm>
+
+namespace proposal {
+
+namespace {
+
+using Moves = std::vector<music::Interval>;
+using levers::KeyFit;
+
+base::Fault beyondTuning(Brief const& brief, music::Key key)
+{
+    auto const setting = harp::settingFor(brief.harp, key);
+    if (!setting) return setting.error();
+    return {base::FaultCode::KeyBeyondTuning, music::shown(key), {}};
+}
+
+// Why nothing in the list will do: said of the move that leaves the tune where it is, or else
+// of the one that would have been best.
+base::Fault whyNone(std::vector<KeyFit> const& fits, Brief const& brief, music::Key key)
+{
+    auto const unmoved = std::find_if(fits.begin(), fits.end(), [](KeyFit const& fit) {
+        return fit.moved == music::Interval{} && fit.why;
+    });
+    if (unmoved != fits.end()) return *unmoved->why;
+    auto const said = std::find_if(fits.begin(), fits.end(),
+                                   [](KeyFit const& fit) { return fit.why.has_value(); });
+    return said != fits.end() ? *said->why : beyondTuning(brief, key);
+}
+
+base::Result<Moves> possible(std::vector<KeyFit> const& fits, Brief const& brief,
+                             music::Key key)
+{
+    Moves moves;
+    for (KeyFit const& fit : fits)
+        if (fit.possible && moves.size() < keysTried) moves.push_back(fit.moved);
+    if (moves.empty()) return whyNone(fits, brief, key);
+    return moves;
+}
+
+std::vector<KeyFit> fitsOf(Brief const& brief)
+{
+    return levers::keyFits(brief.tune, brief.harp, tempoWished(brief), brief.level);
+}
+
+base::Result<Moves> movesFor(BestKey, Brief const& brief)
+{
+    return possible(fitsOf(brief), brief, brief.tune.key);
+}
+
+base::Result<Moves> movesFor(AsWritten, Brief const&) { return Moves{music::Interval{}}; }
+
+base::Result<Moves> movesFor(music::Key wished, Brief const& brief)
+{
+    music::Key const key{wished.tonic, brief.tune.key.mode};
+    std::vector<KeyFit> fits = fitsOf(brief);
+    std::erase_if(fits, [key](KeyFit const& fit) { return !(fit.key == key); });
+    return possible(fits, brief, key);
+}
+
+} // namespace
+
+base::Result<std::vector<music::Interval>> movesWished(Brief const& brief)
+{
+    return std::visit([&brief](auto const& wish) { return movesFor(wish, brief); }, brief.key);
+}
+
+tune::Tempo tempoWished(Brief const& brief)
+{
+    if (!brief.quartersPerMinute) return tune::tempoOf(brief.tune);
+    return {music::Length{music::Rational(1, 4)}, *brief.quartersPerMinute};
+}
+
+} // namespace proposal

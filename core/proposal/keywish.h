@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/proposal/brief.h"
+
+#include <vector>
+
+namespace proposal {
+
+// The moves from the written key that a brief's wish allows, the best first and never more than
+// `keysTried`. A named key takes the tune's own mode with its tonic: moving a tune does not
+// change its mode. Faults: those of the key fit that lies nearest to the wish.
+inline constexpr std::size_t keysTried = 6;
+base::Result<std::vector<music::Interval>> movesWished(Brief const& brief);
+
+// The tempo a brief asks for, else the tune's own, else the usual one of its rhythm.
+tune::Tempo tempoWished(Brief const& brief);
+
+} // namespace proposal

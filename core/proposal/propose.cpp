@@ -1,0 +1,201 @@
+#include "core/proposal/proposal.h"
+
+#include "core/arrange/build.h"
+#include "core/arrange/positions.h"
+#include "core/arrange/reasons.h"
+#include "core/hands/righthand.h"
+#include "core/levers/leverplan.h"
+#include "core/proposal/keywish.h"
+#include "core/proposal/locks.h"
+#include "core/proposal/warnings.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace proposal {
+
+namespace {
+
+using base::Fault;
+using base::FaultCode;
+using base::Result;
+
+std::vector<arrange::Position> positionsOf(Brief const& brief,
+                                           arrange::Arrangement const& arrangement)
+{
+    return brief.passes == Passes::Varied
+               ? arrange::positionsByPass(arrangement.tune, arrangement.playing)
+               : arrange::positionsAsWritten(arrangement.tune, arrangement.playing);
+}
+
+bool onlyRests(arrange::Lattice const& lattice)
+{
+    return std::all_of(lattice.candidates.begin(), lattice.candidates.end(),
+                       [](std::vector<arrange::Candidate> const& list) {
+                           return std::all_of(list.begin(), list.end(),
+                                              [](arrange::Candidate const& candidate) {
+                                                  return candidate.voicing.notes.empty();
+                                              });
+                       });
+}
+
+// The arrangement says what the solution has chosen.
+void carryOut(Proposal& proposal)
+{
+    auto& arranged = proposal.arrangement.positions;
+    arranged.clear();
+    for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i) {
+        auto const chosen = static_cast<std::size_t>(proposal.solution.best.candidates[i]);
+        arranged.push_back({proposal.lattice.positions[i],
+                            proposal.lattice.candidates[i][chosen].voicing,
+                            proposal.lattice.locks[i].has_value()});
+    }
+    proposal.warnings = warningsFor(proposal);
+}
+
+void solveAgain(Proposal& proposal, int changedLock)
+{
+    proposal.tables = arrange::tablesAfterLock(proposal.lattice, std::move(proposal.tables),
+                                               static_cast<std::size_t>(changedLock));
+    proposal.solution = arrange::solved(proposal.lattice, proposal.tables);
+    carryOut(proposal);
+}
+
+Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
+{
+    Proposal out{brief,
+                 moved,
+                 {tune::transposed(brief.tune, moved),
+                  moved.semitones,
+                  brief.harp,
+                  brief.hand,
+                  brief.level,
+                  {},
+                  tempoWished(brief),
+                  {},
+                  {},
+                  {}},
+                 {},
+                 {},
+                 {},
+                 {}};
+    arrange::Arrangement& arrangement = out.arrangement;
+    arrangement.playing = tune::played(arrangement.tune);
+    auto plan = levers::leverPlan(arrangement.harp, arrangement.tune, arrangement.playing,
+                                  arrangement.tempo, arrangement.level);
+    if (!plan) return plan.error();
+    arrangement.levers = *std::move(plan);
+
+    std::vector<arrange::Position> positions = positionsOf(brief, arrangement);
+    if (positions.empty()) return Fault{FaultCode::NoChords, {}, {}};
+    out.lattice = arrange::latticeFor(sceneOf(out), std::move(positions));
+    if (onlyRests(out.lattice))
+        return Fault{FaultCode::NothingPlayable,
+                     tune::barName(arrangement.tune, out.lattice.positions.front().bar),
+                     {}};
+    out.lattice.locks = placed(brief.locks, out.lattice, brief.harp, moved).byPosition;
+    out.tables = arrange::tables(out.lattice);
+    out.solution = arrange::solved(out.lattice, out.tables);
+    arrangement.rightFingers =
+        hands::rightFingers(arrangement.tune, arrangement.harp, arrangement.hand);
+    carryOut(out);
+    return out;
+}
+
+bool hasCandidate(Proposal const& proposal, int position, int candidate)
+{
+    auto const& lists = proposal.lattice.candidates;
+    return position >= 0 && static_cast<std::size_t>(position) < lists.size() &&
+           candidate >= 0 &&
+           static_cast<std::size_t>(candidate) <
+               lists[static_cast<std::size_t>(position)].size();
+}
+
+void forgetLocksOf(Proposal& proposal, int position)
+{
+    std::erase_if(proposal.brief.locks, [&](Lock const& lock) {
+        return positionOf(lock, proposal.lattice) == position;
+    });
+}
+
+} // namespace
+
+arrange::Scene sceneOf(Proposal const& proposal)
+{
+    arrange::Arrangement const& a = proposal.arrangement;
+    return {a.tune,
+            a.playing,
+            a.harp,
+            a.hand,
+            a.level,
+            a.levers,
+            a.tempo,
+            proposal.brief.book,
+            proposal.brief.weights};
+}
+
+Result<Proposal> propose(Brief const& brief)
+{
+    if (!tune::hasNotes(brief.tune)) return Fault{FaultCode::NoNotes, {}, {}};
+    if (!tune::hasChords(brief.tune)) return Fault{FaultCode::NoChords, {}, {}};
+    auto const moves = movesWished(brief);
+    if (!moves) return moves.error();
+    Result<Proposal> first = proposedAt(brief, moves.value().front());
+    if (first) return first;
+    for (std::size_t next = 1; next < moves.value().size(); ++next)
+        if (Result<Proposal> other = proposedAt(brief, moves.value()[next])) return other;
+    return first.error();
+}
+
+Result<Proposal> withChoice(Proposal proposal, int position, int candidate, bool locked)
+{
+    if (!hasCandidate(proposal, position, candidate))
+        return Fault{FaultCode::BadLock, "chord " + std::to_string(position + 1), {}};
+    auto const i = static_cast<std::size_t>(position);
+    auto const before = proposal.lattice.locks[i];
+    proposal.lattice.locks[i] = candidate;
+    if (locked) {
+        forgetLocksOf(proposal, position);
+        proposal.brief.locks.push_back(lockFor(proposal.lattice, position, candidate,
+                                               proposal.brief.harp, proposal.moved));
+        solveAgain(proposal, position);
+        return proposal;
+    }
+    arrange::Tables const held = arrange::tablesAfterLock(proposal.lattice, proposal.tables, i);
+    proposal.solution.best = arrange::solved(proposal.lattice, held).best;
+    proposal.lattice.locks[i] = before;
+    carryOut(proposal);
+    return proposal;
+}
+
+Proposal withoutLock(Proposal proposal, int position)
+{
+    auto const i = static_cast<std::size_t>(position);
+    assert(i < proposal.lattice.locks.size());
+    forgetLocksOf(proposal, position);
+    proposal.lattice.locks[i].reset();
+    solveAgain(proposal, position);
+    return proposal;
+}
+
+std::vector<Variant> variants(Proposal const& proposal, int position)
+{
+    auto const i = static_cast<std::size_t>(position);
+    assert(i < proposal.lattice.candidates.size());
+    std::vector<Variant> out;
+    for (int c = 0; c < static_cast<int>(proposal.lattice.candidates[i].size()); ++c)
+        out.push_back({c, proposal.solution.regrets[i][static_cast<std::size_t>(c)],
+                       proposal.solution.best.candidates[i] == c,
+                       proposal.lattice.locks[i] == c, reasons(proposal, position, c)});
+    std::stable_sort(out.begin(), out.end(),
+                     [](Variant const& a, Variant const& b) { return a.regret < b.regret; });
+    return out;
+}
+
+std::vector<std::string> reasons(Proposal const& proposal, int position, int candidate)
+{
+    return arrange::reasonsFor(sceneOf(proposal), proposal.lattice, proposal.solution, position,
+                               candidate);
+}
+
+} // namespace proposal

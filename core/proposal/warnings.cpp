@@ -1,0 +1,320 @@
+#include "core/proposal/warnings.h"
+
+#include "core/arrange/build.h"
+#include "core/proposal/locks.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <set>
+
+namespace proposal {
+
+namespace {
+
+using arrange::Arrangement;
+using Sentences = std::vector<std::string>;
+
+constexpr int stringsOfTenth = 10;
+constexpr int stringsOfOctave = 8;
+
+// Care of the hands [trade-3.8]: limits beyond which the reader is told.
+constexpr int tenthsInWindow = 4;
+constexpr int windowBars = 8;
+constexpr int busyBars = 16;
+constexpr double busyShare = 0.8;
+
+// "bar 3", "bars 3, 5-7 and 12", "the pick-up bar": indices into Tune::bars.
+std::string barList(tune::Tune const& tune, std::set<int> const& bars)
+{
+    if (bars.size() == 1) return tune::barName(tune, *bars.begin());
+    std::vector<std::string> runs;
+    for (auto bar = bars.begin(); bar != bars.end();) {
+        auto last = bar;
+        while (std::next(last) != bars.end() && *std::next(last) == *last + 1) ++last;
+        auto const number = [&](int index) {
+            return std::to_string(tune.bars[static_cast<std::size_t>(index)].number);
+        };
+        runs.push_back(bar == last ? number(*bar) : number(*bar) + "-" + number(*last));
+        bar = std::next(last);
+    }
+    constexpr std::size_t named = 8;
+    if (runs.size() > named)
+        return fmt::format("bars {} and {} more places",
+                           fmt::join(runs.begin(), runs.begin() + named, ", "),
+                           runs.size() - named);
+    if (runs.size() == 1) return "bars " + runs.front();
+    return fmt::format("bars {} and {}", fmt::join(runs.begin(), runs.end() - 1, ", "),
+                       runs.back());
+}
+
+double seconds(music::Length length, tune::Tempo tempo)
+{
+    return length.wholes.toDouble() * 4 * 60 / tune::quartersPerMinute(tempo);
+}
+
+// --- reading
+
+std::string placeName(tune::Place place)
+{
+    if (place.line == 0) return "The file";
+    if (place.column == 0) return fmt::format("Line {}", place.line);
+    return fmt::format("Line {}, column {}", place.line, place.column);
+}
+
+// The same remark at many places is made once.
+Sentences ofReading(tune::Tune const& tune)
+{
+    std::map<std::pair<std::string, std::string>, int> times;
+    for (tune::Remark const& remark : tune.said) ++times[{remark.what, remark.did}];
+    Sentences out;
+    for (tune::Remark const& remark : tune.said) {
+        auto const found = times.find({remark.what, remark.did});
+        if (found == times.end()) continue;
+        int const others = found->second - 1;
+        times.erase(found);
+        std::string const also =
+            others == 0 ? "" : fmt::format(" (so in {} more places)", others);
+        out.push_back(fmt::format("{}: {}; {}{}.", placeName(remark.place), remark.what,
+                                  remark.did, also));
+    }
+    return out;
+}
+
+// --- key and tempo
+
+Sentences ofMode(Brief const& brief)
+{
+    auto const* wished = std::get_if<music::Key>(&brief.key);
+    if (wished == nullptr || wished->mode == brief.tune.key.mode) return {};
+    return {fmt::format("The tune is {}: moving it cannot make it {}, so it stands in {}.",
+                        music::modeName(brief.tune.key.mode), music::modeName(wished->mode),
+                        music::shown(music::Key{wished->tonic, brief.tune.key.mode}))};
+}
+
+Sentences ofTempo(Proposal const& proposal)
+{
+    if (proposal.brief.quartersPerMinute || proposal.brief.tune.tempo) return {};
+    return {fmt::format("The tune names no tempo: {:.0f} crotchets a minute are taken, a "
+                        "learning speed for its kind.",
+                        tune::quartersPerMinute(proposal.arrangement.tempo))};
+}
+
+// --- locks
+
+Sentences ofLocks(Proposal const& proposal)
+{
+    Sentences out;
+    auto const& locks = proposal.brief.locks;
+    auto const dropped =
+        placed(locks, proposal.lattice, proposal.brief.harp, proposal.moved).dropped;
+    for (std::size_t index : dropped) {
+        Lock const& lock = locks[index];
+        bool const barStands =
+            static_cast<std::size_t>(lock.bar) < proposal.arrangement.tune.bars.size();
+        out.push_back(fmt::format(
+            "The {} locked in {} cannot be kept as things stand: the best fit is taken there.",
+            lock.voicing.pattern,
+            barStands ? tune::barName(proposal.arrangement.tune, lock.bar)
+                      : fmt::format("bar {} of the tune as it was", lock.bar + 1)));
+    }
+    return out;
+}
+
+Sentences ofPairsBeyondHands(Proposal const& proposal)
+{
+    Sentences out;
+    auto const& chosen = proposal.solution.best.candidates;
+    for (std::size_t i = 0; i + 1 < chosen.size(); ++i) {
+        if (proposal.lattice.pair(i, static_cast<std::size_t>(chosen[i]),
+                                  static_cast<std::size_t>(chosen[i + 1])) <
+            arrange::unplayablePair)
+            continue;
+        out.push_back(fmt::format(
+            "From {} to {} no hand moves in time between the locked shapes: unlock one.",
+            tune::barName(proposal.arrangement.tune, proposal.lattice.positions[i].bar),
+            tune::barName(proposal.arrangement.tune, proposal.lattice.positions[i + 1].bar)));
+    }
+    return out;
+}
+
+// --- left hand
+
+Sentences ofForcedRests(Proposal const& proposal)
+{
+    std::set<int> bars;
+    for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i) {
+        auto const& list = proposal.lattice.candidates[i];
+        if (std::all_of(list.begin(), list.end(), [](arrange::Candidate const& candidate) {
+                return candidate.voicing.notes.empty();
+            }))
+            bars.insert(proposal.lattice.positions[i].bar);
+    }
+    if (bars.empty()) return {};
+    return {fmt::format("Nothing fits the left hand in {}: it rests there. A lighter level, a "
+                        "larger hand or harp, or another key may help.",
+                        barList(proposal.arrangement.tune, bars))};
+}
+
+Sentences ofBarsWithoutChord(Proposal const& proposal)
+{
+    tune::Tune const& tune = proposal.arrangement.tune;
+    std::set<int> bare;
+    for (int bar = 0; bar < static_cast<int>(tune.bars.size()); ++bar)
+        if (tune.bars[static_cast<std::size_t>(bar)].number > 0) bare.insert(bar);
+    for (tune::ChordSpan const& span : tune::chordSpans(tune)) bare.erase(span.bar);
+    if (bare.empty()) return {};
+    return {fmt::format("No chord governs {}: the left hand is silent there.",
+                        barList(tune, bare))};
+}
+
+// --- tune
+
+Sentences ofLowTune(Arrangement const& arrangement)
+{
+    std::set<int> bars;
+    std::optional<music::Pitch> lowest;
+    for (tune::PlayedNote const& note : arrangement.playing.notes) {
+        auto const string = harp::stringFor(arrangement.harp, note.pitch);
+        if (!string || *string >= stringsOfOctave) continue;
+        bars.insert(arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)].bar);
+        if (!lowest || music::midi(note.pitch) < music::midi(*lowest)) lowest = note.pitch;
+    }
+    if (!lowest) return {};
+    return {fmt::format("The tune goes down to {} in {}: less than an octave is left for the "
+                        "left hand below it.",
+                        music::shown(*lowest), barList(arrangement.tune, bars))};
+}
+
+// Onsets of the right hand, one for notes plucked together.
+std::vector<music::Moment> onsets(tune::Playing const& playing)
+{
+    std::vector<music::Moment> out;
+    for (tune::PlayedNote const& note : playing.notes)
+        if (out.empty() || out.back() < note.at) out.push_back(note.at);
+    return out;
+}
+
+// Notes a second over the busiest five onsets: a single short note is no speed.
+double busiestRate(Arrangement const& arrangement)
+{
+    constexpr std::size_t gaps = 4;
+    auto const times = onsets(arrangement.playing);
+    double busiest = 0;
+    for (std::size_t i = gaps; i < times.size(); ++i)
+        busiest =
+            std::max(busiest, gaps / seconds(times[i] - times[i - gaps], arrangement.tempo));
+    return busiest;
+}
+
+Sentences ofFastTune(Arrangement const& arrangement)
+{
+    double const rate = busiestRate(arrangement);
+    double const limit = arrangement.level.rightNotesPerSecond;
+    if (rate <= limit) return {};
+    double const fitting =
+        std::floor(tune::quartersPerMinute(arrangement.tempo) * limit / rate);
+    return {fmt::format("The tune itself runs at {:.1f} notes a second, above the {:.1f} of a "
+                        "player of level {}: {:.0f} crotchets a minute would suit.",
+                        rate, limit, arrangement.level.number, fitting)};
+}
+
+// --- care of the hands
+
+bool holdsTenth(arrange::Voicing const& voicing)
+{
+    for (arrange::VoicedNote const& low : voicing.notes)
+        for (arrange::VoicedNote const& high : voicing.notes)
+            if (high.string - low.string >= stringsOfTenth - 1 &&
+                low.at < high.at + high.held && high.at < low.at + low.held)
+                return true;
+    return false;
+}
+
+// How often something falls into each played bar.
+std::vector<int> tenthsByBar(Arrangement const& arrangement)
+{
+    std::vector<int> out(arrangement.playing.bars.size(), 0);
+    for (arrange::ArrangedPosition const& p : arrangement.positions)
+        if (holdsTenth(p.voicing))
+            for (arrange::Occurrence const& when : p.position.played)
+                ++out[static_cast<std::size_t>(when.playedBar)];
+    return out;
+}
+
+Sentences ofTenths(Arrangement const& arrangement)
+{
+    auto const tenths = tenthsByBar(arrangement);
+    int inWindow = 0;
+    for (std::size_t bar = 0; bar < tenths.size(); ++bar) {
+        inWindow += tenths[bar];
+        if (bar >= windowBars) inWindow -= tenths[bar - windowBars];
+        if (inWindow <= tenthsInWindow) continue;
+        return {fmt::format(
+            "The left hand holds a tenth {} times within {} bars up to {}. If the hand tires, "
+            "choose narrower shapes there, and ask a teacher about it, or a clinician if "
+            "anything hurts.",
+            inWindow, windowBars,
+            tune::barName(arrangement.tune, arrangement.playing.bars[bar].bar))};
+    }
+    return {};
+}
+
+std::vector<int> leftOnsetsByBar(Arrangement const& arrangement)
+{
+    std::vector<int> out(arrangement.playing.bars.size(), 0);
+    for (arrange::ArrangedPosition const& p : arrangement.positions) {
+        std::set<music::Length> times;
+        for (arrange::VoicedNote const& note : p.voicing.notes) times.insert(note.at);
+        for (arrange::Occurrence const& when : p.position.played)
+            out[static_cast<std::size_t>(when.playedBar)] += static_cast<int>(times.size());
+    }
+    return out;
+}
+
+Sentences ofBusyLeft(Arrangement const& arrangement)
+{
+    auto const onsetsIn = leftOnsetsByBar(arrangement);
+    double const busy = busyShare * arrangement.level.leftNotesPerSecond;
+    int run = 0;
+    for (std::size_t played = 0; played < onsetsIn.size(); ++played) {
+        auto const bar = static_cast<std::size_t>(arrangement.playing.bars[played].bar);
+        double const lasts = seconds(arrangement.tune.bars[bar].length, arrangement.tempo);
+        run = onsetsIn[played] > busy * lasts ? run + 1 : 0;
+        if (run <= busyBars) continue;
+        return {fmt::format("The left hand plays near its limit for more than {} bars without "
+                            "a pause, up to {}. Plainer shapes or a slower tempo give it rest; "
+                            "a teacher, or a clinician if anything hurts, knows better than a "
+                            "program.",
+                            busyBars, tune::barName(arrangement.tune, static_cast<int>(bar)))};
+    }
+    return {};
+}
+
+void append(Sentences& all, Sentences more)
+{
+    all.insert(all.end(), std::make_move_iterator(more.begin()),
+               std::make_move_iterator(more.end()));
+}
+
+} // namespace
+
+std::vector<std::string> warningsFor(Proposal const& proposal)
+{
+    Sentences out = ofReading(proposal.brief.tune);
+    append(out, ofMode(proposal.brief));
+    append(out, ofTempo(proposal));
+    append(out, ofLocks(proposal));
+    append(out, ofPairsBeyondHands(proposal));
+    append(out, ofForcedRests(proposal));
+    append(out, ofBarsWithoutChord(proposal));
+    append(out, ofLowTune(proposal.arrangement));
+    append(out, ofFastTune(proposal.arrangement));
+    append(out, ofTenths(proposal.arrangement));
+    append(out, ofBusyLeft(proposal.arrangement));
+    return out;
+}
+
+} // namespace proposal
