@@ -10,6 +10,9 @@ namespace perform {
 // Seconds begin here; everything above counts in whole notes.
 using Seconds = double;
 
+// How long a length sounds. Ask for every onset afresh: adding up rounded lengths drifts.
+Seconds secondsOf(music::Length length, tune::Tempo tempo, double tempoScale = 1.0);
+
 // One thing a string does. Strings ring on until they are plucked again or muffled.
 struct Event {
     enum class Kind { Pluck, Damp };
@@ -30,9 +33,10 @@ struct Hearing {
     double tempoScale = 1.0; // 0.25 to 1.5
     bool left = true;        // false: the left hand is muted
     bool right = true;
-    bool countIn = false;    // a bar of clicks before
-    Seconds rollGap = 0.045; // between the notes of a roll; the whole roll stays within a third
-                             // of a beat [science-9]
+    bool countIn = false;    // a bar of clicks before, two where a bar lasts under 1.5 s; a
+                             // pick-up takes the place of its beats [science-9]
+    Seconds rollGap = 0.045; // between the notes of a roll; the whole roll stays within 0.35 s,
+                             // a third of a beat and half of its own length [science-9]
 };
 
 struct BarStart {
@@ -55,7 +59,10 @@ struct Schedule {
     Seconds ringing = 0; // where the last string has faded
 };
 
-// Each onset is asked for afresh from its exact place; rounded lengths are never added up.
+// The arrangement as sound. Rolls go from low to high with the first note on the beat. Grace
+// notes are plucked just before their note, in time taken from the note before; one that no
+// string sounds as the levers stand is left out. Staccato changes nothing: a string rings until
+// it is plucked again or its lever turns.
 Schedule scheduled(arrange::Arrangement const& arrangement, Hearing const& hearing);
 
 } // namespace perform

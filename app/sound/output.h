@@ -1,0 +1,34 @@
+#pragma once
+
+#include "app/sound/performance.h"
+#include "core/base/result.h"
+#include "core/perform/schedule.h"
+
+#include <functional>
+#include <memory>
+
+namespace sound {
+
+// Where a performance goes while it is played: a sound device, or nowhere.
+class Output {
+public:
+    virtual ~Output() = default;
+
+    // As Performance has them, from any thread.
+    virtual void begin(std::shared_ptr<perform::Schedule const> schedule, perform::Seconds from,
+                       bool loop) = 0;
+    virtual void stop() = 0;
+    virtual void pluck(int string, int midi, int velocity) = 0;
+    virtual Progress progress() const = 0;
+};
+
+// The machine's sound device. Tried are the usual sound servers, or only the FluidSynth driver
+// named by the variable SALLOW_SOUND_DRIVER. Faults: NoSoundFont, NoSoundDevice.
+base::Result<std::unique_ptr<Output>> openDevice();
+
+// Time passes but nothing is heard: strings still light where there is no device. `now` is a
+// steady clock in seconds.
+std::unique_ptr<Output> silentOutput(std::function<perform::Seconds()> now);
+std::unique_ptr<Output> silentOutput();
+
+} // namespace sound

@@ -1,0 +1,309 @@
+#include "core/perform/schedule.h"
+
+#include "core/harp/placing.h"
+
+#include <algorithm>
+#include <array>
+#include <iterator>
+#include <map>
+#include <optional>
+#include <span>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+namespace perform {
+
+namespace {
+
+using arrange::Arrangement;
+using arrange::HandNote;
+using harp::Side;
+using music::Length;
+using music::Moment;
+using music::Rational;
+
+constexpr double slowest = 0.25;
+constexpr double quickest = 1.5;
+constexpr Seconds longestRoll = 0.35;    // [science-9]
+constexpr Seconds shortestCountIn = 1.5; // of one bar; else two are counted [science-9]
+constexpr Seconds graceNote = 0.08;
+constexpr Seconds longestEnd = 6; // after the last counted beat, however long strings ring
+
+// The tune leads, the left hand keeps below it, and beats are felt without being hammered.
+constexpr int tuneVelocity = 84;
+constexpr int leftVelocity = 70;
+constexpr int graceVelocity = 66;
+constexpr std::array velocityOfStrength{-4, 0, 3, 7}; // by music::beatStrength
+
+// The played bars that are heard, and the count-in before them.
+struct Region {
+    int first = 0;
+    int last = 0; // inclusive
+    Moment from;
+    Moment to;
+    int countedBars = 0;
+    Length countIn;
+};
+
+// Turns places in the region into seconds.
+struct Clock {
+    tune::Tempo tempo;
+    double scale = 1;
+    Moment from;
+    Length countIn;
+    Seconds lead = 0; // of grace notes that have no count-in to fall into
+
+    Seconds lasting(Length length) const { return secondsOf(length, tempo, scale); }
+    Seconds at(Moment moment) const { return lead + lasting(countIn + (moment - from)); }
+};
+
+tune::Bar const& writtenBar(Arrangement const& arrangement, int playedBar)
+{
+    auto const& played = arrangement.playing.bars[static_cast<std::size_t>(playedBar)];
+    return arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
+}
+
+Moment startOf(Arrangement const& arrangement, int playedBar)
+{
+    auto const& bars = arrangement.playing.bars;
+    auto const index = static_cast<std::size_t>(playedBar);
+    return index < bars.size() ? bars[index].at : Moment{arrangement.playing.total.wholes};
+}
+
+Region regionOf(Arrangement const& arrangement, Hearing const& hearing, double scale)
+{
+    int const end = static_cast<int>(arrangement.playing.bars.size()) - 1;
+    Region region;
+    region.first = std::clamp(hearing.firstPlayedBar, 0, end);
+    region.last =
+        hearing.lastPlayedBar < 0 ? end : std::clamp(hearing.lastPlayedBar, region.first, end);
+    region.from = startOf(arrangement, region.first);
+    region.to = startOf(arrangement, region.last + 1);
+    if (hearing.countIn) {
+        tune::Bar const& bar = writtenBar(arrangement, region.first);
+        Length const whole = music::barLength(bar.meter);
+        bool const quick = secondsOf(whole, arrangement.tempo, scale) < shortestCountIn;
+        region.countedBars = quick ? 2 : 1;
+        bool const pickUp = bar.upbeat > Length{};
+        region.countIn = whole * Rational(region.countedBars - (pickUp ? 1 : 0)) + bar.upbeat;
+    }
+    return region;
+}
+
+bool isHeard(Region const& region, int playedBar)
+{
+    return playedBar >= region.first && playedBar <= region.last;
+}
+
+int velocityOf(Arrangement const& arrangement, HandNote const& note)
+{
+    tune::Bar const& bar = writtenBar(arrangement, note.playedBar);
+    Length const inBar = note.at - startOf(arrangement, note.playedBar) + bar.upbeat;
+    int const strength = music::beatStrength(bar.meter, inBar);
+    return (note.fromTune ? tuneVelocity : leftVelocity) +
+           velocityOfStrength[static_cast<std::size_t>(strength)];
+}
+
+// Seconds by which a note of a roll comes after its beat. `together` are the notes of both
+// hands at that moment.
+Seconds rollDelay(HandNote const& note, std::span<HandNote const> together, Clock const& clock,
+                  Seconds wantedGap)
+{
+    int first = note.rollOrder;
+    int last = note.rollOrder;
+    Length shortest = note.held;
+    for (HandNote const& other : together) {
+        if (other.hand != note.hand) continue;
+        first = std::min(first, other.rollOrder);
+        last = std::max(last, other.rollOrder);
+        shortest = std::min(shortest, other.held);
+    }
+    if (first == last) return 0;
+    Seconds const whole = std::min(
+        {longestRoll, clock.lasting(clock.tempo.beat) / 3, clock.lasting(shortest) / 2});
+    return (note.rollOrder - first) * std::min(wantedGap, whole / (last - first));
+}
+
+// The notes of both hands, without grace notes.
+std::vector<Event> handPlucks(Arrangement const& arrangement, Hearing const& hearing,
+                              Region const& region, Clock const& clock)
+{
+    std::vector<HandNote> const notes = arrange::handNotes(arrangement);
+    std::vector<Event> plucks;
+    for (auto begin = notes.begin(); begin != notes.end();) {
+        auto const end = std::find_if(
+            begin, notes.end(), [&](HandNote const& note) { return note.at != begin->at; });
+        std::span<HandNote const> const together(begin, end);
+        for (HandNote const& note : together) {
+            bool const wanted = note.hand == Side::Left ? hearing.left : hearing.right;
+            if (!wanted || !isHeard(region, note.playedBar)) continue;
+            Seconds const at =
+                clock.at(note.at) + rollDelay(note, together, clock, hearing.rollGap);
+            plucks.push_back({at, Event::Kind::Pluck, note.string, music::midi(note.pitch),
+                              velocityOf(arrangement, note), note.hand, note.position});
+        }
+        begin = end;
+    }
+    return plucks;
+}
+
+// A played note of the tune that has grace notes, and how long each of them may last.
+struct Graced {
+    Moment at;
+    std::vector<music::Pitch> const* graces;
+    Seconds each = 0;
+};
+
+std::vector<Graced> gracedNotes(Arrangement const& arrangement, Region const& region,
+                                double scale)
+{
+    std::vector<Graced> graced;
+    std::optional<Moment> before; // the onset before this one
+    std::optional<Moment> now;
+    for (tune::PlayedNote const& note : arrangement.playing.notes) {
+        if (now == note.at) continue;
+        before = now;
+        now = note.at;
+        auto const& graces = writtenBar(arrangement, note.playedBar)
+                                 .notes[static_cast<std::size_t>(note.note)]
+                                 .graces;
+        if (graces.empty() || !isHeard(region, note.playedBar)) continue;
+        Seconds each = graceNote;
+        if (before) {
+            Seconds const gap = secondsOf(note.at - *before, arrangement.tempo, scale);
+            each = std::min(each, gap / 2 / static_cast<double>(graces.size()));
+        }
+        graced.push_back({note.at, &graces, each});
+    }
+    return graced;
+}
+
+std::vector<Event> gracePlucks(Arrangement const& arrangement,
+                               std::vector<Graced> const& graced, Clock const& clock)
+{
+    std::vector<Event> plucks;
+    for (Graced const& note : graced) {
+        auto left = static_cast<double>(note.graces->size());
+        for (music::Pitch const pitch : *note.graces) {
+            auto const string =
+                harp::stringAtMoment(arrangement.harp, arrangement.levers, pitch, note.at);
+            if (string)
+                plucks.push_back({clock.at(note.at) - left * note.each,
+                                  Event::Kind::Pluck,
+                                  *string,
+                                  music::midi(pitch),
+                                  graceVelocity,
+                                  Side::Right,
+                                  {}});
+            --left;
+        }
+    }
+    return plucks;
+}
+
+auto order(Event const& event)
+{
+    return std::tuple(event.at, event.kind == Event::Kind::Pluck, event.string);
+}
+
+bool before(Event const& a, Event const& b) { return order(a) < order(b); }
+
+// Puts the damps between the plucks: a string stops when its lever turns and when it is plucked
+// again.
+std::vector<Event> withDamps(std::vector<Event> plucks, std::vector<Event> const& turns)
+{
+    std::vector<Event> all = std::move(plucks);
+    all.insert(all.end(), turns.begin(), turns.end());
+    std::ranges::stable_sort(all, before);
+    std::vector<Event> events;
+    std::map<int, Event> ringing; // by string: its last pluck
+    for (Event const& event : all) {
+        auto const found = ringing.find(event.string);
+        bool const rings = found != ringing.end();
+        bool const pluck = event.kind == Event::Kind::Pluck;
+        if (pluck && rings && found->second.at == event.at) continue; // one string, one pluck
+        if (rings) {
+            Event damp = found->second;
+            damp.at = event.at;
+            damp.kind = Event::Kind::Damp;
+            damp.velocity = 0;
+            events.push_back(damp);
+            ringing.erase(found);
+        }
+        if (pluck) {
+            events.push_back(event);
+            ringing.emplace(event.string, event);
+        }
+    }
+    std::ranges::stable_sort(events, before);
+    return events;
+}
+
+std::vector<Event> leverTurns(Arrangement const& arrangement, Region const& region,
+                              Clock const& clock)
+{
+    std::vector<Event> turns;
+    for (harp::Flip const& flip : arrangement.levers.flips)
+        if (flip.at >= region.from && flip.at < region.to)
+            turns.push_back(
+                {clock.at(flip.at), Event::Kind::Damp, flip.string, 0, 0, flip.hand, {}});
+    return turns;
+}
+
+std::vector<Click> countInClicks(Region const& region, music::Meter meter, Clock const& clock)
+{
+    std::vector<Click> clicks;
+    Length const beat = music::beatLength(meter);
+    for (int i = 0; beat * Rational(i) < region.countIn; ++i)
+        clicks.push_back(
+            {clock.lasting(beat * Rational(i)), i % music::beatsInBar(meter) == 0});
+    return clicks;
+}
+
+Seconds fadedAway(std::vector<Event> const& events, harp::Harp const& harp, Seconds counted)
+{
+    std::map<int, Seconds> silentAt; // by string
+    for (Event const& event : events)
+        silentAt[event.string] = event.kind == Event::Kind::Damp
+                                     ? event.at
+                                     : event.at + harp::ringSeconds(harp.string(event.string));
+    Seconds last = counted;
+    for (auto const& [string, at] : silentAt) last = std::max(last, at);
+    return std::min(last, counted + longestEnd);
+}
+
+} // namespace
+
+Seconds secondsOf(Length length, tune::Tempo tempo, double tempoScale)
+{
+    return (length / tempo.beat).toDouble() * 60 / (tempo.beatsPerMinute * tempoScale);
+}
+
+Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
+{
+    if (arrangement.playing.bars.empty()) return {};
+    double const scale = std::clamp(hearing.tempoScale, slowest, quickest);
+    Region const region = regionOf(arrangement, hearing, scale);
+    Clock clock{arrangement.tempo, scale, region.from, region.countIn};
+
+    std::vector<Graced> graced;
+    if (hearing.right) graced = gracedNotes(arrangement, region, scale);
+    if (!graced.empty() && graced.front().at == region.from && !hearing.countIn)
+        clock.lead = graced.front().each * static_cast<double>(graced.front().graces->size());
+
+    std::vector<Event> plucks = handPlucks(arrangement, hearing, region, clock);
+    std::ranges::copy(gracePlucks(arrangement, graced, clock), std::back_inserter(plucks));
+
+    Schedule schedule;
+    schedule.events = withDamps(std::move(plucks), leverTurns(arrangement, region, clock));
+    for (int bar = region.first; bar <= region.last; ++bar)
+        schedule.bars.push_back({bar, clock.at(startOf(arrangement, bar))});
+    schedule.clicks = countInClicks(region, writtenBar(arrangement, region.first).meter, clock);
+    schedule.begins = clock.at(region.from);
+    schedule.counted = clock.at(region.to);
+    schedule.ringing = fadedAway(schedule.events, arrangement.harp, schedule.counted);
+    return schedule;
+}
+
+} // namespace perform
