@@ -1,0 +1,175 @@
+#include "core/levers/clock.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numeric>
+
+namespace levers {
+
+namespace {
+
+// How little a window suits, in points that add up. Common practice, no source, but for the
+// order of the hands: the left turns levers unless the right is free [trade-3.5].
+// What the left hand gives up by not plucking on a beat, by music::beatStrength: between beats,
+// on a beat, on the half bar, on the first beat, where the bass belongs.
+constexpr std::array blockedBeat{1, 6, 12, 40};
+constexpr int tuneBusy = 1;    // for each note the other hand plucks meanwhile
+constexpr int rightHand = 25;  // the right hand leaves the tune for the levers
+constexpr int rightReach = 20; // ... and reaches below middle C
+constexpr int damped = 20;     // the old note is cut short
+constexpr int awayABeat = 2;   // a beat more for which the string is off its set-up
+
+// Rational lengths of the tune become whole ticks; half a tick is never needed.
+std::int64_t ticksFor(tune::Tune const& tune)
+{
+    std::int64_t ticks = 64; // a free half beat, halved again, of crotchets and quavers
+    auto include = [&ticks](music::Length length) {
+        ticks = std::lcm(ticks, length.wholes.denominator());
+    };
+    for (tune::Bar const& bar : tune.bars) {
+        include(bar.length);
+        include(bar.upbeat);
+        include(music::beatLength(bar.meter) * music::Rational(1, 8));
+        for (tune::Note const& note : bar.notes) {
+            include(note.at);
+            include(note.length);
+        }
+    }
+    return 4 * ticks;
+}
+
+std::int64_t roundedUp(double ticks)
+{
+    // Whole fours, so that halves of halves stay whole.
+    return 4 * static_cast<std::int64_t>(std::ceil(ticks / 4 - 1e-9));
+}
+
+} // namespace
+
+Clock::Clock(tune::Tune const& tune, tune::Playing const& playing, tune::Tempo tempo,
+             harp::Level const& level)
+    : m_flips(level.flips), m_ticksPerWhole(ticksFor(tune))
+{
+    double const ticksPerSecond =
+        tune::quartersPerMinute(tempo) / 240 * static_cast<double>(m_ticksPerWhole);
+    int weight = 0;
+    for (tune::PlayedBar const& played : playing.bars) {
+        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(played.bar)];
+        Tick const beat = tick(music::Moment{music::beatLength(bar.meter).wholes});
+        m_beat.push_back(beat);
+        m_free.push_back(roundedUp(std::max(level.flipFreeBeats * static_cast<double>(beat),
+                                            level.flipFreeSeconds * ticksPerSecond)));
+        Tick const missing = tick(music::Moment{bar.upbeat.wholes});
+        Tick const end = missing + tick(music::Moment{bar.length.wholes});
+        for (Tick place = 0; place < end; place += beat / 2) {
+            if (place < missing) continue;
+            music::Length const inBar{music::Rational(place, m_ticksPerWhole)};
+            auto const strength =
+                static_cast<std::size_t>(music::beatStrength(bar.meter, inBar));
+            m_marks.push_back(
+                {tick(played.at) + place - missing, weight, blockedBeat[strength]});
+            weight += blockedBeat[strength];
+        }
+    }
+    for (tune::PlayedNote const& note : playing.notes) m_plucks.push_back(tick(note.at));
+    m_plucks.erase(std::unique(m_plucks.begin(), m_plucks.end()), m_plucks.end());
+}
+
+Clock::Tick Clock::tick(music::Moment moment) const
+{
+    return floorOf(moment.wholes * music::Rational(m_ticksPerWhole));
+}
+
+music::Moment Clock::moment(Tick tick) const
+{
+    return {music::Rational(tick, m_ticksPerWhole)};
+}
+
+music::Length Clock::freeTime(int playedBar) const
+{
+    return {music::Rational(m_free[static_cast<std::size_t>(playedBar)], m_ticksPerWhole)};
+}
+
+// Weight of the half beats strictly inside.
+int Clock::blocked(Tick from, Tick to) const
+{
+    auto const after = [](Tick at, Mark const& mark) { return at < mark.at; };
+    auto const before = [](Mark const& mark, Tick at) { return mark.at < at; };
+    auto const first = std::upper_bound(m_marks.begin(), m_marks.end(), from, after);
+    auto const last = std::lower_bound(first, m_marks.end(), to, before);
+    if (first == last) return 0;
+    return std::prev(last)->weightBefore + std::prev(last)->weight - first->weightBefore;
+}
+
+int Clock::plucksInside(Tick from, Tick to) const
+{
+    auto const first = std::upper_bound(m_plucks.begin(), m_plucks.end(), from);
+    auto const last = std::lower_bound(first, m_plucks.end(), to);
+    return static_cast<int>(last - first);
+}
+
+template<typename Visit>
+void Clock::eachWindow(Gap const& gap, Visit visit) const
+{
+    if (!m_flips) return;
+    auto const bar = static_cast<std::size_t>(gap.playedBar);
+    Tick const free = m_free[bar];
+    Tick const plucked = tick(gap.plucked);
+    Tick const ends = tick(gap.ends);
+    Tick const wanted = tick(gap.wanted);
+    Tick const latest = wanted - free;
+
+    auto offer = [&](Tick from) {
+        Tick const to = from + free;
+        int cost = 0;
+        Tick silent = std::max(from, ends);
+        if (to - silent < free / 2) {
+            silent = std::max(from, plucked + (ends - plucked) / 2);
+            cost += damped;
+        }
+        if (to - silent < free / 2) return;
+        Tick const at = silent + (to - silent) / 2;
+        Tick const away = gap.returning ? at - std::min(ends, at) : wanted - at;
+        cost += static_cast<int>(awayABeat * away / m_beat[bar]);
+        int const plucks = plucksInside(from, to);
+        visit(from, to, at, harp::Side::Left, cost + blocked(from, to) + tuneBusy * plucks);
+        if (plucks == 0)
+            visit(from, to, at, harp::Side::Right,
+                  cost + rightHand + (gap.high ? 0 : rightReach));
+    };
+
+    if (plucked > latest) return;
+    offer(plucked);
+    auto mark = std::upper_bound(m_marks.begin(), m_marks.end(), plucked,
+                                 [](Tick at, Mark const& m) { return at < m.at; });
+    for (; mark != m_marks.end() && mark->at < latest; ++mark) offer(mark->at);
+    if (latest > plucked) offer(latest);
+}
+
+std::vector<Window> Clock::windows(Gap const& gap) const
+{
+    std::vector<Window> out;
+    eachWindow(gap, [&](Tick from, Tick to, Tick at, harp::Side hand, int cost) {
+        out.push_back({moment(from), moment(to), moment(at), hand, cost});
+    });
+    return out;
+}
+
+std::optional<Window> Clock::bestWindow(Gap const& gap) const
+{
+    struct Best {
+        Tick from = 0, to = 0, at = 0;
+        harp::Side hand = harp::Side::Left;
+        int cost = 0;
+    };
+    std::optional<Best> best;
+    eachWindow(gap, [&](Tick from, Tick to, Tick at, harp::Side hand, int cost) {
+        if (!best || cost < best->cost) best = Best{from, to, at, hand, cost};
+    });
+    if (!best) return std::nullopt;
+    return Window{moment(best->from), moment(best->to), moment(best->at), best->hand,
+                  best->cost};
+}
+
+} // namespace levers

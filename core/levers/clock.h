@@ -1,0 +1,79 @@
+#pragma once
+
+#include "core/harp/hand.h"
+#include "core/harp/levers.h"
+#include "core/tune/playing.h"
+#include "core/tune/tune.h"
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+namespace levers {
+
+// A stretch of one string between two notes that want its lever differently.
+struct Gap {
+    music::Moment plucked;  // the last note of the old pitch
+    music::Moment ends;     // where that note is counted out
+    music::Moment wanted;   // the first note of the new pitch
+    int playedBar = 0;      // index into Playing::bars of that first note
+    bool high = true;       // at or above middle C: within easy reach of the right hand
+    bool returning = false; // the lever goes back to where it stood at the start
+};
+
+// One way to turn a lever in a gap, and how little it suits (lower is better).
+struct Window {
+    music::Moment freeFrom;
+    music::Moment freeTo;
+    music::Moment at;
+    harp::Side hand = harp::Side::Left;
+    int cost = 0;
+    friend bool operator==(Window const&, Window const&) = default;
+};
+
+// When the hands are free in one performance of a tune: its beats, its plucks, and what one
+// flip asks for at the level and tempo. Built once and asked for every gap.
+class Clock {
+public:
+    Clock(tune::Tune const& tune, tune::Playing const& playing, tune::Tempo tempo,
+          harp::Level const& level);
+
+    // Free time one flip takes from a hand in that bar.
+    music::Length freeTime(int playedBar) const;
+
+    // Every window of the gap, on a grid of half beats, in the order of time. A window is as
+    // long as the free time, begins no sooner than the old pluck and ends no later than the new
+    // one. The lever is turned in it once the old note is counted out, or, where that leaves
+    // less than half the free time, after half the old note, which is then damped. The right
+    // hand serves where the tune plucks nothing inside the window. None at a level without
+    // flips.
+    std::vector<Window> windows(Gap const& gap) const;
+
+    // The cheapest window, the first among equals: the same as the least of windows().
+    std::optional<Window> bestWindow(Gap const& gap) const;
+
+private:
+    using Tick = std::int64_t;
+
+    struct Mark {
+        Tick at = 0;
+        int weightBefore = 0; // of all marks before this one, added up
+        int weight = 0;       // what it costs to keep the left hand from plucking here
+    };
+
+    Tick tick(music::Moment moment) const;
+    music::Moment moment(Tick tick) const;
+    int blocked(Tick from, Tick to) const;
+    int plucksInside(Tick from, Tick to) const;
+    template<typename Visit>
+    void eachWindow(Gap const& gap, Visit visit) const;
+
+    bool m_flips = true;
+    Tick m_ticksPerWhole = 1;
+    std::vector<Mark> m_marks; // half beats
+    std::vector<Tick> m_plucks;
+    std::vector<Tick> m_free; // for each played bar
+    std::vector<Tick> m_beat; // likewise
+};
+
+} // namespace levers

@@ -1,0 +1,184 @@
+#include "core/levers/keyfit.h"
+
+#include "core/levers/planned.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+#include <limits>
+
+namespace levers {
+
+namespace {
+
+// What counts against a fit, in points that add up to its rank. Common practice, no source: a
+// harper expects her key, so leaving it must gain about two turned levers, or an octave's worth
+// of strings for the left hand.
+constexpr int perFlip = 30;    // a lever turned in play, each time it is played
+constexpr int otherKey = 60;   // the tune leaves its written key
+constexpr int perSemitone = 4; // ... and so far, octaves aside
+constexpr int perOctave = 40;  // the tune leaves its written octave
+constexpr int perMissingString = 12;
+constexpr int perRaisedLetter = 2; // levers set before playing
+constexpr int perThinString = 5;   // a string of the tune above C6, short and thin
+constexpr int notPossible = 1'000'000;
+
+// Strings that the left hand wants below the tune: a tenth.
+constexpr int wantedBelow = 10;
+constexpr music::Pitch lastFullString{music::Letter::C, 0, 6};
+
+constexpr int furthestSemitones = 6; // of the key; octaves come on top
+constexpr int furthestOctaves = 1;
+
+// The signature a harp can take for a pitch class so many fifths away: within the tuning and
+// seven sharps more, where all eight signatures that levers give lie [trade-1.4]; outside them
+// the one nearest to no sharps.
+int signatureNear(int fifths, int tuningFifths)
+{
+    int inTuning = fifths;
+    while (inTuning < tuningFifths) inTuning += 12;
+    while (inTuning >= tuningFifths + 12) inTuning -= 12;
+    if (inTuning <= tuningFifths + 7) return inTuning;
+    int plain = fifths;
+    while (plain > 6) plain -= 12;
+    while (plain < -5) plain += 12;
+    return plain;
+}
+
+// The move by so many semitones, spelt for the harp. Keys that the harp can take as they are
+// spelt stay so.
+music::Interval moveBy(int semitones, music::Key key, harp::Harp const& harp)
+{
+    int const tuning = music::fifths(harp.tuning());
+    int const signature = music::signature(key);
+    bool const asSpelt = signature >= tuning && signature <= tuning + 7;
+    if (semitones % 12 == 0 && asSpelt) return {semitones / 12 * 7, semitones};
+    int const wanted = signatureNear(signature + 7 * semitones, tuning);
+    if (semitones % 12 == 0 && wanted == signature) return {semitones / 12 * 7, semitones};
+    music::PitchName const tonic = music::keyOf(wanted, key.mode).tonic;
+    music::Pitch const from{key.tonic.letter, key.tonic.alter, 4};
+    music::Pitch to{tonic.letter, tonic.alter, 4};
+    to.octave += (midi(from) + semitones - midi(to)) / 12;
+    return music::between(from, to);
+}
+
+std::vector<tune::PlayedNote> moved(std::vector<tune::PlayedNote> notes, music::Interval by)
+{
+    for (tune::PlayedNote& note : notes) note.pitch = transposed(note.pitch, by);
+    return notes;
+}
+
+int raisedLetters(harp::Harp const& harp, harp::LeverSetting const& setup)
+{
+    std::array<bool, 7> raised{};
+    for (int i = 0; i < harp.count(); ++i)
+        if (setup[static_cast<std::size_t>(i)] == harp::Lever::Up)
+            raised[static_cast<std::size_t>(index(harp.string(i).open.letter))] = true;
+    return static_cast<int>(std::count(raised.begin(), raised.end(), true));
+}
+
+// Semitones of a move without its octaves, between -5 and 6.
+int withoutOctaves(int semitones)
+{
+    int const up = ((semitones % 12) + 12) % 12;
+    return up > 6 ? up - 12 : up;
+}
+
+int octavesOf(int semitones) { return (semitones - withoutOctaves(semitones)) / 12; }
+
+std::string moveInWords(music::Interval by)
+{
+    constexpr std::array names{"",        "a second", "a third",  "a fourth",
+                               "a fifth", "a sixth",  "a seventh"};
+    if (by == music::Interval{}) return "as written";
+    if (by.steps == 0 && by.semitones == 0) return "as written";
+    int const steps = std::abs(by.steps);
+    std::string distance;
+    if (steps % 7 != 0) distance = names[static_cast<std::size_t>(steps % 7)];
+    if (steps >= 7) distance += distance.empty() ? "an octave" : " and an octave";
+    if (steps == 0) return by.semitones > 0 ? "a semitone higher" : "a semitone lower";
+    if (by.semitones == 0) return "as written, spelt for this harp";
+    return distance + (by.semitones > 0 ? " higher" : " lower");
+}
+
+std::string counted(int count, std::string_view one, std::string_view many)
+{
+    if (count == 0) return fmt::format("no {}", many);
+    return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+int rankOf(KeyFit const& fit, harp::Harp const& harp, int highestStep)
+{
+    int const key = withoutOctaves(fit.moved.semitones);
+    int const thin = std::max(0, highestStep - diatonicStep(lastFullString));
+    return perFlip * fit.flips + (key == 0 ? 0 : otherKey + perSemitone * std::abs(key)) +
+           perOctave * std::abs(octavesOf(fit.moved.semitones)) +
+           perMissingString * std::max(0, wantedBelow - fit.roomBelow) +
+           perRaisedLetter * raisedLetters(harp, fit.setup) + perThinString * thin;
+}
+
+std::string reasonFor(KeyFit const& fit)
+{
+    std::string const move = moveInWords(fit.moved);
+    if (!fit.possible)
+        return fmt::format("{}, {}: {}", shown(fit.key), move, sentence(*fit.why));
+    return fmt::format("{}, {}: {} while playing, {} below the tune{}", shown(fit.key), move,
+                       counted(fit.flips, "lever turned", "levers turned"),
+                       counted(fit.roomBelow, "string", "strings"),
+                       fit.roomBelow < wantedBelow ? ", fewer than the left hand wants" : "");
+}
+
+KeyFit fitMovedBy(music::Interval by, tune::Tune const& tune,
+                  std::vector<tune::PlayedNote> const& written, harp::Harp const& harp,
+                  Performance const& performance)
+{
+    KeyFit fit;
+    fit.moved = by;
+    fit.key = {transposed(tune.key.tonic, by), tune.key.mode};
+    auto const notes = moved(written, by);
+    auto const [lowest, highest] =
+        std::minmax_element(notes.begin(), notes.end(), [](auto const& a, auto const& b) {
+            return diatonicStep(a.pitch) < diatonicStep(b.pitch);
+        });
+    if (!notes.empty())
+        fit.roomBelow =
+            std::max(0, diatonicStep(lowest->pitch) - diatonicStep(harp.string(0).open));
+    auto timeline = planned(harp, fit.key, notes, performance);
+    if (timeline) {
+        fit.possible = true;
+        fit.setup = std::move(timeline->setup);
+        fit.flips = static_cast<int>(timeline->flips.size());
+        fit.rank = rankOf(fit, harp, notes.empty() ? 0 : diatonicStep(highest->pitch));
+    } else {
+        fit.why = timeline.error();
+        fit.rank = notPossible + std::abs(by.semitones);
+    }
+    fit.reason = reasonFor(fit);
+    return fit;
+}
+
+} // namespace
+
+std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
+                            harp::Level const& level)
+{
+    tune::Playing const playing = tune::played(tune);
+    Performance const performance{tune, playing.bars, tempo, level,
+                                  Clock(tune, playing, tempo, level)};
+    std::vector<KeyFit> fits;
+    int const furthest = furthestSemitones + 12 * furthestOctaves;
+    for (int semitones = -furthest; semitones <= furthest; ++semitones)
+        fits.push_back(fitMovedBy(moveBy(semitones, tune.key, harp), tune, playing.notes, harp,
+                                  performance));
+    std::stable_sort(fits.begin(), fits.end(), [](KeyFit const& a, KeyFit const& b) {
+        auto const order = [](KeyFit const& fit) {
+            return std::tuple(fit.rank, std::abs(fit.moved.semitones), fit.moved.semitones);
+        };
+        return order(a) < order(b);
+    });
+    return fits;
+}
+
+} // namespace levers

@@ -1,0 +1,143 @@
+#include "core/levers/moments.h"
+
+#include <algorithm>
+#include <map>
+#include <optional>
+
+namespace levers {
+
+namespace {
+
+Window const& cheapest(std::vector<Window> const& windows)
+{
+    return *std::min_element(windows.begin(), windows.end(),
+                             [](auto const& a, auto const& b) { return a.cost < b.cost; });
+}
+
+bool anyOverlap(std::vector<Window> const& windows)
+{
+    for (std::size_t a = 0; a < windows.size(); ++a)
+        for (std::size_t b = a + 1; b < windows.size(); ++b)
+            if (overlap(windows[a], windows[b])) return true;
+    return false;
+}
+
+// One window on offer.
+struct Offer {
+    std::size_t gap = 0;
+    Window window;
+    bool last = false; // no later offer serves this gap
+};
+
+// All offers in the order in which the hands could take them up.
+std::vector<Offer> inTime(std::vector<std::vector<Window>> const& choices)
+{
+    std::vector<Offer> offers;
+    for (std::size_t gap = 0; gap < choices.size(); ++gap)
+        for (Window const& window : choices[gap]) offers.push_back({gap, window, false});
+    std::stable_sort(offers.begin(), offers.end(), [](Offer const& a, Offer const& b) {
+        return a.window.freeFrom < b.window.freeFrom;
+    });
+    std::vector<bool> seen(choices.size(), false);
+    for (auto offer = offers.rbegin(); offer != offers.rend(); ++offer) {
+        offer->last = !seen[offer->gap];
+        seen[offer->gap] = true;
+    }
+    return offers;
+}
+
+// What matters for the offers still to come: which open gaps are served, and until when the
+// hands are busy. Served gaps whose last offer has passed are forgotten.
+struct State {
+    std::vector<std::size_t> served; // ascending
+    std::optional<music::Moment> leftUntil;
+    std::optional<music::Moment> rightUntil;
+    friend auto operator<=>(State const&, State const&) = default;
+};
+
+struct Way {
+    int cost = 0;
+    std::optional<std::size_t> taken; // index of the newest node of the chain
+};
+
+// Windows taken, newest first: a chain through one shared list.
+struct Node {
+    std::size_t offer = 0;
+    std::optional<std::size_t> before;
+};
+
+using Ways = std::map<State, Way>;
+
+void keep(Ways& ways, State state, Way way)
+{
+    auto const [known, isNew] = ways.try_emplace(std::move(state), way);
+    if (!isNew && way.cost < known->second.cost) known->second = way;
+}
+
+void forgetPast(State& state, music::Moment now)
+{
+    if (state.leftUntil && *state.leftUntil <= now) state.leftUntil.reset();
+    if (state.rightUntil && *state.rightUntil <= now) state.rightUntil.reset();
+}
+
+// The ways after one offer: passed over, and taken where gap and hand are free.
+Ways after(Ways const& ways, Offer const& offer, std::size_t index, std::vector<Node>& nodes)
+{
+    Ways next;
+    for (auto const& [known, way] : ways) {
+        State state = known;
+        forgetPast(state, offer.window.freeFrom);
+        auto const served = std::find(state.served.begin(), state.served.end(), offer.gap);
+        bool const isServed = served != state.served.end();
+        if (isServed || !offer.last) {
+            State passed = state;
+            if (isServed && offer.last) std::erase(passed.served, offer.gap);
+            keep(next, std::move(passed), way);
+        }
+        auto& until =
+            offer.window.hand == harp::Side::Left ? state.leftUntil : state.rightUntil;
+        if (isServed || until) continue;
+        until = offer.window.freeTo;
+        if (!offer.last) {
+            state.served.push_back(offer.gap);
+            std::sort(state.served.begin(), state.served.end());
+        }
+        nodes.push_back({index, way.taken});
+        keep(next, std::move(state), {way.cost + offer.window.cost, nodes.size() - 1});
+    }
+    return next;
+}
+
+std::vector<Window> searched(std::vector<std::vector<Window>> const& choices)
+{
+    std::vector<Offer> const offers = inTime(choices);
+    std::vector<Node> nodes;
+    Ways ways{{State{}, Way{}}};
+    for (std::size_t i = 0; i < offers.size(); ++i) ways = after(ways, offers[i], i, nodes);
+    if (ways.empty()) return {};
+
+    auto const best =
+        std::min_element(ways.begin(), ways.end(), [](auto const& a, auto const& b) {
+            return a.second.cost < b.second.cost;
+        });
+    std::vector<Window> out(choices.size());
+    for (auto taken = best->second.taken; taken; taken = nodes[*taken].before)
+        out[offers[nodes[*taken].offer].gap] = offers[nodes[*taken].offer].window;
+    return out;
+}
+
+} // namespace
+
+bool overlap(Window const& a, Window const& b)
+{
+    return a.hand == b.hand && a.freeFrom < b.freeTo && b.freeFrom < a.freeTo;
+}
+
+std::vector<Window> chosenWindows(std::vector<std::vector<Window>> const& choices)
+{
+    std::vector<Window> out;
+    for (auto const& windows : choices) out.push_back(cheapest(windows));
+    return anyOverlap(out) ? searched(choices) : out;
+}
+
+} // namespace levers
