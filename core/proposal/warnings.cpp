@@ -34,8 +34,9 @@ std::string barList(tune::Tune const& tune, std::set<int> const& bars)
     for (auto bar = bars.begin(); bar != bars.end();) {
         auto last = bar;
         while (std::next(last) != bars.end() && *std::next(last) == *last + 1) ++last;
-        auto const number = [&](int index) {
-            return std::to_string(tune.bars[static_cast<std::size_t>(index)].number);
+        auto const number = [&](int index) -> std::string {
+            int const printed = tune.bars[static_cast<std::size_t>(index)].number;
+            return printed == 0 ? "pick-up" : std::to_string(printed);
         };
         runs.push_back(bar == last ? number(*bar) : number(*bar) + "-" + number(*last));
         bar = std::next(last);

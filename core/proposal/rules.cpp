@@ -1,0 +1,294 @@
+#include "core/proposal/rules.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <map>
+#include <optional>
+#include <tuple>
+
+namespace proposal {
+
+namespace {
+
+using arrange::Arrangement;
+using arrange::HandNote;
+using harp::Side;
+
+constexpr double gapMmOfReach = 15;   // PairReach counts gaps of this width
+constexpr double shortOfLimit = 1e-9; // seconds; limits met exactly are kept
+
+// All that is looked at, and what was found.
+struct Inquiry {
+    Arrangement const& arrangement;
+    pattern::PatternBook const& book;
+    std::vector<HandNote> notes; // by time, then string
+    std::vector<std::string> broken;
+};
+
+std::string barOf(Arrangement const& arrangement, int playedBar)
+{
+    auto const& bars = arrangement.playing.bars;
+    if (playedBar < 0 || static_cast<std::size_t>(playedBar) >= bars.size())
+        return "beyond the last bar";
+    tune::PlayedBar const& bar = bars[static_cast<std::size_t>(playedBar)];
+    return fmt::format("{}, pass {}", tune::barName(arrangement.tune, bar.bar), bar.pass);
+}
+
+void report(Inquiry& inquiry, int playedBar, std::string const& what)
+{
+    inquiry.broken.push_back(barOf(inquiry.arrangement, playedBar) + ": " + what);
+}
+
+double seconds(Arrangement const& arrangement, music::Length length)
+{
+    return length.wholes.toDouble() * 4 * 60 / tune::quartersPerMinute(arrangement.tempo);
+}
+
+bool isOnHarp(Inquiry const& inquiry, int string)
+{
+    return string >= 0 && string < inquiry.arrangement.harp.count();
+}
+
+// Followed flip by flip from the set-up.
+harp::Lever leverThen(harp::LeverTimeline const& levers, int string, music::Moment at)
+{
+    harp::Lever lever = levers.setup[static_cast<std::size_t>(string)];
+    for (harp::Flip const& flip : levers.flips)
+        if (flip.string == string && flip.at <= at) lever = flip.to;
+    return lever;
+}
+
+void askStringsAndLevers(Inquiry& inquiry)
+{
+    Arrangement const& a = inquiry.arrangement;
+    for (int string = 0; string < a.harp.count(); ++string)
+        if (a.levers.setup[static_cast<std::size_t>(string)] == harp::Lever::Up &&
+            !a.harp.string(string).hasLever)
+            report(inquiry, 0, fmt::format("string {} has no lever to set", string + 1));
+    for (HandNote const& note : inquiry.notes) {
+        if (!isOnHarp(inquiry, note.string)) {
+            report(inquiry, note.playedBar,
+                   fmt::format("there is no string {}", note.string + 1));
+            continue;
+        }
+        music::Pitch sounds = a.harp.string(note.string).open;
+        if (leverThen(a.levers, note.string, note.at) == harp::Lever::Up) ++sounds.alter;
+        if (!(sounds == note.pitch))
+            report(inquiry, note.playedBar,
+                   fmt::format("string {} sounds {}, not {}", note.string + 1,
+                               music::plain(sounds), music::plain(note.pitch)));
+    }
+}
+
+// Calls ask(first, last) for each run of notes that begin together.
+template<typename Ask>
+void atEachOnset(std::vector<HandNote> const& notes, Ask ask)
+{
+    for (auto first = notes.begin(); first != notes.end();) {
+        auto const last = std::find_if(
+            first, notes.end(), [&](HandNote const& note) { return !(note.at == first->at); });
+        ask(first, last);
+        first = last;
+    }
+}
+
+void askHandsTogether(Inquiry& inquiry)
+{
+    atEachOnset(inquiry.notes, [&](auto first, auto last) {
+        std::map<int, int> plucks;
+        std::optional<int> leftTop;
+        std::optional<int> rightBottom;
+        for (auto note = first; note != last; ++note) {
+            ++plucks[note->string];
+            if (note->hand == Side::Left)
+                leftTop = std::max(leftTop.value_or(note->string), note->string);
+            else
+                rightBottom = std::min(rightBottom.value_or(note->string), note->string);
+        }
+        for (auto const& [string, times] : plucks)
+            if (times > 1)
+                report(inquiry, first->playedBar,
+                       fmt::format("string {} is plucked twice at once", string + 1));
+        if (leftTop && rightBottom && *leftTop > *rightBottom)
+            report(inquiry, first->playedBar,
+                   fmt::format("the hands are crossed: left on string {}, right on {}",
+                               *leftTop + 1, *rightBottom + 1));
+    });
+}
+
+std::optional<harp::PairReach> reachOf(harp::HandModel const& hand, int low, int high)
+{
+    for (harp::PairReach const& pair : hand.pairs)
+        if (pair.low == low && pair.high == high) return pair;
+    return std::nullopt;
+}
+
+double widthMm(harp::Harp const& harp, int low, int high)
+{
+    double width = 0;
+    for (int string = low; string < high; ++string) width += harp.string(string).gapMm;
+    return width;
+}
+
+// Two notes of the left hand, the lower first, that begin together and are not rolled.
+void askReach(Inquiry& inquiry, HandNote const& low, HandNote const& high)
+{
+    harp::HandModel const& hand = inquiry.arrangement.hand;
+    if (low.finger <= high.finger) {
+        report(inquiry, low.playedBar,
+               fmt::format("left hand: finger {} on string {} under finger {} on string {}",
+                           low.finger, low.string + 1, high.finger, high.string + 1));
+        return;
+    }
+    double const width = widthMm(inquiry.arrangement.harp, low.string, high.string);
+    auto const pair = reachOf(hand, low.finger, high.finger);
+    double const limit =
+        pair ? std::min(hand.limitMm, pair->hardGaps * gapMmOfReach) : hand.limitMm;
+    if (width > limit)
+        report(inquiry, low.playedBar,
+               fmt::format("left hand: strings {} and {} are {:.0f} mm apart, beyond {:.0f} "
+                           "for fingers {} and {}",
+                           low.string + 1, high.string + 1, width, limit, low.finger,
+                           high.finger));
+}
+
+void askLeftReach(Inquiry& inquiry)
+{
+    std::vector<HandNote> left;
+    for (HandNote const& note : inquiry.notes)
+        if (note.hand == Side::Left && isOnHarp(inquiry, note.string)) left.push_back(note);
+    atEachOnset(left, [&](auto first, auto last) {
+        for (auto low = first; low != last; ++low)
+            for (auto high = std::next(low); high != last; ++high)
+                if (low->rollOrder == 0 || high->rollOrder == 0 ||
+                    low->rollOrder == high->rollOrder)
+                    askReach(inquiry, *low, *high);
+    });
+}
+
+bool mayRoll(pattern::PatternBook const& book, std::string const& name)
+{
+    return std::any_of(book.patterns.begin(), book.patterns.end(),
+                       [&](pattern::Pattern const& p) { return p.name == name && p.rolls; });
+}
+
+void askShapes(Inquiry& inquiry)
+{
+    Arrangement const& a = inquiry.arrangement;
+    for (arrange::ArrangedPosition const& p : a.positions) {
+        auto const& notes = p.voicing.notes;
+        if (notes.empty()) continue;
+        int const playedBar = p.position.played.front().playedBar;
+        auto const [low, high] =
+            std::minmax_element(notes.begin(), notes.end(), [](auto const& x, auto const& y) {
+                return x.string < y.string;
+            });
+        int const strings = high->string - low->string + 1;
+        if (strings > a.level.leftStrings)
+            report(inquiry, playedBar,
+                   fmt::format("left hand: a shape over {} strings, the level allows {}",
+                               strings, a.level.leftStrings));
+        bool const rolls = std::any_of(notes.begin(), notes.end(),
+                                       [](auto const& note) { return note.rollOrder > 0; });
+        if (rolls && !mayRoll(inquiry.book, p.voicing.pattern))
+            report(inquiry, playedBar,
+                   fmt::format("left hand: {} is no pattern to roll", p.voicing.pattern));
+        for (arrange::VoicedNote const& note : notes)
+            if (note.string != pattern::stringOf(p.voicing.rootString, note.degree) ||
+                note.at < music::Length{} || note.at >= p.position.span ||
+                note.held <= music::Length{})
+                report(inquiry, playedBar,
+                       fmt::format("left hand: degree {} lies off its string or chord",
+                                   note.degree));
+    }
+}
+
+void askLeftRates(Inquiry& inquiry)
+{
+    Arrangement const& a = inquiry.arrangement;
+    double const shortest = 1 / a.level.leftNotesPerSecond - shortOfLimit;
+    double const shortestOnString = 1 / a.level.sameStringPerSecond - shortOfLimit;
+    std::optional<music::Moment> before;
+    std::map<int, music::Moment> lastOn;
+    for (HandNote const& note : inquiry.notes) {
+        if (note.hand != Side::Left) continue;
+        if (before && !(*before == note.at) && seconds(a, note.at - *before) < shortest)
+            report(inquiry, note.playedBar,
+                   fmt::format("left hand: {:.2f} s between two notes, the level wants {:.2f}",
+                               seconds(a, note.at - *before), shortest));
+        before = note.at;
+        auto const last = lastOn.find(note.string);
+        if (last != lastOn.end() && seconds(a, note.at - last->second) < shortestOnString)
+            report(inquiry, note.playedBar,
+                   fmt::format("left hand: string {} again after {:.2f} s", note.string + 1,
+                               seconds(a, note.at - last->second)));
+        lastOn.insert_or_assign(note.string, note.at);
+    }
+}
+
+void askFlips(Inquiry& inquiry)
+{
+    for (harp::Flip const& flip : inquiry.arrangement.levers.flips) {
+        if (!isOnHarp(inquiry, flip.string) ||
+            !inquiry.arrangement.harp.string(flip.string).hasLever)
+            report(inquiry, flip.playedBar,
+                   fmt::format("string {} has no lever to turn", flip.string + 1));
+        for (HandNote const& note : inquiry.notes) {
+            if (note.hand == flip.hand && flip.freeFrom < note.at && note.at < flip.freeTo)
+                report(inquiry, note.playedBar,
+                       fmt::format("string {} is plucked by the hand that turns the lever of "
+                                   "string {}",
+                                   note.string + 1, flip.string + 1));
+            if (note.string == flip.string && note.at < flip.at &&
+                flip.at < note.at + note.held)
+                report(inquiry, note.playedBar,
+                       fmt::format("the lever of string {} is turned while its note is counted",
+                                   flip.string + 1));
+        }
+    }
+}
+
+// A note of the tune as it must be heard: time, length, MIDI key.
+using Heard = std::tuple<music::Moment, music::Length, int>;
+
+void askTune(Inquiry& inquiry)
+{
+    std::map<Heard, int> missing; // less than none: too many
+    std::map<Heard, int> where;
+    for (tune::PlayedNote const& note : tune::played(inquiry.arrangement.tune).notes) {
+        Heard const heard{note.at, note.held, music::midi(note.pitch)};
+        ++missing[heard];
+        where[heard] = note.playedBar;
+    }
+    for (HandNote const& note : inquiry.notes) {
+        if (!note.fromTune) continue;
+        Heard const heard{note.at, note.held, music::midi(note.pitch)};
+        --missing[heard];
+        where[heard] = note.playedBar;
+    }
+    for (auto const& [heard, times] : missing)
+        if (times != 0)
+            report(inquiry, where[heard],
+                   fmt::format("the tune's note of MIDI key {} {}", std::get<int>(heard),
+                               times > 0 ? "is missing" : "is no note of the tune"));
+}
+
+} // namespace
+
+std::vector<std::string> brokenRules(arrange::Arrangement const& arrangement,
+                                     pattern::PatternBook const& book)
+{
+    Inquiry inquiry{arrangement, book, arrange::handNotes(arrangement), {}};
+    askStringsAndLevers(inquiry);
+    askHandsTogether(inquiry);
+    askLeftReach(inquiry);
+    askShapes(inquiry);
+    askLeftRates(inquiry);
+    askFlips(inquiry);
+    askTune(inquiry);
+    return inquiry.broken;
+}
+
+} // namespace proposal
