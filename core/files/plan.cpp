@@ -1,0 +1,277 @@
+#include "core/files/plan.h"
+
+#include "core/arrange/solve.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+namespace files {
+
+namespace {
+
+using arrange::Term;
+using nlohmann::ordered_json;
+using proposal::Proposal;
+
+// How many whole arrangements beside the best one the lattice file lists.
+constexpr int alternativesListed = 5;
+
+constexpr auto ownTerms = static_cast<std::size_t>(Term::Travel); // those of one voicing
+
+std::string text(ordered_json const& value)
+{
+    return value.dump(-1, ' ', false, ordered_json::error_handler_t::replace);
+}
+
+// One member of the file on a line, or for a list one element a line: easy to read, to compare
+// and to write without holding the whole as a tree.
+void appendMember(std::string& out, std::string_view name, ordered_json const& value)
+{
+    out += fmt::format(",\n  \"{}\": {}", name, text(value));
+}
+
+void appendList(std::string& out, std::string_view name, std::vector<ordered_json> const& list)
+{
+    out += fmt::format(",\n  \"{}\": [", name);
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        out += i == 0 ? "\n    " : ",\n    ";
+        out += text(list[i]);
+    }
+    out += list.empty() ? "]" : "\n  ]";
+}
+
+std::string whole(music::Moment moment) { return music::text(moment.wholes); }
+std::string whole(music::Length length) { return music::text(length.wholes); }
+std::string sideName(harp::Side side) { return side == harp::Side::Left ? "left" : "right"; }
+
+ordered_json tuneMember(Proposal const& proposal)
+{
+    arrange::Arrangement const& a = proposal.arrangement;
+    return {{"title", a.tune.title},
+            {"key", music::plain(a.tune.key.tonic)},
+            {"mode", music::modeName(a.tune.key.mode)},
+            {"meter", music::text(a.tune.meter)},
+            {"tempo_qpm", tune::quartersPerMinute(a.tempo)},
+            {"transposed_semitones", a.transposedSemitones}};
+}
+
+ordered_json harpMember(harp::Harp const& harp)
+{
+    ordered_json strings = ordered_json::array();
+    for (int s = 0; s < harp.count(); ++s)
+        strings.push_back({{"n", s + 1},
+                           {"name", music::plain(harp.string(s).open)},
+                           {"open_midi", music::midi(harp.string(s).open)},
+                           {"lever", harp.string(s).hasLever}});
+    return {{"id", harp.id()}, {"strings", std::move(strings)}};
+}
+
+// The widest shape that this hand plucks together at this level, in strings, where they lie
+// closest.
+int reachStrings(arrange::Arrangement const& arrangement)
+{
+    int widest = 1;
+    for (int from = 0; from < arrangement.harp.count(); ++from)
+        widest = std::max(
+            widest, harp::stringsWithin(arrangement.harp, arrangement.hand.limitMm, from));
+    return std::min(widest, arrangement.level.leftStrings);
+}
+
+std::vector<int> stringsRaised(harp::LeverSetting const& setup)
+{
+    std::vector<int> out;
+    for (std::size_t s = 0; s < setup.size(); ++s)
+        if (setup[s] == harp::Lever::Up) out.push_back(static_cast<int>(s) + 1);
+    return out;
+}
+
+std::vector<ordered_json> flipList(arrange::Arrangement const& arrangement)
+{
+    std::vector<ordered_json> out;
+    for (harp::Flip const& flip : arrangement.levers.flips) {
+        tune::PlayedBar const& bar =
+            arrangement.playing.bars[static_cast<std::size_t>(flip.playedBar)];
+        out.push_back({{"at", whole(flip.at)},
+                       {"bar", arrangement.tune.bars[static_cast<std::size_t>(bar.bar)].number},
+                       {"pass", bar.pass},
+                       {"string", flip.string + 1},
+                       {"up", flip.to == harp::Lever::Up},
+                       {"hand", sideName(flip.hand)}});
+    }
+    return out;
+}
+
+ordered_json rootString(arrange::Voicing const& voicing)
+{
+    if (voicing.notes.empty()) return nullptr; // a rest stands on no string
+    return voicing.rootString + 1;
+}
+
+std::vector<int> degrees(arrange::Voicing const& voicing)
+{
+    std::vector<int> out;
+    for (arrange::VoicedNote const& note : voicing.notes) out.push_back(note.degree);
+    return out;
+}
+
+// What all occasions of a written position have in common.
+ordered_json positionMember(Proposal const& proposal, int position)
+{
+    auto const i = static_cast<std::size_t>(position);
+    arrange::ArrangedPosition const& arranged = proposal.arrangement.positions[i];
+    auto const chosen = static_cast<std::size_t>(proposal.solution.best.candidates[i]);
+    return {{"span", whole(arranged.position.span)},
+            {"chord", music::plain(arranged.position.chord)},
+            {"pattern", arranged.voicing.pattern},
+            {"degrees", degrees(arranged.voicing)},
+            {"root_string", rootString(arranged.voicing)},
+            {"rhythm", arranged.voicing.rhythm},
+            {"roll", arranged.voicing.rolled},
+            {"locked", arranged.locked},
+            {"cost", proposal.lattice.candidates[i][chosen].cost},
+            {"regret", proposal.solution.regrets[i][chosen]},
+            {"reasons", proposal::reasons(proposal, position, static_cast<int>(chosen))}};
+}
+
+std::vector<ordered_json> positionList(Proposal const& proposal)
+{
+    arrange::Arrangement const& a = proposal.arrangement;
+    std::vector<ordered_json> written;
+    for (int i = 0; i < static_cast<int>(a.positions.size()); ++i)
+        written.push_back(positionMember(proposal, i));
+
+    std::vector<ordered_json> out;
+    for (arrange::PlayedPosition const& played : arrange::playedPositions(a)) {
+        auto const i = static_cast<std::size_t>(played.position);
+        auto const bar = static_cast<std::size_t>(a.positions[i].position.bar);
+        ordered_json member{{"id", out.size()},
+                            {"bar", a.tune.bars[bar].number},
+                            {"pass", played.when.pass},
+                            {"at", whole(played.when.at)},
+                            {"lattice_position", played.position}};
+        member.update(written[i]);
+        out.push_back(std::move(member));
+    }
+    return out;
+}
+
+std::vector<ordered_json> noteList(arrange::Arrangement const& arrangement)
+{
+    std::vector<ordered_json> out;
+    for (arrange::HandNote const& note : arrange::handNotes(arrangement)) {
+        ordered_json position = nullptr;
+        if (note.position) position = *note.position;
+        out.push_back({{"at", whole(note.at)},
+                       {"held", whole(note.held)},
+                       {"hand", sideName(note.hand)},
+                       {"string", note.string + 1},
+                       {"midi", music::midi(note.pitch)},
+                       {"finger", note.finger},
+                       {"position", std::move(position)},
+                       {"roll_order", note.rollOrder},
+                       {"from_tune", note.fromTune}});
+    }
+    return out;
+}
+
+ordered_json termsMember(arrange::Account const& account)
+{
+    ordered_json out = ordered_json::object();
+    for (std::size_t term = 0; term < ownTerms; ++term)
+        out[std::string(arrange::termName(static_cast<Term>(term)))] = account[term];
+    return out;
+}
+
+ordered_json latticePosition(Proposal const& proposal, std::size_t i)
+{
+    arrange::Position const& position = proposal.lattice.positions[i];
+    ordered_json candidates = ordered_json::array();
+    for (std::size_t c = 0; c < proposal.lattice.candidates[i].size(); ++c) {
+        arrange::Candidate const& candidate = proposal.lattice.candidates[i][c];
+        candidates.push_back({{"id", c},
+                              {"pattern", candidate.voicing.pattern},
+                              {"root_string", rootString(candidate.voicing)},
+                              {"rhythm", candidate.voicing.rhythm},
+                              {"roll", candidate.voicing.rolled},
+                              {"cost", candidate.cost},
+                              {"terms", termsMember(candidate.account)},
+                              {"regret", proposal.solution.regrets[i][c]}});
+    }
+    ordered_json locked = nullptr;
+    if (proposal.lattice.locks[i]) locked = *proposal.lattice.locks[i];
+    auto const bar = static_cast<std::size_t>(position.bar);
+    return {{"id", i},
+            {"bar", proposal.arrangement.tune.bars[bar].number},
+            {"at", whole(position.at)},
+            {"chord", music::plain(position.chord)},
+            {"locked", std::move(locked)},
+            {"candidates", std::move(candidates)}};
+}
+
+// By far the largest part, so written number by number.
+void appendPairs(std::string& out, arrange::Lattice const& lattice)
+{
+    out += ",\n  \"pairs\": [";
+    for (std::size_t i = 0; i < lattice.pairs.size(); ++i) {
+        out += i == 0 ? "\n    [" : ",\n    [";
+        for (std::size_t a = 0; a < lattice.candidates[i].size(); ++a) {
+            out += a == 0 ? "[" : ",[";
+            for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); ++b) {
+                if (b > 0) out += ',';
+                fmt::format_int const number(lattice.pair(i, a, b));
+                out.append(number.data(), number.size());
+            }
+            out += ']';
+        }
+        out += ']';
+    }
+    out += lattice.pairs.empty() ? "]" : "\n  ]";
+}
+
+ordered_json choiceMember(arrange::Choice const& choice)
+{
+    return {{"choice", choice.candidates}, {"cost", choice.cost}};
+}
+
+} // namespace
+
+std::string planJson(Proposal const& proposal)
+{
+    arrange::Arrangement const& a = proposal.arrangement;
+    std::string out = "{\n  \"plan\": 1";
+    appendMember(out, "tune", tuneMember(proposal));
+    appendMember(out, "harp", harpMember(a.harp));
+    appendMember(
+        out, "hand",
+        {{"id", a.hand.id}, {"reach_strings", reachStrings(a)}, {"level", a.level.number}});
+    appendMember(out, "setup", stringsRaised(a.levers.setup));
+    appendList(out, "flips", flipList(a));
+    appendList(out, "positions", positionList(proposal));
+    appendList(out, "notes", noteList(a));
+    appendMember(out, "total_cost", proposal.solution.best.cost);
+    appendMember(out, "warnings", proposal.warnings);
+    return out + "\n}\n";
+}
+
+std::string latticeJson(Proposal const& proposal)
+{
+    std::string out = "{\n  \"lattice\": 1";
+    appendMember(out, "unit", "1/1000 point");
+    std::vector<ordered_json> positions;
+    for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i)
+        positions.push_back(latticePosition(proposal, i));
+    appendList(out, "positions", positions);
+    appendPairs(out, proposal.lattice);
+    std::vector<ordered_json> choices;
+    for (arrange::Choice const& choice :
+         arrange::bestChoices(proposal.lattice, 1 + alternativesListed))
+        choices.push_back(choiceMember(choice));
+    appendMember(out, "best", choices.front());
+    choices.erase(choices.begin());
+    appendList(out, "alternatives", choices);
+    return out + "\n}\n";
+}
+
+} // namespace files

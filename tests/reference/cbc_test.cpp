@@ -1,0 +1,50 @@
+#include "core/arrange/solve.h"
+#include "tests/reference/latticenumbers.h"
+#include "tests/solve/lattices.h"
+
+#include <catch2/catch.hpp>
+
+using arrange::Lattice;
+
+namespace {
+
+reference::LatticeNumbers numbersOf(Lattice const& lattice)
+{
+    reference::LatticeNumbers out;
+    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+        out.own.emplace_back();
+        for (auto const& candidate : lattice.candidates[i])
+            out.own.back().push_back(candidate.cost);
+        out.locked.push_back(lattice.locks[i]);
+        if (i == 0) continue;
+        out.pairs.emplace_back();
+        for (std::size_t a = 0; a < lattice.candidates[i - 1].size(); ++a) {
+            out.pairs.back().emplace_back();
+            for (std::size_t b = 0; b < lattice.candidates[i].size(); ++b)
+                out.pairs.back().back().push_back(lattice.pair(i - 1, a, b));
+        }
+    }
+    return out;
+}
+
+} // namespace
+
+TEST_CASE("An integer program finds the same least cost on random lattices", "[cbc]")
+{
+    // COIN-OR branch and cut; sizes that it solves in well under a second.
+    if (!reference::cbcIsThere()) {
+        WARN("cbc is not installed: not compared with an integer program");
+        return;
+    }
+    std::mt19937 source(31);
+    auto const sizes =
+        GENERATE(std::vector<std::size_t>(12, 20), std::vector<std::size_t>(32, 10),
+                 std::vector<std::size_t>{1, 7, 1, 30, 2, 9});
+    Lattice lattice = lattices::random(source, sizes, 5000);
+    lattice.locks[3] = static_cast<int>(source() % sizes[3]);
+    auto const numbers = numbersOf(lattice);
+    auto const choice = reference::choiceByCbc(numbers);
+    REQUIRE(choice);
+    CHECK(choice->at(3) == lattice.locks[3]);
+    CHECK(reference::costOf(numbers, *choice) == arrange::solved(lattice).best.cost);
+}

@@ -1,0 +1,35 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+// The numbers of a lattice.json and nothing else: what an outside solver is given.
+namespace reference {
+
+using Cost = std::int64_t;
+
+struct LatticeNumbers {
+    std::vector<std::vector<Cost>> own;                // [position][candidate]
+    std::vector<std::vector<std::vector<Cost>>> pairs; // [position][a][b]
+    std::vector<std::optional<int>> locked;
+    std::vector<int> bestChoice;
+    Cost bestCost = 0;
+};
+
+LatticeNumbers latticeNumbers(std::string const& latticeJson);
+
+Cost costOf(LatticeNumbers const& numbers, std::vector<int> const& choice);
+
+// The least cost of all choices that keep the locks, each one added up: for small lattices.
+Cost leastByTryingAll(LatticeNumbers const& numbers);
+
+// Whether the cbc program (COIN-OR branch and cut) can be called here.
+bool cbcIsThere();
+
+// The choice that cbc finds for the lattice as an integer program (one binary for each
+// candidate, one flow for each pair); none when cbc does not report an optimum.
+std::optional<std::vector<int>> choiceByCbc(LatticeNumbers const& numbers);
+
+} // namespace reference
