@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/hands/righthandmoves.h"
+
+#include <vector>
+
+namespace hands {
+
+// Fingers for each pluck, one for each of its strings from the lowest, and what they cost.
+struct FingerPath {
+    std::vector<std::vector<int>> fingers;
+    int cost = 0;
+};
+
+// The cheapest way through all plucks. Exact: no other chain of moves costs less. Ties fall the
+// same way every time. Time grows with the plucks times the shapes a hand can be in.
+FingerPath cheapestFingers(std::vector<Pluck> const& plucks, harp::Harp const& harp,
+                           harp::HandModel const& hand);
+
+} // namespace hands
