@@ -22,6 +22,13 @@ struct HarpSize {
     music::Pitch highest;
 };
 
+// How far apart the strings lie at one pitch; between two of these the gap changes evenly from
+// string to string, and below the last it goes on as between the last two [trade-2.1].
+struct SpacingPoint {
+    music::Pitch pitch; // letter and octave only
+    double gapMm = 15;
+};
+
 struct NamedTuning {
     std::string id; // "Eb"
     music::PitchName key;
@@ -38,26 +45,33 @@ struct LeverFit {
 // All that the program reads from shared/ at its start.
 struct Tables {
     std::vector<HarpSize> harps;
+    std::vector<SpacingPoint> spacing; // from the highest, at least two
+    music::Pitch lowestPlain;          // strings below this letter and octave are wound
     std::vector<NamedTuning> tunings;
     std::vector<LeverFit> leverFits;
-    std::vector<std::pair<std::string, double>> spacing; // note name and gap in mm, high to low
     std::vector<harp::HandModel> hands;
-    std::vector<harp::Level> levels;
+    std::vector<harp::Level> levels; // 1 to 5
     pattern::PatternBook book;
     std::vector<arrange::Weights> styles;
 };
 
-// Faults: TableMissing, TableMalformed with file and line.
+// Reads harps, tunings, hands, levels, patterns, rhythms and weights (each a .json file there).
+// Faults: TableMissing, TableMalformed with file and line; keys that nobody reads are damage,
+// too.
 base::Result<Tables> readTables(std::filesystem::path const& sharedFolder);
 
-// A harp from the tables. Faults: NoSuchHarp, NoSuchTuning (the detail lists what there is).
+// A harp from the tables. Faults: NoSuchHarp, NoSuchTuning for tuning and lever fit, NoSuchHand
+// for hand and level, NoSuchStyle; the place is what was asked for and the detail lists what
+// there is.
 base::Result<harp::Harp> harpFrom(Tables const& tables, std::string_view size,
                                   std::string_view tuning, std::string_view leverFit = "full");
 base::Result<harp::HandModel> handFrom(Tables const& tables, std::string_view id);
 base::Result<harp::Level> levelFrom(Tables const& tables, int number);
 base::Result<arrange::Weights> styleFrom(Tables const& tables, std::string_view id);
 
-// SMuFL metadata of a music font (JSON).
+// SMuFL metadata of a music font (JSON): boxes, advances and anchors of the glyphs that our
+// sheets use (core/sheet/glyphs.h), and the font's engraving defaults. What else it holds is
+// passed over. Fault: TableMalformed with the line or the glyph.
 base::Result<sheet::MusicFont> musicFontFrom(std::string_view json);
 
 } // namespace files

@@ -78,11 +78,15 @@ Rhythm onTheBeats(Pattern const& pattern, Meter meter, Length span)
 bool fits(Rhythm const& rhythm, Pattern const& pattern)
 {
     if (rhythm.notes != static_cast<int>(pattern.notes.size())) return false;
-    for (std::vector<int> const& played : rhythm.plays)
+    for (std::vector<int> const& played : rhythm.plays) {
+        bool const isBlock =
+            rhythm.notes > 1 && static_cast<int>(played.size()) == rhythm.notes;
+        if (isBlock && !pattern.together) return false;
         for (int note = 1; note < rhythm.notes; ++note) {
             bool const isJoined = pattern.notes[static_cast<std::size_t>(note)].withPrevious;
             if (isJoined && holds(played, note) != holds(played, note - 1)) return false;
         }
+    }
     return true;
 }
 

@@ -13,8 +13,8 @@ namespace pattern {
 std::vector<Rhythm> rhythmsFor(PatternBook const& book, Pattern const& pattern,
                                music::Meter meter, music::Length span);
 
-// Whether every note that the pattern plucks together with the one before it has that company
-// in the rhythm, and the rhythm is made for as many notes as the pattern has.
+// Whether a rhythm can carry a pattern: it is made for as many notes, keeps together what the
+// pattern plucks together, and plucks all notes at once only where the pattern is a block.
 bool fits(Rhythm const& rhythm, Pattern const& pattern);
 
 } // namespace pattern

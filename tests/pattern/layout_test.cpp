@@ -76,6 +76,15 @@ TEST_CASE("Notes that the pattern plucks together stay together", "[layout]")
     CHECK(block[0].plays == Plays{{0, 1, 2}});
 }
 
+TEST_CASE("Only a block is plucked all at once", "[layout]")
+{
+    Rhythm const held = rhythm("held", {4, 4}, wholes(1, 1), {{}}, {{0, 1, 2}});
+    CHECK(fits(held, *patternFrom("1+5+8")));
+    CHECK(!fits(held, *patternFrom("1-5-8")));
+    CHECK(!fits(held, *patternFrom("1-5+8")));
+    CHECK(!fits(held, *patternFrom("1+5")));
+}
+
 TEST_CASE("Where the book is silent the notes fall on beats or on halves or thirds of them",
           "[layout]")
 {
