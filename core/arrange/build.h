@@ -7,10 +7,6 @@
 
 namespace arrange {
 
-// What a pair of neighbours costs that no hand can play one after the other: more than any sum
-// of judgements, so that it is chosen only where locks leave nothing else.
-inline constexpr Points unplayablePair = 1'000'000;
-
 // Everything the solver needs: for each position its playable candidates with their accounts,
 // for each two neighbours the cost of every pair. No list of candidates is empty: the left hand
 // can always rest. No locks are set. Time grows with positions * candidates squared.

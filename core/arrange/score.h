@@ -12,6 +12,10 @@ namespace arrange {
 // an outside solver can compare exactly.
 using Points = std::int64_t;
 
+// What a pair of neighbours costs that no hand can play one after the other: more than any sum
+// of judgements, so that it is chosen only where locks leave nothing else.
+inline constexpr Points unplayablePair = 1'000'000;
+
 // The terms of the score. Those of one voicing come first, those of two neighbours after.
 enum class Term {
     Reach,       // stretch beyond comfort

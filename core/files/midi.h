@@ -6,8 +6,11 @@
 
 namespace files {
 
-// Standard MIDI File, type 1: tempo, meter and key on the first track, right hand and left hand
-// on tracks of their own, harp sound. Bytes.
+// Standard MIDI File 1.0, format 1: title, tempo, meter and key on the first track, right hand
+// and left hand on tracks of their own, harp sound. Bytes. Notes last as long as the player
+// counts them, at the exact places of the sheet: rolls are not spread and grace notes left out,
+// so that other programs can write the notes down again. A pick-up has a bar of its own length,
+// so that bar lines fall where they stand in the tune.
 std::string midiFile(arrange::Arrangement const& arrangement);
 
 } // namespace files

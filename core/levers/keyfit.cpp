@@ -90,17 +90,23 @@ int octavesOf(int semitones) { return (semitones - withoutOctaves(semitones)) / 
 
 std::string moveInWords(music::Interval by)
 {
-    constexpr std::array names{"",        "a second", "a third",  "a fourth",
-                               "a fifth", "a sixth",  "a seventh"};
-    if (by == music::Interval{}) return "as written";
-    if (by.steps == 0 && by.semitones == 0) return "as written";
-    int const steps = std::abs(by.steps);
-    std::string distance;
-    if (steps % 7 != 0) distance = names[static_cast<std::size_t>(steps % 7)];
-    if (steps >= 7) distance += distance.empty() ? "an octave" : " and an octave";
-    if (steps == 0) return by.semitones > 0 ? "a semitone higher" : "a semitone lower";
-    if (by.semitones == 0) return "as written, spelt for this harp";
-    return distance + (by.semitones > 0 ? " higher" : " lower");
+    constexpr std::array names{"",
+                               "a semitone",
+                               "a tone",
+                               "a minor third",
+                               "a major third",
+                               "a fourth",
+                               "a tritone",
+                               "a fifth",
+                               "a minor sixth",
+                               "a major sixth",
+                               "a minor seventh",
+                               "a major seventh"};
+    if (by.semitones == 0) return by.steps == 0 ? "as written" : "as written, respelt";
+    int const distance = std::abs(by.semitones);
+    std::string words = names[static_cast<std::size_t>(distance % 12)];
+    if (distance >= 12) words += words.empty() ? "an octave" : " and an octave";
+    return words + (by.semitones > 0 ? " higher" : " lower");
 }
 
 std::string counted(int count, std::string_view one, std::string_view many)

@@ -64,6 +64,34 @@ base::Fault cannotBeHad(harp::Harp const& harp, int note, Notes notes,
                             : ", without a lever")};
 }
 
+// The refusal of a turn that finds no window: what follows what, the time there is and the time
+// the level asks for.
+base::Fault noMoment(Notes notes, Turn const& turn, Performance const& performance)
+{
+    tune::PlayedNote const& old = notes[at(turn.after)];
+    tune::PlayedNote const& next = notes[at(turn.before)];
+    tune::Bar const& bar = performance.tune.bars[at(performance.bars[at(next.playedBar)].bar)];
+    music::Length const beat = music::beatLength(bar.meter);
+    double const secondsAWhole = 240 / tune::quartersPerMinute(performance.tempo);
+    auto const inWords = [&](music::Length length) {
+        return fmt::format("{:.3g} beats, {:.2g} s", (length / beat).toDouble(),
+                           length.wholes.toDouble() * secondsAWhole);
+    };
+    std::string const change =
+        old.at == next.at ? fmt::format("{} and {} together, both on string {}",
+                                        shown(old.pitch), shown(next.pitch), turn.string + 1)
+                          : fmt::format("{} after {}, both on string {}", shown(next.pitch),
+                                        shown(old.pitch), turn.string + 1);
+    std::string const time =
+        performance.level.flips
+            ? fmt::format("there are {}, level {} takes {}", inWords(next.at - old.at),
+                          performance.level.number,
+                          inWords(performance.clock.freeTime(next.playedBar)))
+            : fmt::format("level {} turns no levers while playing", performance.level.number);
+    return {base::FaultCode::NoMomentForFlip, placeOfNote(turn.before, notes, performance),
+            change + "; " + time};
+}
+
 // Strings that share a note with two seats belong to one group.
 std::vector<Group> groupsOf(harp::Harp const& harp, std::vector<std::vector<Seat>> const& seats)
 {
@@ -214,39 +242,11 @@ base::Result<Seating> seated(harp::Harp const& harp, Notes notes,
         else if (!refused || stuck->before < refused->before)
             refused = stuck;
     }
-    if (refused) return noMoment(harp, notes, *refused, performance);
+    if (refused) return noMoment(notes, *refused, performance);
     std::sort(seating.turns.begin(), seating.turns.end(), [](Turn const& a, Turn const& b) {
         return std::pair(a.before, a.string) < std::pair(b.before, b.string);
     });
     return seating;
-}
-
-base::Fault noMoment(harp::Harp const& harp, Notes notes, Turn const& turn,
-                     Performance const& performance)
-{
-    tune::PlayedNote const& old = notes[at(turn.after)];
-    tune::PlayedNote const& next = notes[at(turn.before)];
-    tune::Bar const& bar = performance.tune.bars[at(performance.bars[at(next.playedBar)].bar)];
-    music::Length const beat = music::beatLength(bar.meter);
-    double const secondsAWhole = 240 / tune::quartersPerMinute(performance.tempo);
-    auto const inWords = [&](music::Length length) {
-        return fmt::format("{:.3g} beats, {:.2g} s", (length / beat).toDouble(),
-                           length.wholes.toDouble() * secondsAWhole);
-    };
-    std::string const change =
-        old.at == next.at
-            ? fmt::format("{} and {} together, both on the {} string", shown(old.pitch),
-                          shown(next.pitch), harp::stringName(harp, turn.string))
-            : fmt::format("{} after {}, both on the {} string", shown(next.pitch),
-                          shown(old.pitch), harp::stringName(harp, turn.string));
-    std::string const time =
-        performance.level.flips
-            ? fmt::format("there are {}, level {} takes {}", inWords(next.at - old.at),
-                          performance.level.number,
-                          inWords(performance.clock.freeTime(next.playedBar)))
-            : fmt::format("level {} turns no levers while playing", performance.level.number);
-    return {base::FaultCode::NoMomentForFlip, placeOfNote(turn.before, notes, performance),
-            change + "; " + time};
 }
 
 } // namespace levers

@@ -53,9 +53,4 @@ Gap gapOf(Turn const& turn, std::span<tune::PlayedNote const> notes, harp::Harp 
 base::Result<Seating> seated(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
                              Performance const& performance);
 
-// The refusal of a turn that finds no window: what follows what, the time there is and the time
-// the level asks for.
-base::Fault noMoment(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
-                     Turn const& turn, Performance const& performance);
-
 } // namespace levers

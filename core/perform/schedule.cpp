@@ -96,15 +96,6 @@ bool isHeard(Region const& region, int playedBar)
     return playedBar >= region.first && playedBar <= region.last;
 }
 
-int velocityOf(Arrangement const& arrangement, HandNote const& note)
-{
-    tune::Bar const& bar = writtenBar(arrangement, note.playedBar);
-    Length const inBar = note.at - startOf(arrangement, note.playedBar) + bar.upbeat;
-    int const strength = music::beatStrength(bar.meter, inBar);
-    return (note.fromTune ? tuneVelocity : leftVelocity) +
-           velocityOfStrength[static_cast<std::size_t>(strength)];
-}
-
 // Seconds by which a note of a roll comes after its beat. `together` are the notes of both
 // hands at that moment.
 Seconds rollDelay(HandNote const& note, std::span<HandNote const> together, Clock const& clock,
@@ -278,6 +269,15 @@ Seconds fadedAway(std::vector<Event> const& events, harp::Harp const& harp, Seco
 Seconds secondsOf(Length length, tune::Tempo tempo, double tempoScale)
 {
     return (length / tempo.beat).toDouble() * 60 / (tempo.beatsPerMinute * tempoScale);
+}
+
+int velocityOf(Arrangement const& arrangement, HandNote const& note)
+{
+    tune::Bar const& bar = writtenBar(arrangement, note.playedBar);
+    Length const inBar = note.at - startOf(arrangement, note.playedBar) + bar.upbeat;
+    int const strength = music::beatStrength(bar.meter, inBar);
+    return (note.fromTune ? tuneVelocity : leftVelocity) +
+           velocityOfStrength[static_cast<std::size_t>(strength)];
 }
 
 Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)

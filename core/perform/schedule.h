@@ -26,6 +26,10 @@ struct Event {
     friend bool operator==(Event const&, Event const&) = default;
 };
 
+// How hard a note is plucked, 1 to 127: the tune above the left hand, strong beats a little
+// above the others.
+int velocityOf(arrange::Arrangement const& arrangement, arrange::HandNote const& note);
+
 // What to hear of an arrangement, and how.
 struct Hearing {
     int firstPlayedBar = 0;

@@ -1,0 +1,400 @@
+#include "core/arrange/candidates.h"
+
+#include "core/pattern/layout.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <set>
+#include <string>
+
+namespace arrange {
+
+namespace {
+
+using music::Length;
+using pattern::Pattern;
+using pattern::PatternNote;
+using pattern::Rhythm;
+
+// A little room, so that a rate exactly at the limit is within it.
+constexpr double slack = 1.001;
+
+bool playsAllNotes(Rhythm const& rhythm, Pattern const& pattern)
+{
+    std::set<int> played;
+    for (std::vector<int> const& at : rhythm.plays) played.insert(at.begin(), at.end());
+    return played.size() == pattern.notes.size();
+}
+
+// Degrees 1, 8, 15, -6 ...: the root in any octave.
+bool isRootDegree(int degree) { return (degree - 1) % 7 == 0; }
+
+// A figure at its times in this position, with strings counted from the root string.
+Laid atRootZero(Figure const& figure, View const& view)
+{
+    Laid laid;
+    Rhythm const& rhythm = figure.rhythm;
+    for (std::size_t i = 0; i < rhythm.onsets.size(); ++i) {
+        Length const at = rhythm.onsets[i];
+        Length const until =
+            i + 1 < rhythm.onsets.size() ? rhythm.onsets[i + 1] : view.spanLength;
+        std::vector<VoicedNote> together;
+        for (int index : rhythm.plays[i]) {
+            PatternNote const& note = figure.pattern.notes[static_cast<std::size_t>(index)];
+            together.push_back({at, until - at, pattern::stringOf(0, note.degree), note.finger,
+                                note.degree, 0});
+        }
+        std::ranges::sort(together, {}, &VoicedNote::string);
+        int const strength = strengthAt(view, at);
+        for (VoicedNote const& note : together) {
+            laid.voicing.notes.push_back(note);
+            laid.plucks.push_back({at.wholes.toDouble(), note.held.wholes.toDouble(),
+                                   note.string, 0, note.finger, note.degree, strength, 0});
+        }
+    }
+    return laid;
+}
+
+// Moves the strings of a figure up to a root string and asks what they sound there.
+std::optional<Obstacle> raise(std::vector<Pluck>& plucks, int rootString, View const& view)
+{
+    for (Pluck& p : plucks) {
+        p.string += rootString;
+        if (p.string < 0 || p.string >= view.harp->count()) return Obstacle::OffHarp;
+        p.midi = midiAt(view.passes.front(), p.string, p.at);
+        if (isRootDegree(p.degree) && p.midi % 12 != view.chord.lowest)
+            return Obstacle::RootSilent;
+        for (PassView const& pass : view.passes)
+            if (midiAt(pass, p.string, p.at) != p.midi) return Obstacle::SoundsVary;
+    }
+    return std::nullopt;
+}
+
+std::optional<Obstacle> tuneInTheWay(std::vector<Pluck> const& plucks, PassView const& pass)
+{
+    for (Pluck const& p : plucks) {
+        for (TuneNote const& n : pass.tune) {
+            if (n.from > p.at) break;
+            if (n.to <= p.at) continue;
+            if (n.string == p.string) return Obstacle::OnTunesString;
+            if (n.string < p.string) return Obstacle::HandsCross;
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<Obstacle> tooFast(std::vector<Pluck> const& plucks, View const& view)
+{
+    double const gap = 1.0 / view.level->leftNotesPerSecond / slack;
+    double const sameGap = 1.0 / view.level->sameStringPerSecond / slack;
+    for (std::size_t i = 0; i < plucks.size(); ++i) {
+        for (std::size_t j = i + 1; j < plucks.size(); ++j) {
+            double const apart = view.seconds(plucks[j].at - plucks[i].at);
+            if (plucks[i].at != plucks[j].at && apart < gap) return Obstacle::TooFast;
+            if (plucks[i].string == plucks[j].string && apart < sameGap)
+                return Obstacle::StringTooSoon;
+        }
+    }
+    // The next position may begin at once.
+    if (view.seconds(view.span - plucks.back().at) < gap) return Obstacle::TooFast;
+    return std::nullopt;
+}
+
+harp::PlacedFinger fingerOf(Pluck const& p) { return {p.string, p.finger}; }
+
+bool beyondReach(Pluck const& a, Pluck const& b, View const& view)
+{
+    auto const [low, high] = a.string <= b.string ? std::pair{a, b} : std::pair{b, a};
+    return harp::easeOf(*view.harp, *view.hand, fingerOf(low), fingerOf(high)) ==
+           harp::Ease::Beyond;
+}
+
+// Seconds a hand needs to move by so many mm, from the level's time for a leap of an octave:
+// bits of the move as in Fitts' law, an octave of seven gaps having three [fitts54].
+double secondsToMove(View const& view, double mm)
+{
+    constexpr double gapMm = 15;
+    constexpr double bitsOfAnOctave = 3;
+    return view.level->octaveLeapSeconds * std::log2(mm / gapMm + 1) / bitsOfAnOctave;
+}
+
+// Where fingers cannot be down on both strings, the hand must have time to move.
+std::optional<Obstacle> movesTooFar(std::vector<Pluck> const& plucks, View const& view)
+{
+    for (std::size_t i = 0; i + 1 < plucks.size(); ++i) {
+        Pluck const& a = plucks[i];
+        Pluck const& b = plucks[i + 1];
+        if (a.at == b.at || a.string == b.string || !beyondReach(a, b, view)) continue;
+        double const needed =
+            secondsToMove(view, harp::distanceMm(*view.harp, a.string, b.string));
+        if (view.seconds(b.at - a.at) * slack < needed) return Obstacle::BeyondReach;
+    }
+    return std::nullopt;
+}
+
+bool inBlockReach(std::span<Pluck const> block, View const& view)
+{
+    std::array<harp::PlacedFinger, harp::fingers> placed;
+    if (block.size() > placed.size()) return false;
+    std::ranges::transform(block, placed.begin(), fingerOf);
+    auto const used = std::span<harp::PlacedFinger const>(placed).first(block.size());
+    return harp::easeOf(*view.harp, *view.hand, used) != harp::Ease::Beyond &&
+           harp::spanMm(*view.harp, used) <= view.hand->limitMm;
+}
+
+// Rolled, each finger only reaches from the one before it, which may leave.
+bool inRollReach(std::span<Pluck const> block, View const& view)
+{
+    std::vector<harp::PlacedFinger> placed;
+    for (Pluck const& p : block) placed.push_back(fingerOf(p));
+    for (std::size_t i = 0; i + 1 < block.size(); ++i)
+        if (beyondReach(block[i], block[i + 1], view)) return false;
+    return harp::rollable(*view.harp, *view.hand, placed);
+}
+
+// Rolls the notes of one time where they are too wide to be plucked together.
+std::optional<Obstacle> rollWhereWide(std::vector<Pluck>& plucks, bool mayRoll,
+                                      View const& view)
+{
+    for (auto first = plucks.begin(); first != plucks.end();) {
+        auto const last = std::find_if(first, plucks.end(),
+                                       [&](Pluck const& p) { return p.at != first->at; });
+        std::span<Pluck> const block(first, last);
+        if (!inBlockReach(block, view)) {
+            if (!mayRoll || !inRollReach(block, view)) return Obstacle::BeyondReach;
+            for (std::size_t i = 0; i < block.size(); ++i)
+                block[i].rollOrder = static_cast<int>(i) + 1;
+        }
+        first = last;
+    }
+    return std::nullopt;
+}
+
+// Ends the count of each note where the tune comes down to its string or below it.
+void letGoForTheTune(Laid& laid, View const& view)
+{
+    for (std::size_t i = 0; i < laid.plucks.size(); ++i) {
+        Pluck& p = laid.plucks[i];
+        for (PassView const& pass : view.passes) {
+            for (TuneNote const& n : pass.tune) {
+                if (n.from >= p.at + p.held) break;
+                if (n.from <= p.at || n.string > p.string) continue;
+                p.held = n.from - p.at;
+                laid.voicing.notes[i].held = n.at - laid.voicing.notes[i].at;
+                break;
+            }
+        }
+    }
+}
+
+std::optional<Obstacle> flipInTheWay(std::vector<Pluck> const& plucks, PassView const& pass)
+{
+    for (NearFlip const& f : pass.flips) {
+        for (Pluck const& p : plucks) {
+            bool const busy =
+                f.hand == harp::Side::Left && p.at > f.freeFrom && p.at < f.freeTo;
+            if (busy) return Obstacle::HandBusy;
+            if (f.string == p.string && p.at < f.at && f.at < p.at + p.held)
+                return Obstacle::LeverTurned;
+        }
+    }
+    return std::nullopt;
+}
+
+template<typename Rule>
+std::optional<Obstacle> onAnyPass(View const& view, std::vector<Pluck> const& plucks, Rule rule)
+{
+    for (PassView const& pass : view.passes)
+        if (std::optional<Obstacle> const obstacle = rule(plucks, pass)) return obstacle;
+    return std::nullopt;
+}
+
+// What does not depend on how long notes are counted. Gives the plucks strings and pitches.
+std::optional<Obstacle> obstacleTo(std::vector<Pluck>& plucks, Pattern const& pattern,
+                                   int rootString, View const& view)
+{
+    int const rootMidi = view.passes.front().midi[static_cast<std::size_t>(rootString)];
+    if (rootMidi < pattern.lowestRoot) return Obstacle::RootTooLow;
+    if (auto const found = raise(plucks, rootString, view)) return found;
+    if (auto const found = onAnyPass(view, plucks, tuneInTheWay)) return found;
+    if (auto const found = tooFast(plucks, view)) return found;
+    if (auto const found = movesTooFar(plucks, view)) return found;
+    return rollWhereWide(plucks, pattern.rolls, view);
+}
+
+std::variant<Laid, Obstacle> raised(Laid laid, Figure const& figure, int rootString,
+                                    View const& view)
+{
+    if (auto const found = obstacleTo(laid.plucks, figure.pattern, rootString, view))
+        return *found;
+    laid.voicing.pattern = figure.pattern.name;
+    laid.voicing.rhythm = figure.rhythm.name;
+    laid.voicing.rootString = rootString;
+    for (std::size_t i = 0; i < laid.plucks.size(); ++i) {
+        Pluck const& p = laid.plucks[i];
+        laid.voicing.notes[i].string = p.string;
+        laid.voicing.notes[i].rollOrder = p.rollOrder;
+        laid.voicing.rolled = laid.voicing.rolled || p.rollOrder > 0;
+        laid.strings |= std::uint64_t{1} << (p.string % 64);
+    }
+    letGoForTheTune(laid, view);
+    if (auto const found = onAnyPass(view, laid.plucks, flipInTheWay)) return *found;
+    return laid;
+}
+
+bool sameNotes(Laid const& a, Laid const& b)
+{
+    auto const same = [](Pluck const& p, Pluck const& q) {
+        return p.at == q.at && p.string == q.string && p.rollOrder == q.rollOrder;
+    };
+    return a.strings == b.strings && std::ranges::equal(a.plucks, b.plucks, same);
+}
+
+// Collects what can be played, each set of notes once.
+class Collection {
+public:
+    explicit Collection(View const& view) : m_view(view) {}
+
+    void addOn(Figure const& figure, std::vector<int> const& rootStrings)
+    {
+        Laid const atZero = atRootZero(figure, m_view);
+        for (int root : rootStrings) {
+            auto attempt = raised(atZero, figure, root, m_view);
+            if (Laid* const laid = std::get_if<Laid>(&attempt)) add(std::move(*laid));
+        }
+    }
+    std::vector<Laid> take() { return std::move(m_laid); }
+
+private:
+    void add(Laid laid)
+    {
+        bool const known = std::ranges::any_of(
+            m_laid, [&](Laid const& other) { return sameNotes(other, laid); });
+        if (!known) m_laid.push_back(std::move(laid));
+    }
+
+    View const& m_view;
+    std::vector<Laid> m_laid;
+};
+
+std::vector<int> stringsOf(music::Letter letter, harp::Harp const& harp)
+{
+    std::vector<int> out;
+    for (int s = 0; s < harp.count(); ++s)
+        if (harp.string(s).open.letter == letter) out.push_back(s);
+    return out;
+}
+
+bool soundsRoot(View const& view, int string)
+{
+    return view.passes.front().midi[static_cast<std::size_t>(string)] % 12 == view.chord.lowest;
+}
+
+// Degrees above one root string, up to an octave and a tenth, whose strings sound tones of the
+// chord.
+std::vector<int> soundingDegrees(View const& view, int rootString)
+{
+    constexpr int highest = 12;
+    std::vector<int> out;
+    for (int degree = 1; degree <= highest; ++degree) {
+        int const string = pattern::stringOf(rootString, degree);
+        if (string >= view.harp->count()) break;
+        int const midi = view.passes.front().midi[static_cast<std::size_t>(string)];
+        if (view.chord.tone[static_cast<std::size_t>(midi % 12)]) out.push_back(degree);
+    }
+    return out;
+}
+
+std::string joined(std::initializer_list<int> degrees)
+{
+    std::string name;
+    for (int d : degrees) name += (name.empty() ? "" : "-") + std::to_string(d);
+    return name;
+}
+
+// Shapes of the degrees that sound: each alone, each two from a third to a tenth apart.
+std::vector<std::string> shapesWithoutRoot(std::vector<int> const& degrees)
+{
+    std::vector<std::string> names;
+    for (int d : degrees) names.push_back(joined({d}));
+    for (int low : degrees)
+        for (int high : degrees)
+            if (high - low >= 2 && high - low <= 9) names.push_back(joined({low, high}));
+    return names;
+}
+
+// Over the bass of a slash chord: the bass, one inner tone, and the octave.
+std::vector<std::string> shapesOverBass(std::vector<int> const& degrees)
+{
+    std::vector<std::string> names;
+    for (int d : degrees) {
+        if (d <= 1 || d >= 8) continue;
+        names.push_back(joined({1, d}));
+        names.push_back(joined({1, d, 8}));
+    }
+    return names;
+}
+
+void addShapes(Collection& all, View const& view, std::vector<std::string> const& names,
+               int rootString, pattern::PatternBook const& book)
+{
+    for (std::string const& name : names) {
+        auto const shape = pattern::patternFrom(name);
+        if (!shape || (*shape).level > view.level->number) continue;
+        for (Rhythm& rhythm : pattern::rhythmsFor(book, *shape, view.meter, view.spanLength))
+            if (playsAllNotes(rhythm, *shape))
+                all.addOn({*shape, std::move(rhythm)}, {rootString});
+    }
+}
+
+} // namespace
+
+std::vector<Figure> figuresFor(pattern::PatternBook const& book, harp::Level const& level,
+                               music::Meter meter, music::Length span)
+{
+    std::vector<Figure> figures;
+    for (Pattern const& p : book.patterns) {
+        bool const allowed = p.level <= level.number &&
+                             pattern::stringsSpanned(p) <= level.leftStrings &&
+                             pattern::suits(p, meter);
+        if (!allowed) continue;
+        for (Rhythm& rhythm : pattern::rhythmsFor(book, p, meter, span))
+            if (playsAllNotes(rhythm, p)) figures.push_back({p, std::move(rhythm)});
+    }
+    return figures;
+}
+
+std::variant<Laid, Obstacle> laidOn(Figure const& figure, int rootString, View const& view)
+{
+    return raised(atRootZero(figure, view), figure, rootString, view);
+}
+
+Laid resting(View const& view)
+{
+    Laid laid;
+    laid.voicing.pattern = "rest";
+    std::vector<int> const roots = stringsOf(view.chord.lowestLetter, *view.harp);
+    laid.voicing.rootString = roots.empty() ? 0 : roots.front();
+    return laid;
+}
+
+std::vector<Laid> playableVoicings(View const& view, std::vector<Figure> const& figures,
+                                   pattern::PatternBook const& book)
+{
+    Collection all(view);
+    std::vector<int> const roots = stringsOf(view.chord.lowestLetter, *view.harp);
+    for (Figure const& figure : figures) all.addOn(figure, roots);
+    for (int root : roots) {
+        std::vector<int> const degrees = soundingDegrees(view, root);
+        if (!soundsRoot(view, root))
+            addShapes(all, view, shapesWithoutRoot(degrees), root, book);
+        else if (view.chord.slash)
+            addShapes(all, view, shapesOverBass(degrees), root, book);
+    }
+    std::vector<Laid> voicings = all.take();
+    voicings.push_back(resting(view));
+    return voicings;
+}
+
+} // namespace arrange

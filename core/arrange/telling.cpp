@@ -1,0 +1,418 @@
+#include "core/arrange/telling.h"
+
+#include "core/arrange/roughness.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <set>
+
+namespace arrange {
+
+namespace {
+
+music::Moment momentOf(Told const& told, VoicedNote const& note)
+{
+    return told.position.played.front().at + note.at;
+}
+
+std::string pitchName(Told const& told, int string, music::Moment at)
+{
+    return music::shown(harp::pitchAt(told.scene.harp, told.scene.levers, string, at));
+}
+
+std::string nameOf(Told const& told, std::size_t note)
+{
+    VoicedNote const& n = told.laid.voicing.notes[note];
+    return pitchName(told, n.string, momentOf(told, n));
+}
+
+std::string nameOf(Told const& told, TuneNote const& note)
+{
+    return pitchName(told, note.string, told.position.played.front().at + note.at);
+}
+
+std::string chordName(Position const& position) { return music::shown(position.chord); }
+
+std::string fingerName(int finger)
+{
+    constexpr std::array names{"thumb", "second finger", "third finger", "fourth finger"};
+    return names[static_cast<std::size_t>(std::clamp(finger, 1, 4) - 1)];
+}
+
+// "a tenth" for two strings with eight between them.
+std::string intervalName(int strings)
+{
+    constexpr std::array names{"a unison", "a second", "a third",     "a fourth",
+                               "a fifth",  "a sixth",  "a seventh",   "an octave",
+                               "a ninth",  "a tenth",  "an eleventh", "a twelfth"};
+    auto const place = static_cast<std::size_t>(strings - 1);
+    return place < names.size() ? names[place] : fmt::format("a reach of {} strings", strings);
+}
+
+std::string degreeName(int degree)
+{
+    constexpr std::array names{"root",  "second", "third",  "fourth",
+                               "fifth", "sixth",  "seventh"};
+    constexpr std::array above{"octave", "ninth", "tenth", "eleventh", "twelfth"};
+    if (degree >= 8 && degree <= 12) return above[static_cast<std::size_t>(degree - 8)];
+    return names[static_cast<std::size_t>(((degree - 1) % 7 + 7) % 7)];
+}
+
+std::string capital(std::string text)
+{
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+// "on beat 2", "after beat 2".
+std::string beatName(View const& view, music::Length at)
+{
+    music::Rational const beats = (view.fromBar + at) / music::beatLength(view.meter);
+    auto const whole = music::floorOf(beats);
+    bool const onIt = beats == music::Rational(whole);
+    return fmt::format("{} beat {}", onIt ? "on" : "after", whole + 1);
+}
+
+std::size_t lowestNote(Laid const& laid)
+{
+    auto const lowest = std::ranges::min_element(laid.plucks, {}, &Pluck::string);
+    return static_cast<std::size_t>(lowest - laid.plucks.begin());
+}
+
+std::size_t highestNote(Laid const& laid)
+{
+    auto const highest = std::ranges::max_element(laid.plucks, {}, &Pluck::string);
+    return static_cast<std::size_t>(highest - laid.plucks.begin());
+}
+
+int stringsSpanned(Laid const& laid)
+{
+    return laid.plucks[highestNote(laid)].string - laid.plucks[lowestNote(laid)].string + 1;
+}
+
+bool hasDegree(Laid const& laid, int degree)
+{
+    return std::ranges::any_of(laid.plucks, [&](Pluck const& p) { return p.degree == degree; });
+}
+
+bool onlyRootsAndFifths(Laid const& laid)
+{
+    return std::ranges::all_of(laid.plucks, [](Pluck const& p) {
+        int const within = ((p.degree - 1) % 7 + 7) % 7;
+        return within == 0 || within == 4;
+    });
+}
+
+bool isTone(View const& view, int midi)
+{
+    return view.chord.tone[static_cast<std::size_t>(midi % 12)];
+}
+
+bool isThird(View const& view, int midi)
+{
+    return view.chord.third && midi % 12 == *view.chord.third;
+}
+
+// --- reach, rate
+// ------------------------------------------------------------------------------
+
+std::string tooWide(Told const& told)
+{
+    std::string const width = capital(intervalName(stringsSpanned(told.laid)));
+    std::string const lowest = nameOf(told, lowestNote(told.laid));
+    if (told.laid.voicing.rolled)
+        return fmt::format("{} from {} is beyond comfort: it has to be rolled.", width, lowest);
+    return fmt::format("{} from {} stretches the hand.", width, lowest);
+}
+
+// --- chord
+// ------------------------------------------------------------------------------------
+
+std::string foreignNote(Told const& told)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        Pluck const& p = told.laid.plucks[i];
+        if (isTone(told.view, p.midi)) continue;
+        return fmt::format("The {} sounds {}, which is no note of {}.", degreeName(p.degree),
+                           nameOf(told, i), chordName(told.position));
+    }
+    return "Neither hand states the third of the chord.";
+}
+
+std::string statedThird(Told const& told)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i)
+        if (isThird(told.view, told.laid.plucks[i].midi))
+            return fmt::format("It states the third, {}.", nameOf(told, i));
+    return fmt::format("Every note belongs to {}.", chordName(told.position));
+}
+
+// --- the two hands
+// ----------------------------------------------------------------------------
+
+struct Meeting {
+    std::size_t note = 0; // of the left hand
+    TuneNote tune;
+    music::Length at;
+};
+
+// Harsher before milder: seconds and sevenths by semitone, tritones, by whole tone.
+int harshness(int semitones)
+{
+    constexpr std::array harsh{0, 3, 1, 0, 0, 0, 2, 0, 0, 0, 1, 3};
+    return harsh[static_cast<std::size_t>(semitones % 12)];
+}
+
+std::optional<Meeting> harshestMeeting(Told const& told)
+{
+    std::optional<Meeting> worst;
+    int most = 0;
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        Pluck const& p = told.laid.plucks[i];
+        for (PassView const& pass : told.view.passes) {
+            for (TuneNote const& n : pass.tune) {
+                if (n.from >= p.at + p.held || n.to <= p.at) continue;
+                bool const entersLater = n.from > p.at;
+                int const strength = entersLater ? n.strength : p.strength;
+                int const weight = 4 * harshness(std::abs(n.midi - p.midi)) + strength;
+                if (harshness(std::abs(n.midi - p.midi)) == 0 || weight <= most) continue;
+                most = weight;
+                worst = {i, n, entersLater ? n.at : told.laid.voicing.notes[i].at};
+            }
+        }
+    }
+    return worst;
+}
+
+std::string rubs(Told const& told)
+{
+    std::optional<Meeting> const worst = harshestMeeting(told);
+    if (!worst) return {};
+    return fmt::format("The {}'s {} rubs against the tune's {} {}.",
+                       fingerName(told.laid.plucks[worst->note].finger),
+                       nameOf(told, worst->note), nameOf(told, worst->tune),
+                       beatName(told.view, worst->at));
+}
+
+std::string crowds(Told const& told)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        Pluck const& p = told.laid.plucks[i];
+        for (PassView const& pass : told.view.passes) {
+            for (TuneNote const& n : pass.tune) {
+                int const apart = n.string - p.string;
+                bool const together = n.from <= p.at && n.to > p.at && apart >= 0;
+                if (together && apart <= 2)
+                    return fmt::format("The {} comes within {} of the tune {}.",
+                                       fingerName(p.finger),
+                                       apart == 2 ? "two strings" : "one string",
+                                       beatName(told.view, told.laid.voicing.notes[i].at));
+                if (n.from > p.at && n.from == p.at + p.held && apart <= 0)
+                    return fmt::format("The tune comes down to the left hand's {} {}.",
+                                       nameOf(told, i), beatName(told.view, n.at));
+            }
+        }
+    }
+    return {};
+}
+
+// --- ring
+// -------------------------------------------------------------------------------------
+
+std::string growls(Told const& told)
+{
+    double most = 0;
+    std::optional<std::pair<std::size_t, std::size_t>> worst;
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        for (std::size_t j = i + 1; j < told.laid.plucks.size(); ++j) {
+            Pluck const& a = told.laid.plucks[i];
+            Pluck const& b = told.laid.plucks[j];
+            if (a.midi == b.midi || toneRoughness(a.midi, b.midi) <= most) continue;
+            most = toneRoughness(a.midi, b.midi);
+            worst = a.midi < b.midi ? std::pair{i, j} : std::pair{j, i};
+        }
+    }
+    if (!worst) return {};
+    return fmt::format("{} and {} ring together so low that they growl.",
+                       nameOf(told, worst->first), nameOf(told, worst->second));
+}
+
+// --- meter and form
+// ---------------------------------------------------------------------------
+
+int onsetsOf(Laid const& laid)
+{
+    std::set<double> times;
+    for (Pluck const& p : laid.plucks) times.insert(p.at);
+    return static_cast<int>(times.size());
+}
+
+bool isBusy(Told const& told)
+{
+    constexpr double busyNotesABeat = 1.5;
+    double const beats = std::max(1.0, told.view.span / told.view.beat);
+    return tuneOnsets(told.view, told.view.passes.front()) / beats > busyNotesABeat;
+}
+
+std::string meterFault(Told const& told)
+{
+    int const onsets = onsetsOf(told.laid);
+    double const beats = told.view.span / told.view.beat;
+    if (onsets == 0) return "Nothing marks the beat here.";
+    if (isBusy(told) && onsets > beats)
+        return "It adds notes under a tune that is busy already.";
+    if (onsets < 2) return "It stands still where the tune holds or leaves a beat open.";
+    return "It leaves a beat empty in both hands.";
+}
+
+std::string closeName(View const& view) { return view.close == Close::Tune ? "tune" : "part"; }
+
+std::string opensTheEnd(Told const& told)
+{
+    if (told.laid.rests())
+        return fmt::format("The {} ends here without a bass.", closeName(told.view));
+    for (Pluck const& p : told.laid.plucks) {
+        int const within = ((p.degree - 1) % 7 + 7) % 7;
+        if (within != 0 && within != 4)
+            return fmt::format("The {} ends here, and the {} leaves it open.",
+                               closeName(told.view), degreeName(p.degree));
+    }
+    return fmt::format("The {} ends here, and this moves on instead of settling on the root.",
+                       closeName(told.view));
+}
+
+// --- liking
+// -----------------------------------------------------------------------------------
+
+std::string unusual(Told const& told)
+{
+    if (told.laid.rests()) return "The left hand falls silent here.";
+    constexpr int lowestBest = 41;
+    constexpr int highestBest = 52;
+    std::size_t const lowest = lowestNote(told.laid);
+    int const midi = told.laid.plucks[lowest].midi;
+    if (midi < lowestBest) return fmt::format("{} lies deep for it.", nameOf(told, lowest));
+    if (midi > highestBest)
+        return fmt::format("From {} it lies high and has little bass.", nameOf(told, lowest));
+    if (onsetsOf(told.laid) < 2) return "It is thin beside a full pattern.";
+    return "It is a more special shape than an open fifth and octave.";
+}
+
+// --- neighbours
+// -------------------------------------------------------------------------------
+
+std::string farToGo(Told const& told)
+{
+    if (told.after && told.before)
+        return fmt::format("The hand has far to go between {}, {} and {}.",
+                           chordName(*told.before), chordName(told.position),
+                           chordName(*told.after));
+    if (told.after) return fmt::format("The hand has far to go to {}.", chordName(*told.after));
+    if (told.before)
+        return fmt::format("The hand has far to come from {}.", chordName(*told.before));
+    return {};
+}
+
+std::string blurs(Told const& told)
+{
+    if (told.before && told.before->chord != told.position.chord)
+        return fmt::format("What still rings of {} blurs it.", chordName(*told.before));
+    if (told.after && told.after->chord != told.position.chord)
+        return fmt::format("It rings on into {} and blurs it.", chordName(*told.after));
+    return "It blurs with what rings from the bars beside it.";
+}
+
+} // namespace
+
+std::string against(Term term, Told const& told)
+{
+    bool const rests = told.laid.rests();
+    switch (term) {
+    case Term::Reach:
+        return rests ? std::string() : tooWide(told);
+    case Term::Rate:
+        return "The left hand has to hurry at this tempo.";
+    case Term::ChordFit:
+        return rests ? std::string() : foreignNote(told);
+    case Term::MelodyClash:
+        return rubs(told);
+    case Term::Collision:
+        return crowds(told);
+    case Term::Mud:
+        return growls(told);
+    case Term::MeterFit:
+        return meterFault(told);
+    case Term::Cadence:
+        return opensTheEnd(told);
+    case Term::Liking:
+        return unusual(told);
+    case Term::Travel:
+        return farToGo(told);
+    case Term::RingClash:
+        return blurs(told);
+    case Term::Variety:
+        return rests ? "The left hand drops out inside the phrase."
+                     : "It repeats or breaks the shapes beside it without need.";
+    }
+    return {};
+}
+
+std::string inFavour(Term term, Told const& told)
+{
+    if (told.laid.rests()) return "The tune stands alone, and nothing can be in its way.";
+    switch (term) {
+    case Term::Reach:
+        return "It lies in easy reach.";
+    case Term::Rate:
+        return "It leaves the left hand time.";
+    case Term::ChordFit:
+        return statedThird(told);
+    case Term::MelodyClash:
+        return "Nothing in it rubs against the tune.";
+    case Term::Collision:
+        return "It keeps clear of the right hand.";
+    case Term::Mud:
+        return fmt::format("From {} it rings clear.", nameOf(told, lowestNote(told.laid)));
+    case Term::MeterFit:
+        return isBusy(told) ? "It stays plain under a busy tune."
+                            : "It keeps the beat going where the tune is still.";
+    case Term::Cadence:
+        return fmt::format("It closes the {} plainly.", closeName(told.view));
+    case Term::Liking:
+        return "It is a familiar shape in a good register.";
+    case Term::Travel:
+        return "The hand has little way to go.";
+    case Term::RingClash:
+        return "What rings on agrees with it.";
+    case Term::Variety:
+        return "It suits the shapes beside it and is not dull.";
+    }
+    return {};
+}
+
+std::string character(Told const& told)
+{
+    Laid const& laid = told.laid;
+    if (laid.rests()) return "The left hand rests and leaves the tune alone.";
+    std::string const from = nameOf(told, lowestNote(laid));
+    if (laid.plucks.size() == 1) return fmt::format("One low note, {}: plain and sure.", from);
+    if (onlyRootsAndFifths(laid) && hasDegree(laid, 5) && hasDegree(laid, 8))
+        return fmt::format("Open fifth and octave on {}: clear in any mode.", from);
+    if (onlyRootsAndFifths(laid))
+        return fmt::format("Roots and fifths only, from {}: open and solid.", from);
+    for (std::size_t i = 0; i < laid.plucks.size(); ++i)
+        if (isThird(told.view, laid.plucks[i].midi) && laid.plucks[i].degree >= 8)
+            return fmt::format("The third stands high and clear, {} over {}.", nameOf(told, i),
+                               from);
+    for (std::size_t i = 0; i < laid.plucks.size(); ++i)
+        if (!isTone(told.view, laid.plucks[i].midi))
+            return fmt::format("{} adds the {} as a colour over {}.", nameOf(told, i),
+                               degreeName(laid.plucks[i].degree), from);
+    return fmt::format("All of {}, from {}.", chordName(told.position), from);
+}
+
+} // namespace arrange

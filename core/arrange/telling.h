@@ -1,0 +1,33 @@
+#pragma once
+
+#include "core/arrange/laid.h"
+#include "core/arrange/lattice.h"
+#include "core/arrange/scene.h"
+#include "core/arrange/view.h"
+
+#include <string>
+
+// One sentence for each judgement, with the strings and beats it is about.
+namespace arrange {
+
+// A voicing in its place, and the chords on either side of it.
+struct Told {
+    Scene const& scene;
+    Position const& position;
+    Position const* before = nullptr; // none at the ends
+    Position const* after = nullptr;
+    View view;
+    Laid laid;
+};
+
+// What the term holds against the voicing. Empty where there is nothing to point at.
+std::string against(Term term, Told const& told);
+
+// What the term likes in it.
+std::string inFavour(Term term, Told const& told);
+
+// What the shape is, before anything is compared: "Open fifth and octave: clear, and in easy
+// reach."
+std::string character(Told const& told);
+
+} // namespace arrange

@@ -1,0 +1,58 @@
+#include "core/arrange/terms.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace arrange {
+
+namespace {
+
+// Dissonance by interval class 0 to 6: the negative consonance of [hur94] where that is above
+// zero.
+constexpr std::array<double, 7> dissonance{0, 1.428, 0.582, 0, 0, 0, 0.453};
+
+constexpr double pointsEach = 420;
+// A tone of the chord has a right to be there: the tune's note passes over it.
+constexpr double chordToneShare = 0.35;
+// The same by octaves between the notes: next to each other, a ninth, further.
+constexpr std::array<double, 3> byOctaves{1.0, 0.8, 0.55};
+constexpr std::array<double, 4> byStrength{0.35, 0.6, 0.8, 1.0};
+
+int intervalClass(int semitones)
+{
+    int const within = semitones % 12;
+    return std::min(within, 12 - within);
+}
+
+double against(View const& view, Pluck const& p, TuneNote const& n)
+{
+    double const together = std::min(p.at + p.held, n.to) - std::max(p.at, n.from);
+    if (together <= 0) return 0;
+    int const apart = std::abs(n.midi - p.midi);
+    double const harsh = dissonance[static_cast<std::size_t>(intervalClass(apart))];
+    if (harsh == 0) return 0;
+    // Both begin at once on a beat: in the open. One enters later: by where it enters.
+    int const strength = n.from > p.at ? n.strength : p.strength;
+    double const length = std::min(1.0, together / view.beat);
+    bool const belongs = view.chord.tone[static_cast<std::size_t>(p.midi % 12)];
+    std::size_t const octaves = std::min<std::size_t>(2, static_cast<std::size_t>(apart / 12));
+    return harsh * pointsEach * length * byOctaves[octaves] *
+           byStrength[static_cast<std::size_t>(strength)] * (belongs ? chordToneShare : 1.0);
+}
+
+} // namespace
+
+Points melodyClash(View const& view, Laid const& laid)
+{
+    double worst = 0;
+    for (PassView const& pass : view.passes) {
+        double sum = 0;
+        for (Pluck const& p : laid.plucks)
+            for (TuneNote const& n : pass.tune) sum += against(view, p, n);
+        worst = std::max(worst, sum);
+    }
+    return std::lround(worst);
+}
+
+} // namespace arrange

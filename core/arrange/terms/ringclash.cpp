@@ -1,0 +1,66 @@
+#include "core/arrange/roughness.h"
+#include "core/arrange/terms.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace arrange {
+
+namespace {
+
+// A semitone low down has about 0.5 [hk78]; a whole tone of full strength round C3 is a point.
+constexpr double pointEvery = 0.38;
+// Below this share of a pluck nothing is heard beneath the new chord (-26 dB).
+constexpr double inaudible = 0.05;
+
+double fadedOver(double seconds, double ringSeconds)
+{
+    return std::pow(10.0, -3 * seconds / ringSeconds);
+}
+
+} // namespace
+
+Ringing ringingAfter(Neighbours const& n, Laid const& before)
+{
+    Ringing out;
+    View const& view = *n.before;
+    for (std::size_t i = before.plucks.size(); i-- > 0;) {
+        Pluck const& p = before.plucks[i];
+        if ((out.mask >> (p.string % 64) & 1U) != 0) continue; // plucked again later
+        double const seconds = view.seconds(view.span - p.at + n.gap);
+        double const amplitude =
+            fadedOver(seconds, view.ringSeconds[static_cast<std::size_t>(p.string)]);
+        if (amplitude < inaudible) continue;
+        out.strings.push_back(p.string);
+        out.amplitudes.push_back(amplitude);
+        out.midi.push_back(p.midi);
+        out.mask |= std::uint64_t{1} << (p.string % 64);
+    }
+    std::vector<std::int16_t> const& next = n.after->passes.front().midi;
+    out.clash.assign(next.size(), 0.0);
+    for (std::size_t s = 0; s < next.size(); ++s)
+        for (std::size_t i = 0; i < out.midi.size(); ++i)
+            if (out.midi[i] != next[s])
+                out.clash[s] += out.amplitudes[i] * toneRoughness(out.midi[i], next[s]);
+    return out;
+}
+
+Points ringClash(Neighbours const& n, Ringing const& ringing, Laid const& after)
+{
+    if (after.rests() || ringing.strings.empty() || !n.adjacent) return 0;
+    double sum = 0;
+    for (Pluck const& p : after.plucks)
+        sum += ringing.clash[static_cast<std::size_t>(p.string)];
+    if ((ringing.mask & after.strings) != 0) {
+        for (std::size_t i = 0; i < ringing.strings.size(); ++i) {
+            if ((after.strings >> (ringing.strings[i] % 64) & 1U) == 0) continue;
+            for (Pluck const& p : after.plucks)
+                if (p.midi != ringing.midi[i])
+                    sum -= ringing.amplitudes[i] * toneRoughness(ringing.midi[i], p.midi);
+        }
+    }
+    double const mean = std::max(0.0, sum) / static_cast<double>(after.plucks.size());
+    return std::lround(1000 * mean / pointEvery);
+}
+
+} // namespace arrange

@@ -1,0 +1,178 @@
+#include "core/arrange/view.h"
+
+#include "core/harp/placing.h"
+
+#include <algorithm>
+
+namespace arrange {
+
+namespace {
+
+using music::Length;
+using music::Moment;
+using music::Rational;
+
+double wholes(Length l) { return l.wholes.toDouble(); }
+
+music::Meter meterOf(Scene const& scene, Position const& p)
+{
+    return scene.tune.bars[static_cast<std::size_t>(p.bar)].meter;
+}
+
+std::vector<std::int16_t> soundingAt(Scene const& scene, Moment at)
+{
+    std::vector<std::int16_t> midi;
+    midi.reserve(static_cast<std::size_t>(scene.harp.count()));
+    for (int s = 0; s < scene.harp.count(); ++s)
+        midi.push_back(static_cast<std::int16_t>(
+            music::midi(harp::pitchAt(scene.harp, scene.levers, s, at))));
+    return midi;
+}
+
+int strengthOf(Scene const& scene, tune::PlayedNote const& note)
+{
+    tune::PlayedBar const& played =
+        scene.playing.bars[static_cast<std::size_t>(note.playedBar)];
+    tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(played.bar)];
+    return music::beatStrength(bar.meter, (note.at - played.at) + bar.upbeat);
+}
+
+std::vector<TuneNote> tuneDuring(Scene const& scene, Moment from, Length span, Length longest)
+{
+    std::vector<TuneNote> out;
+    Moment const to = from + span;
+    std::vector<tune::PlayedNote> const& notes = scene.playing.notes;
+    auto const first =
+        std::ranges::lower_bound(notes, from - longest, {}, &tune::PlayedNote::at);
+    for (auto i = first; i != notes.end() && i->at < to; ++i) {
+        tune::PlayedNote const& note = *i;
+        if (note.at + note.held <= from) continue;
+        std::optional<int> const string =
+            harp::stringAtMoment(scene.harp, scene.levers, note.pitch, note.at);
+        if (!string) continue;
+        out.push_back({wholes(note.at - from), wholes(note.at + note.held - from),
+                       note.at - from, *string, music::midi(note.pitch),
+                       strengthOf(scene, note)});
+    }
+    std::ranges::stable_sort(out, [](TuneNote const& a, TuneNote const& b) {
+        return a.from != b.from ? a.from < b.from : a.string < b.string;
+    });
+    return out;
+}
+
+std::vector<NearFlip> flipsDuring(Scene const& scene, Moment from, Length span)
+{
+    std::vector<NearFlip> out;
+    Moment const to = from + span;
+    for (harp::Flip const& f : scene.levers.flips) {
+        bool const turnsHere = f.at > from && f.at < to;
+        bool const busyHere = f.freeFrom < to && f.freeTo > from;
+        if (!turnsHere && !busyHere) continue;
+        int const midi = music::midi(harp::sounding(scene.harp.string(f.string), f.to));
+        out.push_back({wholes(f.at - from), wholes(f.freeFrom - from), wholes(f.freeTo - from),
+                       f.string, midi, f.hand});
+    }
+    return out;
+}
+
+std::vector<PassView> passesOf(Scene const& scene, Position const& position, Length longest)
+{
+    std::vector<PassView> passes;
+    for (Occurrence const& when : position.played) {
+        PassView pass{tuneDuring(scene, when.at, position.span, longest),
+                      soundingAt(scene, when.at), flipsDuring(scene, when.at, position.span)};
+        if (std::ranges::find(passes, pass) == passes.end()) passes.push_back(std::move(pass));
+    }
+    return passes;
+}
+
+ChordView chordOf(music::Chord const& chord, music::Key key)
+{
+    ChordView view;
+    for (int pc = 0; pc < 12; ++pc)
+        view.tone[static_cast<std::size_t>(pc)] = music::contains(chord, pc);
+    music::PitchName const lowest = music::lowest(chord);
+    view.root = music::pitchClass(chord.root);
+    view.lowest = music::pitchClass(lowest);
+    view.lowestLetter = lowest.letter;
+    view.slash = view.lowest != view.root;
+    view.onTonic = view.root == music::pitchClass(key.tonic);
+    for (music::Interval const& tone : chord.tones)
+        if (tone.steps == 2) view.third = (view.root + tone.semitones) % 12;
+    return view;
+}
+
+bool endsTune(Scene const& scene, Position const& position)
+{
+    Moment const end{scene.playing.total.wholes};
+    return std::ranges::any_of(position.played, [&](Occurrence const& when) {
+        return when.at + position.span >= end;
+    });
+}
+
+bool endsPart(tune::Tune const& tune, std::size_t bar)
+{
+    tune::Bar const& here = tune.bars[bar];
+    bool const newPartNext = bar + 1 < tune.bars.size() && !tune.bars[bar + 1].part.empty();
+    return here.repeatCloses || here.endingCloses || newPartNext ||
+           here.closes == tune::BarLine::Double || here.closes == tune::BarLine::Final;
+}
+
+Close closeOf(Scene const& scene, Position const& position)
+{
+    auto const bar = static_cast<std::size_t>(position.bar);
+    if (endsTune(scene, position)) return Close::Tune;
+    bool const endsBar = position.at + position.span >= scene.tune.bars[bar].length;
+    return endsBar && endsPart(scene.tune, bar) ? Close::Part : Close::None;
+}
+
+} // namespace
+
+int midiAt(PassView const& pass, int string, double at)
+{
+    int midi = pass.midi[static_cast<std::size_t>(string)];
+    for (NearFlip const& f : pass.flips)
+        if (f.string == string && f.at > 0 && f.at <= at) midi = f.midi;
+    return midi;
+}
+
+int strengthAt(View const& view, Length at)
+{
+    return music::beatStrength(view.meter, view.fromBar + at);
+}
+
+int tuneOnsets(View const& view, PassView const& pass)
+{
+    return static_cast<int>(std::ranges::count_if(
+        pass.tune, [&](TuneNote const& n) { return n.from >= 0 && n.from < view.span; }));
+}
+
+Length longestNote(tune::Playing const& playing)
+{
+    Length longest;
+    for (tune::PlayedNote const& note : playing.notes) longest = std::max(longest, note.held);
+    return longest;
+}
+
+View viewOf(Scene const& scene, Position const& position, Length longest)
+{
+    tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(position.bar)];
+    View view;
+    view.meter = meterOf(scene, position);
+    view.fromBar = bar.upbeat + position.at;
+    view.spanLength = position.span;
+    view.span = wholes(position.span);
+    view.beat = wholes(music::beatLength(view.meter));
+    view.secondsPerWhole = 60.0 / scene.tempo.beatsPerMinute / wholes(scene.tempo.beat);
+    view.chord = chordOf(position.chord, bar.key);
+    view.close = closeOf(scene, position);
+    view.passes = passesOf(scene, position, longest);
+    view.harp = &scene.harp;
+    view.hand = &scene.hand;
+    view.level = &scene.level;
+    for (harp::HarpString const& s : scene.harp.strings())
+        view.ringSeconds.push_back(harp::ringSeconds(s));
+    return view;
+}
+
+} // namespace arrange

@@ -1,0 +1,92 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+#include "core/arrange/scene.h"
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+// What the score sees of one position. Times are in whole notes from the start of the position,
+// as doubles of exact fractions: equal times are equal numbers.
+namespace arrange {
+
+// A note of the tune that sounds during the position; it may begin before it and end after it.
+struct TuneNote {
+    double from = 0;
+    double to = 0;
+    music::Length at; // `from`, exact
+    int string = 0;
+    int midi = 60;
+    int strength = 0; // of the beat on which it begins, as music::beatStrength
+    friend bool operator==(TuneNote const&, TuneNote const&) = default;
+};
+
+// A lever turned during the position or so near that a hand is still busy with it.
+struct NearFlip {
+    double at = 0;
+    double freeFrom = 0;
+    double freeTo = 0;
+    int string = 0;
+    int midi = 60; // what the string sounds from `at` on
+    harp::Side hand = harp::Side::Left;
+    friend bool operator==(NearFlip const&, NearFlip const&) = default;
+};
+
+// One time the position is played.
+struct PassView {
+    std::vector<TuneNote> tune;     // by time, then from the lowest string
+    std::vector<std::int16_t> midi; // of each string as the position begins
+    std::vector<NearFlip> flips;
+    friend bool operator==(PassView const&, PassView const&) = default;
+};
+
+// How a position closes: nothing, a part of the tune, or the tune.
+enum class Close { None, Part, Tune };
+
+// The chord in numbers.
+struct ChordView {
+    std::array<bool, 12> tone{}; // by pitch class, bass included
+    int root = 0;                // pitch class
+    int lowest = 0;              // pitch class of the note that stands lowest
+    music::Letter lowestLetter = music::Letter::C;
+    bool slash = false;       // the bass is not the root
+    bool onTonic = false;     // built on the tonic of the key in force
+    std::optional<int> third; // pitch class, where the chord has a third
+    friend bool operator==(ChordView const&, ChordView const&) = default;
+};
+
+struct View {
+    music::Meter meter;
+    music::Length fromBar; // from the (full) bar's first beat to the position
+    music::Length spanLength;
+    double span = 1;
+    double beat = 0.25; // a beat of this meter, in whole notes
+    double secondsPerWhole = 2;
+    ChordView chord;
+    Close close = Close::None;
+    std::vector<PassView> passes; // at least one; equal passes stand once
+    harp::Harp const* harp = nullptr;
+    harp::HandModel const* hand = nullptr;
+    harp::Level const* level = nullptr;
+    std::vector<double> ringSeconds; // of each string
+
+    double seconds(double wholes) const { return wholes * secondsPerWhole; }
+};
+
+// What a string sounds at a time within the position.
+int midiAt(PassView const& pass, int string, double at);
+
+// How heavy a place within the position is, as music::beatStrength.
+int strengthAt(View const& view, music::Length at);
+
+// Notes of the tune that begin within the position.
+int tuneOnsets(View const& view, PassView const& pass);
+
+// The longest count of any note: how far back a note may begin that still sounds.
+music::Length longestNote(tune::Playing const& playing);
+
+View viewOf(Scene const& scene, Position const& position, music::Length longest);
+
+} // namespace arrange

@@ -1,0 +1,117 @@
+#include "core/harp/placing.h"
+
+#include "tests/harp/harps.h"
+
+#include <catch2/catch.hpp>
+
+#include <fstream>
+#include <sstream>
+#include <string>
+
+using harp::Lever;
+using harp::Seat;
+
+namespace {
+
+music::Pitch pitch(std::string const& name) { return music::pitchFrom(name).value(); }
+
+std::vector<std::string> cells(std::string const& line)
+{
+    std::vector<std::string> out;
+    std::istringstream stream(line);
+    for (std::string cell; std::getline(stream, cell, ',');) out.push_back(cell);
+    return out;
+}
+
+// "D string down": the letter and lever of the seat that is not of the pitch's own letter.
+std::string inWords(harp::Harp const& harp, Seat const& seat)
+{
+    return std::string(1, "CDEFGAB"[index(harp.string(seat.string).open.letter)]) + " string " +
+           (seat.lever == Lever::Up ? "up" : "down");
+}
+
+} // namespace
+
+TEST_CASE("D flat sits on the C string of an E flat harp and nowhere else", "[harp]")
+{
+    // [trade-1.4]: no own string for D flat; respell as C sharp.
+    auto const harp = example::floor34();
+    auto const seats = harp::seats(harp, pitch("Db4"));
+    REQUIRE(seats.size() == 1);
+    CHECK(seats.front() == Seat{*stringFor(harp, pitch("C4")), Lever::Up});
+}
+
+TEST_CASE("The own letter of a pitch comes before the neighbour that sounds alike", "[harp]")
+{
+    auto const harp = example::floor34();
+    auto const g = *stringFor(harp, pitch("G4"));
+    CHECK(seats(harp, pitch("G#4")) == std::vector<Seat>{{g, Lever::Up}, {g + 1, Lever::Down}});
+    CHECK(seats(harp, pitch("Ab4")) == std::vector<Seat>{{g + 1, Lever::Down}, {g, Lever::Up}});
+    CHECK(placeOf(harp, pitch("Ab4")) == Seat{g + 1, Lever::Down});
+}
+
+TEST_CASE("C flat and B sharp cross the octave number to their neighbours", "[harp]")
+{
+    auto const harp = example::floor34();
+    CHECK(placeOf(harp, pitch("Cb5")) == Seat{*stringFor(harp, pitch("B4")), Lever::Up});
+    CHECK(placeOf(harp, pitch("B#4")) == Seat{*stringFor(harp, pitch("C5")), Lever::Down});
+}
+
+TEST_CASE("Beyond the ends of the harp a pitch has no seat", "[harp]")
+{
+    auto const harp = example::floor34();
+    CHECK(seats(harp, pitch("B1")).empty());
+    CHECK(seats(harp, pitch("B6")).empty());
+    CHECK(seats(harp, pitch("B#1")).size() == 1); // sounds as C2, the lowest string
+}
+
+TEST_CASE("Without its lever a string gives only its open pitch", "[harp]")
+{
+    auto const harp = example::harp(example::c2, example::a6, {music::Letter::C, 0}, "CF");
+    CHECK(placeOf(harp, pitch("F#4")));
+    CHECK(placeOf(harp, pitch("C#4")));
+    CHECK_FALSE(placeOf(harp, pitch("G#4")));
+}
+
+TEST_CASE("The string of a note follows the levers as they stand then", "[harp]")
+{
+    auto const harp = example::floor34();
+    auto const g = *stringFor(harp, pitch("G4"));
+    harp::LeverTimeline levers{
+        harp::LeverSetting(static_cast<std::size_t>(harp.count()), Lever::Down), {}};
+    music::Moment const at{music::Rational(1)};
+    levers.flips.push_back({at, at, at, g, Lever::Up, harp::Side::Left, 0});
+    CHECK(stringAtMoment(harp, levers, pitch("G#4"), {music::Rational(1, 2)}) == g + 1);
+    CHECK(stringAtMoment(harp, levers, pitch("G#4"), at) == g);
+    CHECK(stringAtMoment(harp, levers, pitch("G4"), {music::Rational(1, 2)}) == g);
+    CHECK_FALSE(stringAtMoment(harp, levers, pitch("G4"), at));
+}
+
+TEST_CASE("Every accidental of six tunings sits where the trade's table says", "[harp]")
+{
+    std::ifstream file(std::string(SALLOW_TEST_DATA) + "/trade/accidentals.csv");
+    if (!file) {
+        WARN("the table of accidentals is absent");
+        return;
+    }
+    std::string line;
+    std::getline(file, line); // tuning, spelling, class, own string, lever, elsewhere
+    int rows = 0;
+    while (std::getline(file, line)) {
+        CAPTURE(line);
+        auto const cell = cells(line);
+        auto const harp =
+            example::harp(example::c2, example::a6, *music::pitchNameFrom(cell[0]));
+        music::Pitch const wanted = pitch(cell[1] + "4");
+        auto const seats = harp::seats(harp, wanted);
+        auto const own = *stringFor(harp, wanted);
+        std::size_t const expected = (cell[3] == "yes") + (cell[5] != "-");
+        REQUIRE(seats.size() == expected);
+        if (cell[3] == "yes") {
+            CHECK(seats.front() == Seat{own, cell[4] == "up" ? Lever::Up : Lever::Down});
+        }
+        if (cell[5] != "-") CHECK(inWords(harp, seats.back()) == cell[5]);
+        ++rows;
+    }
+    CHECK(rows == 126); // six tunings, 21 spellings
+}
