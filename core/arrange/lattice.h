@@ -43,6 +43,7 @@ struct Choice {
 struct Solution {
     Choice best;
     std::vector<std::vector<Points>> regrets;
+    friend bool operator==(Solution const&, Solution const&) = default;
 };
 
 } // namespace arrange

@@ -60,7 +60,18 @@ harp::Lever leverThen(harp::LeverTimeline const& levers, int string, music::Mome
     return lever;
 }
 
-void askStringsAndLevers(Inquiry& inquiry)
+// Asked first and of the voicings themselves: nothing sounds on a string that is not there.
+void askStrings(Inquiry& inquiry)
+{
+    Arrangement const& a = inquiry.arrangement;
+    for (arrange::ArrangedPosition const& p : a.positions)
+        for (arrange::VoicedNote const& note : p.voicing.notes)
+            if (!isOnHarp(inquiry, note.string))
+                report(inquiry, p.position.played.front().playedBar,
+                       fmt::format("left hand: there is no string {}", note.string + 1));
+}
+
+void askLevers(Inquiry& inquiry)
 {
     Arrangement const& a = inquiry.arrangement;
     for (int string = 0; string < a.harp.count(); ++string)
@@ -68,11 +79,6 @@ void askStringsAndLevers(Inquiry& inquiry)
             !a.harp.string(string).hasLever)
             report(inquiry, 0, fmt::format("string {} has no lever to set", string + 1));
     for (HandNote const& note : inquiry.notes) {
-        if (!isOnHarp(inquiry, note.string)) {
-            report(inquiry, note.playedBar,
-                   fmt::format("there is no string {}", note.string + 1));
-            continue;
-        }
         music::Pitch sounds = a.harp.string(note.string).open;
         if (leverThen(a.levers, note.string, note.at) == harp::Lever::Up) ++sounds.alter;
         if (!(sounds == note.pitch))
@@ -158,7 +164,7 @@ void askLeftReach(Inquiry& inquiry)
 {
     std::vector<HandNote> left;
     for (HandNote const& note : inquiry.notes)
-        if (note.hand == Side::Left && isOnHarp(inquiry, note.string)) left.push_back(note);
+        if (note.hand == Side::Left) left.push_back(note);
     atEachOnset(left, [&](auto first, auto last) {
         for (auto low = first; low != last; ++low)
             for (auto high = std::next(low); high != last; ++high)
@@ -280,8 +286,11 @@ void askTune(Inquiry& inquiry)
 std::vector<std::string> brokenRules(arrange::Arrangement const& arrangement,
                                      pattern::PatternBook const& book)
 {
-    Inquiry inquiry{arrangement, book, arrange::handNotes(arrangement), {}};
-    askStringsAndLevers(inquiry);
+    Inquiry inquiry{arrangement, book, {}, {}};
+    askStrings(inquiry);
+    if (!inquiry.broken.empty()) return inquiry.broken;
+    inquiry.notes = arrange::handNotes(arrangement);
+    askLevers(inquiry);
     askHandsTogether(inquiry);
     askLeftReach(inquiry);
     askShapes(inquiry);
