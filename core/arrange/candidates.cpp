@@ -1,10 +1,10 @@
 #include "core/arrange/candidates.h"
 
+#include "core/arrange/handmove.h"
 #include "core/pattern/layout.h"
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 #include <set>
 #include <string>
 
@@ -17,8 +17,8 @@ using pattern::Pattern;
 using pattern::PatternNote;
 using pattern::Rhythm;
 
-// A little room, so that a rate exactly at the limit is within it.
-constexpr double slack = 1.001;
+// Seconds by which a time may fall short of a limit that is met exactly.
+constexpr double shortOfLimit = 1e-9;
 
 bool playsAllNotes(Rhythm const& rhythm, Pattern const& pattern)
 {
@@ -84,10 +84,21 @@ std::optional<Obstacle> tuneInTheWay(std::vector<Pluck> const& plucks, PassView 
     return std::nullopt;
 }
 
+// The next position may begin at once. Which one it is, is not known before a repeat: there no
+// string may have been plucked so late that it could not be taken again.
+std::optional<Obstacle> tooLate(std::vector<Pluck> const& plucks, View const& view, double gap,
+                                double sameGap)
+{
+    double const left = view.seconds(view.span - plucks.back().at);
+    if (left < gap) return Obstacle::TooFast;
+    if (view.beforeJump && left < sameGap) return Obstacle::StringTooSoon;
+    return std::nullopt;
+}
+
 std::optional<Obstacle> tooFast(std::vector<Pluck> const& plucks, View const& view)
 {
-    double const gap = 1.0 / view.level->leftNotesPerSecond / slack;
-    double const sameGap = 1.0 / view.level->sameStringPerSecond / slack;
+    double const gap = 1.0 / view.level->leftNotesPerSecond - shortOfLimit;
+    double const sameGap = 1.0 / view.level->sameStringPerSecond - shortOfLimit;
     for (std::size_t i = 0; i < plucks.size(); ++i) {
         for (std::size_t j = i + 1; j < plucks.size(); ++j) {
             double const apart = view.seconds(plucks[j].at - plucks[i].at);
@@ -96,9 +107,7 @@ std::optional<Obstacle> tooFast(std::vector<Pluck> const& plucks, View const& vi
                 return Obstacle::StringTooSoon;
         }
     }
-    // The next position may begin at once.
-    if (view.seconds(view.span - plucks.back().at) < gap) return Obstacle::TooFast;
-    return std::nullopt;
+    return tooLate(plucks, view, gap, sameGap);
 }
 
 harp::PlacedFinger fingerOf(Pluck const& p) { return {p.string, p.finger}; }
@@ -110,15 +119,6 @@ bool beyondReach(Pluck const& a, Pluck const& b, View const& view)
            harp::Ease::Beyond;
 }
 
-// Seconds a hand needs to move by so many mm, from the level's time for a leap of an octave:
-// bits of the move as in Fitts' law, an octave of seven gaps having three [fitts54].
-double secondsToMove(View const& view, double mm)
-{
-    constexpr double gapMm = 15;
-    constexpr double bitsOfAnOctave = 3;
-    return view.level->octaveLeapSeconds * std::log2(mm / gapMm + 1) / bitsOfAnOctave;
-}
-
 // Where fingers cannot be down on both strings, the hand must have time to move.
 std::optional<Obstacle> movesTooFar(std::vector<Pluck> const& plucks, View const& view)
 {
@@ -127,8 +127,8 @@ std::optional<Obstacle> movesTooFar(std::vector<Pluck> const& plucks, View const
         Pluck const& b = plucks[i + 1];
         if (a.at == b.at || a.string == b.string || !beyondReach(a, b, view)) continue;
         double const needed =
-            secondsToMove(view, harp::distanceMm(*view.harp, a.string, b.string));
-        if (view.seconds(b.at - a.at) * slack < needed) return Obstacle::BeyondReach;
+            secondsForMove(*view.level, harp::distanceMm(*view.harp, a.string, b.string));
+        if (view.seconds(b.at - a.at) < needed - shortOfLimit) return Obstacle::BeyondReach;
     }
     return std::nullopt;
 }
@@ -336,12 +336,18 @@ std::vector<std::string> shapesOverBass(std::vector<int> const& degrees)
     return names;
 }
 
+bool suitsLevel(Pattern const& pattern, harp::Level const& level)
+{
+    return pattern.level <= level.number &&
+           pattern::stringsSpanned(pattern) <= level.leftStrings;
+}
+
 void addShapes(Collection& all, View const& view, std::vector<std::string> const& names,
                int rootString, pattern::PatternBook const& book)
 {
     for (std::string const& name : names) {
         auto const shape = pattern::patternFrom(name);
-        if (!shape || (*shape).level > view.level->number) continue;
+        if (!shape || !suitsLevel(*shape, *view.level)) continue;
         for (Rhythm& rhythm : pattern::rhythmsFor(book, *shape, view.meter, view.spanLength))
             if (playsAllNotes(rhythm, *shape))
                 all.addOn({*shape, std::move(rhythm)}, {rootString});
@@ -355,10 +361,7 @@ std::vector<Figure> figuresFor(pattern::PatternBook const& book, harp::Level con
 {
     std::vector<Figure> figures;
     for (Pattern const& p : book.patterns) {
-        bool const allowed = p.level <= level.number &&
-                             pattern::stringsSpanned(p) <= level.leftStrings &&
-                             pattern::suits(p, meter);
-        if (!allowed) continue;
+        if (!suitsLevel(p, level) || !pattern::suits(p, meter)) continue;
         for (Rhythm& rhythm : pattern::rhythmsFor(book, p, meter, span))
             if (playsAllNotes(rhythm, p)) figures.push_back({p, std::move(rhythm)});
     }

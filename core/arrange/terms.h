@@ -81,15 +81,19 @@ struct HandPlace {
     bool rests = true;
     double at = 0; // whole notes from the position's start, of its first or last onset
     double centreMm = 0;
-    int outerString = 0; // the first or the last string plucked
 };
 HandPlace handAtStart(View const& view, Laid const& laid);
 HandPlace handAtEnd(View const& view, Laid const& laid);
 
 // The way of the hand from one shape to the next against the time for it: bits of a move as in
 // Fitts' law [fitts54], an octave of seven gaps having three; the level says how long an octave
-// takes. `unplayablePair` where it would take a quarter longer than there is.
+// takes. `unplayablePair` where it would take a quarter longer than there is: the level's time
+// is a working limit, not a wall.
 Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start);
+
+// A rule, no judgement: the second plucks a string that the first has plucked so late that the
+// level does not ask for it again yet.
+bool stringTooSoon(Neighbours const& n, Laid const& before, Laid const& after);
 
 // What still rings as the next position begins.
 struct Ringing {

@@ -118,12 +118,27 @@ bool endsPart(tune::Tune const& tune, std::size_t bar)
            here.closes == tune::BarLine::Double || here.closes == tune::BarLine::Final;
 }
 
+bool endsBar(Scene const& scene, Position const& position)
+{
+    tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(position.bar)];
+    return position.at + position.span >= bar.length;
+}
+
 Close closeOf(Scene const& scene, Position const& position)
 {
     auto const bar = static_cast<std::size_t>(position.bar);
     if (endsTune(scene, position)) return Close::Tune;
-    bool const endsBar = position.at + position.span >= scene.tune.bars[bar].length;
-    return endsBar && endsPart(scene.tune, bar) ? Close::Part : Close::None;
+    return endsBar(scene, position) && endsPart(scene.tune, bar) ? Close::Part : Close::None;
+}
+
+bool jumpsAfter(Scene const& scene, Position const& position)
+{
+    std::vector<tune::PlayedBar> const& bars = scene.playing.bars;
+    return endsBar(scene, position) &&
+           std::ranges::any_of(position.played, [&](Occurrence const& when) {
+               auto const next = static_cast<std::size_t>(when.playedBar) + 1;
+               return next < bars.size() && bars[next].bar != position.bar + 1;
+           });
 }
 
 } // namespace
@@ -166,6 +181,7 @@ View viewOf(Scene const& scene, Position const& position, Length longest)
     view.secondsPerWhole = 60.0 / scene.tempo.beatsPerMinute / wholes(scene.tempo.beat);
     view.chord = chordOf(position.chord, bar.key);
     view.close = closeOf(scene, position);
+    view.beforeJump = jumpsAfter(scene, position);
     view.passes = passesOf(scene, position, longest);
     view.harp = &scene.harp;
     view.hand = &scene.hand;

@@ -39,7 +39,7 @@ Account pairAccount(Neighbours const& n, Laid const& before, HandPlace const& en
                     Ringing const& ringing, Laid const& after, HandPlace const& start,
                     Weights const& weights)
 {
-    Points const way = travel(n, end, start);
+    Points const way = stringTooSoon(n, before, after) ? unplayablePair : travel(n, end, start);
     Account account{};
     account[static_cast<std::size_t>(Term::Travel)] =
         way == unplayablePair ? way : weighted(way, weights, Term::Travel);

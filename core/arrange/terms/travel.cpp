@@ -1,3 +1,4 @@
+#include "core/arrange/handmove.h"
 #include "core/arrange/terms.h"
 
 #include <algorithm>
@@ -7,16 +8,13 @@ namespace arrange {
 
 namespace {
 
-constexpr double gapMm = 15;
-constexpr double bitsOfAnOctave = 3; // log2(7 gaps + 1)
 constexpr double pointsABit = 60;
 constexpr double easyShare = 0.5; // of the time there is
-constexpr double allowed = 1.25;  // the level's leap is a working limit, not a wall
+constexpr double allowed = 1.25;
 
 double placeMm(View const& view, int string) { return view.harp->placeMm(string); }
 
-// Centre of the strings of one onset and of those placed with it: the hand covers an octave, so
-// the shape's middle string tells where it is.
+// The hand covers a shape's strings, so the middle between the outer ones tells where it is.
 double centreOf(View const& view, Laid const& laid)
 {
     auto const [low, high] = std::ranges::minmax_element(laid.plucks, {}, &Pluck::string);
@@ -28,13 +26,13 @@ double centreOf(View const& view, Laid const& laid)
 HandPlace handAtStart(View const& view, Laid const& laid)
 {
     if (laid.rests()) return {};
-    return {false, laid.plucks.front().at, centreOf(view, laid), laid.plucks.front().string};
+    return {false, laid.plucks.front().at, centreOf(view, laid)};
 }
 
 HandPlace handAtEnd(View const& view, Laid const& laid)
 {
     if (laid.rests()) return {};
-    return {false, laid.plucks.back().at, centreOf(view, laid), laid.plucks.back().string};
+    return {false, laid.plucks.back().at, centreOf(view, laid)};
 }
 
 Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start)
@@ -42,16 +40,25 @@ Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start)
     if (end.rests || start.rests || !n.adjacent) return 0;
     double const wholes = (n.before->span - end.at) + n.gap + start.at;
     double const seconds = n.before->seconds(wholes);
-    double const bits = std::log2(std::abs(start.centreMm - end.centreMm) / gapMm + 1);
-    double const needed = n.before->level->octaveLeapSeconds * bits / bitsOfAnOctave;
-    double const share = needed / seconds;
+    double const mm = std::abs(start.centreMm - end.centreMm);
+    double const share = secondsForMove(*n.before->level, mm) / seconds;
     if (share > allowed) return unplayablePair;
     double const haste = std::max(0.0, share - easyShare) / (1 - easyShare);
-    double sum = pointsABit * bits + 1000 * haste * haste;
-    bool const sameString = end.outerString == start.outerString;
-    double const placing = 1.0 / n.before->level->sameStringPerSecond;
-    if (sameString && seconds < placing) sum += 1000 * (placing / seconds - 1) + 200;
-    return std::lround(sum);
+    return std::lround(pointsABit * bitsOfMove(mm) + 1000 * haste * haste);
+}
+
+bool stringTooSoon(Neighbours const& n, Laid const& before, Laid const& after)
+{
+    if ((before.strings & after.strings) == 0 || !n.adjacent) return false;
+    constexpr double shortOfLimit = 1e-9; // seconds; a limit met exactly is kept
+    double const gap = 1.0 / n.before->level->sameStringPerSecond - shortOfLimit;
+    for (Pluck const& a : before.plucks) {
+        for (Pluck const& b : after.plucks) {
+            double const wholes = n.before->span - a.at + n.gap + b.at;
+            if (a.string == b.string && n.before->seconds(wholes) < gap) return true;
+        }
+    }
+    return false;
 }
 
 } // namespace arrange
