@@ -20,11 +20,7 @@ public:
         return false;
     }
 
-    int line() const
-    {
-        auto const before = m_json.substr(0, m_at);
-        return 1 + static_cast<int>(std::count(before.begin(), before.end(), '\n'));
-    }
+    int line() const { return lineOfByte(m_json, m_at + 1); }
 
 private:
     char peek() const { return m_at < m_json.size() ? m_json[m_at] : '\0'; }
@@ -114,6 +110,12 @@ int lineOf(std::string_view json, std::string_view pointer)
         pointer.remove_prefix(step.size());
     }
     return walk.line();
+}
+
+int lineOfByte(std::string_view json, std::size_t byte)
+{
+    std::string_view const before = json.substr(0, byte == 0 ? 0 : byte - 1);
+    return 1 + static_cast<int>(std::count(before.begin(), before.end(), '\n'));
 }
 
 } // namespace files

@@ -1,10 +1,9 @@
+#include "core/files/jsonline.h"
 #include "core/files/tables.h"
 #include "core/sheet/glyphs.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
-
-#include <algorithm>
 
 namespace files {
 
@@ -69,9 +68,8 @@ base::Result<sheet::MusicFont> musicFontFrom(std::string_view json)
     try {
         return fontOf(Json::parse(json), spot);
     } catch (Json::parse_error const& error) {
-        auto const before = json.substr(0, error.byte == 0 ? 0 : error.byte - 1);
-        auto const line = 1 + std::count(before.begin(), before.end(), '\n');
-        return malformed(fmt::format("line {}", line), "no JSON from here on");
+        return malformed(fmt::format("line {}", lineOfByte(json, error.byte)),
+                         "no JSON from here on");
     } catch (Json::exception const&) {
         return malformed(spot.part, spot.glyph);
     }

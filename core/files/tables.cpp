@@ -404,12 +404,6 @@ base::Fault malformed(std::string const& file, int line, std::string detail)
             std::move(detail)};
 }
 
-int lineOfByte(std::string_view json, std::size_t byte)
-{
-    auto const before = json.substr(0, byte == 0 ? 0 : byte - 1);
-    return 1 + static_cast<int>(std::count(before.begin(), before.end(), '\n'));
-}
-
 using TableReader = std::function<void(Row&, Tables&)>;
 
 // One file onto the tables; the fault when it cannot be used.

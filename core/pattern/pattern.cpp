@@ -225,6 +225,35 @@ std::optional<base::Fault> faultOfBlocks(std::vector<PatternNote> const& notes)
     return std::nullopt;
 }
 
+// Whether a finger can come to its string as the player's marks say: the thumb slides down and
+// finger 4 up to the neighbouring string, crossing under goes up and crossing over goes down.
+bool canCome(PatternNote const& note, PatternNote const& before)
+{
+    int const steps = note.degree - before.degree;
+    switch (note.placing) {
+    case Placing::Plain:
+        return true;
+    case Placing::Under:
+        return steps > 0;
+    case Placing::Over:
+        return steps < 0;
+    case Placing::Slide:
+        return note.finger == before.finger && ((note.finger == thumb && steps == -1) ||
+                                                (note.finger == lastFinger && steps == 1));
+    }
+    return false;
+}
+
+std::optional<base::Fault> faultOfPlacing(std::vector<PatternNote> const& notes)
+{
+    for (std::size_t i = 0; i < notes.size(); ++i) {
+        bool const can =
+            i == 0 ? notes[i].placing == Placing::Plain : canCome(notes[i], notes[i - 1]);
+        if (!can) return badPattern(notePlace(i), fingersText({notes[i]}));
+    }
+    return std::nullopt;
+}
+
 bool crosses(PatternNote const& note)
 {
     return note.placing == Placing::Under || note.placing == Placing::Over;
@@ -274,6 +303,7 @@ base::Result<Pattern> patternFrom(std::string_view text)
     giveUsualFingers(*notes);
     if (!in.atEnd())
         if (auto const fault = takeFingers(in, *notes)) return *fault;
+    if (auto const fault = faultOfPlacing(*notes)) return *fault;
 
     Pattern pattern;
     pattern.notes = std::move(*notes);

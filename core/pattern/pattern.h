@@ -12,7 +12,7 @@ namespace pattern {
 
 // How a finger comes to its string when the hand is already placed: it simply stands there, is
 // put under the thumb on a higher string, over the others on a lower one, or slides on from the
-// neighbouring string [trade-3.3].
+// neighbouring string, the thumb downwards and finger 4 upwards [trade-3.3].
 enum class Placing { Plain, Under, Over, Slide };
 
 // One note of a shape: a degree counted along the strings from the chord's root string (1 is

@@ -277,6 +277,24 @@ TEST_CASE("In every pattern a higher string has a lower finger unless the hand c
     }
 }
 
+TEST_CASE("Patterns use fingers 1 to 4 and blocks wider than a tenth are rolled", "[tables]")
+{
+    // Trade checks 48 and 50 (open notation handbook): no little finger, and a tenth is the
+    // most that a hand is asked to hold.
+    for (pattern::Pattern const& p : tables().book.patterns) {
+        CAPTURE(p.name);
+        std::vector<harp::PlacedFinger> placed;
+        for (pattern::PatternNote const& n : p.notes) {
+            CHECK((n.finger >= 1 && n.finger <= 4));
+            placed.push_back({pattern::stringOf(7, n.degree), n.finger});
+        }
+        if (!p.together || stringsSpanned(p) <= 10) continue;
+        CHECK(p.rolls);
+        CHECK(easeOf(harpOf("floor34"), *handFrom(tables(), "medium"), placed) ==
+              harp::Ease::Beyond);
+    }
+}
+
 TEST_CASE("Every pattern of the book says in words what it is good for", "[tables]")
 {
     std::set<std::string> said;

@@ -78,6 +78,16 @@ TEST_CASE("A lever gives its own string a semitone more and nothing else", "[har
           Approx(1.0595).margin(0.00005));
 }
 
+TEST_CASE("A lever shortens its string by 5.61 per cent, 29.7 mm of 530", "[harp]")
+{
+    // Trade checks 35 and 36 (physics: length goes with one over frequency).
+    HarpString const c{{Letter::C, 0, 4}, true, 15, false};
+    double const share = 1 - music::frequencyHz(midi(sounding(c, Lever::Down))) /
+                                 music::frequencyHz(midi(sounding(c, Lever::Up)));
+    CHECK(share == Approx(0.0561).margin(0.00005));
+    CHECK(share * 530 == Approx(29.7).margin(0.05));
+}
+
 TEST_CASE("Harp octaves count from the top and change between E and F", "[harp]")
 {
     // Trade checks 7 to 10 (open lesson page, exam syllabus).

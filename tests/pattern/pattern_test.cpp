@@ -2,6 +2,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <random>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -110,6 +112,82 @@ TEST_CASE("What is no pattern is refused with the offending part", "[pattern]")
     CHECK(result.error().code == base::FaultCode::BadPattern);
     CHECK(result.error().place == row.place);
     CHECK(result.error().detail == row.detail);
+}
+
+TEST_CASE("Thumb slides go down and slides of finger 4 go up, to the next string", "[pattern]")
+{
+    // Trade check 53 (derived from the direction in which fingers pluck).
+    CHECK(patternFrom("1-5-10-9 (4-2-1-1s)"));
+    CHECK(patternFrom("1-2-5 (4-4s-1)"));
+    for (std::string_view text :
+         {"1-5-9-10 (4-2-1-1s)", "2-1-5 (4-4s-1)", "1-5-10-8 (4-2-1-1s)", "1-5-10-9 (4-3-2-2s)",
+          "1-5-10-9 (4-3-2-1s)", "1-5 (4s-2)"}) {
+        CAPTURE(text);
+        auto const result = patternFrom(text);
+        REQUIRE(!result);
+        CHECK(result.error().code == base::FaultCode::BadPattern);
+    }
+}
+
+TEST_CASE("Fingers cross under on the way up and over on the way down", "[pattern]")
+{
+    // Trade section 3.3 (lesson on turning).
+    CHECK(patternFrom("1-5-8-9 (4-2-1-2u)"));
+    CHECK(patternFrom("9-8-5-4 (1-2-4-1o)"));
+    CHECK(!patternFrom("1-5-8-7 (4-2-1-2u)"));
+    CHECK(!patternFrom("1-5-8-9 (4-2-1-2o)"));
+}
+
+TEST_CASE("Any row of degrees within bounds reads back, whatever its fingers", "[pattern]")
+{
+    std::mt19937 random(20240611); // fixed, so that a failure can be seen again
+    std::uniform_int_distribution<int> degree(-7, 15);
+    std::uniform_int_distribution<int> count(1, 16);
+    std::uniform_int_distribution<int> joint(0, 3);
+    for (int trial = 0; trial < 2000; ++trial) {
+        std::vector<PatternNote> notes;
+        std::set<int> block;
+        for (int left = count(random); left > 0; --left) {
+            PatternNote note{degree(random), 4, false, Placing::Plain};
+            note.withPrevious = !notes.empty() && joint(random) == 0 && block.size() < 4 &&
+                                !block.contains(note.degree);
+            if (!note.withPrevious) block.clear();
+            block.insert(note.degree);
+            notes.push_back(note);
+        }
+        std::string const name = nameOf(notes);
+        CAPTURE(name);
+        auto const read = patternFrom(name);
+        REQUIRE(read);
+        CHECK(read->name == name);
+        CHECK(read->notes.size() == notes.size());
+        auto const again = patternFrom(name + " (" + fingersText(read->notes) + ")");
+        REQUIRE(again);
+        CHECK(*again == *read);
+        for (PatternNote const& n : read->notes) CHECK((n.finger >= 1 && n.finger <= 4));
+    }
+}
+
+TEST_CASE("Any text is read or refused, never more", "[pattern]")
+{
+    std::mt19937 random(7); // fixed, so that a failure can be seen again
+    constexpr std::string_view letters = "0123456789-+ ()uos\t1583x";
+    std::uniform_int_distribution<std::size_t> which(0, letters.size() - 1);
+    std::uniform_int_distribution<int> length(0, 14);
+    int readable = 0;
+    for (int trial = 0; trial < 20000; ++trial) {
+        std::string text;
+        for (int left = length(random); left > 0; --left) text += letters[which(random)];
+        CAPTURE(text);
+        auto const read = patternFrom(text);
+        if (!read) {
+            CHECK(read.error().code == base::FaultCode::BadPattern);
+            continue;
+        }
+        ++readable;
+        CHECK(patternFrom(read->name)->name == read->name);
+    }
+    CHECK(readable > 100);
 }
 
 TEST_CASE("Degree d lies d - 1 strings above the root string", "[pattern]")
