@@ -17,13 +17,14 @@ constexpr std::array blockedBeat{1, 6, 12, 40};
 constexpr int tuneBusy = 1;    // for each note the other hand plucks meanwhile
 constexpr int rightHand = 25;  // the right hand leaves the tune for the levers
 constexpr int rightReach = 20; // ... and reaches below middle C
-constexpr int damped = 20;     // the old note is cut short
+constexpr int damped = 60;     // the old note is cut short
+constexpr int hurried = 15;    // the string is silent for less than half the free time
 constexpr int awayABeat = 2;   // a beat more for which the string is off its set-up
 
 // Rational lengths of the tune become whole ticks; half a tick is never needed.
 std::int64_t ticksFor(tune::Tune const& tune)
 {
-    std::int64_t ticks = 64; // a free half beat, halved again, of crotchets and quavers
+    std::int64_t ticks = 960; // fine enough that times rounded up lose nothing that matters
     auto include = [&ticks](music::Length length) {
         ticks = std::lcm(ticks, length.wholes.denominator());
     };
@@ -58,8 +59,10 @@ Clock::Clock(tune::Tune const& tune, tune::Playing const& playing, tune::Tempo t
         tune::Bar const& bar = tune.bars[static_cast<std::size_t>(played.bar)];
         Tick const beat = tick(music::Moment{music::beatLength(bar.meter).wholes});
         m_beat.push_back(beat);
-        m_free.push_back(roundedUp(std::max(level.flipFreeBeats * static_cast<double>(beat),
-                                            level.flipFreeSeconds * ticksPerSecond)));
+        double const least = level.flipFreeSeconds * ticksPerSecond;
+        double const free = std::max(level.flipFreeBeats * static_cast<double>(beat), least);
+        m_free.push_back(roundedUp(free));
+        m_turning.push_back(roundedUp(std::max(free / 4, least / 2)));
         Tick const missing = tick(music::Moment{bar.upbeat.wholes});
         Tick const end = missing + tick(music::Moment{bar.length.wholes});
         for (Tick place = 0; place < end; place += beat / 2) {
@@ -91,6 +94,11 @@ music::Length Clock::freeTime(int playedBar) const
     return {music::Rational(m_free[static_cast<std::size_t>(playedBar)], m_ticksPerWhole)};
 }
 
+music::Length Clock::turningTime(int playedBar) const
+{
+    return {music::Rational(m_turning[static_cast<std::size_t>(playedBar)], m_ticksPerWhole)};
+}
+
 // Weight of the half beats strictly inside.
 int Clock::blocked(Tick from, Tick to) const
 {
@@ -115,43 +123,41 @@ void Clock::eachWindow(Gap const& gap, Visit visit) const
     if (!m_flips) return;
     auto const bar = static_cast<std::size_t>(gap.playedBar);
     Tick const free = m_free[bar];
+    Tick const turning = m_turning[bar];
     Tick const plucked = tick(gap.plucked);
     Tick const ends = tick(gap.ends);
     Tick const wanted = tick(gap.wanted);
+    Tick const halfway = plucked + (ends - plucked) / 2;
+    Tick const earliest = halfway + turning - free; // before the tune begins all hands are free
     Tick const latest = wanted - free;
 
     auto offer = [&](Tick from) {
         Tick const to = from + free;
-        int cost = 0;
-        Tick silent = std::max(from, ends);
-        if (to - silent < free / 2) {
-            silent = std::max(from, plucked + (ends - plucked) / 2);
-            cost += damped;
-        }
-        if (to - silent < free / 2) return;
+        bool const cut = to - ends < turning;
+        Tick const silent = std::max(from, cut ? halfway : ends);
         Tick const at = silent + (to - silent) / 2;
-        Tick const away = gap.returning ? at - std::min(ends, at) : wanted - at;
-        cost += static_cast<int>(awayABeat * away / m_beat[bar]);
+        Tick const away = gap.returning ? std::max<Tick>(0, at - ends) : wanted - at;
         int const plucks = plucksInside(from, to);
+        int const cost = (cut ? damped : 0) + (to - silent < free / 2 ? hurried : 0) +
+                         static_cast<int>(awayABeat * away / m_beat[bar]);
         visit(from, to, at, harp::Side::Left, cost + blocked(from, to) + tuneBusy * plucks);
         if (plucks == 0)
             visit(from, to, at, harp::Side::Right,
                   cost + rightHand + (gap.high ? 0 : rightReach));
     };
 
-    if (plucked > latest) return;
-    offer(plucked);
-    auto mark = std::upper_bound(m_marks.begin(), m_marks.end(), plucked,
-                                 [](Tick at, Mark const& m) { return at < m.at; });
+    if (earliest > latest || wanted - halfway < turning) return;
+    auto mark = std::lower_bound(m_marks.begin(), m_marks.end(), earliest,
+                                 [](Mark const& m, Tick at) { return m.at < at; });
     for (; mark != m_marks.end() && mark->at < latest; ++mark) offer(mark->at);
-    if (latest > plucked) offer(latest);
+    offer(latest);
 }
 
 std::vector<Window> Clock::windows(Gap const& gap) const
 {
     std::vector<Window> out;
     eachWindow(gap, [&](Tick from, Tick to, Tick at, harp::Side hand, int cost) {
-        out.push_back({moment(from), moment(to), moment(at), hand, cost});
+        out.push_back({moment(from), moment(to), moment(at), hand, gap.string, cost});
     });
     return out;
 }
@@ -168,8 +174,8 @@ std::optional<Window> Clock::bestWindow(Gap const& gap) const
         if (!best || cost < best->cost) best = Best{from, to, at, hand, cost};
     });
     if (!best) return std::nullopt;
-    return Window{moment(best->from), moment(best->to), moment(best->at), best->hand,
-                  best->cost};
+    return Window{moment(best->from), moment(best->to), moment(best->at),
+                  best->hand,         gap.string,       best->cost};
 }
 
 } // namespace levers

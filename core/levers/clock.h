@@ -13,6 +13,7 @@ namespace levers {
 
 // A stretch of one string between two notes that want its lever differently.
 struct Gap {
+    int string = 0;
     music::Moment plucked;  // the last note of the old pitch
     music::Moment ends;     // where that note is counted out
     music::Moment wanted;   // the first note of the new pitch
@@ -27,6 +28,7 @@ struct Window {
     music::Moment freeTo;
     music::Moment at;
     harp::Side hand = harp::Side::Left;
+    int string = 0;
     int cost = 0;
     friend bool operator==(Window const&, Window const&) = default;
 };
@@ -41,12 +43,17 @@ public:
     // Free time one flip takes from a hand in that bar.
     music::Length freeTime(int playedBar) const;
 
-    // Every window of the gap, on a grid of half beats, in the order of time. A window is as
-    // long as the free time, begins no sooner than the old pluck and ends no later than the new
-    // one. The lever is turned in it once the old note is counted out, or, where that leaves
-    // less than half the free time, after half the old note, which is then damped. The right
-    // hand serves where the tune plucks nothing inside the window. None at a level without
-    // flips.
+    // How long a string must be silent for its lever to be turned in that bar: a quarter of the
+    // free time, the rest of which is for reaching it, and never under half the level's least
+    // time.
+    music::Length turningTime(int playedBar) const;
+
+    // Every window of the gap, on a grid of half beats, in the order of time. In a window the
+    // hand is free for the free time, which ends no later than the new pluck; it may reach for
+    // the lever while the other hand still holds the old note. The lever is turned once the old
+    // note is counted out, or, where that leaves less than the turning time, after half the old
+    // note, which is then damped. The right hand serves where the tune plucks nothing inside
+    // the window. None at a level without flips.
     std::vector<Window> windows(Gap const& gap) const;
 
     // The cheapest window, the first among equals: the same as the least of windows().
@@ -72,8 +79,9 @@ private:
     Tick m_ticksPerWhole = 1;
     std::vector<Mark> m_marks; // half beats
     std::vector<Tick> m_plucks;
-    std::vector<Tick> m_free; // for each played bar
-    std::vector<Tick> m_beat; // likewise
+    std::vector<Tick> m_free;    // for each played bar
+    std::vector<Tick> m_turning; // likewise
+    std::vector<Tick> m_beat;    // likewise
 };
 
 } // namespace levers

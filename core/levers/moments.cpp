@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <utility>
 
 namespace levers {
 
@@ -14,12 +15,13 @@ Window const& cheapest(std::vector<Window> const& windows)
                              [](auto const& a, auto const& b) { return a.cost < b.cost; });
 }
 
-bool anyOverlap(std::vector<Window> const& windows)
+// Two windows that do not go together, by their gaps.
+std::optional<std::pair<std::size_t, std::size_t>> clash(std::vector<Window> const& windows)
 {
     for (std::size_t a = 0; a < windows.size(); ++a)
         for (std::size_t b = a + 1; b < windows.size(); ++b)
-            if (overlap(windows[a], windows[b])) return true;
-    return false;
+            if (overlap(windows[a], windows[b])) return std::pair(a, b);
+    return std::nullopt;
 }
 
 // One window on offer.
@@ -46,12 +48,19 @@ std::vector<Offer> inTime(std::vector<std::vector<Window>> const& choices)
     return offers;
 }
 
+// A hand at a lever.
+struct Busy {
+    music::Moment until;
+    int string = 0;
+    friend auto operator<=>(Busy const&, Busy const&) = default;
+};
+
 // What matters for the offers still to come: which open gaps are served, and until when the
 // hands are busy. Served gaps whose last offer has passed are forgotten.
 struct State {
     std::vector<std::size_t> served; // ascending
-    std::optional<music::Moment> leftUntil;
-    std::optional<music::Moment> rightUntil;
+    std::optional<Busy> left;
+    std::optional<Busy> right;
     friend auto operator<=>(State const&, State const&) = default;
 };
 
@@ -76,8 +85,8 @@ void keep(Ways& ways, State state, Way way)
 
 void forgetPast(State& state, music::Moment now)
 {
-    if (state.leftUntil && *state.leftUntil <= now) state.leftUntil.reset();
-    if (state.rightUntil && *state.rightUntil <= now) state.rightUntil.reset();
+    if (state.left && state.left->until <= now) state.left.reset();
+    if (state.right && state.right->until <= now) state.right.reset();
 }
 
 // The ways after one offer: passed over, and taken where gap and hand are free.
@@ -94,10 +103,11 @@ Ways after(Ways const& ways, Offer const& offer, std::size_t index, std::vector<
             if (isServed && offer.last) std::erase(passed.served, offer.gap);
             keep(next, std::move(passed), way);
         }
-        auto& until =
-            offer.window.hand == harp::Side::Left ? state.leftUntil : state.rightUntil;
-        if (isServed || until) continue;
-        until = offer.window.freeTo;
+        auto& busy = offer.window.hand == harp::Side::Left ? state.left : state.right;
+        if (isServed || (busy && busy->string != offer.window.string)) continue;
+        music::Moment const until =
+            busy ? std::max(busy->until, offer.window.freeTo) : offer.window.freeTo;
+        busy = Busy{until, offer.window.string};
         if (!offer.last) {
             state.served.push_back(offer.gap);
             std::sort(state.served.begin(), state.served.end());
@@ -130,14 +140,37 @@ std::vector<Window> searched(std::vector<std::vector<Window>> const& choices)
 
 bool overlap(Window const& a, Window const& b)
 {
-    return a.hand == b.hand && a.freeFrom < b.freeTo && b.freeFrom < a.freeTo;
+    return a.hand == b.hand && a.string != b.string && a.freeFrom < b.freeTo &&
+           b.freeFrom < a.freeTo;
 }
 
+// Gaps whose windows get into each other's way are decided together, the others each by itself.
+// While groups of gaps clash they are joined; groups that do not clash are each at their least,
+// so that the whole is.
 std::vector<Window> chosenWindows(std::vector<std::vector<Window>> const& choices)
 {
-    std::vector<Window> out;
-    for (auto const& windows : choices) out.push_back(cheapest(windows));
-    return anyOverlap(out) ? searched(choices) : out;
+    std::vector<Window> chosen;
+    std::vector<std::size_t> group; // of each gap
+    for (auto const& windows : choices) {
+        group.push_back(group.size());
+        chosen.push_back(cheapest(windows));
+    }
+    while (auto const pair = clash(chosen)) {
+        std::size_t const joined = group[pair->first];
+        std::size_t const other = group[pair->second];
+        std::replace(group.begin(), group.end(), other, joined);
+        std::vector<std::size_t> gaps;
+        std::vector<std::vector<Window>> together;
+        for (std::size_t gap = 0; gap < group.size(); ++gap)
+            if (group[gap] == joined) {
+                gaps.push_back(gap);
+                together.push_back(choices[gap]);
+            }
+        auto const windows = searched(together);
+        if (windows.empty()) return {};
+        for (std::size_t i = 0; i < gaps.size(); ++i) chosen[gaps[i]] = windows[i];
+    }
+    return chosen;
 }
 
 } // namespace levers

@@ -208,11 +208,9 @@ Gap gapOf(Turn const& turn, Notes notes, harp::Harp const& harp)
     tune::PlayedNote const& old = notes[at(turn.after)];
     tune::PlayedNote const& next = notes[at(turn.before)];
     constexpr int middleC = 60;
-    return {old.at,
-            old.at + old.held,
-            next.at,
-            next.playedBar,
-            music::midi(harp.string(turn.string).open) >= middleC,
+    return {turn.string,       old.at,
+            old.at + old.held, next.at,
+            next.playedBar,    music::midi(harp.string(turn.string).open) >= middleC,
             turn.returning};
 }
 

@@ -247,8 +247,10 @@ void askFlips(Inquiry& inquiry)
                        fmt::format("string {} is plucked by the hand that turns the lever of "
                                    "string {}",
                                    note.string + 1, flip.string + 1));
-            if (note.string == flip.string && note.at < flip.at &&
-                flip.at < note.at + note.held)
+            // A note of the tune may be damped for it in its second half, see levers/clock.h.
+            music::Length const wanted =
+                note.held * (note.fromTune ? music::Rational(1, 2) : music::Rational(1));
+            if (note.string == flip.string && note.at < flip.at && flip.at < note.at + wanted)
                 report(inquiry, note.playedBar,
                        fmt::format("the lever of string {} is turned while its note is counted",
                                    flip.string + 1));

@@ -46,33 +46,52 @@ TEST_CASE("A flip never takes less than its seconds, however fast the tune", "[l
     CHECK(free < music::Length{music::Rational(41, 100)});
 }
 
+TEST_CASE("The string is silent for a quarter of the free time, or half the least time",
+          "[levers]")
+{
+    auto const tune = fourBars();
+    CHECK(clockOf(tune, level(2)).turningTime(0) == music::Length{music::Rational(1, 8)});
+    // 0.2 s at 60 crotchets are a twentieth of a whole note.
+    auto const least = clockOf(tune, level(0.5, 0.4)).turningTime(0);
+    CHECK(least >= music::Length{music::Rational(1, 20)});
+    CHECK(least < music::Length{music::Rational(1, 18)});
+}
+
 TEST_CASE("The best window is the cheapest of all windows", "[levers]")
 {
     auto const tune = fourBars();
-    auto const clock = clockOf(tune, level(1));
+    auto const clock = clockOf(tune, level(1, 0));
     std::mt19937 random(5); // fixed, so that a failure can be seen again
     std::uniform_int_distribution<int> eighth(0, 31);
+    music::Rational const half(1, 2);
+    music::Length const turning{music::Rational(1, 16)};
     int found = 0;
     for (int round = 0; round < 300; ++round) {
         int const from = eighth(random);
         int const to = std::min(31, from + eighth(random));
-        Gap const gap{moment(from, 8), moment(std::min(from + 2, to), 8),
-                      moment(to, 8),   to / 8,
-                      round % 2 == 0,  round % 3 == 0};
+        Gap const gap{20,
+                      moment(from, 8),
+                      moment(std::min(from + 2, to), 8),
+                      moment(to, 8),
+                      to / 8,
+                      round % 2 == 0,
+                      round % 3 == 0};
         auto const windows = clock.windows(gap);
         auto const best = clock.bestWindow(gap);
         REQUIRE(bool(best) == !windows.empty());
-        // A window of one beat fits wherever there is a beat between the two plucks.
-        CHECK(bool(best) == (to - from >= 2));
+        // A lever turns wherever its string is silent for a quarter of the free beat when half
+        // the old note is given up.
+        music::Moment const halfway = gap.plucked + (gap.ends - gap.plucked) * half;
+        CHECK(bool(best) == (halfway + turning <= gap.wanted));
         if (!best) continue;
         ++found;
         for (Window const& w : windows) {
             CHECK(w.cost >= best->cost);
-            CHECK(w.freeFrom >= gap.plucked);
             CHECK(w.freeTo <= gap.wanted);
+            CHECK(w.freeFrom < w.at);
+            CHECK(w.at < w.freeTo);
+            CHECK(w.at >= halfway);
             CHECK(w.freeTo - w.freeFrom == music::Length{music::Rational(1, 4)});
-            CHECK(w.at > gap.plucked);
-            CHECK(w.at < gap.wanted);
         }
         CHECK(std::find(windows.begin(), windows.end(), *best) != windows.end());
     }
@@ -83,7 +102,7 @@ TEST_CASE("A lever leaves its set-up late and comes back soon", "[levers]")
 {
     // So that the left hand has the key's own strings for as long as it can.
     auto const clock = clockOf(fourBars(), level(1));
-    Gap gap{moment(0), moment(1, 4), moment(3), 3, true, false};
+    Gap gap{20, moment(0), moment(1, 4), moment(3), 3, true, false};
     CHECK(clock.bestWindow(gap)->freeTo > moment(5, 2));
     gap.returning = true;
     CHECK(clock.bestWindow(gap)->freeTo < moment(3, 2));
@@ -94,10 +113,10 @@ TEST_CASE("The old note is counted out before the lever is turned, where there i
 {
     auto const clock = clockOf(fourBars(), level(1));
     // A minim, then a crotchet between: the flip waits for the minim's end.
-    Gap const roomy{moment(2), moment(5, 2), moment(11, 4), 2, true, false};
+    Gap const roomy{20, moment(2), moment(5, 2), moment(11, 4), 2, true, false};
     CHECK(clock.bestWindow(roomy)->at >= moment(5, 2));
     // Held to the new note: its second half is given up.
-    Gap const held{moment(2), moment(5, 2), moment(5, 2), 2, true, false};
+    Gap const held{20, moment(2), moment(5, 2), moment(5, 2), 2, true, false};
     auto const window = clock.bestWindow(held);
     REQUIRE(window);
     CHECK(window->at >= moment(9, 4));
@@ -111,8 +130,8 @@ TEST_CASE("The right hand is offered only while the tune plucks nothing", "[leve
         return std::any_of(windows.begin(), windows.end(),
                            [](Window const& w) { return w.hand == harp::Side::Right; });
     };
-    CHECK(rightIn({moment(1), moment(2), moment(2), 2, true, false})); // a held semibreve
-    CHECK_FALSE(rightIn({moment(0), moment(1, 4), moment(1), 1, true, false})); // crotchets
+    CHECK(rightIn({20, moment(1), moment(2), moment(2), 2, true, false})); // a held semibreve
+    CHECK_FALSE(rightIn({20, moment(0), moment(1, 4), moment(1), 1, true, false})); // crotchets
 }
 
 TEST_CASE("A level without flips is offered no window", "[levers]")
@@ -120,6 +139,6 @@ TEST_CASE("A level without flips is offered no window", "[levers]")
     harp::Level beginner = level(1);
     beginner.flips = false;
     CHECK(clockOf(fourBars(), beginner)
-              .windows({moment(0), moment(1, 4), moment(3), 3, true, false})
+              .windows({20, moment(0), moment(1, 4), moment(3), 3, true, false})
               .empty());
 }

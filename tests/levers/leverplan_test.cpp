@@ -120,14 +120,14 @@ TEST_CASE("Every pass begins with the set-up and is planned alike", "[levers]")
 TEST_CASE("Without time between the two pitches the tune is refused with its bar", "[levers]")
 {
     auto const harp = example::floor34();
-    auto const tune = lines::tune("G4:1/2 G4:1/2 | C5:1/4 C#5:1/4 D5:1/2 |", major("G"));
+    auto const tune = lines::tune("G4:1/2 G4:1/2 | C5:1/8 C#5:1/8 D5:3/4 |", major("G"));
     auto const plan = planOf(harp, tune, level(2));
     REQUIRE_FALSE(plan);
     CHECK(plan.error().code == base::FaultCode::NoMomentForFlip);
     CHECK(plan.error().place == "bar 2");
-    // One beat is enough for a level that flips in half a beat.
+    // Half a beat is enough for a level that flips in half a beat.
     CHECK(planOf(harp, tune, level(0.5)));
-    // ... but not at a speed that leaves less than its least time: 0.25 s a beat.
+    // ... but not at a speed that leaves less than its least time: 0.125 s.
     CHECK_FALSE(planOf(harp, tune, level(0.5), 240));
 }
 
@@ -219,8 +219,8 @@ TEST_CASE("Two strings turned at the same time take turns in one hand", "[levers
     REQUIRE(plan);
     REQUIRE(plan->flips.size() == 2);
     promises::check(harp, tune, *plan, level(1), 60);
-    // With three beats for each there is no room for both in the four beats between.
-    auto const crowded = planOf(harp, tune, level(3));
+    // With five beats for each there is no room for both before bar 2.
+    auto const crowded = planOf(harp, tune, level(5));
     CHECK_FALSE(crowded);
 }
 
@@ -251,22 +251,27 @@ TEST_CASE("A change of key flips only the strings that the tune goes on to play"
 
 namespace {
 
+struct LastUse {
+    Lever lever = Lever::Down;
+    music::Moment halfway; // through its note, which may be cut short by half
+};
+
 // Fewest flips over every way to seat the notes; none when no seating leaves each flip its
 // time. By trying all, knowing nothing of the search.
 std::optional<int> fewestFlips(harp::Harp const& harp,
-                               std::vector<tune::PlayedNote> const& notes, music::Length free,
-                               std::size_t from,
-                               std::map<int, std::pair<Lever, music::Moment>>& last)
+                               std::vector<tune::PlayedNote> const& notes, music::Length turning,
+                               std::size_t from, std::map<int, LastUse>& last)
 {
     if (from == notes.size()) return 0;
     std::optional<int> best;
     for (harp::Seat const& seat : seats(harp, notes[from].pitch)) {
         auto const before = last.find(seat.string);
-        bool const flips = before != last.end() && before->second.first != seat.lever;
-        if (flips && notes[from].at - before->second.second < free) continue;
+        bool const flips = before != last.end() && before->second.lever != seat.lever;
+        if (flips && notes[from].at < before->second.halfway + turning) continue;
         auto const kept = last;
-        last[seat.string] = {seat.lever, notes[from].at};
-        auto const rest = fewestFlips(harp, notes, free, from + 1, last);
+        last[seat.string] = {seat.lever,
+                             notes[from].at + notes[from].held * music::Rational(1, 2)};
+        auto const rest = fewestFlips(harp, notes, turning, from + 1, last);
         last = kept;
         if (rest && (!best || *rest + flips < *best)) best = *rest + (flips ? 1 : 0);
     }
@@ -297,15 +302,15 @@ TEST_CASE("A plan has the fewest flips of all seatings, by trying all", "[levers
         CAPTURE(round);
         auto const tune = randomTune(random, 9);
         auto const notes = tune::played(tune).notes;
-        std::map<int, std::pair<Lever, music::Moment>> last;
+        std::map<int, LastUse> last;
         auto const fewest = fewestFlips(harp, notes, {music::Rational(1, 8)}, 0, last);
-        auto const plan = planOf(harp, tune, level(0.5, 0));
+        auto const plan = planOf(harp, tune, level(2, 0));
         if (!fewest) {
             CHECK_FALSE(plan);
         } else if (plan) {
             ++planned;
             CHECK(static_cast<int>(plan->flips.size()) == *fewest);
-            promises::check(harp, tune, *plan, level(0.5, 0), 60);
+            promises::check(harp, tune, *plan, level(2, 0), 60);
         } else {
             ++crowded; // each flip has its time, but not all of them beside one another
         }

@@ -72,7 +72,7 @@ inline void check(harp::Harp const& harp, tune::Tune const& tune,
         if (flip.hand == harp::Side::Right) CHECK_FALSE(rightHandPlucksIn(playing.notes, flip));
         CHECK_FALSE(turnsUnderNote(playing.notes, strings, flip));
         for (std::size_t j = 0; j < i; ++j)
-            if (plan.flips[j].hand == flip.hand)
+            if (plan.flips[j].hand == flip.hand && plan.flips[j].string != flip.string)
                 CHECK((plan.flips[j].freeTo <= flip.freeFrom ||
                        flip.freeTo <= plan.flips[j].freeFrom));
     }
