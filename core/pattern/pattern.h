@@ -76,7 +76,7 @@ int highestDegree(Pattern const& pattern);
 inline int stringsSpanned(Pattern const& p) { return highestDegree(p) - lowestDegree(p) + 1; }
 
 // The string a degree stands on: always d - 1 strings above the root string. Degree 0 is the
-// string below the root, -2 the fifth below it [trade].
+// string below the root, -2 the fifth below it [trade-4].
 constexpr int stringOf(int rootString, int degree) { return rootString + degree - 1; }
 
 } // namespace pattern
