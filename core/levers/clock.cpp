@@ -21,12 +21,14 @@ constexpr int damped = 60;     // the old note is cut short
 constexpr int hurried = 15;    // the string is silent for less than half the free time
 constexpr int awayABeat = 2;   // a beat more for which the string is off its set-up
 
-// Rational lengths of the tune become whole ticks; half a tick is never needed.
+// Lengths of the tune become whole ticks, halves and quarters of them too. A tune of absurdly
+// odd lengths is rounded down to ticks as fine as there is room for.
 std::int64_t ticksFor(tune::Tune const& tune)
 {
     std::int64_t ticks = 960; // fine enough that times rounded up lose nothing that matters
     auto include = [&ticks](music::Length length) {
-        ticks = std::lcm(ticks, length.wholes.denominator());
+        std::int64_t const finer = std::lcm(ticks, length.wholes.denominator());
+        if (finer <= music::Rational::largestTerm) ticks = finer;
     };
     for (tune::Bar const& bar : tune.bars) {
         include(bar.length);

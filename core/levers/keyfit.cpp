@@ -30,7 +30,8 @@ constexpr int wantedBelow = 10;
 constexpr music::Pitch lastFullString{music::Letter::C, 0, 6};
 
 constexpr int furthestSemitones = 6; // of the key; octaves come on top
-constexpr int furthestOctaves = 1;
+constexpr int smallHarp = 28;        // strings; a lap harp may have to go further for its room
+int furthestOctaves(harp::Harp const& harp) { return harp.count() <= smallHarp ? 2 : 1; }
 
 // The signature a harp can take for a pitch class so many fifths away: within the tuning and
 // seven sharps more, where all eight signatures that levers give lie [trade-1.4]; outside them
@@ -174,7 +175,7 @@ std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune
     Performance const performance{tune, playing.bars, tempo, level,
                                   Clock(tune, playing, tempo, level)};
     std::vector<KeyFit> fits;
-    int const furthest = furthestSemitones + 12 * furthestOctaves;
+    int const furthest = furthestSemitones + 12 * furthestOctaves(harp);
     for (int semitones = -furthest; semitones <= furthest; ++semitones)
         fits.push_back(fitMovedBy(moveBy(semitones, tune.key, harp), tune, playing.notes, harp,
                                   performance));

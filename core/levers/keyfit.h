@@ -26,8 +26,10 @@ struct KeyFit {
     std::string reason; // a sentence for the arranger
 };
 
-// Every transposition and octave near the written one, the best first. The written key leads
-// among equals.
+// Every move of up to six semitones and an octave (two octaves on a small harp) from the
+// written pitch, each once, the best first; those that are not possible come last. What counts
+// against a fit, and how much, is a table in keyfit.cpp; the written key and octave lead unless
+// leaving them gains about two turned levers or an octave's worth of strings below the tune.
 std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
                             harp::Level const& level);
 

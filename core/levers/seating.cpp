@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <compare>
 #include <map>
 #include <numeric>
@@ -64,32 +65,50 @@ base::Fault cannotBeHad(harp::Harp const& harp, int note, Notes notes,
                             : ", without a lever")};
 }
 
-// The refusal of a turn that finds no window: what follows what, the time there is and the time
-// the level asks for.
+// What would let a lever turn in so short a silence, as far as tempo goes.
+std::string tempoThatHelps(music::Length silent, music::Length beat,
+                           Performance const& performance)
+{
+    harp::Level const& level = performance.level;
+    // The same shares as in Clock::turningTime.
+    double const beats = (silent / beat).toDouble();
+    if (beats <= 0 || beats < level.flipFreeBeats / 4) return {};
+    double const quarters = silent.wholes.toDouble() * 240 / (level.flipFreeSeconds / 2);
+    return fmt::format("; at {:.0f} crotchets a minute it would do", std::floor(quarters));
+}
+
+// The refusal of a turn that finds no window: what follows what, the silence there is between
+// them and the silence that turning asks for.
 base::Fault noMoment(Notes notes, Turn const& turn, Performance const& performance)
 {
     tune::PlayedNote const& old = notes[at(turn.after)];
     tune::PlayedNote const& next = notes[at(turn.before)];
+    std::string const where = placeOfNote(turn.before, notes, performance);
+    if (old.at == next.at)
+        return {base::FaultCode::NoMomentForFlip, where,
+                fmt::format("{} and {} together, both on string {}", shown(old.pitch),
+                            shown(next.pitch), turn.string + 1)};
+    std::string const change = fmt::format("{} after {}, both on string {}", shown(next.pitch),
+                                           shown(old.pitch), turn.string + 1);
+    if (!performance.level.flips)
+        return {base::FaultCode::NoMomentForFlip, where,
+                fmt::format("{}; level {} turns no levers while playing", change,
+                            performance.level.number)};
+
     tune::Bar const& bar = performance.tune.bars[at(performance.bars[at(next.playedBar)].bar)];
     music::Length const beat = music::beatLength(bar.meter);
     double const secondsAWhole = 240 / tune::quartersPerMinute(performance.tempo);
     auto const inWords = [&](music::Length length) {
-        return fmt::format("{:.3g} beats, {:.2g} s", (length / beat).toDouble(),
+        return fmt::format("{:.2g} beats ({:.2f} s)", (length / beat).toDouble(),
                            length.wholes.toDouble() * secondsAWhole);
     };
-    std::string const change =
-        old.at == next.at ? fmt::format("{} and {} together, both on string {}",
-                                        shown(old.pitch), shown(next.pitch), turn.string + 1)
-                          : fmt::format("{} after {}, both on string {}", shown(next.pitch),
-                                        shown(old.pitch), turn.string + 1);
-    std::string const time =
-        performance.level.flips
-            ? fmt::format("there are {}, level {} takes {}", inWords(next.at - old.at),
-                          performance.level.number,
-                          inWords(performance.clock.freeTime(next.playedBar)))
-            : fmt::format("level {} turns no levers while playing", performance.level.number);
-    return {base::FaultCode::NoMomentForFlip, placeOfNote(turn.before, notes, performance),
-            change + "; " + time};
+    music::Length const silent =
+        std::max(music::Length{}, next.at - old.at - old.held * music::Rational(1, 2));
+    return {base::FaultCode::NoMomentForFlip, where,
+            fmt::format("{}, silent between them for at most {}; level {} needs {}{}", change,
+                        inWords(silent), performance.level.number,
+                        inWords(performance.clock.turningTime(next.playedBar)),
+                        tempoThatHelps(silent, beat, performance))};
 }
 
 // Strings that share a note with two seats belong to one group.

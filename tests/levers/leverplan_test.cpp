@@ -131,6 +131,22 @@ TEST_CASE("Without time between the two pitches the tune is refused with its bar
     CHECK_FALSE(planOf(harp, tune, level(0.5), 240));
 }
 
+TEST_CASE("A refusal says at which tempo the lever could be turned", "[levers]")
+{
+    // A quaver whose second half is given up: 1/16. With 0.2 s for turning that is 75 crotchets
+    // a minute: 1/16 of 240/75 s.
+    auto const harp = example::floor34();
+    auto const tune = lines::tune("C5:1/8 C#5:1/8 D5:3/4 |", major("G"));
+    auto const plan = planOf(harp, tune, level(0.5, 0.4), 120);
+    REQUIRE_FALSE(plan);
+    CHECK(plan.error().detail.find("at 75 crotchets") != std::string::npos);
+    CHECK_FALSE(planOf(harp, tune, level(0.5, 0.4), 80));
+    CHECK(planOf(harp, tune, level(0.5, 0.4), 75));
+    // No tempo helps a level that asks for more beats than there are.
+    CHECK(planOf(harp, tune, level(2), 120).error().detail.find("crotchets") ==
+          std::string::npos);
+}
+
 TEST_CASE("Both pitches of one string at once are refused", "[levers]")
 {
     auto const harp = example::floor34();
@@ -259,8 +275,9 @@ struct LastUse {
 // Fewest flips over every way to seat the notes; none when no seating leaves each flip its
 // time. By trying all, knowing nothing of the search.
 std::optional<int> fewestFlips(harp::Harp const& harp,
-                               std::vector<tune::PlayedNote> const& notes, music::Length turning,
-                               std::size_t from, std::map<int, LastUse>& last)
+                               std::vector<tune::PlayedNote> const& notes,
+                               music::Length turning, std::size_t from,
+                               std::map<int, LastUse>& last)
 {
     if (from == notes.size()) return 0;
     std::optional<int> best;
