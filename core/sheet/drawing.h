@@ -38,6 +38,7 @@ struct Glyph {
     Point at;
     double staffSpaceMm = 1.75; // a quarter of the staff's height; the font's em is four spaces
     Ink ink = Ink::Music;
+    bool upright = false; // a quarter turn to the left about its origin: the wiggle of a roll
 };
 struct Words {
     std::string text;    // UTF-8
@@ -82,10 +83,20 @@ struct Mark {
     std::optional<int> position; // index into Arrangement::positions
 };
 
+// The ground of a bar, or of a position within it, for finding what was clicked and for
+// lighting what plays.
+struct Area {
+    Point topLeft;
+    Point bottomRight;
+    int bar = 0;                 // index into Tune::bars
+    std::optional<int> position; // index into Arrangement::positions
+};
+
 struct Page {
     double widthMm = 210;
     double heightMm = 297;
     std::vector<Mark> marks;
+    std::vector<Area> areas; // bars first, then positions
 };
 
 // The printed thing: what screen, PDF, SVG and PNG are painted from.

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/music/key.h"
+#include "core/music/pitch.h"
+
+#include <map>
+
+namespace sheet {
+
+// Which accidentals a bar has shown on one staff. An accidental holds for its own line or space
+// to the end of the bar, and not in other octaves [Gould 2011, accidentals].
+class AccidentalMemory {
+public:
+    explicit AccidentalMemory(int signature = 0) : m_signature(signature) {}
+
+    // Whether the pitch needs its accidental printed here; remembers it. Do not ask for a note
+    // tied over the bar line: it keeps its pitch without a new sign.
+    bool needs(music::Pitch pitch);
+
+private:
+    int m_signature;
+    std::map<int, int> m_alters; // by diatonic step
+};
+
+} // namespace sheet

@@ -1,0 +1,195 @@
+#include "core/sheet/attachments.h"
+
+#include "core/sheet/geometry.h"
+#include "core/sheet/glyphs.h"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <string_view>
+
+namespace sheet {
+
+namespace {
+
+std::u32string tupletDigits(int number)
+{
+    std::u32string out;
+    for (char digit : std::to_string(number))
+        out += glyph::tuplet0 + static_cast<char32_t>(digit - '0');
+    return out;
+}
+
+constexpr double tupletScale = 0.85;
+constexpr double fingerRoom = 0.45; // to both sides: keeps clear of the end of a beam
+
+double rowWidth(std::u32string const& glyphs, double scale, MusicFont const& font)
+{
+    double width = 0;
+    for (char32_t code : glyphs) width += scale * advanceOf(font, code);
+    return width;
+}
+
+void drawCentredRow(Pen& pen, std::u32string const& glyphs, Point middle, double scale, Ink ink)
+{
+    double x = middle.x - rowWidth(glyphs, scale, pen.font()) / 2;
+    for (char32_t code : glyphs) {
+        pen.glyph(code, {x, middle.y}, ink, scale);
+        x += scale * advanceOf(pen.font(), code);
+    }
+}
+
+double headRight(SetNote const& note, MusicFont const& font)
+{
+    return boxOf(font, note.head).right;
+}
+
+void drawTupletBracket(Pen& pen, std::u32string const& number, double left, double right)
+{
+    double const thickness = engravingOf(pen.font(), "tupletBracketThickness", 0.16);
+    double const height = tupletScale * boxOf(pen.font(), glyph::tuplet0).top;
+    double const y =
+        std::min(pen.reach().top(left, right, 0) - geometry::markGap - 0.7, -0.5 - height / 2);
+    double const gap = rowWidth(number, tupletScale, pen.font()) / 2 + 0.3;
+    double const middle = (left + right) / 2;
+    pen.line({left, y + 0.7}, {left, y}, thickness);
+    pen.line({right, y + 0.7}, {right, y}, thickness);
+    if (middle - gap > left) pen.line({left, y}, {middle - gap, y}, thickness);
+    if (middle + gap < right) pen.line({middle + gap, y}, {right, y}, thickness);
+    drawCentredRow(pen, number, {middle, y + height / 2}, tupletScale, Ink::Music);
+}
+
+// Where a mark of ABC 2.1, section 4.14, stands and which SMuFL sign shows it.
+enum class MarkPlace { AtHead, Above };
+struct MarkSign {
+    std::string_view name;
+    MarkPlace place;
+    char32_t above;
+    char32_t below; // at a head under which it stands
+};
+constexpr std::array markSigns{
+    MarkSign{"staccato", MarkPlace::AtHead, glyph::articStaccatoAbove,
+             glyph::articStaccatoBelow},
+    MarkSign{"tenuto", MarkPlace::AtHead, glyph::articTenutoAbove, glyph::articTenutoBelow},
+    MarkSign{"accent", MarkPlace::AtHead, glyph::articAccentAbove, glyph::articAccentBelow},
+    MarkSign{"emphasis", MarkPlace::AtHead, glyph::articAccentAbove, glyph::articAccentBelow},
+    MarkSign{">", MarkPlace::AtHead, glyph::articAccentAbove, glyph::articAccentBelow},
+    MarkSign{"wedge", MarkPlace::AtHead, glyph::articStaccatissimoAbove,
+             glyph::articStaccatissimoBelow},
+    MarkSign{"roll", MarkPlace::Above, glyph::ornamentTurn, 0},
+    MarkSign{"turn", MarkPlace::Above, glyph::ornamentTurn, 0},
+    MarkSign{"trill", MarkPlace::Above, glyph::ornamentTrill, 0},
+    MarkSign{"lowermordent", MarkPlace::Above, glyph::ornamentMordent, 0},
+    MarkSign{"mordent", MarkPlace::Above, glyph::ornamentMordent, 0},
+    MarkSign{"uppermordent", MarkPlace::Above, glyph::ornamentShortTrill, 0},
+    MarkSign{"pralltriller", MarkPlace::Above, glyph::ornamentShortTrill, 0},
+    MarkSign{"fermata", MarkPlace::Above, glyph::fermataAbove, 0},
+    MarkSign{"breath", MarkPlace::Above, glyph::breathMarkComma, 0},
+    MarkSign{"segno", MarkPlace::Above, glyph::segno, 0},
+    MarkSign{"coda", MarkPlace::Above, glyph::coda, 0},
+};
+
+MarkSign const* signFor(std::string_view name)
+{
+    auto const found = std::find_if(markSigns.begin(), markSigns.end(),
+                                    [name](MarkSign const& s) { return s.name == name; });
+    return found == markSigns.end() ? nullptr : &*found;
+}
+
+// A small sign at a notehead stands in the next free space, then outside the staff.
+double atHeadY(SetNote const& note, GlyphBox box)
+{
+    bool const below = note.stem == Stem::Up;
+    int const step = below ? note.heads.front().step : note.heads.back().step;
+    int place = below ? step - 2 : step + 2;
+    if (onLine(place) && place > -5 && place < 5) place += below ? -1 : 1;
+    double const y = yOfStep(place);
+    return below ? y + (box.top + box.bottom) / 2 : y + (box.top + box.bottom) / 2;
+}
+
+void drawMark(Pen& pen, SetNote const& note, double x, MarkSign const& sign)
+{
+    bool const below = sign.place == MarkPlace::AtHead && note.stem == Stem::Up;
+    char32_t const code = below ? sign.below : sign.above;
+    GlyphBox const box = boxOf(pen.font(), code);
+    double const left = x + headRight(note, pen.font()) / 2 - (box.left + box.right) / 2;
+    if (sign.place == MarkPlace::AtHead) {
+        pen.glyph(code, {left, atHeadY(note, box)});
+        return;
+    }
+    double const roof = std::min(pen.reach().top(left + box.left, left + box.right, 0), -0.2);
+    pen.glyph(code, {left, roof - geometry::markGap + box.bottom});
+}
+
+} // namespace
+
+void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,
+                 std::vector<DrawnBeam> const& beams)
+{
+    pen.belongTo(barIndex);
+    for (tune::Tuplet const& tuplet : bar.tuplets) {
+        std::u32string const number = tupletDigits(tuplet.actual);
+        auto const beam =
+            std::find_if(beams.begin(), beams.end(), [&tuplet](DrawnBeam const& b) {
+                return b.group.first == tuplet.first && b.group.last == tuplet.last;
+            });
+        if (beam != beams.end()) {
+            double const height = tupletScale * boxOf(pen.font(), glyph::tuplet0).top;
+            double const edge = (beam->from.y + beam->to.y) / 2;
+            drawCentredRow(
+                pen, number,
+                {(beam->from.x + beam->to.x) / 2,
+                 beam->up ? edge - geometry::markGap : edge + geometry::markGap + height},
+                tupletScale, Ink::Music);
+            continue;
+        }
+        auto const first = static_cast<std::size_t>(tuplet.first);
+        auto const last = static_cast<std::size_t>(tuplet.last);
+        drawTupletBracket(pen, number, place.x[first],
+                          place.x[last] + headRight(bar.notes[last], pen.font()));
+    }
+}
+
+void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
+{
+    // Those at the noteheads come first: what stands above the staff is set clear of them.
+    for (MarkPlace which : {MarkPlace::AtHead, MarkPlace::Above})
+        for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+            SetNote const& note = bar.notes[i];
+            pen.belongTo(barIndex, note.what.position);
+            for (std::string const& name : note.what.marks) {
+                MarkSign const* const sign = signFor(name);
+                if (!sign || sign->place != which) continue;
+                if (note.what.isRest() && which == MarkPlace::AtHead) continue;
+                drawMark(pen, note, signX(note, place, i, pen.font()), *sign);
+            }
+        }
+}
+
+void drawFingers(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,
+                 FingerSide side)
+{
+    double const scale = geometry::fingerScale;
+    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+        SetNote const& note = bar.notes[i];
+        pen.belongTo(barIndex, note.what.position);
+        double const middle = place.x[i] + headRight(note, pen.font()) / 2;
+        std::vector<int> fingers = note.what.fingers;
+        if (side == FingerSide::Below) std::reverse(fingers.begin(), fingers.end());
+        for (int finger : fingers) { // from the staff outwards
+            char32_t const code = glyph::fingering0 + static_cast<char32_t>(finger);
+            GlyphBox const box = boxOf(pen.font(), code);
+            double const left = middle - scale * (box.left + box.right) / 2;
+            double const l = left + scale * box.left - fingerRoom;
+            double const r = left + scale * box.right + fingerRoom;
+            double const y = side == FingerSide::Above
+                                 ? std::min(pen.reach().top(l, r, 0), 0.0) -
+                                       geometry::fingerGap + scale * box.bottom
+                                 : std::max(pen.reach().bottom(l, r, 4), 4.0) +
+                                       geometry::fingerGap + scale * box.top;
+            pen.glyph(code, {left, y}, Ink::Finger, scale);
+        }
+    }
+}
+
+} // namespace sheet

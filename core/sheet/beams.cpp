@@ -1,0 +1,194 @@
+#include "core/sheet/beams.h"
+
+#include "core/sheet/geometry.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheet {
+
+using music::Length;
+using music::Meter;
+using music::Rational;
+
+namespace {
+
+bool beamable(StaffNote const& note) { return !note.isRest() && beamCount(note.value) > 0; }
+
+// The largest stretch one beam may cover in this meter, and what it falls back to where shorter
+// notes would make it hard to read.
+struct Windows {
+    Length wide;
+    Length narrow;
+};
+
+Windows windowsOf(Meter meter)
+{
+    Length const beat = music::beatLength(meter);
+    Length const bar = music::barLength(meter);
+    if (music::isCompound(meter)) return {beat, beat};
+    if (meter == Meter{3, 8, meter.common}) return {bar, bar};
+    if (meter.unit == 4 && meter.beats == 2) return {bar, beat};
+    if (meter.unit <= 4 && meter.beats % 2 == 0)
+        return {bar * Rational(1, meter.unit == 2 ? meter.beats : meter.beats / 2),
+                {Rational(1, 4)}};
+    if (meter.unit == 2) return {beat, {Rational(1, 4)}};
+    if (meter.unit == 8) return {bar, bar}; // 5/8, 7/8: grouped by the writer's gaps
+    return {beat, beat};
+}
+
+std::int64_t windowOf(Length at, Length window) { return floorOf(at / window); }
+
+// Whether everything in the wide window around a place is plain quavers or longer.
+bool plainQuavers(StaffBar const& bar, Length upbeat, std::int64_t window, Length wide)
+{
+    return std::none_of(bar.notes.begin(), bar.notes.end(), [&](StaffNote const& note) {
+        return windowOf(upbeat + note.at, wide) == window && beamCount(note.value) > 1;
+    });
+}
+
+bool isIrregular(Meter meter)
+{
+    return meter.unit == 8 && !music::isCompound(meter) && meter.beats > 3;
+}
+
+// Whether a beam may run from one note into the next.
+bool joined(StaffBar const& bar, int left, int right, Meter meter, Length upbeat)
+{
+    StaffNote const& a = bar.notes[static_cast<std::size_t>(left)];
+    StaffNote const& b = bar.notes[static_cast<std::size_t>(right)];
+    if (!beamable(a) || !beamable(b)) return false;
+    auto const [wide, narrow] = windowsOf(meter);
+    Length const from = upbeat + a.at;
+    Length const to = upbeat + b.at;
+    if (windowOf(from, wide) != windowOf(to, wide)) return false;
+    bool const atBeat = windowOf(from, narrow) != windowOf(to, narrow);
+    if (atBeat && !plainQuavers(bar, upbeat, windowOf(from, wide), wide)) return false;
+    if (b.beamBroken && (atBeat || isIrregular(meter))) return false;
+    return true;
+}
+
+int beamsOf(StaffBar const& bar, int note)
+{
+    return beamCount(bar.notes[static_cast<std::size_t>(note)].value);
+}
+
+bool beginsBeat(StaffBar const& bar, int note, Meter meter, Length upbeat)
+{
+    Length const at = upbeat + bar.notes[static_cast<std::size_t>(note)].at;
+    return metricDepth(meter, at) >= 2;
+}
+
+} // namespace
+
+std::vector<BeamGroup> beamGroups(StaffBar const& bar, Meter meter, Length upbeat)
+{
+    std::vector<BeamGroup> groups;
+    int const count = static_cast<int>(bar.notes.size());
+    for (int first = 0; first < count;) {
+        int last = first;
+        while (last + 1 < count && joined(bar, last, last + 1, meter, upbeat)) ++last;
+        if (last > first) groups.push_back({first, last});
+        first = last + 1;
+    }
+    return groups;
+}
+
+std::vector<BeamRun> beamRuns(StaffBar const& bar, BeamGroup group, Meter meter, Length upbeat)
+{
+    std::vector<BeamRun> runs{{1, group.first, group.last, false}};
+    int deepest = 1;
+    for (int note = group.first; note <= group.last; ++note)
+        deepest = std::max(deepest, beamsOf(bar, note));
+    for (int level = 2; level <= deepest; ++level)
+        for (int from = group.first; from <= group.last;) {
+            int to = from;
+            if (beamsOf(bar, from) < level) {
+                ++from;
+                continue;
+            }
+            while (to < group.last && beamsOf(bar, to + 1) >= level) ++to;
+            bool const left = from != group.first &&
+                              !(from < group.last && beginsBeat(bar, from, meter, upbeat));
+            runs.push_back({level, from, to, from == to && left});
+            from = to + 1;
+        }
+    return runs;
+}
+
+namespace {
+
+// Rise of the beam in spaces for an interval in staff steps [Ross 1970: a second a quarter
+// space, a third half a space, and so on to a space and a quarter].
+double riseFor(double steps)
+{
+    return std::min(std::abs(steps) * 0.25, geometry::steepestBeam);
+}
+
+// A note between the outer two that lies nearer the beam than both: the group turns back.
+bool turnsBack(std::vector<BeamStem> const& stems, bool up)
+{
+    double const first = stems.front().headY;
+    double const last = stems.back().headY;
+    double const outer = up ? std::min(first, last) : std::max(first, last);
+    return std::any_of(stems.begin() + 1, stems.end() - 1, [&](BeamStem const& stem) {
+        return up ? stem.headY <= outer : stem.headY >= outer;
+    });
+}
+
+double slantOf(std::vector<BeamStem> const& stems, bool up)
+{
+    double const fall = stems.back().headY - stems.front().headY; // positive: downwards
+    if (stems.size() > 2 && turnsBack(stems, up)) return 0;
+    double rise = riseFor(2 * fall);
+    if (stems.back().x - stems.front().x < geometry::narrowGroup)
+        rise = std::min(rise, geometry::steepestNarrow);
+    return fall < 0 ? -rise : rise;
+}
+
+// Beams sit on, straddle or hang from a staff line, so that no thin wedge of white stays
+// [Ross 1970]. Moves the outer edge of a level beam away from the notes to such a place.
+double settled(double y, bool up, double thickness)
+{
+    if (y < -0.5 || y > 4.5) return y;
+    std::array const places{0.0, thickness / 2,
+                            thickness}; // edge below a line: hang, straddle, sit
+    double best = y - (up ? 1.0 : -1.0);
+    for (int line = -1; line <= 5; ++line)
+        for (double place : places) {
+            double const edge = up ? line - place : line + place;
+            bool const outward = up ? edge <= y + 1e-9 : edge >= y - 1e-9;
+            if (outward && std::abs(edge - y) < std::abs(best - y)) best = edge;
+        }
+    return best;
+}
+
+} // namespace
+
+BeamLine beamLine(std::vector<BeamStem> const& stems, bool up, double thickness, double spacing)
+{
+    double const away = up ? -1.0 : 1.0; // from the notes to the beam
+    double const width = std::max(stems.back().x - stems.front().x, 0.01);
+    double const slant = slantOf(stems, up);
+    auto const lean = [&](BeamStem const& stem) {
+        return slant * (stem.x - stems.front().x) / width;
+    };
+    // The height of the first end that gives every stem its due.
+    double start = stems.front().headY + away * geometry::shortestStem;
+    for (BeamStem const& stem : stems) {
+        double const extra =
+            std::max(0, stem.beams - 1) * (thickness + spacing) * (stem.beams > 2 ? 1.0 : 0.5);
+        bool const outer = &stem == &stems.front() || &stem == &stems.back();
+        double const least = (outer && stems.size() <= 3 ? geometry::stemLength - 0.25
+                                                         : geometry::shortestStem) +
+                             extra;
+        double const needed = stem.headY + away * least - lean(stem);
+        start = up ? std::min(start, needed) : std::max(start, needed);
+        double const middle = 2.0 - lean(stem);
+        start = up ? std::min(start, middle) : std::max(start, middle);
+    }
+    double const moved = settled(start, up, thickness);
+    return {moved, moved + slant};
+}
+
+} // namespace sheet

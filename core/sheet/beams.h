@@ -1,0 +1,60 @@
+#pragma once
+
+#include "core/music/meter.h"
+#include "core/sheet/score.h"
+
+#include <vector>
+
+namespace sheet {
+
+// Notes joined by a beam: indices into StaffBar::notes, at least two.
+struct BeamGroup {
+    int first = 0;
+    int last = 0; // inclusive
+    friend bool operator==(BeamGroup const&, BeamGroup const&) = default;
+};
+
+// Beams by the meter [Gould 2011, beaming]: dotted beats in compound time; in 4/4 and 2/2 half
+// bars where they hold quavers only, else beats; in 2/4 the bar of quavers, else beats; in 3/4
+// and all other meters beats; 3/8 whole. A rest ends a beam. Where the meter allows several
+// groupings (2/4, 4/4), a gap left by the writer at a beat is kept.
+std::vector<BeamGroup> beamGroups(StaffBar const& bar, music::Meter meter,
+                                  music::Length upbeat);
+
+// Beams on a stem of this value: quaver 1, semiquaver 2; 0 from the crotchet up.
+constexpr int beamCount(NoteValue value) { return value.halvings > 2 ? value.halvings - 2 : 0; }
+
+// One level of beam within a group: from note to note, or a stub at one note (from == to).
+struct BeamRun {
+    int level = 1; // 1: the beam that all share
+    int from = 0;  // indices into StaffBar::notes
+    int to = 0;
+    bool stubToLeft = false;
+    friend bool operator==(BeamRun const&, BeamRun const&) = default;
+};
+
+// The beams of a group, level by level. A lone semiquaver's stub points to the note it shares
+// its beat with: to the left unless it stands first in the group or begins a beat.
+std::vector<BeamRun> beamRuns(StaffBar const& bar, BeamGroup group, music::Meter meter,
+                              music::Length upbeat);
+
+// Where the beam runs: its outer edge, y of the first and the last stem end.
+struct BeamLine {
+    double first = 0;
+    double last = 0;
+};
+
+// One stem of a beam: where it stands and where its nearest notehead lies, in spaces, y down.
+struct BeamStem {
+    double x = 0;
+    double headY = 0; // of the notehead nearest to the beam
+    int beams = 1;
+};
+
+// Slant and height of a beam. Flat where the group turns back on itself; else the slant grows
+// with the interval of the outer notes and never beyond the house limits; stems no shorter than
+// the rule; ledger-line notes reach the middle line [Gould 2011, beams; Ross 1970, slants].
+BeamLine beamLine(std::vector<BeamStem> const& stems, bool up, double beamThickness,
+                  double beamSpacing);
+
+} // namespace sheet

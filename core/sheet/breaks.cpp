@@ -1,0 +1,74 @@
+#include "core/sheet/breaks.h"
+
+#include <cmath>
+#include <cstddef>
+#include <limits>
+
+namespace sheet {
+
+namespace {
+
+constexpr double strainWeight = 6;
+constexpr double countWeight = 0.5;   // per bar squared from the preferred number
+constexpr double partInsideLine = 3;  // a part begins in mid-line
+constexpr double tooNarrow = 1e6;     // one bar that is wider than the line
+constexpr double looseLastLine = 0.2; // share of the strain that counts on a loose last line
+
+struct Line {
+    double natural = 0;
+    double least = 0;
+    double bars = 0;
+    int partsInside = 0;
+};
+
+double strainOf(double room, double natural)
+{
+    double const strain = std::log(room / natural);
+    return strainWeight * strain * strain;
+}
+
+double costOf(Line const& line, double room, LineRoom const& wish, bool last)
+{
+    double cost = partInsideLine * line.partsInside;
+    double strain = strainOf(room, line.natural);
+    double const away = line.bars - wish.preferredBars;
+    if (last && line.natural < room) strain *= looseLastLine;
+    if (!last || away > 0) cost += wish.preference * countWeight * away * away;
+    if (last && away < 0) cost += 0.1 * countWeight * away * away;
+    return cost + strain;
+}
+
+} // namespace
+
+std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& room)
+{
+    std::size_t const count = bars.size();
+    std::vector<double> best(count + 1, std::numeric_limits<double>::infinity());
+    std::vector<std::size_t> from(count + 1, 0);
+    best[0] = 0;
+    for (std::size_t first = 0; first < count; ++first) {
+        double const width = room.width - (first == 0 ? room.firstHead : room.head);
+        Line line;
+        for (std::size_t end = first + 1; end <= count; ++end) {
+            BarWidth const& bar = bars[end - 1];
+            line.natural += bar.natural;
+            line.least += bar.least;
+            line.bars += bar.bars;
+            line.partsInside += end - 1 > first && bar.beginsPart ? 1 : 0;
+            bool const alone = end == first + 1;
+            if (line.least > width && !alone) break;
+            double const cost = best[first] + costOf(line, width, room, end == count) +
+                                (line.least > width ? tooNarrow : 0);
+            if (cost < best[end]) {
+                best[end] = cost;
+                from[end] = first;
+            }
+        }
+    }
+    std::vector<int> starts;
+    for (std::size_t end = count; end > 0; end = from[end])
+        starts.insert(starts.begin(), static_cast<int>(from[end]));
+    return starts;
+}
+
+} // namespace sheet

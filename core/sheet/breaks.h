@@ -1,0 +1,28 @@
+#pragma once
+
+#include <vector>
+
+namespace sheet {
+
+// What the choice of line ends needs to know of one bar. Widths in spaces.
+struct BarWidth {
+    double natural = 0;
+    double least = 0;
+    double bars = 1;         // how much of a full bar it is: a pick-up counts little
+    bool beginsPart = false; // a part or a repeat begins here
+};
+
+struct LineRoom {
+    double width = 0;     // of a full line
+    double firstHead = 0; // clef, key and meter of the first line
+    double head = 0;      // clef and key of the others
+    double preferredBars = 4;
+    double preference = 1; // how strongly: 1 dances, less for airs
+};
+
+// The first bar of every line, the first line's included. Minimises the sum over all lines of
+// how far each is stretched or squeezed, how far it is from the preferred number of bars, and
+// parts that begin inside a line; exact, by dynamic programming. The last line may stay loose.
+std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& room);
+
+} // namespace sheet

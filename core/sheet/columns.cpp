@@ -1,0 +1,219 @@
+#include "core/sheet/columns.h"
+
+#include "core/sheet/geometry.h"
+#include "core/sheet/words.h"
+
+#include <algorithm>
+#include <set>
+
+namespace sheet {
+
+using music::Length;
+
+namespace {
+
+constexpr double signGap = 0.6; // before a changed key or meter
+
+// Pitches that the last sign of a bar ties over the bar line.
+std::vector<music::Pitch> tiedOut(StaffBar const& bar)
+{
+    if (bar.notes.empty() || !bar.notes.back().tied) return {};
+    return bar.notes.back().pitches;
+}
+
+std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+} // namespace
+
+SetScore setScore(Score const& score, MusicFont const& font)
+{
+    SetScore out{&score, &font, {}, {}, {}};
+    std::vector<music::Pitch> tied;
+    for (std::size_t i = 0; i < score.bars.size(); ++i) {
+        tune::Bar const& written = score.tune.bars[i];
+        SheetBar const& bar = score.bars[i];
+        out.upper.push_back(setBar(bar.upper, written, Clef::Treble, tied, font));
+        out.lower.push_back(setBar(bar.lower, written, Clef::Bass, {}, font));
+        out.tiedIntoUpper.push_back(tied);
+        tied = tiedOut(bar.upper);
+    }
+    return out;
+}
+
+Change changeAt(SetScore const& score, int index)
+{
+    Change change;
+    if (index == 0 || index >= score.count()) return change;
+    tune::Bar const& before = score.bar(index - 1);
+    tune::Bar const& here = score.bar(index);
+    int const oldSignature = music::signature(before.key);
+    int const newSignature = music::signature(here.key);
+    if (oldSignature != newSignature) change.key = keySign(newSignature, oldSignature);
+    if (!(before.meter == here.meter)) change.meter = here.meter;
+    return change;
+}
+
+double changeWidth(Change const& change, MusicFont const& font)
+{
+    double width = 0;
+    if (change.key) width += signGap + keySignWidth(*change.key, font);
+    if (change.meter) width += signGap + meterWidth(*change.meter, font);
+    return width;
+}
+
+void drawChange(Pen& pen, Change const& change, Clef clef, double x)
+{
+    if (change.key) {
+        drawKeySign(pen, *change.key, clef, x + signGap);
+        x += signGap + keySignWidth(*change.key, pen.font());
+    }
+    if (change.meter) drawMeter(pen, *change.meter, x + signGap);
+}
+
+namespace {
+
+void addMoments(std::set<Length>& moments, StaffBar const& bar)
+{
+    for (StaffNote const& note : bar.notes)
+        if (!note.fillsBar) moments.insert(note.at);
+}
+void addMoments(std::set<Length>& moments, std::vector<Label> const& labels)
+{
+    for (Label const& label : labels) moments.insert(label.at);
+}
+
+std::vector<Length> momentsOf(SheetBar const& bar, Length barLength)
+{
+    std::set<Length> moments{Length{}};
+    addMoments(moments, bar.upper);
+    addMoments(moments, bar.lower);
+    addMoments(moments, bar.chords);
+    addMoments(moments, bar.labels);
+    moments.erase(moments.lower_bound(barLength), moments.end());
+    if (moments.empty()) moments.insert(Length{});
+    return {moments.begin(), moments.end()};
+}
+
+// Length of the shortest sign that counts on at this moment; none where only a bar's rest does.
+std::optional<Length> shortestAt(SheetBar const& bar, Length moment)
+{
+    std::optional<Length> shortest;
+    for (StaffBar const* staff : {&bar.upper, &bar.lower})
+        for (StaffNote const& note : staff->notes) {
+            bool const counts =
+                !note.fillsBar && note.at <= moment && moment < note.at + note.length;
+            if (counts && (!shortest || note.length < *shortest)) shortest = note.length;
+        }
+    return shortest;
+}
+
+double dueFrom(SheetBar const& bar, Length moment, Length next)
+{
+    Length const gap = next - moment;
+    Length const shortest = std::max(shortestAt(bar, moment).value_or(gap), gap);
+    return spaceFor(shortest) * (gap / shortest).toDouble();
+}
+
+struct Builder {
+    SetScore const& score;
+    LineColumns line;
+
+    MusicFont const& font() const { return *score.font; }
+    int column() const { return static_cast<int>(line.row.springs.size()); }
+    void spring(double fixed, double elastic) { line.row.springs.push_back({fixed, elastic}); }
+    void strut(int from, int to, double least) { line.row.struts.push_back({from, to, least}); }
+
+    // What stands between the column before a bar and its first moment.
+    double opening(int bar, bool firstOfLine) const
+    {
+        if (firstOfLine) return 0;
+        BarLineShape const border = barLineShape(&score.bar(bar - 1), &score.bar(bar), font());
+        return border.width + changeWidth(changeAt(score, bar), font()) +
+               geometry::afterBarLine;
+    }
+
+    void addBar(int bar, bool firstOfLine)
+    {
+        SheetBar const& what = score.score->bars[at(bar)];
+        Length const length = score.bar(bar).length;
+        LineColumns::OfBar columns;
+        columns.moments = momentsOf(what, length);
+        int const before = column();
+        double const lead = opening(bar, firstOfLine);
+        spring(lead, 0);
+        columns.firstColumn = column();
+        for (std::size_t i = 0; i < columns.moments.size(); ++i) {
+            Length const next =
+                i + 1 < columns.moments.size() ? columns.moments[i + 1] : length;
+            spring(0, dueFrom(what, columns.moments[i], next));
+        }
+        columns.endColumn = column();
+        addStruts(score.upper[at(bar)], columns, before, lead);
+        addStruts(score.lower[at(bar)], columns, before, lead);
+        line.bars.push_back(columns);
+    }
+
+    void addStruts(SetBar const& bar, LineColumns::OfBar const& columns, int before,
+                   double lead)
+    {
+        SetNote const* last = nullptr;
+        for (SetNote const& note : bar.notes) {
+            if (note.what.hidden) continue;
+            if (note.what.fillsBar) {
+                strut(columns.firstColumn, columns.endColumn, note.right + 2.5);
+                continue;
+            }
+            int const here = columnOf(columns, note.what.at);
+            if (last)
+                strut(columnOf(columns, last->what.at), here,
+                      last->right + geometry::betweenNotes + note.left);
+            else
+                strut(before, here, lead + note.left * (note.left > 0.3 ? 1.0 : 0.0));
+            last = &note;
+        }
+        if (last)
+            strut(columnOf(columns, last->what.at), columns.endColumn,
+                  last->right + geometry::beforeBarLine);
+    }
+
+    // Words of one row keep clear of each other, and the last one of the end of the line.
+    void addWords(BarRange range, std::vector<Label> SheetBar::*row, Face face, double height,
+                  double gap)
+    {
+        std::optional<int> lastColumn;
+        double lastWidth = 0;
+        for (int bar = range.first; bar < range.end; ++bar)
+            for (Label const& label : score.score->bars[at(bar)].*row) {
+                int const here = columnOf(line.bars[at(bar - range.first)], label.at);
+                if (lastColumn && *lastColumn < here) strut(*lastColumn, here, lastWidth + gap);
+                lastColumn = here;
+                lastWidth = widthOf(label.text, face, height);
+            }
+        if (lastColumn) strut(*lastColumn, column(), lastWidth - line.closing);
+    }
+};
+
+} // namespace
+
+LineColumns lineColumns(SetScore const& score, BarRange range)
+{
+    Builder builder{score, {}};
+    for (int bar = range.first; bar < range.end; ++bar) builder.addBar(bar, bar == range.first);
+    Change const courtesy = changeAt(score, range.end);
+    builder.line.closing = barLineShape(&score.bar(range.end - 1), nullptr, *score.font).width +
+                           changeWidth(courtesy, *score.font) + (courtesy.any() ? signGap : 0);
+    builder.addWords(range, &SheetBar::chords, Face::Bold, geometry::chordHeight,
+                     geometry::betweenChordSymbols);
+    builder.addWords(range, &SheetBar::labels, Face::SansBold, geometry::labelHeight,
+                     geometry::betweenLabels);
+    return builder.line;
+}
+
+int columnOf(LineColumns::OfBar const& bar, Length moment)
+{
+    auto const after = std::upper_bound(bar.moments.begin(), bar.moments.end(), moment);
+    auto const index = std::max<std::ptrdiff_t>(after - bar.moments.begin() - 1, 0);
+    return bar.firstColumn + static_cast<int>(index);
+}
+
+} // namespace sheet

@@ -1,0 +1,62 @@
+#pragma once
+
+#include "core/sheet/barline.h"
+#include "core/sheet/notesetting.h"
+#include "core/sheet/score.h"
+#include "core/sheet/signatures.h"
+#include "core/sheet/spacing.h"
+
+#include <vector>
+
+namespace sheet {
+
+// The music of a score made ready bar by bar, before it is broken into lines.
+struct SetScore {
+    Score const* score = nullptr;
+    MusicFont const* font = nullptr;
+    std::vector<SetBar> upper;
+    std::vector<SetBar> lower;                            // empty bars on single-staff sheets
+    std::vector<std::vector<music::Pitch>> tiedIntoUpper; // pitches a tie carries into each bar
+
+    tune::Bar const& bar(int index) const
+    {
+        return score->tune.bars[static_cast<std::size_t>(index)];
+    }
+    int count() const { return static_cast<int>(score->bars.size()); }
+};
+SetScore setScore(Score const& score, MusicFont const& font);
+
+// Bars from `first` to before `end` on one line.
+struct BarRange {
+    int first = 0;
+    int end = 0;
+};
+
+// What changes between one bar and the next, beside the bar line.
+struct Change {
+    std::optional<KeySign> key;
+    std::optional<music::Meter> meter;
+    bool any() const { return key || meter; }
+};
+Change changeAt(SetScore const& score, int bar);
+double changeWidth(Change const& change, MusicFont const& font);
+void drawChange(Pen& pen, Change const& change, Clef clef, double x);
+
+// The places of one line: a column for every moment at which something stands, one shared grid
+// for both staves, and one for every bar line.
+struct LineColumns {
+    ColumnRow row;
+    struct OfBar {
+        std::vector<music::Length> moments;
+        int firstColumn = 0; // of the moments
+        int endColumn = 0;   // the left edge of its closing bar line
+    };
+    std::vector<OfBar> bars;
+    double closing = 0; // width of what stands after the last column: bar line, courtesy signs
+};
+LineColumns lineColumns(SetScore const& score, BarRange range);
+
+// Column of a moment of a bar: its own, or else the last one before it.
+int columnOf(LineColumns::OfBar const& bar, music::Length at);
+
+} // namespace sheet

@@ -1,0 +1,149 @@
+#include "core/sheet/heading.h"
+
+#include "core/sheet/durations.h"
+#include "core/sheet/glyphs.h"
+#include "core/sheet/words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheet {
+
+namespace {
+
+// Heights of the em in spaces.
+constexpr double titleHeight = 4.2;
+constexpr double subtitleHeight = 2.0;
+constexpr double lineHeight = 1.9;
+constexpr double smallHeight = 1.55;
+constexpr double footHeight = 1.3;
+
+// A long title is set smaller rather than cut.
+double fitted(std::string const& text, Face face, double height, double width)
+{
+    double const needed = widthOf(text, face, height);
+    return needed <= width ? height : height * width / needed;
+}
+
+char32_t metronomeNote(NoteValue value)
+{
+    switch (value.halvings) {
+    case 0:
+        return glyph::metNoteWhole;
+    case 1:
+        return glyph::metNoteHalfUp;
+    case 3:
+        return glyph::metNote8thUp;
+    case 4:
+        return glyph::metNote16thUp;
+    default:
+        return glyph::metNoteQuarterUp;
+    }
+}
+
+std::string beatsText(double beats)
+{
+    double const rounded = std::round(beats * 10) / 10;
+    std::string text = std::to_string(static_cast<int>(rounded));
+    int const tenth = static_cast<int>(std::lround(rounded * 10)) % 10;
+    return tenth == 0 ? text : text + '.' + std::to_string(tenth);
+}
+
+std::string capitalised(std::string text)
+{
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+// "Jig" and the metronome mark.
+void drawTempo(Pen& pen, tune::Tune const& tune, double baseline)
+{
+    double x = 0;
+    std::string const rhythm = capitalised(tune.rhythm);
+    if (!rhythm.empty()) {
+        pen.words(rhythm, {x, baseline}, lineHeight, Face::Bold);
+        x += widthOf(rhythm, Face::Bold, lineHeight) + 0.9;
+    }
+    constexpr double scale = 0.62;
+    tune::Tempo const tempo = tune::tempoOf(tune);
+    NoteValue const beat = nearestValue(tempo.beat);
+    char32_t const note = metronomeNote(beat);
+    pen.glyph(note, {x, baseline - 0.3}, Ink::Words, scale);
+    x += scale * advanceOf(pen.font(), note) + 0.1;
+    for (int dot = 0; dot < beat.dots; ++dot) {
+        pen.glyph(glyph::metAugmentationDot, {x, baseline - 0.3}, Ink::Words, scale);
+        x += scale * advanceOf(pen.font(), glyph::metAugmentationDot) + 0.1;
+    }
+    pen.words(" = " + beatsText(tempo.beatsPerMinute), {x, baseline}, lineHeight, Face::Roman);
+}
+
+std::string originLine(tune::Tune const& tune)
+{
+    if (tune.composer.empty()) return tune.origin;
+    if (tune.origin.empty()) return tune.composer;
+    return tune.composer + " (" + tune.origin + ")";
+}
+
+void drawSetup(Pen& pen, std::string const& setup, double baseline)
+{
+    if (setup.empty()) return;
+    constexpr double padding = 0.45;
+    double const width = widthOf(setup, Face::SansBold, smallHeight);
+    pen.words(setup, {padding, baseline}, smallHeight, Face::SansBold, Anchor::Left,
+              Ink::Lever);
+    pen.frame(
+        {0, baseline - 0.72 * smallHeight - padding, width + 2 * padding, baseline + padding},
+        0.13, Ink::Lever);
+}
+
+} // namespace
+
+double drawHeading(Pen& pen, Score const& score, double width)
+{
+    tune::Tune const& tune = score.tune;
+    double const title = fitted(tune.title, Face::Bold, titleHeight, width);
+    double y = 0.72 * titleHeight;
+    pen.words(tune.title, {width / 2, y}, title, Face::Bold, Anchor::Centre);
+    if (!tune.otherTitles.empty()) {
+        std::string const& other = tune.otherTitles.front();
+        y += 1.35 * subtitleHeight;
+        pen.words(other, {width / 2, y}, fitted(other, Face::Italic, subtitleHeight, width),
+                  Face::Italic, Anchor::Centre);
+    }
+    y += 3.0;
+    drawTempo(pen, tune, y);
+    pen.words(originLine(tune), {width, y}, lineHeight, Face::Italic, Anchor::Right);
+    if (!score.setupLine.empty() || !score.harpLine.empty()) {
+        y += 2.7;
+        drawSetup(pen, score.setupLine, y);
+        pen.words(score.harpLine, {width, y}, smallHeight, Face::Sans, Anchor::Right,
+                  Ink::Quiet);
+    }
+    return y + 0.6;
+}
+
+double drawRunningHead(Pen& pen, Score const& score, int page, double width)
+{
+    double const y = 0.72 * smallHeight;
+    pen.words(score.tune.title, {0, y}, smallHeight, Face::Italic, Anchor::Left, Ink::Quiet);
+    pen.words(std::to_string(page), {width, y}, smallHeight, Face::Roman, Anchor::Right,
+              Ink::Quiet);
+    return y + 0.4;
+}
+
+double drawFoot(Pen& pen, Score const& score, double width)
+{
+    std::vector<std::string> lines = score.footLines;
+    if (!score.caution.empty()) lines.push_back(score.caution);
+    double y = 0;
+    for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
+        bool const caution = line == lines.rbegin() && !score.caution.empty();
+        pen.words(*line, {width / 2, y}, fitted(*line, Face::Italic, footHeight, width),
+                  Face::Italic, Anchor::Centre, caution ? Ink::Caution : Ink::Quiet);
+        y -= 1.35 * footHeight;
+    }
+    return -y;
+}
+
+} // namespace sheet

@@ -1,0 +1,164 @@
+#include "core/sheet/lefthand.h"
+
+#include <algorithm>
+
+namespace sheet {
+
+using arrange::ArrangedPosition;
+using arrange::Arrangement;
+using arrange::VoicedNote;
+using music::Length;
+
+namespace {
+
+int passOf(ArrangedPosition const& position) { return position.position.played.front().pass; }
+
+std::vector<int> positionsOfBar(Arrangement const& arrangement, int bar)
+{
+    std::vector<int> found;
+    for (std::size_t i = 0; i < arrangement.positions.size(); ++i)
+        if (arrangement.positions[i].position.bar == bar) found.push_back(static_cast<int>(i));
+    return found;
+}
+
+ArrangedPosition const& at(Arrangement const& arrangement, int position)
+{
+    return arrangement.positions[static_cast<std::size_t>(position)];
+}
+
+int firstPass(Arrangement const& arrangement, std::vector<int> const& positions)
+{
+    int first = passOf(at(arrangement, positions.front()));
+    for (int p : positions) first = std::min(first, passOf(at(arrangement, p)));
+    return first;
+}
+
+// What the left hand plucks at one moment of a bar.
+struct Pluck {
+    Length at;
+    Length held;
+    std::vector<music::Pitch> pitches;
+    std::vector<int> fingers;
+    bool rolled = false;
+    int position = 0;
+};
+
+void add(Pluck& pluck, VoicedNote const& note, music::Pitch pitch)
+{
+    auto const place =
+        std::find_if(pluck.pitches.begin(), pluck.pitches.end(), [pitch](music::Pitch other) {
+            return music::diatonicStep(other) > music::diatonicStep(pitch);
+        });
+    pluck.fingers.insert(pluck.fingers.begin() + (place - pluck.pitches.begin()), note.finger);
+    pluck.pitches.insert(place, pitch);
+    pluck.held = std::max(pluck.held, note.held);
+}
+
+std::vector<Pluck> plucks(Arrangement const& arrangement, int bar)
+{
+    std::vector<Pluck> out;
+    for (int index : printedPositions(arrangement, bar)) {
+        ArrangedPosition const& arranged = at(arrangement, index);
+        for (VoicedNote const& note : arranged.voicing.notes) {
+            Length const place = arranged.position.at + note.at;
+            if (out.empty() || out.back().at != place)
+                out.push_back({place, {}, {}, {}, arranged.voicing.rolled, index});
+            music::Moment const moment = arranged.position.played.front().at + note.at;
+            add(out.back(), note,
+                harp::pitchAt(arrangement.harp, arrangement.levers, note.string, moment));
+        }
+    }
+    return out;
+}
+
+void addRests(StaffBar& bar, Length from, Length to, tune::Bar const& written)
+{
+    for (Piece const& piece : restPieces(written.upbeat + from, to - from, written.meter)) {
+        StaffNote rest;
+        rest.at = piece.at - written.upbeat;
+        rest.value = piece.value;
+        rest.length = lengthOf(piece.value);
+        bar.notes.push_back(std::move(rest));
+    }
+}
+
+void addNotes(StaffBar& bar, Pluck const& pluck, Length length, tune::Bar const& written)
+{
+    auto const pieces = notePieces(written.upbeat + pluck.at, length, written.meter);
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        StaffNote note;
+        note.at = pieces[i].at - written.upbeat;
+        note.value = pieces[i].value;
+        note.length = lengthOf(note.value);
+        note.pitches = pluck.pitches;
+        note.position = pluck.position;
+        note.tied = i + 1 < pieces.size();
+        if (i == 0) {
+            note.fingers = pluck.fingers;
+            note.rolled = pluck.rolled && pluck.pitches.size() > 1;
+        }
+        bar.notes.push_back(std::move(note));
+    }
+}
+
+// A full bar's rest is one sign in its middle; a pick-up's is spelt out.
+StaffBar emptyBar(tune::Bar const& written)
+{
+    StaffBar bar;
+    if (written.length < music::barLength(written.meter)) {
+        addRests(bar, {}, written.length, written);
+        return bar;
+    }
+    StaffNote rest;
+    rest.length = written.length;
+    rest.value = {0, 0};
+    rest.fillsBar = true;
+    bar.notes.push_back(std::move(rest));
+    return bar;
+}
+
+} // namespace
+
+std::vector<int> printedPositions(Arrangement const& arrangement, int bar)
+{
+    std::vector<int> positions = positionsOfBar(arrangement, bar);
+    if (positions.empty()) return positions;
+    int const first = firstPass(arrangement, positions);
+    std::erase_if(positions, [&](int p) { return passOf(at(arrangement, p)) != first; });
+    std::stable_sort(positions.begin(), positions.end(), [&](int a, int b) {
+        return at(arrangement, a).position.at < at(arrangement, b).position.at;
+    });
+    return positions;
+}
+
+bool laterPassesDiffer(Arrangement const& arrangement, int bar)
+{
+    auto const same = [&](int a, int b) {
+        return at(arrangement, a).position.at == at(arrangement, b).position.at &&
+               at(arrangement, a).voicing == at(arrangement, b).voicing;
+    };
+    std::vector<int> const shown = printedPositions(arrangement, bar);
+    std::vector<int> const all = positionsOfBar(arrangement, bar);
+    return std::any_of(all.begin(), all.end(), [&](int p) {
+        return std::none_of(shown.begin(), shown.end(), [&](int s) { return same(p, s); });
+    });
+}
+
+StaffBar leftBar(Arrangement const& arrangement, int index)
+{
+    tune::Bar const& written = arrangement.tune.bars[static_cast<std::size_t>(index)];
+    std::vector<Pluck> const all = plucks(arrangement, index);
+    if (all.empty()) return emptyBar(written);
+    StaffBar bar;
+    Length done;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (all[i].at > done) addRests(bar, done, all[i].at, written);
+        Length const next = i + 1 < all.size() ? all[i + 1].at : written.length;
+        done = std::min(all[i].at + all[i].held, next);
+        addNotes(bar, all[i], done - all[i].at, written);
+    }
+    if (done < written.length) addRests(bar, done, written.length, written);
+    return bar;
+}
+
+} // namespace sheet

@@ -1,0 +1,78 @@
+#include "core/sheet/levercues.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <string>
+#include <tuple>
+
+namespace sheet {
+
+using arrange::Arrangement;
+using music::Length;
+
+namespace {
+
+tune::PlayedBar const& playedBar(Arrangement const& arrangement, int index)
+{
+    return arrangement.playing.bars[static_cast<std::size_t>(index)];
+}
+
+std::set<int> passesOf(Arrangement const& arrangement, int bar)
+{
+    std::set<int> passes;
+    for (tune::PlayedBar const& played : arrangement.playing.bars)
+        if (played.bar == bar) passes.insert(played.pass);
+    return passes;
+}
+
+std::string accidentalSign(int alter)
+{
+    if (alter == 0) return "♮";
+    std::string sign;
+    for (int i = 0; i < std::abs(alter); ++i) sign += alter > 0 ? "♯" : "♭";
+    return sign;
+}
+
+std::string cueText(harp::Harp const& harp, harp::Flip const& flip)
+{
+    music::Pitch const now = harp::sounding(harp.string(flip.string), flip.to);
+    return std::to_string(harp::harpOctave(now)) +
+           music::plain(music::PitchName{now.letter, 0}) + accidentalSign(now.alter);
+}
+
+std::string passText(std::set<int> const& some, std::set<int> const& all)
+{
+    if (some == all) return "";
+    std::string text;
+    for (int pass : some) text += (text.empty() ? " (" : ", ") + std::to_string(pass) + '.';
+    return text + " time)";
+}
+
+} // namespace
+
+std::vector<Label> leverCues(Arrangement const& arrangement, int bar)
+{
+    using Change = std::tuple<Length, int, harp::Lever>; // when, which string, to what
+    std::map<Change, std::set<int>> passes;
+    std::map<Change, std::string> texts;
+    for (harp::Flip const& flip : arrangement.levers.flips) {
+        tune::PlayedBar const& played = playedBar(arrangement, flip.playedBar);
+        if (played.bar != bar) continue;
+        Change const change{flip.at - played.at, flip.string, flip.to};
+        passes[change].insert(played.pass);
+        texts[change] = cueText(arrangement.harp, flip);
+    }
+    std::set<int> const all = passesOf(arrangement, bar);
+    std::vector<Label> cues;
+    for (auto const& [change, text] : texts) {
+        std::string const shown = text + passText(passes[change], all);
+        if (!cues.empty() && cues.back().at == std::get<Length>(change))
+            cues.back().text += ' ' + shown;
+        else
+            cues.push_back({std::get<Length>(change), shown, std::nullopt});
+    }
+    return cues;
+}
+
+} // namespace sheet

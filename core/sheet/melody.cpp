@@ -1,0 +1,97 @@
+#include "core/sheet/melody.h"
+
+#include <algorithm>
+
+namespace sheet {
+
+using music::Length;
+using music::Rational;
+
+namespace {
+
+tune::Tuplet const* tupletAt(tune::Bar const& bar, int note)
+{
+    auto const found =
+        std::find_if(bar.tuplets.begin(), bar.tuplets.end(),
+                     [note](tune::Tuplet t) { return t.first <= note && note <= t.last; });
+    return found == bar.tuplets.end() ? nullptr : &*found;
+}
+
+StaffNote printed(tune::Note const& note)
+{
+    StaffNote out;
+    out.at = note.at;
+    out.length = note.length;
+    out.pitches = note.pitches;
+    out.graces = note.graces;
+    out.marks = note.marks;
+    out.tied = note.tied;
+    out.hidden = note.hidden;
+    out.beamBroken = note.beamBroken;
+    return out;
+}
+
+// The signs of one note: one where a single value shows its length, else several, tied.
+std::vector<StaffNote> signs(tune::Bar const& bar, int index)
+{
+    tune::Note const& note = bar.notes[static_cast<std::size_t>(index)];
+    StaffNote whole = printed(note);
+    if (tune::Tuplet const* const tuplet = tupletAt(bar, index)) {
+        Length const written = note.length * Rational(tuplet->actual, tuplet->normal);
+        whole.value = valueOf(written).value_or(nearestValue(written));
+        return {whole};
+    }
+    if (whole.isRest() && note.length >= music::barLength(bar.meter)) {
+        whole.value = {0, 0};
+        whole.fillsBar = true;
+        return {whole};
+    }
+    if (auto const value = valueOf(note.length)) {
+        whole.value = *value;
+        return {whole};
+    }
+    auto const pieces = whole.isRest()
+                            ? restPieces(bar.upbeat + note.at, note.length, bar.meter)
+                            : notePieces(bar.upbeat + note.at, note.length, bar.meter);
+    std::vector<StaffNote> out;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        StaffNote part = whole;
+        part.at = pieces[i].at - bar.upbeat;
+        part.value = pieces[i].value;
+        part.length = lengthOf(part.value);
+        part.tied = whole.tied || (!whole.isRest() && i + 1 < pieces.size());
+        if (i > 0) {
+            part.graces.clear();
+            part.marks.clear();
+            part.beamBroken = false;
+        }
+        out.push_back(std::move(part));
+    }
+    return out;
+}
+
+} // namespace
+
+StaffBar melodyBar(tune::Tune const& tune, int index,
+                   std::vector<arrange::NoteFingers> const& fingers)
+{
+    tune::Bar const& bar = tune.bars[static_cast<std::size_t>(index)];
+    StaffBar out;
+    std::vector<int> firstSign; // of each note
+    for (int note = 0; note < static_cast<int>(bar.notes.size()); ++note) {
+        firstSign.push_back(static_cast<int>(out.notes.size()));
+        for (StaffNote& sign : signs(bar, note)) out.notes.push_back(std::move(sign));
+    }
+    for (tune::Tuplet tuplet : bar.tuplets) {
+        tuplet.first = firstSign[static_cast<std::size_t>(tuplet.first)];
+        tuplet.last = firstSign[static_cast<std::size_t>(tuplet.last)];
+        out.tuplets.push_back(tuplet);
+    }
+    for (arrange::NoteFingers const& note : fingers)
+        if (note.bar == index && note.note < static_cast<int>(firstSign.size()))
+            out.notes[static_cast<std::size_t>(firstSign[static_cast<std::size_t>(note.note)])]
+                .fingers = note.fingers;
+    return out;
+}
+
+} // namespace sheet

@@ -1,0 +1,13 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+#include "core/sheet/score.h"
+
+namespace sheet {
+
+// One written bar of the tune as it is printed: lengths as written, with ties where one sign
+// cannot show them. `fingers` may hold any bars; those of this one are used.
+StaffBar melodyBar(tune::Tune const& tune, int bar,
+                   std::vector<arrange::NoteFingers> const& fingers);
+
+} // namespace sheet

@@ -1,0 +1,65 @@
+#pragma once
+
+#include "core/sheet/accidentals.h"
+#include "core/sheet/beams.h"
+#include "core/sheet/musicfont.h"
+#include "core/sheet/score.h"
+#include "core/sheet/staffplace.h"
+#include "core/sheet/stems.h"
+
+#include <optional>
+#include <vector>
+
+namespace sheet {
+
+// One notehead of a chord. Horizontal places count in spaces from the left edge of the chord's
+// main row of noteheads.
+struct SetHead {
+    music::Pitch pitch;
+    int step = 0;                  // half spaces above the middle line
+    double dx = 0;                 // displaced beside its neighbour a second away
+    std::optional<int> accidental; // alteration to print
+    double accidentalDx = 0;
+    int dotStep = 0; // where its dot stands: always in a space
+};
+
+// A sign made ready for its place on the line: everything but where on the line it stands and
+// how long a beamed stem is.
+struct SetNote {
+    StaffNote what;
+    std::vector<SetHead> heads; // lowest first
+    Stem stem = Stem::Up;
+    std::optional<int> beam; // index into SetBar::beams
+    char32_t head = 0;       // the notehead or rest glyph
+    double left = 0;         // reach to the left of its place, positive
+    double right = 0;        // reach to the right
+    double rollDx = 0;       // centre of the wiggle
+    double gracesLeft = 0;   // where grace notes begin, left of everything else
+};
+
+struct SetBeam {
+    BeamGroup group;
+    std::vector<BeamRun> runs;
+};
+
+struct SetBar {
+    Clef clef = Clef::Treble;
+    std::vector<SetNote> notes;
+    std::vector<SetBeam> beams;
+    std::vector<tune::Tuplet> tuplets;
+};
+
+char32_t noteheadFor(NoteValue value);
+char32_t restFor(NoteValue value);
+char32_t flagFor(NoteValue value, Stem stem);
+char32_t accidentalFor(int alter);
+inline bool hasStem(NoteValue value) { return value.halvings > 0; }
+
+// Width from one grace note to the next, and of a whole group before its note.
+double graceStep(MusicFont const& font);
+
+// `tiedOver`: pitches that a tie carries in from the bar before; they need no accidental.
+SetBar setBar(StaffBar const& bar, tune::Bar const& written, Clef clef,
+              std::vector<music::Pitch> const& tiedOver, MusicFont const& font);
+
+} // namespace sheet

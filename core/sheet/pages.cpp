@@ -1,0 +1,49 @@
+#include "core/sheet/pages.h"
+
+#include <cstddef>
+#include <limits>
+
+namespace sheet {
+
+namespace {
+
+constexpr double newPage = 100;        // fewest pages come first
+constexpr double breakInsidePart = 10; // then no turn inside a part
+constexpr double tooTall = 1e6;        // a system that does not fit alone
+constexpr double emptiness = 5;        // then even pages
+
+} // namespace
+
+std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom const& room)
+{
+    std::size_t const count = systems.size();
+    std::vector<double> best(count + 1, std::numeric_limits<double>::infinity());
+    std::vector<std::size_t> from(count + 1, 0);
+    best[0] = 0;
+    for (std::size_t first = 0; first < count; ++first) {
+        double used = 0;
+        for (std::size_t end = first + 1; end <= count; ++end) {
+            used += systems[end - 1].height + (end > first + 1 ? room.leastGap : 0);
+            bool const last = end == count;
+            double const available =
+                (first == 0 ? room.firstPage : room.page) - (last ? room.foot : 0);
+            bool const fits = used <= available;
+            if (!fits && end > first + 1 && !last) break;
+            if (!fits && end > first + 1) continue;
+            double const white = fits ? (available - used) / available : 0;
+            double cost = best[first] + newPage + emptiness * white * white;
+            if (!fits) cost += tooTall;
+            if (!last && !systems[end].beginsPart) cost += breakInsidePart;
+            if (cost < best[end]) {
+                best[end] = cost;
+                from[end] = first;
+            }
+        }
+    }
+    std::vector<int> starts;
+    for (std::size_t end = count; end > 0; end = from[end])
+        starts.insert(starts.begin(), static_cast<int>(from[end]));
+    return starts;
+}
+
+} // namespace sheet

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <vector>
+
+namespace sheet {
+
+// One system as the choice of page ends sees it, in any one unit.
+struct SystemHeight {
+    double height = 0;
+    bool beginsPart = false;
+};
+
+struct PageRoom {
+    double firstPage = 0; // room for systems under the heading
+    double page = 0;      // room on every later page
+    double foot = 0;      // taken from the last page
+    double leastGap = 0;  // between two systems
+};
+
+// First system of every page. As few pages as can be; among those, breaks where a part begins,
+// then pages evenly full. Exact, by dynamic programming.
+std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom const& room);
+
+} // namespace sheet

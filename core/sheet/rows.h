@@ -1,0 +1,48 @@
+#pragma once
+
+#include "core/sheet/pen.h"
+#include "core/sheet/score.h"
+
+#include <vector>
+
+namespace sheet {
+
+// Words that stand in a row above or below a staff.
+struct PlacedLabel {
+    Label label;
+    double x = 0; // left edge, or the middle for lever cues
+    int bar = 0;
+};
+
+struct RowStyle {
+    Face face = Face::Roman;
+    double height = 2;
+    Ink ink = Ink::Words;
+};
+
+// One baseline for the whole row: above all that the pen has drawn under it, and at least so
+// far from the staff.
+void drawRowAbove(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle const& style,
+                  double gap, double leastAboveStaff);
+void drawRowBelow(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle const& style,
+                  double gap, double leastBelowStaff);
+
+// Lever changes: bold in a box below the upper staff, each under its moment, moved right where
+// two would touch.
+void drawLeverCues(Pen& pen, std::vector<PlacedLabel> const& cues);
+
+// Bracket of a first or second ending over some bars of one line.
+struct EndingBracket {
+    double left = 0;
+    double right = 0;
+    std::string text;   // "1.", empty where it goes on from the line before
+    bool opens = true;  // a hook at its left
+    bool closes = true; // a hook at its right
+    int bar = 0;
+};
+void drawEndings(Pen& pen, std::vector<EndingBracket> const& endings);
+
+// A part's letter in a box, its left edge at x, above what is drawn there.
+void drawPartLetter(Pen& pen, std::string const& letter, double x);
+
+} // namespace sheet

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "core/music/pitch.h"
+#include "core/music/time.h"
+#include "core/sheet/drawing.h"
+#include "core/sheet/durations.h"
+#include "core/tune/tune.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheet {
+
+// One sign on a staff: note, chord or rest, as it will be printed.
+struct StaffNote {
+    music::Length at; // from the start of its bar
+    music::Length length;
+    NoteValue value;
+    std::vector<music::Pitch> pitches; // lowest first; none: a rest
+    std::vector<int> fingers;          // one for each pitch, or none
+    std::vector<music::Pitch> graces;
+    std::vector<std::string> marks;
+    bool tied = false;     // every pitch sounds on into the next sign that has it
+    bool hidden = false;   // a rest that is not printed
+    bool fillsBar = false; // a rest of a whole bar, set in its middle
+    bool beamBroken = false;
+    bool rolled = false;
+    std::optional<int> position; // index into Arrangement::positions
+
+    bool isRest() const { return pitches.empty(); }
+};
+
+// One bar of one staff.
+struct StaffBar {
+    std::vector<StaffNote> notes;
+    std::vector<tune::Tuplet> tuplets; // indices into notes
+};
+
+// Words that belong to a place in a bar.
+struct Label {
+    music::Length at;
+    std::string text;
+    std::optional<int> position;
+};
+
+// One bar of the sheet: what stands on its staves, over, between and under them. What the tune
+// says of the bar (key, meter, repeats, endings) is read from the tune.
+struct SheetBar {
+    StaffBar upper;
+    StaffBar lower; // empty on single-staff sheets
+    std::vector<Label> chords;
+    std::vector<Label> annotations;
+    std::vector<Label> leverCues;
+    std::vector<Label> labels; // under the lowest staff
+};
+
+// All that a sheet shows, before it is set on paper. Heading lines may be empty.
+struct Score {
+    tune::Tune tune;
+    bool grand = true; // two staves, else one
+    std::vector<SheetBar> bars;
+    std::string harpLine;
+    std::string setupLine;
+    std::vector<std::string> footLines; // remarks before the caution
+    std::string caution;
+};
+
+} // namespace sheet

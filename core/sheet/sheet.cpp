@@ -1,0 +1,140 @@
+#include "core/sheet/sheet.h"
+
+#include "core/sheet/engrave.h"
+#include "core/sheet/lefthand.h"
+#include "core/sheet/levercues.h"
+#include "core/sheet/melody.h"
+
+namespace sheet {
+
+namespace {
+
+constexpr char const* caution =
+    "Warm up, keep the hand easy, rest every half hour; if anything hurts, stop and ask your "
+    "teacher or a clinician. Retune only as the maker of your harp allows.";
+constexpr char const* firstPassOnly =
+    "Where the left hand differs from one time through to the next, the first is printed.";
+
+std::string chordText(tune::ChordMark const& mark)
+{
+    std::string const chord = music::shown(mark.chord);
+    return mark.pass && *mark.pass > 1 ? '(' + chord + ')' : chord;
+}
+
+// Two chords at one place, for the first and second time, are printed side by side.
+std::vector<Label> chordLabels(tune::Bar const& bar)
+{
+    std::vector<Label> labels;
+    for (tune::ChordMark const& mark : bar.chords) {
+        if (!labels.empty() && labels.back().at == mark.at)
+            labels.back().text += ' ' + chordText(mark);
+        else
+            labels.push_back({mark.at, chordText(mark), std::nullopt});
+    }
+    return labels;
+}
+
+std::vector<Label> annotationLabels(tune::Bar const& bar)
+{
+    std::vector<Label> labels;
+    for (tune::Annotation const& words : bar.annotations)
+        labels.push_back({words.at, words.text, std::nullopt});
+    return labels;
+}
+
+std::vector<Label> patternLabels(arrange::Arrangement const& arrangement, int bar, bool shown)
+{
+    std::vector<Label> labels;
+    for (int index : printedPositions(arrangement, bar)) {
+        arrange::ArrangedPosition const& position =
+            arrangement.positions[static_cast<std::size_t>(index)];
+        bool const silent = position.voicing.notes.empty();
+        labels.push_back({position.position.at,
+                          shown && !silent ? position.voicing.pattern : std::string{}, index});
+    }
+    return labels;
+}
+
+std::string harpLine(arrange::Arrangement const& arrangement)
+{
+    return std::to_string(arrangement.harp.count()) + " strings · " +
+           music::shown(arrangement.harp.tuning()) + " tuning · level " +
+           std::to_string(arrangement.level.number);
+}
+
+// Tune, chords and annotations: what every sheet has.
+Score leadScore(tune::Tune const& tune, std::vector<arrange::NoteFingers> const& fingers,
+                SheetStyle const& style)
+{
+    Score score;
+    score.tune = tune;
+    score.grand = false;
+    for (int i = 0; i < static_cast<int>(tune.bars.size()); ++i) {
+        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(i)];
+        SheetBar out;
+        out.upper = melodyBar(tune, i, fingers);
+        if (style.chordSymbols) out.chords = chordLabels(bar);
+        out.annotations = annotationLabels(bar);
+        score.bars.push_back(std::move(out));
+    }
+    return score;
+}
+
+void addLeftHand(Score& score, arrange::Arrangement const& arrangement, SheetStyle const& style)
+{
+    bool differs = false;
+    for (int i = 0; i < static_cast<int>(score.bars.size()); ++i) {
+        SheetBar& bar = score.bars[static_cast<std::size_t>(i)];
+        bar.lower = leftBar(arrangement, i);
+        if (!style.fingers)
+            for (StaffNote& note : bar.lower.notes) note.fingers.clear();
+        bar.leverCues = leverCues(arrangement, i);
+        differs = differs || laterPassesDiffer(arrangement, i);
+    }
+    if (differs) score.footLines.push_back(firstPassOnly);
+    score.caution = caution;
+}
+
+void addLabels(Score& score, arrange::Arrangement const& arrangement, bool shown)
+{
+    for (int i = 0; i < static_cast<int>(score.bars.size()); ++i)
+        score.bars[static_cast<std::size_t>(i)].labels = patternLabels(arrangement, i, shown);
+    score.setupLine = harp::setupLine(arrangement.harp, arrangement.levers.setup);
+    score.harpLine = harpLine(arrangement);
+}
+
+tune::Tune withTempo(arrange::Arrangement const& arrangement)
+{
+    tune::Tune tune = arrangement.tune;
+    tune.tempo = arrangement.tempo;
+    return tune;
+}
+
+} // namespace
+
+Document arrangementSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
+                          SheetStyle const& style)
+{
+    Score score = leadScore(
+        withTempo(arrangement),
+        style.fingers ? arrangement.rightFingers : std::vector<arrange::NoteFingers>{}, style);
+    score.grand = true;
+    addLeftHand(score, arrangement, style);
+    addLabels(score, arrangement, style.patternLabels);
+    return engraved(score, font, style);
+}
+
+Document patternSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
+                      SheetStyle const& style)
+{
+    Score score = leadScore(withTempo(arrangement), {}, style);
+    addLabels(score, arrangement, true);
+    return engraved(score, font, style);
+}
+
+Document leadSheet(tune::Tune const& tune, MusicFont const& font, SheetStyle const& style)
+{
+    return engraved(leadScore(tune, {}, style), font, style);
+}
+
+} // namespace sheet

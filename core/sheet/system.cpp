@@ -1,0 +1,326 @@
+#include "core/sheet/system.h"
+
+#include "core/sheet/attachments.h"
+#include "core/sheet/geometry.h"
+#include "core/sheet/glyphs.h"
+#include "core/sheet/rows.h"
+#include "core/sheet/ties.h"
+
+#include <algorithm>
+
+namespace sheet {
+
+using music::Length;
+
+namespace {
+
+constexpr double beforeClef = 0.6;
+
+std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+bool showsMeter(SetScore const& score, int firstBar)
+{
+    return firstBar == 0 || changeAt(score, firstBar).meter;
+}
+
+// Where the parts of a line's head stand.
+struct Head {
+    double clef = beforeClef;
+    double key = 0;
+    double meter = 0;
+    double repeat = 0; // bar line of a repeat that opens here
+    double end = 0;    // where the music begins
+};
+
+Head headOf(SetScore const& score, int firstBar)
+{
+    MusicFont const& font = *score.font;
+    tune::Bar const& bar = score.bar(firstBar);
+    Head head;
+    double x = head.clef +
+               std::max(clefWidth(Clef::Treble, font), clefWidth(Clef::Bass, font)) +
+               geometry::afterClef;
+    head.key = x;
+    if (double const width = keySignWidth({music::signature(bar.key), 0}, font); width > 0)
+        x += width + geometry::afterSignature;
+    head.meter = x;
+    if (showsMeter(score, firstBar))
+        x += meterWidth(bar.meter, font) + geometry::afterSignature;
+    head.repeat = x;
+    if (bar.repeatOpens) x += barLineShape(nullptr, &bar, font).width + geometry::afterBarLine;
+    head.end = x + 0.2;
+    return head;
+}
+
+// A line being set: its places are fixed, its drawing grows staff by staff.
+class LineSetting {
+public:
+    LineSetting(SetScore const& score, BarRange range, double width, double mostStretch)
+        : m_score(score), m_range(range), m_columns(lineColumns(score, range)),
+          m_head(headOf(score, range.first))
+    {
+        double const room = width - m_head.end - m_columns.closing;
+        double const stretch = std::min(stretchFor(m_columns.row, room), mostStretch);
+        m_x = columnsAt(m_columns.row, stretch);
+        for (double& x : m_x) x += m_head.end;
+        m_width = m_x.back() + m_columns.closing;
+    }
+
+    System set();
+
+private:
+    MusicFont const& font() const { return *m_score.font; }
+    int count() const { return m_range.end - m_range.first; }
+    tune::Bar const& bar(int i) const { return m_score.bar(m_range.first + i); }
+    SheetBar const& what(int i) const { return m_score.score->bars[at(m_range.first + i)]; }
+    LineColumns::OfBar const& columns(int i) const { return m_columns.bars[at(i)]; }
+    double endOf(int i) const { return m_x[at(columns(i).endColumn)]; }
+    double startOf(int i) const;     // right of the bar line before
+    double borderAfter(int i) const; // width of the bar line behind a bar
+    double xAt(int i, Length moment) const;
+
+    StaffLine staffLine(std::vector<SetBar> const& bars) const;
+    void drawHead(Pen& pen, Clef clef) const;
+    void drawStaff(Pen& pen, std::vector<SetBar> const& bars, Clef clef) const;
+    void drawAbove(Pen& pen) const;
+    std::vector<PlacedLabel> placed(std::vector<Label> SheetBar::*row) const;
+    std::vector<EndingBracket> endings() const;
+    void drawBarLines(Pen& pen, std::vector<double> const& staves) const;
+    std::vector<Area> areas(double top, double bottom) const;
+
+    SetScore const& m_score;
+    BarRange m_range;
+    LineColumns m_columns;
+    Head m_head;
+    std::vector<double> m_x;
+    double m_width = 0;
+};
+
+double LineSetting::startOf(int i) const
+{
+    if (i == 0) return m_head.end - geometry::afterBarLine;
+    return endOf(i - 1) + borderAfter(i - 1) +
+           changeWidth(changeAt(m_score, m_range.first + i), font());
+}
+
+double LineSetting::borderAfter(int i) const
+{
+    return barLineShape(&bar(i), i + 1 < count() ? &bar(i + 1) : nullptr, font()).width;
+}
+
+// Between two columns time runs evenly.
+double LineSetting::xAt(int i, Length moment) const
+{
+    LineColumns::OfBar const& of = columns(i);
+    int const column = columnOf(of, moment);
+    std::size_t const index = at(column - of.firstColumn);
+    Length const from = of.moments[index];
+    Length const to = index + 1 < of.moments.size() ? of.moments[index + 1] : bar(i).length;
+    if (to <= from) return m_x[at(column)];
+    double const share = std::clamp(((moment - from) / (to - from)).toDouble(), 0.0, 1.0);
+    return m_x[at(column)] + share * (m_x[at(column) + 1] - m_x[at(column)]);
+}
+
+StaffLine LineSetting::staffLine(std::vector<SetBar> const& bars) const
+{
+    StaffLine line;
+    for (int i = 0; i < count(); ++i) {
+        SetBar const& set = bars[at(m_range.first + i)];
+        BarPlace place{startOf(i), endOf(i), {}};
+        for (SetNote const& note : set.notes)
+            place.x.push_back(m_x[at(columnOf(columns(i), note.what.at))]);
+        line.bars.push_back(set);
+        line.places.push_back(std::move(place));
+        line.indices.push_back(m_range.first + i);
+    }
+    return line;
+}
+
+void LineSetting::drawHead(Pen& pen, Clef clef) const
+{
+    double const thickness = engravingOf(font(), "staffLineThickness", 0.13);
+    for (int line = 0; line < 5; ++line)
+        pen.line({0, double(line)}, {m_width, double(line)}, thickness, Ink::Staff);
+    drawClef(pen, clef, m_head.clef);
+    drawKeySign(pen, {music::signature(bar(0).key), 0}, clef, m_head.key);
+    if (showsMeter(m_score, m_range.first)) drawMeter(pen, bar(0).meter, m_head.meter);
+    for (int i = 0; i < count(); ++i)
+        drawChange(pen, changeAt(m_score, m_range.first + i + 1), clef,
+                   endOf(i) + borderAfter(i));
+}
+
+void LineSetting::drawStaff(Pen& pen, std::vector<SetBar> const& bars, Clef clef) const
+{
+    drawHead(pen, clef);
+    StaffLine const line = staffLine(bars);
+    std::vector<std::vector<DrawnBeam>> beams;
+    for (int i = 0; i < count(); ++i)
+        beams.push_back(
+            drawNotes(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)]));
+    bool const upper = clef == Clef::Treble;
+    drawTies(pen, line,
+             upper ? m_score.tiedIntoUpper[at(m_range.first)] : std::vector<music::Pitch>{});
+    for (int i = 0; i < count(); ++i)
+        drawTuplets(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)],
+                    beams[at(i)]);
+    for (int i = 0; i < count(); ++i)
+        drawMarks(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)]);
+    for (int i = 0; i < count(); ++i)
+        drawFingers(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)],
+                    upper ? FingerSide::Above : FingerSide::Below);
+    pen.belongTo({});
+}
+
+std::vector<PlacedLabel> LineSetting::placed(std::vector<Label> SheetBar::*row) const
+{
+    std::vector<PlacedLabel> out;
+    for (int i = 0; i < count(); ++i)
+        for (Label const& label : what(i).*row)
+            out.push_back({label, xAt(i, label.at), m_range.first + i});
+    return out;
+}
+
+// The ending a bar belongs to runs from the bar that names it to the one that closes it.
+std::vector<EndingBracket> LineSetting::endings() const
+{
+    std::vector<EndingBracket> out;
+    bool open = false;
+    for (int b = 0; b < m_range.end; ++b) {
+        tune::Bar const& here = m_score.bar(b);
+        bool const begins = !here.endings.empty();
+        open = open || begins;
+        if (!open) continue;
+        int const i = b - m_range.first;
+        bool const next = b + 1 < m_score.count() && !m_score.bar(b + 1).endings.empty();
+        bool const ends =
+            here.endingCloses || here.repeatCloses || next || b + 1 == m_score.count();
+        if (i >= 0) {
+            if (begins || out.empty() || out.back().closes) {
+                std::string text;
+                for (int number : here.endings)
+                    text += (text.empty() ? "" : ", ") + std::to_string(number) + ".";
+                double const left = startOf(i) + (i == 0 ? 0.0 : 0.2);
+                out.push_back({left, 0, text, begins, false, b});
+            }
+            out.back().right = endOf(i) + borderAfter(i);
+            out.back().closes =
+                ends && (here.repeatCloses || here.closes != tune::BarLine::Single);
+        }
+        if (ends) open = false;
+    }
+    return out;
+}
+
+void LineSetting::drawAbove(Pen& pen) const
+{
+    drawRowAbove(pen, placed(&SheetBar::annotations),
+                 {Face::Italic, geometry::annotationHeight, Ink::Words}, geometry::markGap,
+                 geometry::chordAboveStaff);
+    drawRowAbove(pen, placed(&SheetBar::chords),
+                 {Face::Bold, geometry::chordHeight, Ink::Chord}, geometry::chordGap,
+                 geometry::chordAboveStaff);
+    drawEndings(pen, endings());
+    for (int i = 0; i < count(); ++i) {
+        if (bar(i).part.empty()) continue;
+        pen.belongTo(m_range.first + i);
+        drawPartLetter(pen, bar(i).part, i == 0 ? 0 : endOf(i - 1));
+    }
+    pen.belongTo({});
+    int const number = bar(0).number;
+    if (m_range.first > 0 && number > 0) {
+        double const width = 2.4;
+        double const roof = std::min(pen.reach().top(-0.2, width, 0), -1.0);
+        pen.words(std::to_string(number), {0, roof - geometry::markGap},
+                  geometry::barNumberHeight, Face::Italic, Anchor::Left, Ink::Quiet);
+    }
+}
+
+void LineSetting::drawBarLines(Pen& pen, std::vector<double> const& staves) const
+{
+    for (int i = 0; i < count(); ++i) {
+        pen.belongTo(m_range.first + i);
+        tune::Bar const* const next = i + 1 < count() ? &bar(i + 1) : nullptr;
+        drawBarLine(pen, barLineShape(&bar(i), next, font()), endOf(i), staves);
+    }
+    pen.belongTo({});
+    if (bar(0).repeatOpens)
+        drawBarLine(pen, barLineShape(nullptr, &bar(0), font()), m_head.repeat, staves);
+    if (staves.size() < 2) return;
+    double const thickness = engravingOf(font(), "thinBarlineThickness", 0.16);
+    double const overhang = engravingOf(font(), "staffLineThickness", 0.13) / 2;
+    pen.line({thickness / 2, staves.front() - overhang},
+             {thickness / 2, staves.back() + 4 + overhang}, thickness);
+    double const scale = (staves.back() + 4) / boxOf(font(), glyph::brace).top;
+    double const width = scale * boxOf(font(), glyph::brace).right;
+    pen.glyph(glyph::brace, {-geometry::braceGap - width, staves.back() + 4}, Ink::Music,
+              scale);
+}
+
+std::vector<Area> LineSetting::areas(double top, double bottom) const
+{
+    std::vector<Area> out;
+    for (int i = 0; i < count(); ++i)
+        out.push_back({{i == 0 ? 0 : endOf(i - 1), top},
+                       {endOf(i), bottom},
+                       m_range.first + i,
+                       std::nullopt});
+    for (int i = 0; i < count(); ++i) {
+        std::vector<Label> const& labels = what(i).labels;
+        for (std::size_t l = 0; l < labels.size(); ++l) {
+            double const left = l == 0 ? out[at(i)].topLeft.x : xAt(i, labels[l].at) - 0.6;
+            double const right =
+                l + 1 < labels.size() ? xAt(i, labels[l + 1].at) - 0.6 : endOf(i);
+            out.push_back(
+                {{left, top}, {right, bottom}, m_range.first + i, labels[l].position});
+        }
+    }
+    return out;
+}
+
+System LineSetting::set()
+{
+    bool const grand = m_score.score->grand;
+    Pen pen(font());
+    drawStaff(pen, m_score.upper, Clef::Treble);
+    drawAbove(pen);
+    std::vector<double> staves{0};
+    if (grand) {
+        Pen lower(font());
+        drawStaff(lower, m_score.lower, Clef::Bass);
+        drawLeverCues(pen, placed(&SheetBar::leverCues));
+        drawRowBelow(lower, placed(&SheetBar::labels),
+                     {Face::SansBold, geometry::labelHeight, Ink::PatternLabel},
+                     geometry::labelGap, geometry::labelBelowStaff);
+        double const distance =
+            std::max(4 + geometry::leastStaffGap,
+                     distanceBetween(pen.reach(), lower.reach(), geometry::clearBetweenStaves));
+        pen.take(lower, distance);
+        staves.push_back(distance);
+    } else {
+        drawRowBelow(pen, placed(&SheetBar::labels),
+                     {Face::SansBold, geometry::labelHeight, Ink::PatternLabel},
+                     geometry::labelGap, geometry::labelBelowStaff);
+    }
+    drawBarLines(pen, staves);
+    double const top = pen.reach().top(-10, m_width + 10, 0);
+    double const bottom = pen.reach().bottom(-10, m_width + 10, 4);
+    bool const part = bar(0).repeatOpens || !bar(0).part.empty() || m_range.first == 0;
+    return {std::move(pen), top, bottom, areas(top, bottom), m_range, part};
+}
+
+} // namespace
+
+double headWidth(SetScore const& score, int firstBar) { return headOf(score, firstBar).end; }
+
+double systemStretch(SetScore const& score, BarRange range, double width)
+{
+    LineColumns const columns = lineColumns(score, range);
+    return stretchFor(columns.row, width - headWidth(score, range.first) - columns.closing);
+}
+
+System system(SetScore const& score, BarRange range, double width, double mostStretch)
+{
+    return LineSetting(score, range, width, mostStretch).set();
+}
+
+} // namespace sheet

@@ -1,0 +1,89 @@
+#include "core/sheet/ties.h"
+
+#include "core/sheet/pen.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace sheet {
+
+namespace {
+
+// A sign of the line in its order.
+struct Standing {
+    SetNote const* note = nullptr;
+    BarPlace const* place = nullptr;
+    double x = 0;
+    int bar = 0;
+};
+
+std::vector<Standing> inOrder(StaffLine const& line, MusicFont const& font)
+{
+    std::vector<Standing> out;
+    for (std::size_t b = 0; b < line.bars.size(); ++b)
+        for (std::size_t i = 0; i < line.bars[b].notes.size(); ++i) {
+            SetNote const& note = line.bars[b].notes[i];
+            out.push_back({&note, &line.places[b], signX(note, line.places[b], i, font),
+                           line.indices[b]});
+        }
+    return out;
+}
+
+bool curvesUp(SetNote const& note, std::size_t head)
+{
+    if (note.heads.size() == 1) return note.stem == Stem::Down;
+    return 2 * head >= note.heads.size();
+}
+
+std::optional<std::size_t> headOf(SetNote const& note, music::Pitch pitch)
+{
+    for (std::size_t i = 0; i < note.heads.size(); ++i)
+        if (note.heads[i].pitch == pitch) return i;
+    return std::nullopt;
+}
+
+constexpr double clear = 0.12; // between notehead and tie
+constexpr double shortTie = 2.2;
+
+void drawTie(Pen& pen, double left, double right, int step, bool up)
+{
+    double const away = up ? -1.0 : 1.0;
+    double const width = right - left;
+    double const height = std::clamp(0.35 + 0.06 * width, 0.4, 1.0);
+    double const y = yOfStep(step) + away * 0.55;
+    pen.bow({left, y}, {right, y}, away * height);
+}
+
+} // namespace
+
+void drawTies(Pen& pen, StaffLine const& line, std::vector<music::Pitch> const& tiedOver)
+{
+    MusicFont const& font = pen.font();
+    std::vector<Standing> const signs = inOrder(line, font);
+    for (std::size_t i = 0; i < signs.size(); ++i) {
+        Standing const& here = signs[i];
+        double const middle = boxOf(font, here.note->head).right / 2;
+        pen.belongTo(here.bar, here.note->what.position);
+        if (i == 0)
+            for (music::Pitch pitch : tiedOver)
+                if (auto const head = headOf(*here.note, pitch)) {
+                    double const to = here.x + middle;
+                    drawTie(pen, to - shortTie, to, here.note->heads[*head].step,
+                            curvesUp(*here.note, *head));
+                }
+        if (!here.note->what.tied) continue;
+        for (std::size_t h = 0; h < here.note->heads.size(); ++h) {
+            SetHead const& head = here.note->heads[h];
+            double const from = here.x + head.dx + middle + clear;
+            bool const up = curvesUp(*here.note, h);
+            if (i + 1 == signs.size()) {
+                drawTie(pen, from, std::max(here.place->right - clear, from + 1.2), head.step,
+                        up);
+            } else if (headOf(*signs[i + 1].note, head.pitch)) {
+                drawTie(pen, from, signs[i + 1].x + middle - clear, head.step, up);
+            }
+        }
+    }
+}
+
+} // namespace sheet

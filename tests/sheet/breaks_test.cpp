@@ -1,0 +1,86 @@
+#include "core/sheet/breaks.h"
+#include "core/sheet/pages.h"
+
+#include <catch2/catch.hpp>
+
+#include <vector>
+
+using sheet::BarWidth;
+using sheet::LineRoom;
+
+namespace {
+
+std::vector<BarWidth> bars(int count, double natural)
+{
+    return std::vector<BarWidth>(static_cast<std::size_t>(count),
+                                 BarWidth{natural, natural * 0.6, 1, false});
+}
+
+LineRoom const room{100, 10, 8, 4, 1};
+
+} // namespace
+
+TEST_CASE("Sixteen bars of a dance stand four to a line", "[breaks]")
+{
+    CHECK(sheet::lineStarts(bars(16, 22), room) == std::vector<int>{0, 4, 8, 12});
+}
+
+TEST_CASE("A pick-up bar goes with the four bars after it", "[breaks]")
+{
+    auto dance = bars(17, 21);
+    dance[0] = {6, 4, 1.0 / 6, false};
+    CHECK(sheet::lineStarts(dance, room) == std::vector<int>{0, 5, 9, 13});
+}
+
+TEST_CASE("A part begins a line of its own where the lines allow it", "[breaks]")
+{
+    auto dance = bars(14, 20);
+    dance[6].beginsPart = true; // six bars, then eight
+    auto const starts = sheet::lineStarts(dance, room);
+    CHECK(std::find(starts.begin(), starts.end(), 6) != starts.end());
+}
+
+TEST_CASE("Wide bars are set fewer to a line and none beyond its room", "[breaks]")
+{
+    auto const starts = sheet::lineStarts(bars(9, 45), room);
+    for (std::size_t i = 0; i < starts.size(); ++i) {
+        int const end = i + 1 < starts.size() ? starts[i + 1] : 9;
+        CHECK((end - starts[i]) * 45 * 0.6 <= 92);
+    }
+}
+
+TEST_CASE("A bar wider than the line stands alone", "[breaks]")
+{
+    auto wide = bars(3, 20);
+    wide[1] = {300, 200, 1, false};
+    CHECK(sheet::lineStarts(wide, room) == std::vector<int>{0, 1, 2});
+}
+
+TEST_CASE("The choice of line ends is the cheapest of all", "[breaks]")
+{
+    // Squeezing three bars of 34 into 92 is less strain than stretching two and two.
+    CHECK(sheet::lineStarts(bars(6, 33), {100, 8, 8, 3, 1}) == std::vector<int>{0, 3});
+}
+
+TEST_CASE("A page is turned where a part begins rather than inside one", "[breaks]")
+{
+    std::vector<sheet::SystemHeight> systems(6, {20, false});
+    systems[4].beginsPart = true;
+    // Five would fit on the first page.
+    CHECK(sheet::pageStarts(systems, {110, 120, 5, 2}) == std::vector<int>{0, 4});
+}
+
+TEST_CASE("As few pages are used as can be", "[breaks]")
+{
+    std::vector<sheet::SystemHeight> systems(5, {20, true});
+    CHECK(sheet::pageStarts(systems, {120, 130, 5, 2}) == std::vector<int>{0});
+    CHECK(sheet::pageStarts(systems, {60, 70, 5, 2}).size() == 2);
+}
+
+TEST_CASE("The foot of the last page finds its room", "[breaks]")
+{
+    std::vector<sheet::SystemHeight> systems(3, {30, false});
+    // Three fit without the foot, with it they do not.
+    CHECK(sheet::pageStarts(systems, {95, 95, 10, 1}).size() == 2);
+    CHECK(sheet::pageStarts(systems, {95, 95, 2, 1}).size() == 1);
+}

@@ -1,0 +1,121 @@
+#include "ui/paint/sheetfiles.h"
+
+#include "ui/paint/sheetpainter.h"
+
+#include <QBuffer>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSvgGenerator>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ui {
+
+namespace {
+
+constexpr double mmPerInch = 25.4;
+constexpr double betweenPagesMm = 6;
+
+QPageSize sizeOf(sheet::Page const& page)
+{
+    return QPageSize(QSizeF(page.widthMm, page.heightMm), QPageSize::Millimeter);
+}
+
+QSizeF stackedMm(sheet::Document const& document)
+{
+    QSizeF size;
+    for (sheet::Page const& page : document.pages) {
+        double const gap = size.height() > 0 ? betweenPagesMm : 0;
+        size = QSizeF(std::max(size.width(), page.widthMm),
+                      std::max(size.height(), 0.0) + gap + page.heightMm);
+    }
+    return size;
+}
+
+void paintStacked(QPainter& painter, sheet::Document const& document)
+{
+    for (sheet::Page const& page : document.pages) {
+        painter.fillRect(QRectF(0, 0, page.widthMm, page.heightMm), SheetColours{}.paper);
+        paintPage(painter, page);
+        painter.translate(0, page.heightMm + betweenPagesMm);
+    }
+}
+
+} // namespace
+
+QByteArray pdfFile(sheet::Document const& document)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&buffer);
+    constexpr int dotsPerInch = 1200;
+    writer.setResolution(dotsPerInch);
+    writer.setTitle(QString::fromStdString(document.title));
+    writer.setCreator("Sallow");
+    writer.setPageMargins({});
+    if (document.pages.empty()) return bytes;
+    writer.setPageSize(sizeOf(document.pages.front()));
+    QPainter painter(&writer);
+    for (std::size_t i = 0; i < document.pages.size(); ++i) {
+        if (i > 0) {
+            writer.setPageSize(sizeOf(document.pages[i]));
+            writer.newPage();
+        }
+        painter.resetTransform();
+        painter.scale(dotsPerInch / mmPerInch, dotsPerInch / mmPerInch);
+        paintPage(painter, document.pages[i], {}, Lettering::Fonts);
+    }
+    painter.end();
+    return bytes;
+}
+
+QByteArray svgFile(sheet::Document const& document)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    constexpr int dotsPerMm = 10;
+    QSizeF const size = stackedMm(document) * dotsPerMm;
+    QSvgGenerator generator;
+    generator.setOutputDevice(&buffer);
+    generator.setTitle(QString::fromStdString(document.title));
+    generator.setDescription("Sallow");
+    generator.setResolution(static_cast<int>(std::lround(dotsPerMm * mmPerInch)));
+    generator.setSize(size.toSize());
+    generator.setViewBox(QRectF(QPointF(), size));
+    QPainter painter(&generator);
+    painter.scale(dotsPerMm, dotsPerMm);
+    paintStacked(painter, document);
+    painter.end();
+    return bytes;
+}
+
+QImage sheetImage(sheet::Document const& document, double dotsPerInch)
+{
+    double const scale = dotsPerInch / mmPerInch;
+    QSizeF const size = stackedMm(document) * scale;
+    QImage image(std::max(1, static_cast<int>(std::ceil(size.width()))),
+                 std::max(1, static_cast<int>(std::ceil(size.height()))), QImage::Format_RGB32);
+    image.fill(QColor(0xe6, 0xe4, 0xdc)); // between the pages
+    image.setDotsPerMeterX(static_cast<int>(std::lround(1000 * scale)));
+    image.setDotsPerMeterY(static_cast<int>(std::lround(1000 * scale)));
+    image.setText("Title", QString::fromStdString(document.title));
+    QPainter painter(&image);
+    painter.scale(scale, scale);
+    paintStacked(painter, document);
+    return image;
+}
+
+QByteArray pngFile(sheet::Document const& document, double dotsPerInch)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    sheetImage(document, dotsPerInch).save(&buffer, "PNG");
+    return bytes;
+}
+
+} // namespace ui

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/sheet/drawing.h"
+
+#include <QByteArray>
+#include <QImage>
+
+namespace ui {
+
+// The printed thing as the bytes of a file, so that the caller can write it whole or not at
+// all. All need a QGuiApplication (the offscreen platform will do).
+
+// One page of the file for every page; fonts embedded; title and creator set.
+QByteArray pdfFile(sheet::Document const& document);
+
+// One drawing, pages one below the other; letters as outlines, so that no font is needed.
+QByteArray svgFile(sheet::Document const& document);
+
+// Pages one below the other.
+inline constexpr double pngDotsPerInch = 150;
+QImage sheetImage(sheet::Document const& document, double dotsPerInch = pngDotsPerInch);
+QByteArray pngFile(sheet::Document const& document, double dotsPerInch = pngDotsPerInch);
+
+} // namespace ui
