@@ -4,7 +4,7 @@
 #include <string_view>
 
 // The characters of a SMuFL music font that our sheets use, by their names in the standard
-// (Standard Music Font Layout 1.4, W3C Music Notation Community Group).
+// (Standard Music Font Layout 1.4, W3C Music Notation Community Group) [smufl-1.4].
 namespace sheet::glyph {
 
 // Barlines and repeats.
