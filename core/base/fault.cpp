@@ -26,6 +26,8 @@ constexpr std::array rows{
         {"the book has no such tune",
          "give the number of its X: line, or its place in the book"}},
     Row{FaultCode::NoNotes, {"the tune has no notes", "write the melody below the K: line"}},
+    Row{FaultCode::TuneTooLong,
+        {"the tune is longer than any tune can be", "split it, or correct its lengths"}},
     Row{FaultCode::BadField,
         {"the field cannot be understood", "correct the line or take it out"}},
     Row{FaultCode::BadKey,

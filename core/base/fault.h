@@ -17,6 +17,7 @@ enum class FaultCode {
     NoTune,
     NoSuchTune,
     NoNotes,
+    TuneTooLong,
     BadField,
     BadKey,
     BadMeter,

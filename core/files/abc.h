@@ -19,12 +19,16 @@ struct AbcEntry {
     int line = 1;
 };
 
-// The tunes of an ABC text. Bytes that are no UTF-8 are taken as Latin-1. Faults: FileEmpty,
-// FileBinary, NoTune.
-base::Result<std::vector<AbcEntry>> abcTunes(std::string_view text);
+// The tunes of an ABC text, found by their X: lines alone; a text without any is one tune if it
+// has a K: line. UTF-8, UTF-16 with a byte order mark, and lines of Latin-1 are understood.
+// `file` is named in faults: FileEmpty, FileBinary, FileTooLarge, NoTune.
+base::Result<std::vector<AbcEntry>> abcTunes(std::string_view text,
+                                             std::string const& file = {});
 
 // One tune of the text (ABC 2.1, melody and chord symbols; other voices are left out and said).
-// `file` is named in faults. What could be read in more than one way is said in Tune::said.
+// What could be read in more than one way is said in Tune::said. `file` is named in faults,
+// with line and column: NoTune (no K: line), NoNotes, TuneTooLong, BadKey, BadMeter, BadLength,
+// BadNote, BadTuplet, BadChord, BadRepeat, MeterMidBar.
 base::Result<tune::Tune> readAbc(std::string_view text, AbcEntry const& entry,
                                  std::string const& file);
 

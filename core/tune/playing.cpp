@@ -30,6 +30,18 @@ int highest(std::vector<int> const& endings)
     return endings.empty() ? 0 : *std::max_element(endings.begin(), endings.end());
 }
 
+bool endingEnds(Bars const& bars, Stretch stretch, std::size_t i)
+{
+    if (bars[i].endingCloses || bars[i].repeatCloses || i + 1 == stretch.to) return true;
+    return !bars[i + 1].endings.empty() || bars[i + 1].repeatOpens;
+}
+
+std::size_t endOfEnding(Bars const& bars, Stretch stretch, std::size_t i)
+{
+    while (!endingEnds(bars, stretch, i)) ++i;
+    return i;
+}
+
 // Follows the repeats and endings of one stretch, bar by bar.
 class Walk {
 public:
@@ -46,7 +58,7 @@ public:
             if (!m_bars[i].endings.empty()) {
                 m_inEnding = holds(m_bars[i].endings, m_pass);
                 if (!m_inEnding) {
-                    i = endOfEnding(i) + 1;
+                    i = endOfEnding(m_bars, m_stretch, i) + 1;
                     continue;
                 }
             }
@@ -80,18 +92,6 @@ private:
         return i + 1 < m_stretch.to && !m_bars[i + 1].endings.empty();
     }
 
-    bool endingEnds(std::size_t i) const
-    {
-        return m_bars[i].endingCloses || m_bars[i].repeatCloses || nextBeginsEnding(i) ||
-               i + 1 == m_stretch.to || m_bars[i + 1].repeatOpens;
-    }
-
-    std::size_t endOfEnding(std::size_t i) const
-    {
-        while (!endingEnds(i)) ++i;
-        return i;
-    }
-
     // How often the section that closes after bar `last` is played: as its sign says, or as
     // often as its endings ask.
     int timesOfSection(std::size_t last) const
@@ -100,7 +100,7 @@ private:
         for (std::size_t i = m_start; i <= last; ++i)
             times = std::max(times, highest(m_bars[i].endings));
         for (std::size_t i = last + 1; i < m_stretch.to && !m_bars[i].endings.empty();
-             i = endOfEnding(i) + 1)
+             i = endOfEnding(m_bars, m_stretch, i) + 1)
             times = std::max(times, highest(m_bars[i].endings));
         return times;
     }
@@ -117,7 +117,7 @@ private:
     std::size_t after(std::size_t i)
     {
         if (goesOnIntoEnding(i)) return i + 1;
-        bool const leavesEnding = m_inEnding && endingEnds(i);
+        bool const leavesEnding = m_inEnding && endingEnds(m_bars, m_stretch, i);
         if (leavesEnding) m_inEnding = false;
         if (!leavesEnding && !m_bars[i].repeatCloses) return i + 1;
         if (m_pass < timesOfSection(i)) {
@@ -159,24 +159,60 @@ bool isWrittenOrder(std::vector<Part> const& parts, std::vector<std::string> con
         [](Part const& part, std::string const& name) { return part.name == name; });
 }
 
-// The stretches in the order they are played. Bars before the first labelled part come first;
-// names that no part carries are passed over.
-std::vector<Stretch> stretchesOf(Tune const& tune)
+bool isRepeated(Bars const& bars, Stretch stretch)
 {
-    std::vector<Part> const parts = partsOf(tune.bars);
-    std::vector<Stretch> const whole{{0, tune.bars.size()}};
-    if (tune.partOrder.empty() || isWrittenOrder(parts, tune.partOrder)) return whole;
+    return std::any_of(bars.begin() + static_cast<std::ptrdiff_t>(stretch.from),
+                       bars.begin() + static_cast<std::ptrdiff_t>(stretch.to),
+                       [](Bar const& bar) { return bar.repeatCloses; });
+}
 
-    std::vector<Stretch> stretches;
-    for (std::string const& name : tune.partOrder) {
+// A part of the order, and how often in a row it has been named: 1 for the first.
+struct Turn {
+    Stretch stretch;
+    int inRow = 1;
+    bool lastInRow = true;
+};
+
+// The parts in the order they are named; names that no part carries are passed over.
+std::vector<Turn> turnsOf(std::vector<Part> const& parts, std::vector<std::string> const& order)
+{
+    std::vector<Turn> turns;
+    for (std::string const& name : order) {
         auto const part = std::find_if(parts.begin(), parts.end(),
                                        [&name](Part const& p) { return p.name == name; });
-        if (part != parts.end()) stretches.push_back(part->stretch);
+        if (part == parts.end()) continue;
+        Turn turn{part->stretch, 1, true};
+        if (!turns.empty() && turns.back().stretch.from == turn.stretch.from) {
+            turns.back().lastInRow = false;
+            turn.inRow = turns.back().inRow + 1;
+        }
+        turns.push_back(turn);
     }
-    if (stretches.empty()) return whole;
-    if (std::size_t const first = parts.front().stretch.from; first > 0)
-        stretches.insert(stretches.begin(), {0, first});
-    return stretches;
+    return turns;
+}
+
+// An order that names a repeated part twice in a row ("AABB") spells its repeats out.
+bool spellsRepeatsOut(Bars const& bars, std::vector<Turn> const& turns)
+{
+    return std::any_of(turns.begin(), turns.end(), [&bars](Turn const& turn) {
+        return turn.inRow > 1 && isRepeated(bars, turn.stretch);
+    });
+}
+
+// The stretch once through, repeat signs passed over. Each turn in a row takes its own ending,
+// the last of them the last.
+void playOnce(Bars const& bars, Turn const& turn, std::vector<std::size_t>& order)
+{
+    int last = 1;
+    for (std::size_t i = turn.stretch.from; i < turn.stretch.to; ++i)
+        last = std::max(last, highest(bars[i].endings));
+    int const pass = turn.lastInRow ? last : std::min(turn.inRow, last);
+    for (std::size_t i = turn.stretch.from; i < turn.stretch.to; ++i) {
+        if (!bars[i].endings.empty() && !holds(bars[i].endings, pass))
+            i = endOfEnding(bars, turn.stretch, i);
+        else
+            order.push_back(i);
+    }
 }
 
 std::vector<std::size_t> writtenOrder(Bars const& bars)
@@ -186,12 +222,37 @@ std::vector<std::size_t> writtenOrder(Bars const& bars)
     return order;
 }
 
+// Appends the turns in order. False when there would be too many bars.
+bool playTurns(Bars const& bars, std::vector<Turn> const& turns,
+               std::vector<std::size_t>& order)
+{
+    bool const spelledOut = spellsRepeatsOut(bars, turns);
+    for (Turn const& turn : turns) {
+        if (spelledOut)
+            playOnce(bars, turn, order);
+        else if (!Walk(bars, turn.stretch).run(order))
+            return false;
+        if (order.size() > mostPlayedBars) return false;
+    }
+    return true;
+}
+
 std::vector<std::size_t> playedOrder(Tune const& tune)
 {
+    Stretch const whole{0, tune.bars.size()};
+    std::vector<Part> const parts = partsOf(tune.bars);
+    std::vector<Turn> turns = turnsOf(parts, tune.partOrder);
     std::vector<std::size_t> order;
-    for (Stretch stretch : stretchesOf(tune))
-        if (!Walk(tune.bars, stretch).run(order)) return writtenOrder(tune.bars);
-    return order;
+    bool fits = false;
+    if (turns.empty() || isWrittenOrder(parts, tune.partOrder)) {
+        fits = Walk(tune.bars, whole).run(order);
+    } else {
+        // Bars before the first labelled part come first.
+        if (std::size_t const first = parts.front().stretch.from; first > 0)
+            turns.insert(turns.begin(), {{0, first}, 1, true});
+        fits = playTurns(tune.bars, turns, order);
+    }
+    return fits ? order : writtenOrder(tune.bars);
 }
 
 std::vector<PlayedBar> playedBars(Tune const& tune, Length& total)

@@ -133,6 +133,31 @@ TEST_CASE("Parts are played in the order the tune names, repeats inside them fol
     CHECK(order(tune) == std::vector<int>{0, 0, 1, 2, 1, 2, 0});
 }
 
+TEST_CASE("An order that names a repeated part twice in a row spells the repeats out",
+          "[playing]")
+{
+    // An old folk tune collection gives the order AABA to two strains that both carry a repeat
+    // sign and mean 32 bars by it.
+    Tune tune = bars::plain(4);
+    tune.bars[0].part = "A";
+    tune.bars[1].endings = {1};
+    tune.bars[1].repeatCloses = true;
+    tune.bars[2].endings = {2};
+    tune.bars[3].part = "B";
+    tune.bars[3].repeatCloses = true;
+    tune.partOrder = {"A", "A", "B", "A"};
+    CHECK(order(tune) == std::vector<int>{0, 1, 0, 2, 3, 0, 2});
+}
+
+TEST_CASE("Bars before the first named part are played before the order begins", "[playing]")
+{
+    Tune tune = bars::plain(3);
+    tune.bars[1].part = "A";
+    tune.bars[2].part = "B";
+    tune.partOrder = {"B", "A"};
+    CHECK(order(tune) == std::vector<int>{0, 2, 1});
+}
+
 TEST_CASE("A part order that names no part of the tune changes nothing", "[playing]")
 {
     Tune tune = bars::plain(2);
@@ -144,9 +169,8 @@ TEST_CASE("A part order that names no part of the tune changes nothing", "[playi
 TEST_CASE("Passes count how often a bar has been played", "[playing]")
 {
     Tune tune = bars::plain(1);
-    tune.bars[0].part = "A";
     tune.bars[0].repeatCloses = true;
-    tune.partOrder = {"A", "A"};
+    tune.bars[0].timesPlayed = 4;
     Playing const playing = played(tune);
     REQUIRE(playing.bars.size() == 4);
     for (int i = 0; i < 4; ++i) {

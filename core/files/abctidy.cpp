@@ -1,0 +1,129 @@
+#include "core/files/abctidy.h"
+
+#include <algorithm>
+#include <map>
+
+namespace files {
+
+namespace {
+
+using music::Length;
+using music::Meter;
+using music::Rational;
+using tune::Bar;
+using tune::BarLine;
+using Bars = std::vector<Bar>;
+
+bool holdsFirst(Bar const& bar)
+{
+    return std::find(bar.endings.begin(), bar.endings.end(), 1) != bar.endings.end();
+}
+
+// The bar where the ending that begins at `from` stops, as far as it is written.
+std::size_t writtenEnd(Bars const& bars, std::size_t from)
+{
+    std::size_t i = from;
+    while (i + 1 < bars.size() && !bars[i].endingCloses && !bars[i].repeatCloses &&
+           bars[i + 1].endings.empty() && !bars[i + 1].repeatOpens)
+        ++i;
+    return i;
+}
+
+// A last ending without a sign where it stops is as long as the ending before it. What follows
+// belongs to the next section.
+void boundEndings(Bars& bars)
+{
+    std::size_t before = 0; // length of the ending before, in bars
+    for (std::size_t i = 0; i < bars.size(); ++i) {
+        if (bars[i].endings.empty()) continue;
+        std::size_t const end = writtenEnd(bars, i);
+        if (!holdsFirst(bars[i]) && before > 0 && !bars[end].endingCloses && end - i >= before)
+            bars[i + before - 1].endingCloses = true;
+        before = end - i + 1;
+    }
+}
+
+// The commonest length of a bar, as a meter; crotchets are preferred.
+Meter commonestMeter(Bars const& bars)
+{
+    std::map<Rational, std::size_t> counts;
+    for (Bar const& bar : bars) ++counts[bar.length.wholes];
+    auto const most =
+        std::max_element(counts.begin(), counts.end(),
+                         [](auto const& a, auto const& b) { return a.second < b.second; });
+    for (int unit : {4, 8, 16}) {
+        Rational const beats = most->first * Rational(unit);
+        if (beats.denominator() == 1 && beats.numerator() <= 16)
+            return {static_cast<int>(beats.numerator()), unit, false};
+    }
+    return {};
+}
+
+bool endsSection(Bar const& bar)
+{
+    return bar.repeatCloses || bar.closes == BarLine::Double || bar.closes == BarLine::Final ||
+           bar.endingCloses;
+}
+
+// A short bar is as it should be where a pick-up completes it, and where a sign splits a bar.
+bool mayBeShort(Bars const& bars, std::size_t i)
+{
+    Bar const& bar = bars[i];
+    bool const last = i + 1 == bars.size();
+    if (last || bar.upbeat.wholes > Rational(0) || endsSection(bar)) return true;
+    Bar const& next = bars[i + 1];
+    bool const split = bar.closes == BarLine::None ||
+                       (i > 0 && (bars[i - 1].closes == BarLine::None ||
+                                  bars[i - 1].repeatCloses || !bar.endings.empty()));
+    return split || next.repeatOpens || !next.part.empty() || !next.endings.empty();
+}
+
+bool isOdd(Bars const& bars, std::size_t i)
+{
+    Length const full = barLength(bars[i].meter);
+    return bars[i].length > full || (bars[i].length < full && !mayBeShort(bars, i));
+}
+
+// One remark a bar; where many bars are odd in the same way, one for all of them.
+void remarkOnLengths(Bars const& bars, AbcRemarks& remarks)
+{
+    constexpr std::size_t many = 4;
+    std::map<std::pair<Rational, Rational>, std::vector<std::size_t>>
+        odd; // by length and meter
+    for (std::size_t i = 0; i < bars.size(); ++i)
+        if (isOdd(bars, i))
+            odd[{bars[i].length.wholes, barLength(bars[i].meter).wholes}].push_back(i);
+    for (auto const& [lengths, where] : odd) {
+        std::string const sum =
+            " up to " + text(lengths.first) + ", not " + text(lengths.second);
+        if (where.size() >= many)
+            remarks.add(bars[where.front()].place,
+                        std::to_string(where.size()) + " bars add" + sum, "kept as written");
+        else
+            for (std::size_t i : where)
+                remarks.add(bars[i].place,
+                            "bar " + std::to_string(bars[i].number) + " adds" + sum,
+                            "kept as written");
+    }
+}
+
+} // namespace
+
+std::vector<Bar> tidied(std::vector<Bar> bars, bool free, AbcRemarks& remarks)
+{
+    if (bars.empty()) return bars;
+    boundEndings(bars);
+    if (bars.back().closes == BarLine::None || bars.back().closes == BarLine::Single)
+        bars.back().closes = BarLine::Final;
+    if (free) {
+        Meter const meter = commonestMeter(bars);
+        for (Bar& bar : bars) bar.meter = meter;
+    } else {
+        markPickUps(bars);
+    }
+    numberBars(bars);
+    if (!free) remarkOnLengths(bars, remarks);
+    return bars;
+}
+
+} // namespace files

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "core/files/abcremarks.h"
+#include "core/tune/tune.h"
+
+#include <vector>
+
+namespace files {
+
+// What can be said of the bars only when all stand. `free`: the tune has no meter of its own,
+// and every bar takes the commonest length as its meter.
+std::vector<tune::Bar> tidied(std::vector<tune::Bar> bars, bool free, AbcRemarks& remarks);
+
+} // namespace files

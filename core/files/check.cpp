@@ -1,0 +1,112 @@
+#include "core/files/check.h"
+
+#include <nlohmann/json.hpp>
+
+namespace files {
+
+namespace {
+
+using nlohmann::ordered_json;
+
+struct Entry {
+    std::vector<music::Pitch> pitches;
+    music::Length length;
+};
+
+struct Written {
+    std::vector<Entry> entries;
+    ordered_json chords = ordered_json::array();
+};
+
+// The chords of the bar that stand before the place, as [index, text]: the index of the entry
+// at or after which each stands.
+class ChordList {
+public:
+    explicit ChordList(tune::Bar const& bar) : m_marks(bar.chords) {}
+
+    void takeBefore(music::Length end, std::size_t entry, ordered_json& chords)
+    {
+        for (; m_next < m_marks.size() && m_marks[m_next].at < end; ++m_next)
+            chords.push_back({entry, m_marks[m_next].written});
+    }
+    void takeRest(std::size_t entry, ordered_json& chords)
+    {
+        for (; m_next < m_marks.size(); ++m_next)
+            chords.push_back({entry, m_marks[m_next].written});
+    }
+
+private:
+    std::vector<tune::ChordMark> const& m_marks;
+    std::size_t m_next = 0;
+};
+
+Written written(tune::Tune const& tune)
+{
+    Written out;
+    bool tied = false;
+    for (tune::Bar const& bar : tune.bars) {
+        ChordList chords(bar);
+        for (tune::Note const& note : bar.notes) {
+            if (tied && out.entries.back().pitches == note.pitches)
+                out.entries.back().length = out.entries.back().length + note.length;
+            else
+                out.entries.push_back({note.pitches, note.length});
+            tied = note.tied;
+            chords.takeBefore(note.at + note.length, out.entries.size() - 1, out.chords);
+        }
+        chords.takeRest(out.entries.size() - 1, out.chords);
+    }
+    return out;
+}
+
+ordered_json pitchJson(std::vector<music::Pitch> const& pitches)
+{
+    if (pitches.empty()) return -1;
+    if (pitches.size() == 1) return midi(pitches[0]);
+    ordered_json list = ordered_json::array();
+    for (music::Pitch const& pitch : pitches) list.push_back(midi(pitch));
+    return list;
+}
+
+ordered_json notesJson(std::vector<Entry> const& entries)
+{
+    ordered_json list = ordered_json::array();
+    for (Entry const& entry : entries)
+        list.push_back({pitchJson(entry.pitches), entry.length.wholes.numerator(),
+                        entry.length.wholes.denominator()});
+    return list;
+}
+
+ordered_json saidJson(std::vector<tune::Remark> const& said)
+{
+    ordered_json list = ordered_json::array();
+    for (tune::Remark const& remark : said) {
+        std::string place = "line " + std::to_string(remark.place.line);
+        if (remark.place.column > 0) place += ", column " + std::to_string(remark.place.column);
+        list.push_back({{"place", place}, {"what", remark.what}, {"did", remark.did}});
+    }
+    return list;
+}
+
+} // namespace
+
+std::string checkLine(tune::Tune const& tune)
+{
+    Written read = written(tune);
+    ordered_json const line{
+        {"tune", tune.number},
+        {"title", tune.title},
+        {"key", plain(tune.key.tonic)},
+        {"mode", modeName(tune.key.mode)},
+        {"meter", text(tune.meter)},
+        {"tempo_qpm", quartersPerMinute(tempoOf(tune))},
+        {"bars", tune.bars.empty() ? 0 : tune.bars.back().number},
+        {"notes", notesJson(read.entries)},
+        {"chords", std::move(read.chords)},
+        {"said", saidJson(tune.said)},
+    };
+    // Titles are UTF-8 by then; a stray byte would be replaced rather than thrown over.
+    return line.dump(-1, ' ', false, ordered_json::error_handler_t::replace);
+}
+
+} // namespace files
