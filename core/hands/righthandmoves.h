@@ -38,7 +38,7 @@ struct HandMove {
     int cost = 0;             // points, see righthandmoves.cpp
 };
 
-// Every way of the right hand to play the next pluck, by the rules of trade-3.3: with fingers
+// Every way of the right hand to play the next pluck, by the rules of [trade-3.3]: with fingers
 // that lie there or are placed beside those that lie; with one finger left on and the others
 // placed anew; crossing under or over to a neighbouring string; sliding with the thumb to the
 // next lower string; changing finger on a string that is plucked again; or placing the whole
