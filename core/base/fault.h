@@ -52,7 +52,6 @@ enum class FaultCode {
     // sound
     NoSoundFont,
     NoSoundDevice,
-    NoMidiPort,
     // the call itself
     BadCall,
 };

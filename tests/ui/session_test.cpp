@@ -1,0 +1,178 @@
+#include "ui/session.h"
+
+#include "scenario.h"
+
+#include <QSignalSpy>
+#include <catch2/catch.hpp>
+
+using namespace ui;
+
+namespace {
+
+struct Opened {
+    Session session{coreEngine(), scenario::brief()};
+    Opened() { REQUIRE(session.open(scenario::jig())); }
+    arrange::Voicing const& voicing(int position) const
+    {
+        return session.arrangement().positions[static_cast<std::size_t>(position)].voicing;
+    }
+    bool locked(int position) const
+    {
+        return session.arrangement().positions[static_cast<std::size_t>(position)].locked;
+    }
+};
+
+} // namespace
+
+TEST_CASE("Opening a tune selects its first chord and ranks the variants", "[ui]")
+{
+    Opened opened;
+    CHECK(opened.session.selected() == 0);
+    auto const& variants = opened.session.variants();
+    REQUIRE(variants.size() > 5);
+    CHECK(variants.front().regret == 0);
+    for (std::size_t i = 1; i < variants.size(); ++i)
+        CHECK(variants[i].regret >= variants[i - 1].regret);
+    CHECK(opened.session.undoStack().count() == 0);
+}
+
+TEST_CASE("Choosing a variant locks it, undo frees it and redo locks it again", "[ui]")
+{
+    Opened opened;
+    Session& session = opened.session;
+    session.select(3);
+    arrange::Voicing const before = opened.voicing(3);
+    auto const best = session.proposal().solution.best;
+    int const candidate = session.variants()[4].candidate;
+    REQUIRE(session.choose(candidate));
+    arrange::Voicing const after = opened.voicing(3);
+    CHECK(
+        after ==
+        session.proposal().lattice.candidates[3][static_cast<std::size_t>(candidate)].voicing);
+    CHECK(opened.locked(3));
+    session.select(0);
+    session.undoStack().undo();
+    CHECK(opened.voicing(3) == before);
+    CHECK_FALSE(opened.locked(3));
+    CHECK(session.proposal().solution.best == best);
+    CHECK(session.selected() == 3); // where the step was taken
+    session.undoStack().redo();
+    CHECK(opened.voicing(3) == after);
+    CHECK(opened.locked(3));
+}
+
+TEST_CASE("Unlocking gives the chord back to the solver", "[ui]")
+{
+    Opened opened;
+    Session& session = opened.session;
+    auto const best = session.proposal().solution.best;
+    session.select(2);
+    REQUIRE(session.chooseRanked(6));
+    CHECK_FALSE(session.proposal().solution.best == best);
+    REQUIRE(session.unlock());
+    CHECK(session.proposal().solution.best == best);
+    CHECK(session.brief().locks.empty());
+    CHECK_FALSE(session.unlock());
+}
+
+TEST_CASE("A chosen variant keeps its place through a change of level and back", "[ui]")
+{
+    Opened opened;
+    Session& session = opened.session;
+    session.select(4);
+    REQUIRE(session.chooseRanked(3));
+    arrange::Voicing const chosen = opened.voicing(4);
+    REQUIRE(session.setLevel(*files::levelFrom(scenario::tables(), 4)));
+    CHECK(session.arrangement().level.number == 4);
+    CHECK(opened.locked(4));
+    CHECK(opened.voicing(4).pattern == chosen.pattern);
+    session.undoStack().undo();
+    CHECK(session.arrangement().level.number == 3);
+    CHECK(opened.voicing(4) == chosen);
+}
+
+TEST_CASE("A lock that a smaller hand cannot keep waits and is told of", "[ui]")
+{
+    Opened opened;
+    Session& session = opened.session;
+    int wide = -1;
+    for (int position = 0; position < 6 && wide < 0; ++position) {
+        session.select(position);
+        for (auto const& variant : session.variants()) {
+            auto const& voicing = session.proposal()
+                                      .lattice
+                                      .candidates[static_cast<std::size_t>(position)]
+                                                 [static_cast<std::size_t>(variant.candidate)]
+                                      .voicing;
+            if (voicing.pattern != "1-5-10") continue;
+            REQUIRE(session.choose(variant.candidate));
+            wide = position;
+            break;
+        }
+    }
+    REQUIRE(wide >= 0);
+    QSignalSpy noticed(&session, &Session::noticed);
+    REQUIRE(session.setLevel(*files::levelFrom(scenario::tables(), 1)));
+    CHECK(noticed.size() == 1);
+    CHECK(opened.voicing(wide).pattern != "1-5-10");
+    REQUIRE(session.setLevel(*files::levelFrom(scenario::tables(), 3)));
+    CHECK(opened.voicing(wide).pattern == "1-5-10");
+    CHECK(opened.locked(wide));
+}
+
+TEST_CASE("Leaving a chord empty rests the left hand there", "[ui]")
+{
+    Opened opened;
+    opened.session.select(5);
+    REQUIRE(opened.session.leaveEmpty());
+    CHECK(opened.voicing(5).notes.empty());
+    CHECK(opened.locked(5));
+}
+
+TEST_CASE("Showing a variant changes neither document nor undo", "[ui]")
+{
+    Opened opened;
+    Session& session = opened.session;
+    QSignalSpy changed(&session, &Session::changed);
+    int const other = session.variants()[5].candidate;
+    arrange::Voicing const before = opened.voicing(0);
+    session.show(other);
+    CHECK(session.shown() == other);
+    CHECK(changed.isEmpty());
+    CHECK(session.undoStack().count() == 0);
+    CHECK(opened.voicing(0) == before);
+    CHECK_FALSE(session.shownArrangement().positions[0].voicing == before);
+    session.select(1);
+    CHECK(session.shownArrangement().positions[0].voicing == before);
+}
+
+TEST_CASE("What is refused leaves the document as it was", "[ui]")
+{
+    bool refuse = false;
+    Engine engine = coreEngine();
+    engine.propose = [&refuse](proposal::Brief const& brief) {
+        if (refuse)
+            return base::Result<proposal::Proposal>(
+                base::Fault{base::FaultCode::NoteOffHarp, "bar 9", "G5"});
+        return proposal::propose(brief);
+    };
+    Session session(engine, scenario::brief());
+    REQUIRE(session.open(scenario::jig()));
+    QSignalSpy refused(&session, &Session::refused);
+    refuse = true;
+    CHECK_FALSE(session.setKey(music::Key{{music::Letter::D, 0}, music::Mode::Ionian}));
+    CHECK_FALSE(session.open(scenario::jig()));
+    CHECK(refused.size() == 2);
+    CHECK(session.isOpen());
+    CHECK(session.undoStack().count() == 0);
+    CHECK(session.brief().key == proposal::KeyWish(proposal::BestKey{}));
+}
+
+TEST_CASE("A harp chosen before any tune is open is the one the tune meets", "[ui]")
+{
+    Session session(coreEngine(), scenario::brief());
+    CHECK_FALSE(session.isOpen());
+    REQUIRE(session.setHarp(*files::harpFrom(scenario::tables(), "floor36", "C")));
+    REQUIRE(session.open(scenario::jig()));
+    CHECK(session.arrangement().harp.count() == 36);
+}

@@ -1,0 +1,225 @@
+#include "ui/workbench.h"
+
+#include "scenario.h"
+#include "ui/messagebar.h"
+#include "ui/session.h"
+#include "ui/stringbank.h"
+#include "ui/transport.h"
+#include "ui/tunegrid.h"
+#include "ui/variantpanel.h"
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QMenu>
+#include <QSignalSpy>
+#include <QTest>
+#include <catch2/catch.hpp>
+
+using namespace ui;
+
+namespace {
+
+struct Open {
+    QApplication& application = scenario::application();
+    Session session{coreEngine(), scenario::brief()};
+    Workbench workbench{session, scenario::tables()};
+    Open()
+    {
+        workbench.resize(1200, 800);
+        workbench.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
+        REQUIRE(session.open(scenario::jig()));
+        QApplication::processEvents();
+    }
+    arrange::ArrangedPosition const& at(int position) const
+    {
+        return session.arrangement().positions[static_cast<std::size_t>(position)];
+    }
+};
+
+void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {})
+{
+    QWidget* focused = QApplication::focusWidget();
+    REQUIRE(focused);
+    QTest::keyClick(focused, key, modifiers);
+}
+
+} // namespace
+
+TEST_CASE("By keys alone a chord is chosen, a variant looked at, used, undone and redone",
+          "[ui]")
+{
+    Open open;
+    Workbench& workbench = open.workbench;
+    workbench.activateWindow();
+    workbench.grid()->setFocus();
+    REQUIRE(QTest::qWaitForWindowActive(&workbench));
+    press(Qt::Key_Right);
+    press(Qt::Key_Right);
+    REQUIRE(open.session.selected() == 2);
+    press(Qt::Key_Return);
+    CHECK(QApplication::focusWidget() == workbench.variants()->list());
+    press(Qt::Key_Down);
+    press(Qt::Key_Down);
+    int const looked = *open.session.shown();
+    CHECK(open.session.undoStack().count() == 0);
+    press(Qt::Key_Return);
+    CHECK(open.at(2).locked);
+    CHECK(open.session.proposal().lattice.locks[2] == looked);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    CHECK_FALSE(open.at(2).locked);
+    press(Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    CHECK(open.at(2).locked);
+    press(Qt::Key_U);
+    CHECK_FALSE(open.at(2).locked);
+    press(Qt::Key_Escape);
+    CHECK(open.session.undoStack().count() == 2);
+}
+
+TEST_CASE("A number typed in the grid uses the variant of that rank", "[ui]")
+{
+    Open open;
+    int const third = open.session.variants()[2].candidate;
+    QTest::keyClick(open.workbench.grid(), Qt::Key_3);
+    CHECK(open.session.proposal().lattice.locks[0] == third);
+}
+
+TEST_CASE("A click on a bar of the grid selects its chord", "[ui]")
+{
+    Open open;
+    TuneGrid* grid = open.workbench.grid();
+    GridSpan const* span = spanOf(grid->grid(), 3);
+    REQUIRE(span);
+    QTest::mouseClick(grid->viewport(), Qt::LeftButton, {},
+                      {qRound(span->name.x + 8), qRound(span->name.y + 8)});
+    CHECK(open.session.selected() == 3);
+    CHECK(grid->selected() == 3);
+}
+
+TEST_CASE("Hearing a bar asks for that bar alone, at the tempo and with the hands set", "[ui]")
+{
+    Open open;
+    Workbench& workbench = open.workbench;
+    open.session.select(3); // bar 3: bar 2 has two chords
+    std::optional<Audition> heard;
+    QObject::connect(&workbench, &Workbench::playRequested,
+                     [&heard](Audition const& audition) { heard = audition; });
+    workbench.transport()->stepTempo(-50);
+    workbench.transport()->toggleLeft();
+    workbench.transport()->toggleLoop();
+    QTest::keyClick(workbench.grid(), Qt::Key_Space);
+    REQUIRE(heard);
+    CHECK(heard->hearing.firstPlayedBar == 2);
+    CHECK(heard->hearing.lastPlayedBar == 2);
+    CHECK(heard->hearing.tempoScale == Approx(0.5));
+    CHECK_FALSE(heard->hearing.left);
+    CHECK(heard->hearing.right);
+    CHECK(heard->loop);
+}
+
+TEST_CASE("A variant is heard before it is used", "[ui]")
+{
+    Open open;
+    std::optional<Audition> heard;
+    QObject::connect(&open.workbench, &Workbench::playRequested,
+                     [&heard](Audition const& audition) { heard = audition; });
+    VariantList* list = open.workbench.variants()->list();
+    QTest::keyClick(list, Qt::Key_Down);
+    QTest::keyClick(list, Qt::Key_Space);
+    REQUIRE(heard);
+    int const shown = *open.session.shown();
+    CHECK(
+        heard->arrangement.positions[0].voicing ==
+        open.session.proposal().lattice.candidates[0][static_cast<std::size_t>(shown)].voicing);
+    CHECK(open.session.brief().locks.empty());
+}
+
+TEST_CASE("While a bar plays it is marked, its strings light, and stopping clears both", "[ui]")
+{
+    Open open;
+    Workbench& workbench = open.workbench;
+    workbench.playbackStarted();
+    workbench.barPlaying(10); // the third bar the second time through
+    QImage const marked = workbench.grid()->grab().toImage();
+    workbench.stringSounding(10, harp::Side::Left);
+    QSignalSpy stopped(&workbench, &Workbench::stopRequested);
+    workbench.actions().stop->trigger();
+    CHECK(stopped.size() == 1);
+    workbench.playbackStopped();
+    CHECK(workbench.grid()->grab().toImage() != marked);
+}
+
+TEST_CASE("A pluck asks for the pitch that the lever gives", "[ui]")
+{
+    Open open;
+    QSignalSpy plucked(&open.workbench, &Workbench::stringPluckRequested);
+    auto const& string = open.workbench.bank()->bank().strings[3]; // the lowest F
+    QTest::mouseClick(open.workbench.bank(), Qt::LeftButton, {},
+                      {qRound(string.x), qRound(string.top + 50)});
+    REQUIRE(plucked.size() == 1);
+    CHECK(plucked.at(0).at(0).toInt() == 3);
+    // F2 is key 41 (MIDI 1.0); with the lever up for G major F sharp.
+    CHECK(plucked.at(0).at(1).toInt() ==
+          (open.session.arrangement().levers.setup[3] == harp::Lever::Up ? 42 : 41));
+}
+
+TEST_CASE("A refusal is told in the bar with its place and goes when dismissed", "[ui]")
+{
+    Open open;
+    MessageBar* messages = open.workbench.messages();
+    CHECK_FALSE(messages->isVisible());
+    open.workbench.tellFault({base::FaultCode::NoMomentForFlip, "bar 12", ""});
+    CHECK(messages->isVisible());
+    CHECK(messages->words().contains("ar 12"));
+    open.workbench.actions().stop->trigger();
+    CHECK_FALSE(messages->isVisible());
+}
+
+TEST_CASE("Another tuning is chosen from the header's menu and undone", "[ui]")
+{
+    Open open;
+    auto* header = open.workbench.findChild<Header*>();
+    REQUIRE(header);
+    emit header->harpMenu()->aboutToShow();
+    QAction* inC = nullptr;
+    for (QAction* action : header->harpMenu()->actions())
+        if (action->text() == "C") inC = action;
+    REQUIRE(inC);
+    CHECK_FALSE(inC->isChecked());
+    inC->trigger();
+    CHECK(open.session.arrangement().harp.tuning() == music::PitchName{music::Letter::C, 0});
+    CHECK(open.session.arrangement().harp.count() == 34);
+    open.session.undoStack().undo();
+    CHECK(open.session.arrangement().harp.tuning() == music::PitchName{music::Letter::E, -1});
+}
+
+TEST_CASE("Every control of the workbench has a name for readers of the screen", "[ui]")
+{
+    Open open;
+    int controls = 0;
+    for (QAbstractButton* button : open.workbench.findChildren<QAbstractButton*>()) {
+        if (button->objectName().startsWith("qt_")) continue; // Qt's own, of the menu bar
+        CAPTURE(button->toolTip().toStdString());
+        CHECK_FALSE((button->accessibleName().isEmpty() && button->text().isEmpty()));
+        CHECK(button->focusPolicy() != Qt::NoFocus);
+        ++controls;
+    }
+    CHECK(controls >= 12);
+    for (QWidget* view : std::initializer_list<QWidget*>{
+             open.workbench.grid(), open.workbench.variants()->list(), open.workbench.bank()}) {
+        CHECK_FALSE(view->accessibleName().isEmpty());
+        CHECK_FALSE(view->accessibleDescription().isEmpty());
+    }
+}
+
+TEST_CASE("Shortcuts of the menus are all different", "[ui]")
+{
+    Open open;
+    QStringList keys;
+    for (QAction const* action : open.workbench.actions().all())
+        if (!action->shortcut().isEmpty()) keys << action->shortcut().toString();
+    CHECK(keys.size() >= 20);
+    QStringList once = keys;
+    once.removeDuplicates();
+    CHECK(once == keys);
+}

@@ -1,0 +1,97 @@
+#include "ui/actions.h"
+
+#include <QCoreApplication>
+#include <QMenu>
+#include <QMenuBar>
+#include <QWidget>
+
+namespace ui {
+
+namespace {
+
+QString tr(char const* text) { return QCoreApplication::translate("Actions", text); }
+
+QAction* made(QWidget* owner, QString const& words, QKeySequence const& keys = {})
+{
+    auto* action = new QAction(words, owner);
+    action->setShortcut(keys);
+    owner->addAction(action);
+    return action;
+}
+
+void chooseOne(QWidget* owner, std::initializer_list<QAction*> actions)
+{
+    auto* group = new QActionGroup(owner);
+    for (QAction* action : actions) {
+        action->setCheckable(true);
+        group->addAction(action);
+    }
+    (*actions.begin())->setChecked(true);
+}
+
+} // namespace
+
+Actions::Actions(QWidget* owner)
+    : open(made(owner, tr("&Open…"), QKeySequence::Open)),
+      demo(made(owner, tr("Open &demo tune"), Qt::CTRL | Qt::Key_D)),
+      exportTo(made(owner, tr("&Export…"), Qt::CTRL | Qt::Key_E)),
+      print(made(owner, tr("&Print…"), QKeySequence::Print)),
+      quit(made(owner, tr("&Quit"), QKeySequence::Quit)),
+      undo(made(owner, tr("&Undo"), QKeySequence::Undo)), redo(made(owner, tr("&Redo"))),
+      lock(made(owner, tr("&Lock what is shown"), Qt::Key_L)),
+      unlock(made(owner, tr("Unloc&k"), Qt::Key_U)),
+      unlockAll(made(owner, tr("Unlock &all"), Qt::SHIFT | Qt::Key_U)),
+      leaveEmpty(made(owner, tr("Leave &empty"), Qt::Key_Delete)),
+      varyPasses(made(owner, tr("&Vary the repeats"))),
+      playTune(made(owner, tr("&Play or stop"), Qt::CTRL | Qt::Key_Space)),
+      fromHere(made(owner, tr("Play on from &here"), Qt::SHIFT | Qt::Key_Space)),
+      hearBar(made(owner, tr("Hear this &bar"), Qt::Key_B)),
+      stop(made(owner, tr("&Stop"), Qt::Key_Escape)),
+      loop(made(owner, tr("&Loop"), Qt::CTRL | Qt::Key_R)),
+      countIn(made(owner, tr("&Count-in"), Qt::CTRL | Qt::Key_K)),
+      left(made(owner, tr("Le&ft hand"), Qt::CTRL | Qt::Key_Left)),
+      right(made(owner, tr("&Right hand"), Qt::CTRL | Qt::Key_Right)),
+      faster(made(owner, tr("F&aster"), Qt::CTRL | Qt::Key_Up)),
+      slower(made(owner, tr("Slo&wer"), Qt::CTRL | Qt::Key_Down)),
+      grid(made(owner, tr("&Grid"), Qt::CTRL | Qt::Key_1)),
+      sheet(made(owner, tr("&Sheet"), Qt::CTRL | Qt::Key_2)),
+      nextPane(made(owner, tr("&Next pane"), Qt::Key_F6)),
+      system(made(owner, tr("As the s&ystem"))), light(made(owner, tr("&Light"))),
+      dark(made(owner, tr("&Dark"))),
+      keys(made(owner, tr("&Keys"), QKeySequence::HelpContents)),
+      care(made(owner, tr("&Care of hands and harp"))), about(made(owner, tr("&About Sallow")))
+{
+    redo->setShortcuts({Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y});
+    varyPasses->setCheckable(true);
+    for (QAction* toggle : {loop, countIn, left, right}) toggle->setCheckable(true);
+    chooseOne(owner, {grid, sheet});
+    chooseOne(owner, {system, light, dark});
+}
+
+void Actions::fill(QMenuBar* bar) const
+{
+    auto const menu = [bar](QString const& title,
+                            std::initializer_list<std::initializer_list<QAction*>> groups) {
+        QMenu* made = bar->addMenu(title);
+        for (auto const& group : groups) {
+            if (!made->isEmpty()) made->addSeparator();
+            for (QAction* action : group) made->addAction(action);
+        }
+    };
+    menu(tr("&File"), {{open, demo}, {exportTo, print}, {quit}});
+    menu(tr("&Edit"), {{undo, redo}, {lock, unlock, unlockAll, leaveEmpty}, {varyPasses}});
+    menu(tr("&Hear"),
+         {{playTune, fromHere, hearBar, stop}, {loop, countIn, left, right}, {faster, slower}});
+    menu(tr("&View"), {{grid, sheet}, {nextPane}, {system, light, dark}});
+    menu(tr("He&lp"), {{keys, care}, {about}});
+}
+
+QList<QAction*> Actions::all() const
+{
+    return {open,     demo,      exportTo,   print,      quit,     undo,     redo,    lock,
+            unlock,   unlockAll, leaveEmpty, varyPasses, playTune, fromHere, hearBar, stop,
+            loop,     countIn,   left,       right,      faster,   slower,   grid,    sheet,
+            nextPane, system,    light,      dark,       keys,     care,     about};
+}
+
+} // namespace ui

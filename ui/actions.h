@@ -1,0 +1,54 @@
+#pragma once
+
+#include <QAction>
+#include <QActionGroup>
+#include <QList>
+
+class QMenuBar;
+
+namespace ui {
+
+// Everything the workbench can be asked to do, with words and keys. Who owns the workbench
+// decides what each does.
+struct Actions {
+    explicit Actions(QWidget* owner);
+
+    // Puts them into the menus of the bar.
+    void fill(QMenuBar* bar) const;
+
+    QAction* open;
+    QAction* demo;
+    QAction* exportTo;
+    QAction* print;
+    QAction* quit;
+    QAction* undo;
+    QAction* redo;
+    QAction* lock;
+    QAction* unlock;
+    QAction* unlockAll;
+    QAction* leaveEmpty;
+    QAction* varyPasses;
+    QAction* playTune;
+    QAction* fromHere;
+    QAction* hearBar;
+    QAction* stop;
+    QAction* loop;
+    QAction* countIn;
+    QAction* left;
+    QAction* right;
+    QAction* faster;
+    QAction* slower;
+    QAction* grid;
+    QAction* sheet;
+    QAction* nextPane;
+    QAction* system;
+    QAction* light;
+    QAction* dark;
+    QAction* keys;
+    QAction* care;
+    QAction* about;
+
+    QList<QAction*> all() const;
+};
+
+} // namespace ui

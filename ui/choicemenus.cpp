@@ -1,0 +1,154 @@
+#include "ui/choicemenus.h"
+
+#include "ui/header.h"
+#include "ui/session.h"
+
+#include <QMenu>
+
+#include <algorithm>
+#include <set>
+
+namespace ui {
+
+namespace {
+
+QString shownText(std::string const& text) { return QString::fromStdString(text); }
+
+QAction* addChoice(QMenu* menu, QString const& words, bool current)
+{
+    QAction* action = menu->addAction(words);
+    action->setCheckable(true);
+    action->setChecked(current);
+    return action;
+}
+
+void addHeading(QMenu* menu, QString const& words)
+{
+    if (!menu->isEmpty()) menu->addSeparator();
+    QAction* heading = menu->addAction(words);
+    heading->setEnabled(false);
+}
+
+// The letters whose strings carry levers; what a harp's lever fit is known by.
+std::set<music::Letter> leverLetters(harp::Harp const& harp)
+{
+    std::set<music::Letter> letters;
+    for (harp::HarpString const& string : harp.strings())
+        if (string.hasLever) letters.insert(string.open.letter);
+    return letters;
+}
+
+std::string leverFitOf(harp::Harp const& harp, std::vector<files::LeverFit> const& fits)
+{
+    auto const carried = leverLetters(harp);
+    for (files::LeverFit const& fit : fits)
+        if (std::set<music::Letter>(fit.letters.begin(), fit.letters.end()) == carried)
+            return fit.id;
+    return fits.empty() ? std::string() : fits.front().id;
+}
+
+std::string tuningOf(harp::Harp const& harp, std::vector<files::NamedTuning> const& tunings)
+{
+    for (files::NamedTuning const& tuning : tunings)
+        if (tuning.key == harp.tuning()) return tuning.id;
+    return tunings.empty() ? std::string() : tunings.front().id;
+}
+
+} // namespace
+
+ChoiceMenus::ChoiceMenus(Session& session, files::Tables tables, Header& header,
+                         QObject* parent)
+    : QObject(parent), m_session(session), m_tables(std::move(tables)), m_header(header)
+{
+    connect(header.keyMenu(), &QMenu::aboutToShow, this, &ChoiceMenus::fillKeys);
+    connect(header.harpMenu(), &QMenu::aboutToShow, this, &ChoiceMenus::fillHarps);
+    connect(header.handMenu(), &QMenu::aboutToShow, this, &ChoiceMenus::fillHands);
+    connect(header.levelMenu(), &QMenu::aboutToShow, this, &ChoiceMenus::fillLevels);
+    connect(header.styleMenu(), &QMenu::aboutToShow, this, &ChoiceMenus::fillStyles);
+}
+
+void ChoiceMenus::fillKeys()
+{
+    QMenu* menu = m_header.keyMenu();
+    menu->clear();
+    proposal::KeyWish const wish = m_session.brief().key;
+    auto const offer = [&](QString const& words, proposal::KeyWish const& key) {
+        QAction* action = addChoice(menu, words, wish == key);
+        connect(action, &QAction::triggered, this, [this, key] { m_session.setKey(key); });
+        return action;
+    };
+    offer(tr("Best for tune and harp"), proposal::BestKey{});
+    offer(tr("As written"), proposal::AsWritten{});
+    if (!m_session.isOpen()) return;
+    addHeading(menu, tr("Keys of this harp, best first"));
+    std::set<std::string> told;
+    for (levers::KeyFit const& fit : m_session.keyFits()) {
+        if (!fit.possible || !told.insert(music::plain(fit.key)).second) continue;
+        QString words = shownText(music::shown(fit.key));
+        if (fit.flips == 1) words += tr("   1 flip");
+        if (fit.flips > 1) words += tr("   %1 flips").arg(fit.flips);
+        offer(words, fit.key)->setToolTip(shownText(fit.reason));
+    }
+}
+
+void ChoiceMenus::fillHarps()
+{
+    QMenu* menu = m_header.harpMenu();
+    menu->clear();
+    harp::Harp const& harp = m_session.brief().harp;
+    std::string const size = harp.id();
+    std::string const tuning = tuningOf(harp, m_tables.tunings);
+    std::string const fit = leverFitOf(harp, m_tables.leverFits);
+    for (files::HarpSize const& other : m_tables.harps)
+        connect(addChoice(menu, shownText(other.name), other.id == size), &QAction::triggered,
+                this, [=, this] { chooseHarp(other.id, tuning, fit); });
+    addHeading(menu, tr("Tuned in, all levers down"));
+    for (files::NamedTuning const& other : m_tables.tunings)
+        connect(addChoice(menu, shownText(other.name), other.id == tuning), &QAction::triggered,
+                this, [=, this] { chooseHarp(size, other.id, fit); });
+    addHeading(menu, tr("Levers on"));
+    for (files::LeverFit const& other : m_tables.leverFits)
+        connect(addChoice(menu, shownText(other.name), other.id == fit), &QAction::triggered,
+                this, [=, this] { chooseHarp(size, tuning, other.id); });
+}
+
+void ChoiceMenus::chooseHarp(std::string const& size, std::string const& tuning,
+                             std::string const& leverFit)
+{
+    auto harp = files::harpFrom(m_tables, size, tuning, leverFit);
+    if (harp)
+        m_session.setHarp(*std::move(harp));
+    else
+        emit m_session.refused(harp.error());
+}
+
+void ChoiceMenus::fillHands()
+{
+    QMenu* menu = m_header.handMenu();
+    menu->clear();
+    for (harp::HandModel const& hand : m_tables.hands)
+        connect(addChoice(menu, shownText(hand.name), hand.id == m_session.brief().hand.id),
+                &QAction::triggered, this, [this, hand] { m_session.setHand(hand); });
+}
+
+void ChoiceMenus::fillLevels()
+{
+    QMenu* menu = m_header.levelMenu();
+    menu->clear();
+    for (harp::Level const& level : m_tables.levels)
+        connect(addChoice(menu, tr("%1  %2").arg(level.number).arg(shownText(level.name)),
+                          level.number == m_session.brief().level.number),
+                &QAction::triggered, this, [this, level] { m_session.setLevel(level); });
+}
+
+void ChoiceMenus::fillStyles()
+{
+    QMenu* menu = m_header.styleMenu();
+    menu->clear();
+    for (arrange::Weights const& style : m_tables.styles)
+        connect(addChoice(menu, shownText(style.name),
+                          style.style == m_session.brief().weights.style),
+                &QAction::triggered, this, [this, style] { m_session.setStyle(style); });
+}
+
+} // namespace ui

@@ -1,0 +1,20 @@
+#include "ui/engine.h"
+
+namespace ui {
+
+Engine coreEngine()
+{
+    return {
+        .propose = proposal::propose,
+        .withChoice = proposal::withChoice,
+        .withoutLock = proposal::withoutLock,
+        .variants = proposal::variants,
+        .keyFits =
+            [](proposal::Brief const& brief) {
+                return levers::keyFits(brief.tune, brief.harp, tune::tempoOf(brief.tune),
+                                       brief.level);
+            },
+    };
+}
+
+} // namespace ui

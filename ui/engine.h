@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/levers/keyfit.h"
+#include "core/proposal/proposal.h"
+
+#include <functional>
+#include <vector>
+
+namespace ui {
+
+// What the Session asks of core, as functions that a test may stand in for.
+struct Engine {
+    std::function<base::Result<proposal::Proposal>(proposal::Brief const&)> propose;
+    std::function<base::Result<proposal::Proposal>(proposal::Proposal, int position,
+                                                   int candidate, bool locked)>
+        withChoice;
+    std::function<proposal::Proposal(proposal::Proposal, int position)> withoutLock;
+    std::function<std::vector<proposal::Variant>(proposal::Proposal const&, int position)>
+        variants;
+    std::function<std::vector<levers::KeyFit>(proposal::Brief const&)> keyFits;
+};
+
+// The functions of core themselves.
+Engine coreEngine();
+
+} // namespace ui

@@ -1,0 +1,114 @@
+#include "ui/helppages.h"
+
+#include "ui/actions.h"
+#include "ui/button.h"
+#include "ui/theme.h"
+
+#include <QCoreApplication>
+#include <QDialog>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+namespace ui {
+
+namespace {
+
+QString tr(char const* text) { return QCoreApplication::translate("HelpPages", text); }
+
+void showPage(QWidget* parent, QString const& title, QString const& html, QSize size)
+{
+    auto* page = new QDialog(parent);
+    page->setAttribute(Qt::WA_DeleteOnClose);
+    page->setWindowTitle(title);
+    auto* text = new QTextBrowser(page);
+    text->setFrameShape(QFrame::NoFrame);
+    text->document()->setDocumentMargin(14);
+    text->setHtml(html);
+    text->setAccessibleName(title);
+    auto* close = new Button(tr("Close"), page);
+    QObject::connect(close, &QAbstractButton::clicked, page, &QDialog::accept);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 12, 12);
+    column->addWidget(text, 1);
+    column->addWidget(close, 0, Qt::AlignRight);
+    page->resize(size);
+    page->show();
+}
+
+QString row(QString const& keys, QString const& words)
+{
+    return QStringLiteral("<tr><td style='padding:3px 22px 3px 0'><b>%1</b></td>"
+                          "<td style='padding:3px 0'>%2</td></tr>")
+        .arg(keys.toHtmlEscaped(), words.toHtmlEscaped());
+}
+
+QString heading(QString const& words) { return QStringLiteral("<h3>%1</h3>").arg(words); }
+
+QString paragraph(QString const& words) { return QStringLiteral("<p>%1</p>").arg(words); }
+
+} // namespace
+
+void showKeys(QWidget* parent, Actions const& actions)
+{
+    QString html =
+        heading(tr("In the tune grid")) + QStringLiteral("<table>") +
+        row(tr("Arrow keys, Home, End"), tr("choose a chord")) +
+        row(tr("1 to 9"), tr("use the variant of that rank; it is locked")) +
+        row(tr("Enter"), tr("go to the variants")) + row(tr("Space"), tr("hear the bar")) +
+        QStringLiteral("</table>") + heading(tr("In the variants")) +
+        QStringLiteral("<table>") + row(tr("Up, Down, Page keys"), tr("look at a variant")) +
+        row(tr("Space"), tr("hear it")) + row(tr("Enter"), tr("use it; it is locked")) +
+        row(tr("Left, Esc"), tr("back to the grid")) + QStringLiteral("</table>") +
+        heading(tr("In the string bank")) + QStringLiteral("<table>") +
+        row(tr("Left, Right"), tr("choose a string; Page keys move by an octave")) +
+        row(tr("Space"), tr("pluck it")) + QStringLiteral("</table>") +
+        heading(tr("Everywhere")) + QStringLiteral("<table>");
+    for (QAction const* action : actions.all())
+        if (!action->shortcut().isEmpty())
+            html += row(action->shortcut().toString(QKeySequence::NativeText),
+                        action->text().remove(QLatin1Char('&')));
+    html += row(tr("Alt+K, P, A, L, Y"), tr("key, harp, hand, level, style")) +
+            QStringLiteral("</table>");
+    showPage(parent, tr("Keys"), html, {480, 560});
+}
+
+void showCare(QWidget* parent)
+{
+    showPage(parent, tr("Care of hands and harp"),
+             heading(tr("Your hands")) +
+                 paragraph(
+                     tr("Reach: what is shown as playable fits the hand that is set, by "
+                        "measure. A shape that pulls is too wide for you, whatever the screen "
+                        "says. Choose a smaller hand, a rolled variant, or one string less.")) +
+                 paragraph(
+                     tr("Tension: let go after every group, shoulders down, no held stretches. "
+                        "Tenths many times in a row tire any hand.")) +
+                 paragraph(tr("Breaks: five minutes in every half hour; begin slowly.")) +
+                 paragraph(tr(
+                     "Pain, numbness or weakness: stop. Ask a teacher about how you play and "
+                     "a doctor or physiotherapist about your hand. This program knows "
+                     "neither.")) +
+                 heading(tr("Your harp")) +
+                 paragraph(tr(
+                     "The tunings offered here are those the strings were made for, or so it "
+                     "is assumed. Tuning a string higher than its maker meant can break it "
+                     "or harm the soundboard: ask the maker before you retune a harp.")) +
+                 paragraph(
+                     tr("Levers of wound strings are stiff. A flip that has to be forced wants "
+                        "the harp's maker, not more strength.")),
+             {520, 480});
+}
+
+void showAbout(QWidget* parent)
+{
+    showPage(parent, tr("About Sallow"),
+             heading(tr("Sallow")) +
+                 paragraph(tr("A workbench for people who arrange for the lever harp: from a "
+                              "lead sheet to a left hand that can be played, heard and "
+                              "printed.")) +
+                 paragraph(tr("Version %1").arg(QCoreApplication::applicationVersion())) +
+                 paragraph(tr("The sallow is the willow that old harps were carved from.")),
+             {420, 280});
+}
+
+} // namespace ui

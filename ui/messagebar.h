@@ -1,0 +1,35 @@
+#pragma once
+
+#include <QWidget>
+
+class QLabel;
+
+namespace ui {
+
+class Button;
+
+// A quiet bar for what went wrong or should be known, with its place and remedy. It stays until
+// it is dismissed or the next message comes; nothing waits for it.
+class MessageBar final : public QWidget {
+    Q_OBJECT
+public:
+    explicit MessageBar(QWidget* parent = nullptr);
+
+    void tell(QString const& words);
+    QString words() const;
+
+public slots:
+    void dismiss();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    void dressWords();
+
+    QLabel* m_words;
+    Button* m_close;
+};
+
+} // namespace ui

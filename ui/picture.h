@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/files/tables.h"
+
+#include <QImage>
+#include <QSize>
+
+namespace ui {
+
+class Session;
+
+// What `sallow picture` can show of an open document.
+enum class Scene { Grid, Bank, Workbench };
+
+// The picture at its size in device-independent pixels, `scale` device pixels to each. The
+// program must be dressed before; it needs no display.
+QImage picture(Session& session, files::Tables const& tables, Scene scene, QSize size,
+               double scale = 1);
+
+} // namespace ui

@@ -1,0 +1,337 @@
+#include "ui/session.h"
+
+#include "core/proposal/locks.h"
+
+#include <QUndoCommand>
+
+#include <utility>
+
+namespace ui {
+
+using proposal::Brief;
+using proposal::Lock;
+using proposal::Proposal;
+
+namespace {
+
+bool sameButLocks(Brief const& a, Brief const& b)
+{
+    return a.tune == b.tune && a.harp == b.harp && a.hand == b.hand && a.level == b.level &&
+           a.weights.style == b.weights.style && a.weights.byTerm == b.weights.byTerm &&
+           a.key == b.key && a.quartersPerMinute == b.quartersPerMinute && a.passes == b.passes;
+}
+
+} // namespace
+
+// One step of the arranger: from one brief to the next. The first redo is the step itself,
+// whose answer is already shown.
+class Session::Edit final : public QUndoCommand {
+public:
+    Edit(Session& session, Brief before, Brief after, QString const& text)
+        : QUndoCommand(text), m_session(session), m_before(std::move(before)),
+          m_after(std::move(after)), m_where(session.m_selected)
+    {}
+    void undo() override { m_session.restore(m_before, m_where); }
+    void redo() override
+    {
+        if (m_done) m_session.restore(m_after, m_where);
+        m_done = true;
+    }
+
+private:
+    Session& m_session;
+    Brief m_before;
+    Brief m_after;
+    std::optional<int> m_where; // the position that was selected
+    bool m_done = false;
+};
+
+Session::Session(Engine engine, Brief standing, QObject* parent)
+    : QObject(parent), m_engine(std::move(engine)), m_brief(std::move(standing))
+{}
+
+bool Session::open(tune::Tune tune)
+{
+    Brief next = m_brief;
+    next.tune = std::move(tune);
+    next.key = proposal::BestKey{};
+    next.quartersPerMinute.reset();
+    next.locks.clear();
+    return open(std::move(next));
+}
+
+bool Session::open(Brief brief)
+{
+    auto answer = m_engine.propose(brief);
+    if (!answer) {
+        emit refused(answer.error());
+        return false;
+    }
+    m_undo.clear();
+    m_selected = answer->lattice.positions.empty() ? std::nullopt : std::optional(0);
+    m_brief = std::move(brief);
+    m_proposal = *std::move(answer);
+    look();
+    emit opened();
+    emit changed();
+    emit selectionChanged();
+    return true;
+}
+
+std::optional<int> Session::shown() const
+{
+    if (!m_selected) return std::nullopt;
+    if (m_shown) return m_shown;
+    return m_proposal->solution.best.candidates[static_cast<std::size_t>(*m_selected)];
+}
+
+arrange::Arrangement Session::shownArrangement() const
+{
+    arrange::Arrangement shownOne = arrangement();
+    if (auto const candidate = shown()) {
+        auto const position = static_cast<std::size_t>(*m_selected);
+        shownOne.positions[position].voicing =
+            m_proposal->lattice.candidates[position][static_cast<std::size_t>(*candidate)]
+                .voicing;
+    }
+    return shownOne;
+}
+
+void Session::look()
+{
+    m_shown.reset();
+    m_variants = m_selected ? m_engine.variants(*m_proposal, *m_selected)
+                            : std::vector<proposal::Variant>{};
+}
+
+void Session::select(int position)
+{
+    if (!isOpen() || position < 0 ||
+        position >= static_cast<int>(arrangement().positions.size()))
+        return;
+    if (m_selected == position && !m_shown) return;
+    m_selected = position;
+    look();
+    emit selectionChanged();
+}
+
+void Session::show(int candidate)
+{
+    if (!m_selected || shown() == candidate) return;
+    auto const& candidates =
+        m_proposal->lattice.candidates[static_cast<std::size_t>(*m_selected)];
+    if (candidate < 0 || candidate >= static_cast<int>(candidates.size())) return;
+    m_shown = candidate;
+    emit selectionChanged();
+}
+
+QString Session::placeName(int position) const
+{
+    auto const& at = arrangement().positions[static_cast<std::size_t>(position)].position;
+    int const number = arrangement().tune.bars[static_cast<std::size_t>(at.bar)].number;
+    return number > 0 ? tr("bar %1").arg(number) : tr("the pick-up bar");
+}
+
+Brief Session::withoutLocksAt(int position) const
+{
+    Brief next = m_brief;
+    std::erase_if(next.locks, [&](Lock const& lock) {
+        return proposal::positionOf(lock, m_proposal->lattice) == position;
+    });
+    return next;
+}
+
+bool Session::choose(int candidate)
+{
+    if (!m_selected) return false;
+    auto const index = static_cast<std::size_t>(*m_selected);
+    auto const& candidates = m_proposal->lattice.candidates[index];
+    if (candidate < 0 || candidate >= static_cast<int>(candidates.size())) return false;
+    if (m_proposal->lattice.locks[index] == candidate) return true;
+    arrange::Voicing const& voicing = candidates[static_cast<std::size_t>(candidate)].voicing;
+    Brief next = withoutLocksAt(*m_selected);
+    next.locks.push_back(proposal::lockFor(m_proposal->lattice, *m_selected, candidate,
+                                           m_proposal->arrangement.harp, m_proposal->moved));
+    QString const name = QString::fromStdString(voicing.pattern);
+    return become(std::move(next), voicing.notes.empty()
+                                       ? tr("leave %1 empty").arg(placeName(*m_selected))
+                                       : tr("%1 in %2").arg(name, placeName(*m_selected)));
+}
+
+bool Session::chooseRanked(int rank)
+{
+    if (rank < 0 || rank >= static_cast<int>(m_variants.size())) return false;
+    return choose(m_variants[static_cast<std::size_t>(rank)].candidate);
+}
+
+bool Session::lockShown()
+{
+    auto const candidate = shown();
+    return candidate && choose(*candidate);
+}
+
+bool Session::unlock()
+{
+    if (!m_selected) return false;
+    auto const index = static_cast<std::size_t>(*m_selected);
+    if (!m_proposal->lattice.locks[index]) return false;
+    return become(withoutLocksAt(*m_selected), tr("unlock %1").arg(placeName(*m_selected)));
+}
+
+bool Session::unlockAll()
+{
+    if (!isOpen() || m_brief.locks.empty()) return false;
+    Brief next = m_brief;
+    next.locks.clear();
+    return become(std::move(next), tr("unlock all"));
+}
+
+bool Session::leaveEmpty()
+{
+    if (!m_selected) return false;
+    auto const& candidates =
+        m_proposal->lattice.candidates[static_cast<std::size_t>(*m_selected)];
+    for (std::size_t i = 0; i < candidates.size(); ++i)
+        if (candidates[i].voicing.notes.empty()) return choose(static_cast<int>(i));
+    emit noticed(
+        tr("The left hand cannot be left out in %1: no empty variant is offered there.")
+            .arg(placeName(*m_selected)));
+    return false;
+}
+
+bool Session::setHarp(harp::Harp harp)
+{
+    Brief next = m_brief;
+    next.harp = std::move(harp);
+    return become(std::move(next), tr("change of harp"));
+}
+
+bool Session::setHand(harp::HandModel hand)
+{
+    Brief next = m_brief;
+    next.hand = std::move(hand);
+    return become(std::move(next), tr("change of hand"));
+}
+
+bool Session::setLevel(harp::Level level)
+{
+    Brief next = m_brief;
+    next.level = std::move(level);
+    return become(std::move(next), tr("change of level"));
+}
+
+bool Session::setStyle(arrange::Weights weights)
+{
+    Brief next = m_brief;
+    next.weights = std::move(weights);
+    return become(std::move(next), tr("change of style"));
+}
+
+bool Session::setKey(proposal::KeyWish key)
+{
+    Brief next = m_brief;
+    next.key = key;
+    return become(std::move(next), tr("change of key"));
+}
+
+bool Session::setTempo(std::optional<double> quartersPerMinute)
+{
+    Brief next = m_brief;
+    next.quartersPerMinute = quartersPerMinute;
+    return become(std::move(next), tr("change of tempo"));
+}
+
+bool Session::setPasses(proposal::Passes passes)
+{
+    Brief next = m_brief;
+    next.passes = passes;
+    return become(std::move(next), tr("change of passes"));
+}
+
+// Where only locks differ the lattice that is there is solved again; anything else asks for a
+// whole new proposal.
+base::Result<Proposal> Session::answered(Brief const& next) const
+{
+    if (m_proposal && sameButLocks(m_brief, next)) return relocked(*m_proposal, next.locks);
+    return m_engine.propose(next);
+}
+
+base::Result<Proposal> Session::relocked(Proposal proposal,
+                                         std::vector<Lock> const& locks) const
+{
+    auto const wanted =
+        proposal::placed(locks, proposal.lattice, proposal.arrangement.harp, proposal.moved)
+            .byPosition;
+    for (std::size_t i = 0; i < wanted.size(); ++i) {
+        if (wanted[i] == proposal.lattice.locks[i]) continue;
+        int const position = static_cast<int>(i);
+        if (!wanted[i]) {
+            proposal = m_engine.withoutLock(std::move(proposal), position);
+            continue;
+        }
+        auto answer = m_engine.withChoice(std::move(proposal), position, *wanted[i], true);
+        if (!answer) return answer.error();
+        proposal = *std::move(answer);
+    }
+    return proposal;
+}
+
+// A lock that the harp, hand or level no longer allows waits in the brief until it fits again.
+void Session::tellOfWaitingLocks()
+{
+    auto const waiting = proposal::placed(m_brief.locks, m_proposal->lattice,
+                                          m_proposal->arrangement.harp, m_proposal->moved)
+                             .dropped.size();
+    if (waiting == 1)
+        emit noticed(tr("One locked choice cannot be played as things stand. It "
+                        "waits, and comes back when it can."));
+    if (waiting > 1)
+        emit noticed(tr("%1 locked choices cannot be played as things stand. They wait, and "
+                        "come back when they can.")
+                         .arg(waiting));
+}
+
+bool Session::become(Brief next, QString const& text)
+{
+    if (!isOpen()) {
+        m_brief = std::move(next);
+        emit changed();
+        return true;
+    }
+    auto answer = answered(next);
+    if (!answer) {
+        emit refused(answer.error());
+        return false;
+    }
+    bool const more = !sameButLocks(m_brief, next);
+    m_undo.push(new Edit(*this, m_brief, next, text));
+    take(std::move(next), *std::move(answer));
+    if (more) tellOfWaitingLocks();
+    return true;
+}
+
+void Session::restore(Brief brief, std::optional<int> where)
+{
+    auto answer = answered(brief);
+    if (!answer) {
+        emit refused(answer.error());
+        return;
+    }
+    m_selected = where;
+    take(std::move(brief), *std::move(answer));
+}
+
+void Session::take(Brief brief, Proposal proposal)
+{
+    m_brief = std::move(brief);
+    m_proposal = std::move(proposal);
+    int const positions = static_cast<int>(arrangement().positions.size());
+    if (m_selected && *m_selected >= positions)
+        m_selected = positions > 0 ? std::optional(positions - 1) : std::nullopt;
+    if (!m_selected && positions > 0) m_selected = 0;
+    look();
+    emit changed();
+    emit selectionChanged();
+}
+
+} // namespace ui

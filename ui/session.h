@@ -1,0 +1,100 @@
+#pragma once
+
+#include "ui/engine.h"
+
+#include "core/base/fault.h"
+#include "core/proposal/proposal.h"
+
+#include <QObject>
+#include <QUndoStack>
+
+#include <optional>
+#include <vector>
+
+namespace ui {
+
+// The open document: the brief, the latest answer to it, what is selected, and every step back.
+// Each edit makes a new Brief and asks the engine; the old one is kept for undo. No file access
+// and no scoring.
+class Session final : public QObject {
+    Q_OBJECT
+public:
+    // `standing` holds the harp, hand, level, book and weights that opened tunes are met with;
+    // its tune is not looked at.
+    Session(Engine engine, proposal::Brief standing, QObject* parent = nullptr);
+
+    // Open a tune for the standing harp and hand, or a whole saved brief. When it is refused
+    // the document that was open stays.
+    bool open(tune::Tune tune);
+    bool open(proposal::Brief brief);
+    bool isOpen() const { return m_proposal.has_value(); }
+
+    proposal::Brief const& brief() const { return m_brief; }
+    // Only while isOpen().
+    proposal::Proposal const& proposal() const { return *m_proposal; }
+    arrange::Arrangement const& arrangement() const { return m_proposal->arrangement; }
+
+    // The selected position; none while nothing is open or the tune has no position.
+    std::optional<int> selected() const { return m_selected; }
+    // Variants of the selected position, least regret first.
+    std::vector<proposal::Variant> const& variants() const { return m_variants; }
+    // The candidate looked at for the selected position: the chosen one until another is
+    // shown.
+    std::optional<int> shown() const;
+    // The arrangement with the shown candidate in its place.
+    arrange::Arrangement shownArrangement() const;
+    // Keys for the open tune on its harp, best first.
+    std::vector<levers::KeyFit> keyFits() const { return m_engine.keyFits(m_brief); }
+
+    QUndoStack& undoStack() { return m_undo; }
+
+public slots:
+    void select(int position);
+    void show(int candidate);
+
+    // Edits. Each answers whether it was done; a refusal is told by refused().
+    bool choose(int candidate);  // locks it at the selected position and solves again
+    bool chooseRanked(int rank); // the rank-th variant, 0 the first
+    bool lockShown();
+    bool unlock();
+    bool unlockAll();
+    bool leaveEmpty();
+    bool setHarp(harp::Harp harp);
+    bool setHand(harp::HandModel hand);
+    bool setLevel(harp::Level level);
+    bool setStyle(arrange::Weights weights);
+    bool setKey(proposal::KeyWish key);
+    bool setTempo(std::optional<double> quartersPerMinute);
+    bool setPasses(proposal::Passes passes);
+
+signals:
+    void opened();           // another document; changed() follows
+    void changed();          // the answer
+    void selectionChanged(); // the position, the shown candidate or the variants
+    void refused(base::Fault const& fault);
+    void noticed(QString const& sentence); // done, but the arranger should know
+
+private:
+    class Edit;
+
+    base::Result<proposal::Proposal> answered(proposal::Brief const& next) const;
+    base::Result<proposal::Proposal> relocked(proposal::Proposal proposal,
+                                              std::vector<proposal::Lock> const& locks) const;
+    proposal::Brief withoutLocksAt(int position) const;
+    void tellOfWaitingLocks();
+    bool become(proposal::Brief next, QString const& text);
+    void restore(proposal::Brief brief, std::optional<int> where);
+    void take(proposal::Brief brief, proposal::Proposal proposal);
+    void look();
+    QString placeName(int position) const;
+
+    Engine m_engine;
+    proposal::Brief m_brief;
+    std::optional<proposal::Proposal> m_proposal;
+    std::optional<int> m_selected;
+    std::optional<int> m_shown; // none: the chosen candidate
+    std::vector<proposal::Variant> m_variants;
+    QUndoStack m_undo;
+};
+
+} // namespace ui

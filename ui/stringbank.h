@@ -1,0 +1,80 @@
+#pragma once
+
+#include "core/harp/levers.h"
+#include "ui/stringbanklayout.h"
+
+#include <QBasicTimer>
+#include <QElapsedTimer>
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+namespace ui {
+
+// The strings of one harp as the player sees them, with their levers, the fingers of both
+// hands, and what sounds. Shows what it is given and reports plucks.
+class StringBank final : public QWidget {
+    Q_OBJECT
+public:
+    explicit StringBank(QWidget* parent = nullptr);
+
+    void setHarp(harp::Harp harp);
+    void setLevers(harp::LeverSetting levers); // one for each string
+    void setFingers(std::vector<FingerDisc> fingers);
+    void setTitle(QString const& title);    // what the fingers belong to
+    void ring(int string, harp::Side hand); // it lights and fades
+    void stillAll();                        // nothing sounds any more
+
+    StringBankLayout const& bank() const { return m_layout; }
+    std::optional<int> cursor() const { return m_cursor; }
+
+    QSize sizeHint() const override { return {900, 214}; }
+    QSize minimumSizeHint() const override { return {400, 138}; }
+
+signals:
+    void stringPlucked(int string); // index from the lowest
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void timerEvent(QTimerEvent* event) override;
+
+private:
+    struct Ringing {
+        qint64 since = 0; // in ms of m_clock
+        harp::Side hand = harp::Side::Left;
+    };
+
+    void layOut();
+    double glow(int string) const; // 1 when just plucked, falling to 0
+    music::Pitch soundingPitch(int string) const;
+    harp::Lever lever(int string) const;
+    QColor stringColour(int string) const;
+    void pluck(int string);
+    void paintHeading(QPainter& painter) const;
+    void paintFrame(QPainter& painter) const;
+    void paintString(QPainter& painter, int string) const;
+    void paintLever(QPainter& painter, int string) const;
+    void paintLetter(QPainter& painter, int string) const;
+    void paintReach(QPainter& painter) const;
+    void paintDiscs(QPainter& painter) const;
+
+    std::optional<harp::Harp> m_harp;
+    harp::LeverSetting m_levers;
+    std::vector<FingerDisc> m_fingers;
+    QString m_title;
+    StringBankLayout m_layout;
+    std::vector<std::optional<Ringing>> m_ringing;
+    QElapsedTimer m_clock;
+    QBasicTimer m_fade;
+    std::optional<int> m_pointed;
+    std::optional<int> m_cursor; // of the keyboard
+};
+
+} // namespace ui

@@ -1,0 +1,114 @@
+#include "ui/stringbanklayout.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace ui {
+
+StringBankLayout layOutBank(harp::Harp const& harp, Box area)
+{
+    StringBankLayout layout;
+    layout.area = area;
+    int const count = harp.count();
+    if (count == 0) return layout;
+    double total = 0;
+    for (int i = 0; i + 1 < count; ++i) total += harp.string(i).gapMm;
+    double const inset = 22;
+    double const perMm = (area.width - 2 * inset) / std::max(1.0, total);
+    double const neck = area.y + 8;
+    double const letters = 22; // below the strings
+    double const longest = area.height - 8 - letters;
+    double x = area.x + inset;
+    double narrowest = area.width;
+    for (int i = 0; i < count; ++i) {
+        double const along = count > 1 ? static_cast<double>(i) / (count - 1) : 0;
+        double const length = longest * (1 - 0.26 * std::pow(along, 1.3));
+        double const thickness = 3.4 - 2.1 * std::sqrt(along);
+        layout.strings.push_back({x, neck, neck + length, thickness});
+        double const gap = harp.string(i).gapMm * perMm;
+        if (i + 1 < count) narrowest = std::min(narrowest, gap);
+        x += gap;
+    }
+    layout.leverUpY = neck + 5;
+    layout.leverDownY = neck + 15;
+    double const shortest = layout.strings.back().bottom - neck;
+    double const free = layout.strings.back().bottom - layout.leverDownY;
+    layout.discRadius = std::clamp(std::min(narrowest * 0.46, free * 0.14), 6.0, 12.0);
+    layout.rightHandY = neck + 0.44 * shortest;
+    layout.leftHandY = neck + 0.72 * shortest;
+    layout.bracketY =
+        std::min(layout.leftHandY + layout.discRadius + 9, layout.strings.back().bottom - 6);
+    return layout;
+}
+
+std::optional<int> stringNear(StringBankLayout const& layout, double x, double y)
+{
+    if (layout.strings.empty() || !layout.area.contains(x, y)) return std::nullopt;
+    auto const nearest = std::min_element(layout.strings.begin(), layout.strings.end(),
+                                          [x](BankString const& a, BankString const& b) {
+                                              return std::abs(a.x - x) < std::abs(b.x - x);
+                                          });
+    return static_cast<int>(nearest - layout.strings.begin());
+}
+
+namespace {
+
+void addFinger(std::vector<FingerDisc>& fingers, harp::Side hand, int string, int finger)
+{
+    int order = 0;
+    for (FingerDisc const& disc : fingers) {
+        if (disc.hand != hand) continue;
+        if (disc.string == string) return;
+        ++order;
+    }
+    fingers.push_back({hand, string, finger, order});
+}
+
+std::vector<int> fingersOf(arrange::Arrangement const& arrangement, int bar, int note)
+{
+    for (arrange::NoteFingers const& fingers : arrangement.rightFingers)
+        if (fingers.bar == bar && fingers.note == note) return fingers.fingers;
+    return {};
+}
+
+} // namespace
+
+std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement, int position)
+{
+    std::vector<FingerDisc> fingers;
+    auto const& arranged = arrangement.positions[static_cast<std::size_t>(position)];
+    auto notes = arranged.voicing.notes;
+    std::stable_sort(notes.begin(), notes.end(), [](auto const& a, auto const& b) {
+        return std::tie(a.at, a.rollOrder, a.string) < std::tie(b.at, b.rollOrder, b.string);
+    });
+    for (arrange::VoicedNote const& note : notes)
+        addFinger(fingers, harp::Side::Left, note.string, note.finger);
+    arrange::Position const& where = arranged.position;
+    auto const& bar = arrangement.tune.bars[static_cast<std::size_t>(where.bar)];
+    for (std::size_t n = 0; n < bar.notes.size(); ++n) {
+        tune::Note const& note = bar.notes[n];
+        if (note.at < where.at || note.at >= where.at + where.span) continue;
+        auto const numbers = fingersOf(arrangement, where.bar, static_cast<int>(n));
+        for (std::size_t p = 0; p < note.pitches.size(); ++p)
+            if (auto const string = harp::stringFor(arrangement.harp, note.pitches[p]))
+                if (p < numbers.size())
+                    addFinger(fingers, harp::Side::Right, *string, numbers[p]);
+    }
+    return fingers;
+}
+
+std::optional<Reach> reachOf(std::vector<FingerDisc> const& fingers)
+{
+    std::optional<Reach> reach;
+    for (FingerDisc const& disc : fingers) {
+        if (disc.hand != harp::Side::Left) continue;
+        if (!reach) reach = Reach{disc.string, disc.string};
+        reach->lowest = std::min(reach->lowest, disc.string);
+        reach->highest = std::max(reach->highest, disc.string);
+    }
+    if (reach && reach->lowest == reach->highest) return std::nullopt;
+    return reach;
+}
+
+} // namespace ui

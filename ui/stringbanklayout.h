@@ -1,0 +1,60 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+#include "core/harp/harp.h"
+#include "ui/box.h"
+
+#include <optional>
+#include <vector>
+
+namespace ui {
+
+// Where the strings of a harp stand on the screen: seen by the player, low strings left.
+struct BankString {
+    double x = 0;
+    double top = 0;    // at the neck
+    double bottom = 0; // at the soundboard
+    double thickness = 1;
+};
+
+struct StringBankLayout {
+    std::vector<BankString> strings; // lowest first
+    Box area;
+    double leverUpY = 0;   // middle of a lever block that is up
+    double leverDownY = 0; // and of one that is down
+    double rightHandY = 0; // middle of the finger discs of each hand
+    double leftHandY = 0;
+    double bracketY = 0;
+    double discRadius = 10;
+};
+
+// Gaps between strings are to scale; lengths shorten towards the top as on a harp, but less, so
+// that the high strings can still be read.
+StringBankLayout layOutBank(harp::Harp const& harp, Box area);
+
+// The string nearest to a point, if the point is in the area.
+std::optional<int> stringNear(StringBankLayout const& layout, double x, double y);
+
+// One finger on one string.
+struct FingerDisc {
+    harp::Side hand = harp::Side::Left;
+    int string = 0;
+    int finger = 1;
+    int order = 0; // in which it first plays in its hand, 0 first
+    friend bool operator==(FingerDisc const&, FingerDisc const&) = default;
+};
+
+// Fingers of both hands while a position sounds, one for each string and hand: the first that
+// plays there.
+std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement, int position);
+
+// Lowest and highest string of the left hand; none with fewer than two strings.
+struct Reach {
+    int lowest = 0;
+    int highest = 0;
+    int strings() const { return highest - lowest + 1; }
+    friend bool operator==(Reach const&, Reach const&) = default;
+};
+std::optional<Reach> reachOf(std::vector<FingerDisc> const& fingers);
+
+} // namespace ui

@@ -1,0 +1,154 @@
+#include "ui/theme.h"
+
+#include <QApplication>
+#include <QPalette>
+#include <QStyleFactory>
+#include <QTextLayout>
+#include <QWidget>
+
+namespace ui {
+
+namespace {
+
+// The desktop's own palette is asked for before ours is laid over it.
+bool desktopIsDark()
+{
+    static bool const dark = [] {
+        QPalette const desktop = QGuiApplication::palette();
+        return desktop.color(QPalette::Window).lightness() <
+               desktop.color(QPalette::WindowText).lightness();
+    }();
+    return dark;
+}
+
+QPalette widgetPalette(Palette const& p)
+{
+    QPalette palette;
+    palette.setColor(QPalette::Window, colour(p.paper));
+    palette.setColor(QPalette::WindowText, colour(p.ink));
+    palette.setColor(QPalette::Base, colour(p.card));
+    palette.setColor(QPalette::AlternateBase, colour(p.paper));
+    palette.setColor(QPalette::Text, colour(p.ink));
+    palette.setColor(QPalette::Button, colour(p.raised));
+    palette.setColor(QPalette::ButtonText, colour(p.ink));
+    palette.setColor(QPalette::BrightText, colour(p.red));
+    palette.setColor(QPalette::Highlight, colour(p.leaf));
+    palette.setColor(QPalette::HighlightedText, colour(p.onLeaf));
+    palette.setColor(QPalette::ToolTipBase, colour(p.raised));
+    palette.setColor(QPalette::ToolTipText, colour(p.ink));
+    palette.setColor(QPalette::PlaceholderText, colour(p.quiet));
+    palette.setColor(QPalette::Link, colour(p.leaf));
+    palette.setColor(QPalette::Light, colour(p.raised));
+    palette.setColor(QPalette::Midlight, colour(p.card));
+    palette.setColor(QPalette::Mid, colour(p.edge));
+    palette.setColor(QPalette::Dark, colour(p.rule));
+    palette.setColor(QPalette::Shadow, colour(p.sunk));
+    for (auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        palette.setColor(QPalette::Disabled, role, colour(p.rule));
+    return palette;
+}
+
+// Shapes of the ordinary controls. %name% stands for a colour of the palette.
+constexpr char const* controlShapes = R"(
+QToolTip { color: %ink%; background: %raised%; border: 1px solid %edge%; padding: 4px 6px; }
+QMenuBar { background: %card%; color: %ink%; padding: 1px 10px; }
+QMenuBar::item { background: transparent; padding: 4px 9px; border-radius: 5px; }
+QMenuBar::item:selected, QMenuBar::item:pressed { background: %leafWash%; color: %ink%; }
+QMenu { background: %raised%; color: %ink%; border: 1px solid %edge%; padding: 5px; }
+QMenu::item { padding: 5px 26px 5px 26px; border-radius: 5px; }
+QMenu::item:selected { background: %leafWash%; color: %ink%; }
+QMenu::item:disabled { color: %rule%; }
+QMenu::separator { height: 1px; background: %edge%; margin: 5px 8px; }
+QMenu::indicator { left: 7px; width: 12px; height: 12px; }
+QSlider { min-height: 24px; }
+QSlider::groove:horizontal { height: 4px; border-radius: 2px; background: %edge%; }
+QSlider::sub-page:horizontal { height: 4px; border-radius: 2px; background: %leaf%; }
+QSlider::handle:horizontal { width: 16px; height: 16px; margin: -6px 0; border-radius: 8px;
+  background: %leaf%; border: 1px solid %leaf%; }
+QSlider::handle:horizontal:hover { border: 1px solid %ink%; }
+QSlider:focus { border: 2px solid %leaf%; border-radius: 7px; }
+QScrollBar:vertical { background: transparent; width: 10px; margin: 2px; }
+QScrollBar:horizontal { background: transparent; height: 10px; margin: 2px; }
+QScrollBar::handle { background: %rule%; border-radius: 3px; }
+QScrollBar::handle:vertical { min-height: 30px; }
+QScrollBar::handle:horizontal { min-width: 30px; }
+QScrollBar::handle:hover { background: %quiet%; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QSplitter::handle { background: %edge%; }
+QSplitter::handle:hover { background: %leaf%; }
+QDialog { background: %card%; }
+)";
+
+QString styleSheet(Palette const& p)
+{
+    QString sheet = QString::fromLatin1(controlShapes);
+    auto const put = [&sheet](char const* name, Rgb c) {
+        sheet.replace(QLatin1Char('%') + QLatin1String(name) + QLatin1Char('%'),
+                      colour(c).name());
+    };
+    put("paper", p.paper);
+    put("card", p.card);
+    put("raised", p.raised);
+    put("leafWash", p.leafWash);
+    put("edge", p.edge);
+    put("rule", p.rule);
+    put("ink", p.ink);
+    put("quiet", p.quiet);
+    put("leaf", p.leaf);
+    put("onLeaf", p.onLeaf);
+    return sheet;
+}
+
+} // namespace
+
+void dress(QApplication& application, Theme theme)
+{
+    bool const desktop = desktopIsDark();
+    bool const dark = theme == Theme::Dark || (theme == Theme::System && desktop);
+    Palette const& palette = dark ? nightPalette : dayPalette;
+    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setPalette(widgetPalette(palette));
+    application.setStyleSheet(styleSheet(palette));
+}
+
+Palette const& paletteOf(QWidget const& widget)
+{
+    QPalette const& palette = widget.palette();
+    bool const dark = palette.color(QPalette::WindowText).lightness() >
+                      palette.color(QPalette::Window).lightness();
+    return dark ? nightPalette : dayPalette;
+}
+
+QString elidedLines(QString const& text, QFont const& font, double width, int lines)
+{
+    QFontMetricsF const metrics(font);
+    QTextLayout layout(text, font);
+    QString kept;
+    layout.beginLayout();
+    for (int i = 0; i < lines; ++i) {
+        QTextLine line = layout.createLine();
+        if (!line.isValid()) break;
+        line.setLineWidth(width);
+        bool const last = i + 1 == lines;
+        QString const words =
+            last ? text.mid(line.textStart()) : text.mid(line.textStart(), line.textLength());
+        kept += last ? metrics.elidedText(words, Qt::ElideRight, width)
+                     : words.trimmed() + QChar::LineSeparator;
+    }
+    layout.endLayout();
+    return kept;
+}
+
+QFont scaledFont(QWidget const& widget, double times, QFont::Weight weight)
+{
+    QFont font = widget.font();
+    if (font.pointSizeF() > 0)
+        font.setPointSizeF(font.pointSizeF() * times);
+    else
+        font.setPixelSize(qRound(font.pixelSize() * times));
+    font.setWeight(weight);
+    return font;
+}
+
+} // namespace ui

@@ -1,0 +1,173 @@
+#include "ui/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+namespace ui {
+
+namespace {
+
+QString tr(char const* text, char const* comment = nullptr, int n = -1)
+{
+    return QCoreApplication::translate("Words", text, comment, n);
+}
+
+QString fromCore(std::string const& text) { return QString::fromStdString(text); }
+
+QString capital(QString text)
+{
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text;
+}
+
+} // namespace
+
+QString reachWords(int strings)
+{
+    static constexpr std::array names{
+        QT_TRANSLATE_NOOP("Words", "one string"),   QT_TRANSLATE_NOOP("Words", "a second"),
+        QT_TRANSLATE_NOOP("Words", "a third"),      QT_TRANSLATE_NOOP("Words", "a fourth"),
+        QT_TRANSLATE_NOOP("Words", "a fifth"),      QT_TRANSLATE_NOOP("Words", "a sixth"),
+        QT_TRANSLATE_NOOP("Words", "a seventh"),    QT_TRANSLATE_NOOP("Words", "an octave"),
+        QT_TRANSLATE_NOOP("Words", "a ninth"),      QT_TRANSLATE_NOOP("Words", "a tenth"),
+        QT_TRANSLATE_NOOP("Words", "an eleventh"),  QT_TRANSLATE_NOOP("Words", "a twelfth"),
+        QT_TRANSLATE_NOOP("Words", "a thirteenth"), QT_TRANSLATE_NOOP("Words", "a fourteenth"),
+        QT_TRANSLATE_NOOP("Words", "two octaves")};
+    QString const count = tr("%1 strings").arg(strings);
+    auto const index = static_cast<std::size_t>(strings - 1);
+    if (strings < 1 || index >= names.size()) return count;
+    return tr(names[index]) + QStringLiteral(" · ") + count;
+}
+
+QString regretWords(arrange::Points regret)
+{
+    struct Word {
+        arrange::Points below;
+        char const* text;
+    };
+    static constexpr std::array words{
+        Word{1, QT_TRANSLATE_NOOP("Words", "as good as the best")},
+        Word{1000, QT_TRANSLATE_NOOP("Words", "a little less")},
+        Word{3000, QT_TRANSLATE_NOOP("Words", "less")},
+        Word{8000, QT_TRANSLATE_NOOP("Words", "a good deal less")}};
+    for (Word const& word : words)
+        if (regret < word.below) return tr(word.text);
+    return tr("a long way off");
+}
+
+double regretShare(arrange::Points regret)
+{
+    return 3000.0 / (3000.0 + static_cast<double>(std::max<arrange::Points>(0, regret)));
+}
+
+QString barTitle(tune::Tune const& tune, int bar)
+{
+    int const number = tune.bars[static_cast<std::size_t>(bar)].number;
+    return number > 0 ? tr("Bar %1").arg(number) : tr("Pick-up bar");
+}
+
+QString passWords(arrange::Arrangement const& arrangement, int position)
+{
+    auto const& where = arrangement.positions[static_cast<std::size_t>(position)].position;
+    std::set<int> mine;
+    for (auto const& played : where.played) mine.insert(played.pass);
+    std::set<int> all;
+    for (auto const& played : arrangement.playing.bars)
+        if (played.bar == where.bar) all.insert(played.pass);
+    if (mine == all || mine.empty()) return {};
+    switch (*mine.begin()) {
+    case 1:
+        return tr("first time");
+    case 2:
+        return tr("second time");
+    default:
+        return tr("time %1").arg(*mine.begin());
+    }
+}
+
+QString positionTitle(arrange::Arrangement const& arrangement, int position)
+{
+    auto const& where = arrangement.positions[static_cast<std::size_t>(position)].position;
+    QString title = barTitle(arrangement.tune, where.bar) + QStringLiteral(" · ") +
+                    fromCore(music::shown(where.chord));
+    QString const pass = passWords(arrangement, position);
+    if (!pass.isEmpty()) title += QStringLiteral(" · ") + pass;
+    return title;
+}
+
+QString harpWords(harp::Harp const& harp)
+{
+    return tr("%1 strings · %2").arg(harp.count()).arg(fromCore(music::shown(harp.tuning())));
+}
+
+QString handWords(harp::HandModel const& hand)
+{
+    QString words = fromCore(hand.name);
+    QString const noun = tr(" hand");
+    if (words.endsWith(noun)) words.chop(noun.size());
+    return words;
+}
+
+QString styleWords(arrange::Weights const& weights)
+{
+    return fromCore(weights.name).section(QLatin1Char(':'), 0, 0);
+}
+
+QString setupWords(harp::Harp const& harp, harp::LeverSetting const& setup)
+{
+    // The first letter to be raised is the next sharp, or the flat nearest to going.
+    int const next = music::signature({harp.tuning(), music::Mode::Ionian}) + 7;
+    QString words;
+    for (int place = next; place < next + 7; ++place) {
+        music::Letter const letter = music::orderOfSharps[static_cast<std::size_t>(place % 7)];
+        int up = 0;
+        int all = 0;
+        music::Pitch raised;
+        for (int i = 0; i < harp.count(); ++i) {
+            if (harp.string(i).open.letter != letter) continue;
+            ++all;
+            if (setup[static_cast<std::size_t>(i)] != harp::Lever::Up) continue;
+            ++up;
+            raised = sounding(harp.string(i), harp::Lever::Up);
+        }
+        if (up == 0) continue;
+        QString name = fromCore(music::shown(music::nameOf(raised)));
+        if (raised.alter == 0) name += QChar(0x266E);
+        if (up < all) name = QLatin1Char('(') + name + QLatin1Char(')');
+        words += (words.isEmpty() ? QString() : QStringLiteral(" ")) + name;
+    }
+    return words.isEmpty() ? tr("all down") : words;
+}
+
+QString stringWords(harp::Harp const& harp, int string, music::Pitch sounding)
+{
+    return tr("%1 · string %2 from the low end, %3 from the high · harp octave %4")
+        .arg(fromCore(music::shown(sounding)))
+        .arg(string + 1)
+        .arg(harp.count() - string)
+        .arg(harp::harpOctave(harp.string(string).open));
+}
+
+QString faultWords(base::Fault const& fault)
+{
+    base::Wording const wording = base::wording(fault.code);
+    auto const view = [](std::string_view text) {
+        return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    };
+    QString text = fromCore(fault.place);
+    if (!text.isEmpty()) text += QStringLiteral(": ");
+    text += view(wording.wrong);
+    if (!fault.detail.empty()) text += QStringLiteral(" (%1)").arg(fromCore(fault.detail));
+    return capital(text) + QStringLiteral(". ") + capital(view(wording.remedy)) +
+           QStringLiteral(".");
+}
+
+QString patternWords(arrange::Voicing const& voicing)
+{
+    return voicing.notes.empty() ? tr("left hand rests") : fromCore(voicing.pattern);
+}
+
+} // namespace ui

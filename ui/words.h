@@ -1,0 +1,46 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+#include "core/arrange/score.h"
+#include "core/base/fault.h"
+#include "core/perform/schedule.h"
+
+#include <QString>
+
+namespace ui {
+
+// What the screen says, in the trade's words.
+
+// "a tenth · 10 strings"
+QString reachWords(int strings);
+
+// What a regret means: "as good as the best", "a little less" ...
+QString regretWords(arrange::Points regret);
+// The same as a length, 1 for no regret, falling towards 0: half at three points.
+double regretShare(arrange::Points regret);
+
+// "Bar 3", "Pick-up bar"
+QString barTitle(tune::Tune const& tune, int bar);
+// "Bar 3 · Em · first time"; the time only where the position is not played every time.
+QString positionTitle(arrange::Arrangement const& arrangement, int position);
+// "first time", "second time", "time 3"; empty for a position played every time.
+QString passWords(arrange::Arrangement const& arrangement, int position);
+
+// "34 strings · E♭"
+QString harpWords(harp::Harp const& harp);
+// "medium", from "medium hand"; "Plain", from "Plain: few notes, well apart".
+QString handWords(harp::HandModel const& hand);
+QString styleWords(arrange::Weights const& weights);
+// "A♮ B♮ F♯": letters whose levers are up, in the order in which keys raise them; "all down"
+// for none. A letter of which only some strings are up stands in brackets.
+QString setupWords(harp::Harp const& harp, harp::LeverSetting const& setup);
+// "F♯3 · string 18 from the low end, 17 from the high · harp octave 4"
+QString stringWords(harp::Harp const& harp, int string, music::Pitch sounding);
+
+// What is wrong and what to do, as two sentences.
+QString faultWords(base::Fault const& fault);
+
+// "rest" and pattern names as the screen shows them.
+QString patternWords(arrange::Voicing const& voicing);
+
+} // namespace ui

@@ -1,0 +1,509 @@
+#include "ui/workbench.h"
+
+#include "ui/choicemenus.h"
+#include "ui/helppages.h"
+#include "ui/messagebar.h"
+#include "ui/session.h"
+#include "ui/statusline.h"
+#include "ui/stringbank.h"
+#include "ui/transport.h"
+#include "ui/tunegrid.h"
+#include "ui/variantpanel.h"
+#include "ui/welcome.h"
+#include "ui/words.h"
+
+#include <QApplication>
+#include <QDragEnterEvent>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include <array>
+
+namespace ui {
+
+Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
+    : QMainWindow(parent), m_session(session), m_actions(this), m_header(new Header(this)),
+      m_messages(new MessageBar(this)), m_halves(new QSplitter(Qt::Vertical, this)),
+      m_sides(new QSplitter(Qt::Horizontal, this)), m_stage(new QStackedWidget(this)),
+      m_grid(new TuneGrid(this)), m_sheetPlace(new QWidget(this)),
+      m_variants(new VariantPanel(this)), m_bank(new StringBank(this)),
+      m_transport(new Transport(this)), m_status(new StatusLine(this))
+{
+    setWindowTitle(tr("Sallow"));
+    setAcceptDrops(true);
+    setMinimumSize(760, 520);
+    resize(1280, 820);
+    auto* welcome = new Welcome(this);
+    connect(welcome, &Welcome::openClicked, this, &Workbench::openRequested);
+    connect(welcome, &Welcome::demoClicked, this, &Workbench::demoRequested);
+    m_welcome = welcome;
+    new ChoiceMenus(session, std::move(tables), *m_header, this);
+    m_actions.fill(menuBar());
+    place();
+    joinActions();
+    joinViews();
+    joinSession();
+    showDocument();
+}
+
+void Workbench::place()
+{
+    m_stage->addWidget(m_welcome);
+    m_stage->addWidget(m_grid);
+    m_stage->addWidget(m_sheetPlace);
+    m_sides->addWidget(m_stage);
+    m_sides->addWidget(m_variants);
+    m_sides->setStretchFactor(0, 1);
+    m_sides->setSizes({900, 350});
+    m_halves->addWidget(m_sides);
+    m_halves->addWidget(m_bank);
+    m_halves->setStretchFactor(0, 3);
+    m_halves->setStretchFactor(1, 1);
+    m_halves->setSizes({480, 214});
+    for (QSplitter* splitter : {m_sides, m_halves}) {
+        splitter->setChildrenCollapsible(false);
+        splitter->setHandleWidth(1);
+    }
+    auto* middle = new QWidget(this);
+    auto* column = new QVBoxLayout(middle);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_header);
+    column->addWidget(m_messages);
+    column->addWidget(m_halves, 1);
+    column->addWidget(m_transport);
+    column->addWidget(m_status);
+    setCentralWidget(middle);
+}
+
+void Workbench::joinActions()
+{
+    auto const on = [this](QAction* action, auto what) {
+        connect(action, &QAction::triggered, this, what);
+    };
+    on(m_actions.open, &Workbench::openRequested);
+    on(m_actions.demo, &Workbench::demoRequested);
+    on(m_actions.exportTo, &Workbench::exportRequested);
+    on(m_actions.print, &Workbench::printRequested);
+    on(m_actions.quit, [this] { close(); });
+    QUndoStack& undo = m_session.undoStack();
+    on(m_actions.undo, [&undo] { undo.undo(); });
+    on(m_actions.redo, [&undo] { undo.redo(); });
+    connect(&undo, &QUndoStack::undoTextChanged, this, [this](QString const& text) {
+        m_actions.undo->setText(text.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(text));
+    });
+    connect(&undo, &QUndoStack::redoTextChanged, this, [this](QString const& text) {
+        m_actions.redo->setText(text.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(text));
+    });
+    connect(&undo, &QUndoStack::indexChanged, this, &Workbench::enableActions);
+    on(m_actions.lock, [this] { m_session.lockShown(); });
+    on(m_actions.unlock, [this] { m_session.unlock(); });
+    on(m_actions.unlockAll, [this] { m_session.unlockAll(); });
+    on(m_actions.leaveEmpty, [this] { m_session.leaveEmpty(); });
+    on(m_actions.varyPasses, [this](bool vary) {
+        m_session.setPasses(vary ? proposal::Passes::Varied : proposal::Passes::Written);
+    });
+    on(m_actions.playTune, [this] { playOrStop(); });
+    on(m_actions.fromHere, [this] {
+        if (auto const bar = selectedPlayedBar()) hear(*bar, std::nullopt);
+    });
+    on(m_actions.hearBar, [this] { hearSelected(); });
+    on(m_actions.stop, [this] { escape(); });
+    on(m_actions.loop, [this] { m_transport->toggleLoop(); });
+    on(m_actions.countIn, [this] { m_transport->toggleCountIn(); });
+    on(m_actions.left, [this] { m_transport->toggleLeft(); });
+    on(m_actions.right, [this] { m_transport->toggleRight(); });
+    on(m_actions.faster, [this] { m_transport->stepTempo(+5); });
+    on(m_actions.slower, [this] { m_transport->stepTempo(-5); });
+    on(m_actions.grid, [this] { setView(View::Grid); });
+    on(m_actions.sheet, [this] { setView(View::Sheet); });
+    on(m_actions.nextPane, [this] {
+        std::array<QWidget*, 3> const panes{m_stage->currentWidget(), m_variants->list(),
+                                            m_bank};
+        std::size_t here = panes.size() - 1;
+        for (std::size_t i = 0; i < panes.size(); ++i)
+            if (panes[i]->hasFocus()) here = i;
+        panes[(here + 1) % panes.size()]->setFocus(Qt::TabFocusReason);
+    });
+    on(m_actions.system, [this] { wear(Theme::System); });
+    on(m_actions.light, [this] { wear(Theme::Light); });
+    on(m_actions.dark, [this] { wear(Theme::Dark); });
+    on(m_actions.keys, [this] { showKeys(this, m_actions); });
+    on(m_actions.care, [this] { showCare(this); });
+    on(m_actions.about, [this] { showAbout(this); });
+}
+
+void Workbench::joinViews()
+{
+    connect(m_header, &Header::viewClicked, this, &Workbench::setView);
+    connect(m_grid, &TuneGrid::positionClicked, &m_session, &Session::select);
+    connect(m_grid, &TuneGrid::rankTyped, &m_session, &Session::chooseRanked);
+    connect(m_grid, &TuneGrid::hearClicked, this, &Workbench::hearSelected);
+    connect(m_grid, &TuneGrid::variantsClicked, this,
+            [this] { m_variants->list()->setFocus(Qt::OtherFocusReason); });
+
+    VariantList* list = m_variants->list();
+    connect(list, &VariantList::shownClicked, &m_session, &Session::show);
+    connect(list, &VariantList::useClicked, &m_session, &Session::choose);
+    connect(list, &VariantList::unlockClicked, &m_session, &Session::unlock);
+    connect(list, &VariantList::hearClicked, this, [this](int candidate) {
+        m_session.show(candidate);
+        hearSelected();
+    });
+    connect(list, &VariantList::backClicked, this,
+            [this] { m_stage->currentWidget()->setFocus(Qt::OtherFocusReason); });
+    connect(m_bank, &StringBank::stringPlucked, this, &Workbench::pluck);
+
+    connect(m_transport, &Transport::playClicked, this, &Workbench::playOrStop);
+    connect(m_transport, &Transport::stopClicked, this, &Workbench::stop);
+    connect(m_transport, &Transport::hearBarClicked, this, &Workbench::hearSelected);
+    connect(m_transport, &Transport::fromHereClicked, m_actions.fromHere, &QAction::trigger);
+    connect(m_transport, &Transport::settingsChanged, this, &Workbench::changeHearing);
+    connect(m_status, &StatusLine::warningsClicked, this, [this] {
+        QStringList sentences;
+        for (std::string const& warning : m_session.proposal().warnings)
+            sentences << QString::fromStdString(warning);
+        tell(sentences.join(QLatin1Char('\n')));
+    });
+}
+
+void Workbench::joinSession()
+{
+    connect(&m_session, &Session::opened, this, [this] {
+        stop();
+        m_messages->dismiss();
+        m_stage->setCurrentWidget(m_view == View::Grid ? m_grid : m_sheetPlace);
+        m_grid->setFocus(Qt::OtherFocusReason);
+    });
+    connect(&m_session, &Session::changed, this, &Workbench::showDocument);
+    connect(&m_session, &Session::selectionChanged, this, &Workbench::showSelection);
+    connect(&m_session, &Session::refused, this, &Workbench::tellFault);
+    connect(&m_session, &Session::noticed, this, &Workbench::tell);
+}
+
+void Workbench::setView(View view)
+{
+    m_view = view;
+    m_header->setView(view);
+    (view == View::Grid ? m_actions.grid : m_actions.sheet)->setChecked(true);
+    if (m_session.isOpen())
+        m_stage->setCurrentWidget(view == View::Grid ? m_grid : m_sheetPlace);
+}
+
+void Workbench::tell(QString const& sentence) { m_messages->tell(sentence); }
+void Workbench::tellFault(base::Fault const& fault) { tell(faultWords(fault)); }
+
+void Workbench::showDocument()
+{
+    showHeader();
+    if (!m_session.isOpen()) {
+        m_stage->setCurrentWidget(m_welcome);
+        m_bank->setHarp(m_session.brief().harp);
+    } else if (m_stage->currentWidget() == m_welcome) {
+        m_stage->setCurrentWidget(m_view == View::Grid ? m_grid : m_sheetPlace);
+    }
+    if (m_session.isOpen()) m_transport->setTempo(m_session.arrangement().tempo);
+    m_transport->setReady(m_session.isOpen());
+    showSelection();
+}
+
+void Workbench::showHeader()
+{
+    proposal::Brief const& brief = m_session.brief();
+    m_header->setHarpWords(harpWords(brief.harp));
+    m_header->setHandWords(handWords(brief.hand));
+    m_header->setLevelWords(QString::number(brief.level.number));
+    m_header->setStyleWords(styleWords(brief.weights));
+    if (!m_session.isOpen()) {
+        m_header->setTitle(tr("Sallow"), tr("no tune is open"));
+        m_header->setKeyWords(tr("best"));
+        return;
+    }
+    arrange::Arrangement const& arrangement = m_session.arrangement();
+    tune::Tune const& tune = arrangement.tune;
+    m_header->setKeyWords(QString::fromStdString(music::shown(tune.key)));
+    QStringList detail;
+    if (!tune.rhythm.empty()) detail << QString::fromStdString(tune.rhythm);
+    detail << QString::fromStdString(music::text(tune.meter));
+    detail << tr("levers up: %1").arg(setupWords(arrangement.harp, arrangement.levers.setup));
+    auto const flips = arrangement.levers.flips.size();
+    if (flips == 1) detail << tr("1 flip");
+    if (flips > 1) detail << tr("%1 flips").arg(flips);
+    QString const title = QString::fromStdString(tune.title);
+    m_header->setTitle(title, detail.join(QStringLiteral(" · ")));
+    setWindowTitle(tr("%1 – Sallow").arg(title));
+}
+
+void Workbench::showSelection()
+{
+    if (!m_session.isOpen()) {
+        m_grid->clear();
+        m_variants->setHeading(tr("Variants"), tr("of the chord that is selected"));
+    } else {
+        m_grid->setArrangement(m_session.shownArrangement());
+        m_grid->setSelected(m_session.selected());
+        showVariants();
+        if (auto const position = m_session.selected()) {
+            auto const& where =
+                m_session.arrangement().positions[static_cast<std::size_t>(*position)].position;
+            m_transport->setBarWords(barTitle(m_session.arrangement().tune, where.bar));
+        }
+    }
+    showBank();
+    showStatus();
+    enableActions();
+}
+
+namespace {
+
+// "root G2 · quavers"
+QString whereWords(harp::Harp const& harp, arrange::Voicing const& voicing)
+{
+    if (voicing.notes.empty()) return {};
+    music::Pitch const root = harp.string(voicing.rootString).open;
+    QString words = Workbench::tr("root %1").arg(
+        QString::fromStdString(music::shown(music::naturalAt(diatonicStep(root)))));
+    if (!voicing.rhythm.empty())
+        words += QStringLiteral(" · ") + QString::fromStdString(voicing.rhythm);
+    if (voicing.rolled) words += QStringLiteral(" · ") + Workbench::tr("rolled");
+    return words;
+}
+
+} // namespace
+
+void Workbench::showVariants()
+{
+    auto const position = m_session.selected();
+    if (!position) {
+        m_variants->setHeading(tr("No chords"), {});
+        m_variants->list()->setRows({});
+        return;
+    }
+    harp::Harp const& harp = m_session.arrangement().harp;
+    auto const& candidates =
+        m_session.proposal().lattice.candidates[static_cast<std::size_t>(*position)];
+    std::vector<VariantRow> rows;
+    for (proposal::Variant const& variant : m_session.variants()) {
+        auto const& voicing = candidates[static_cast<std::size_t>(variant.candidate)].voicing;
+        rows.push_back({variant, voicing, whereWords(harp, voicing)});
+    }
+    m_variants->setHeading(positionTitle(m_session.arrangement(), *position),
+                           tr("%1 playable · best whole arrangement first").arg(rows.size()));
+    m_variants->list()->setHarp(harp);
+    m_variants->list()->setRows(std::move(rows));
+    m_variants->list()->setShown(m_session.shown());
+}
+
+void Workbench::showBank()
+{
+    if (!m_session.isOpen()) return;
+    arrange::Arrangement const shown = m_session.shownArrangement();
+    m_bank->setHarp(shown.harp);
+    m_bank->setLevers(leversNow());
+    if (auto const position = m_session.selected()) {
+        m_bank->setTitle(positionTitle(shown, *position));
+        m_bank->setFingers(fingersAt(shown, *position));
+    } else {
+        m_bank->setTitle({});
+        m_bank->setFingers({});
+    }
+}
+
+void Workbench::showStatus()
+{
+    if (!m_session.isOpen()) {
+        m_status->setWords(tr("Open a tune to begin."), {});
+        m_status->setWarnings({});
+        return;
+    }
+    proposal::Proposal const& proposal = m_session.proposal();
+    QStringList left;
+    left << tr("The whole arrangement costs %1 points")
+                .arg(static_cast<double>(proposal.solution.best.cost) / 1000, 0, 'f', 1);
+    int locks = 0;
+    for (auto const& lock : proposal.lattice.locks) locks += lock.has_value() ? 1 : 0;
+    if (locks == 1) left << tr("1 chord locked");
+    if (locks > 1) left << tr("%1 chords locked").arg(locks);
+    auto const shown = m_session.shown();
+    for (proposal::Variant const& variant : m_session.variants())
+        if (variant.candidate == shown && !variant.chosen)
+            left << tr("looking at a variant: %1").arg(regretWords(variant.regret));
+    QStringList warnings;
+    for (std::string const& warning : proposal.warnings)
+        warnings << QString::fromStdString(warning);
+    m_status->setWords(left.join(QStringLiteral(" · ")),
+                       tr("%1 playable variants here").arg(m_session.variants().size()));
+    m_status->setWarnings(warnings);
+}
+
+void Workbench::enableActions()
+{
+    bool const open = m_session.isOpen();
+    auto const position = m_session.selected();
+    bool const locked =
+        open && position &&
+        m_session.proposal().lattice.locks[static_cast<std::size_t>(*position)].has_value();
+    for (QAction* action :
+         {m_actions.exportTo, m_actions.print, m_actions.playTune, m_actions.varyPasses})
+        action->setEnabled(open);
+    for (QAction* action :
+         {m_actions.lock, m_actions.leaveEmpty, m_actions.hearBar, m_actions.fromHere})
+        action->setEnabled(open && position);
+    m_actions.unlock->setEnabled(locked);
+    m_actions.unlockAll->setEnabled(open && !m_session.brief().locks.empty());
+    m_actions.varyPasses->setChecked(m_session.brief().passes == proposal::Passes::Varied);
+    m_actions.undo->setEnabled(m_session.undoStack().canUndo());
+    m_actions.redo->setEnabled(m_session.undoStack().canRedo());
+}
+
+// The levers as they stand at what sounds now, or else at the selected position.
+harp::LeverSetting Workbench::leversNow() const
+{
+    arrange::Arrangement const& arrangement = m_session.arrangement();
+    music::Moment at;
+    if (m_playedBar)
+        at = arrangement.playing.bars[static_cast<std::size_t>(*m_playedBar)].at;
+    else if (auto const position = m_session.selected())
+        at = arrangement.positions[static_cast<std::size_t>(*position)]
+                 .position.played.front()
+                 .at;
+    harp::LeverSetting levers;
+    for (int i = 0; i < arrangement.harp.count(); ++i)
+        levers.push_back(harp::leverAt(arrangement.levers, i, at));
+    return levers;
+}
+
+std::optional<int> Workbench::selectedPlayedBar() const
+{
+    auto const position = m_session.selected();
+    if (!position) return std::nullopt;
+    return m_session.arrangement()
+        .positions[static_cast<std::size_t>(*position)]
+        .position.played.front()
+        .playedBar;
+}
+
+perform::Hearing Workbench::hearing() const
+{
+    perform::Hearing hearing;
+    hearing.tempoScale = m_transport->tempoPercent() / 100.0;
+    hearing.left = m_transport->hearsLeft();
+    hearing.right = m_transport->hearsRight();
+    hearing.countIn = m_transport->countsIn();
+    hearing.rollGap = m_transport->rollGapMs() / 1000.0;
+    return hearing;
+}
+
+Audition Workbench::wholeTune() const
+{
+    return {m_session.arrangement(), hearing(), m_transport->loops()};
+}
+
+void Workbench::hear(int firstPlayedBar, std::optional<int> lastPlayedBar)
+{
+    if (!m_session.isOpen()) return;
+    Audition audition{m_session.shownArrangement(), hearing(), m_transport->loops()};
+    audition.hearing.firstPlayedBar = firstPlayedBar;
+    audition.hearing.lastPlayedBar = lastPlayedBar.value_or(-1);
+    m_heard = audition;
+    emit playRequested(audition);
+}
+
+void Workbench::hearSelected()
+{
+    if (auto const bar = selectedPlayedBar()) hear(*bar, *bar);
+}
+
+void Workbench::playOrStop()
+{
+    if (m_playing)
+        stop();
+    else
+        hear(0, std::nullopt);
+}
+
+void Workbench::stop() { emit stopRequested(); }
+
+void Workbench::changeHearing()
+{
+    m_actions.loop->setChecked(m_transport->loops());
+    m_actions.countIn->setChecked(m_transport->countsIn());
+    m_actions.left->setChecked(m_transport->hearsLeft());
+    m_actions.right->setChecked(m_transport->hearsRight());
+    if (!m_playing || !m_heard) return;
+    perform::Hearing changed = hearing();
+    changed.firstPlayedBar = m_heard->hearing.firstPlayedBar;
+    changed.lastPlayedBar = m_heard->hearing.lastPlayedBar;
+    m_heard->hearing = changed;
+    m_heard->loop = m_transport->loops();
+    emit hearingChanged(*m_heard);
+}
+
+void Workbench::pluck(int string)
+{
+    harp::Harp const& harp =
+        m_session.isOpen() ? m_session.arrangement().harp : m_session.brief().harp;
+    harp::Lever const lever =
+        m_session.isOpen() ? leversNow()[static_cast<std::size_t>(string)] : harp::Lever::Down;
+    emit stringPluckRequested(string, music::midi(harp::sounding(harp.string(string), lever)));
+}
+
+// One key for "enough": the sound, then the message.
+void Workbench::escape()
+{
+    if (m_playing)
+        stop();
+    else
+        m_messages->dismiss();
+}
+
+void Workbench::wear(Theme theme)
+{
+    dress(*qApp, theme);
+    emit themeChosen(theme);
+}
+
+void Workbench::playbackStarted()
+{
+    m_playing = true;
+    m_transport->setPlaying(true);
+}
+
+void Workbench::playbackStopped()
+{
+    m_playing = false;
+    m_playedBar.reset();
+    m_transport->setPlaying(false);
+    m_grid->setPlayingBar(std::nullopt);
+    showBank();
+}
+
+void Workbench::barPlaying(int playedBar)
+{
+    auto const& bars = m_session.arrangement().playing.bars;
+    if (playedBar < 0 || playedBar >= static_cast<int>(bars.size())) return;
+    m_playedBar = playedBar;
+    m_grid->setPlayingBar(bars[static_cast<std::size_t>(playedBar)].bar);
+    m_bank->setLevers(leversNow());
+}
+
+void Workbench::stringSounding(int string, harp::Side hand) { m_bank->ring(string, hand); }
+
+void Workbench::dragEnterEvent(QDragEnterEvent* event)
+{
+    if (event->mimeData()->hasUrls()) event->acceptProposedAction();
+}
+
+void Workbench::dropEvent(QDropEvent* event)
+{
+    for (QUrl const& url : event->mimeData()->urls()) {
+        if (!url.isLocalFile()) continue;
+        emit fileDropped(url.toLocalFile());
+        return;
+    }
+}
+
+} // namespace ui

@@ -1,0 +1,117 @@
+#pragma once
+
+#include "ui/actions.h"
+#include "ui/audition.h"
+#include "ui/header.h"
+#include "ui/theme.h"
+
+#include "core/files/tables.h"
+#include "core/harp/levers.h"
+
+#include <QMainWindow>
+
+#include <optional>
+
+class QSplitter;
+class QStackedWidget;
+
+namespace ui {
+
+class MessageBar;
+class Session;
+class StatusLine;
+class StringBank;
+class Transport;
+class TuneGrid;
+class VariantPanel;
+
+// The window: places the views and joins them with the session. Files, sound and printing are
+// asked for by signals.
+class Workbench final : public QMainWindow {
+    Q_OBJECT
+public:
+    Workbench(Session& session, files::Tables tables, QWidget* parent = nullptr);
+
+    using View = Header::View;
+    void setView(View view);
+    Actions const& actions() const { return m_actions; }
+    TuneGrid* grid() const { return m_grid; }
+    VariantPanel* variants() const { return m_variants; }
+    StringBank* bank() const { return m_bank; }
+    Transport* transport() const { return m_transport; }
+    MessageBar* messages() const { return m_messages; }
+
+    // What is to be heard as the transport stands.
+    Audition wholeTune() const;
+
+public slots:
+    void tell(QString const& sentence);
+    void tellFault(base::Fault const& fault);
+    // From the player.
+    void playbackStarted();
+    void playbackStopped();
+    void barPlaying(int playedBar); // index into Playing::bars
+    void stringSounding(int string, harp::Side hand);
+
+signals:
+    void openRequested();
+    void fileDropped(QString const& path);
+    void demoRequested();
+    void exportRequested();
+    void printRequested();
+    void playRequested(ui::Audition const& audition);
+    // While playing: the same bars in another way (tempo, hands, loop).
+    void hearingChanged(ui::Audition const& audition);
+    void stopRequested();
+    void stringPluckRequested(int string, int midi);
+    void themeChosen(ui::Theme theme);
+
+protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    void place();
+    void joinActions();
+    void joinViews();
+    void joinSession();
+    void showDocument();
+    void showSelection();
+    void showHeader();
+    void showStatus();
+    void showBank();
+    void showVariants();
+    void enableActions();
+    void hear(int firstPlayedBar, std::optional<int> lastPlayedBar);
+    void hearSelected();
+    void playOrStop();
+    void stop();
+    void changeHearing();
+    void pluck(int string);
+    void escape();
+    void wear(Theme theme);
+    perform::Hearing hearing() const;
+    std::optional<int> selectedPlayedBar() const;
+    harp::LeverSetting leversNow() const;
+
+    Session& m_session;
+    Actions m_actions;
+    Header* m_header;
+    MessageBar* m_messages;
+    QSplitter* m_halves;
+    QSplitter* m_sides;
+    QStackedWidget* m_stage;
+    QWidget* m_welcome;
+    TuneGrid* m_grid;
+    QWidget* m_sheetPlace;
+    VariantPanel* m_variants;
+    StringBank* m_bank;
+    Transport* m_transport;
+    StatusLine* m_status;
+    View m_view = View::Grid;
+    std::optional<int> m_playedBar;  // what sounds now: index into Playing::bars
+    std::optional<Audition> m_heard; // what was last asked for
+    bool m_playing = false;
+};
+
+} // namespace ui
