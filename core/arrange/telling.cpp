@@ -251,21 +251,23 @@ int onsetsOf(Laid const& laid)
     return static_cast<int>(times.size());
 }
 
-bool isBusy(Told const& told)
+double tuneNotesABeat(Told const& told)
 {
-    constexpr double busyNotesABeat = 1.5;
     double const beats = std::max(1.0, told.view.span / told.view.beat);
-    return tuneOnsets(told.view, told.view.passes.front()) / beats > busyNotesABeat;
+    return tuneOnsets(told.view, told.view.passes.front()) / beats;
 }
+
+bool isBusy(Told const& told) { return tuneNotesABeat(told) > 1.5; }
+bool isHeld(Told const& told) { return tuneNotesABeat(told) < 0.6; }
 
 std::string meterFault(Told const& told)
 {
     int const onsets = onsetsOf(told.laid);
     double const beats = told.view.span / told.view.beat;
-    if (onsets == 0) return "Nothing marks the beat here.";
+    if (onsets == 0) return "Nothing marks the first beat.";
     if (isBusy(told) && onsets > beats)
         return "It adds notes under a tune that is busy already.";
-    if (onsets < 2) return "It stands still where the tune holds or leaves a beat open.";
+    if (isHeld(told) && onsets < beats) return "It moves little where the tune holds still.";
     return "It leaves a beat empty in both hands.";
 }
 

@@ -17,9 +17,8 @@ namespace arrange {
 // --- of one voicing
 // ---------------------------------------------------------------------------
 
-// Stretch of fingers placed together beyond what is easy for the hand: one point for each 15 mm
-// (a string gap at middle C) in a block, less where the notes come one after the other
-// [trade-3.2].
+// Stretch of fingers placed together beyond what is easy for the hand: one point for each 25 mm
+// in a block, less where the notes come one after the other [trade-3.2].
 Points reach(View const& view, Laid const& laid);
 
 // Closeness to the level's limit of left-hand notes a second: nothing up to six tenths of it,

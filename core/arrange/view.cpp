@@ -86,12 +86,24 @@ std::vector<PassView> passesOf(Scene const& scene, Position const& position, Len
     return passes;
 }
 
-ChordView chordOf(music::Chord const& chord, music::Key key)
+// Whether some string of the note's letter sounds it.
+bool soundsSomewhere(Scene const& scene, PassView const& pass, music::PitchName name)
+{
+    for (int s = 0; s < scene.harp.count(); ++s)
+        if (scene.harp.string(s).open.letter == name.letter &&
+            pass.midi[static_cast<std::size_t>(s)] % 12 == music::pitchClass(name))
+            return true;
+    return false;
+}
+
+ChordView chordOf(Scene const& scene, PassView const& pass, music::Chord const& chord,
+                  music::Key key)
 {
     ChordView view;
     for (int pc = 0; pc < 12; ++pc)
         view.tone[static_cast<std::size_t>(pc)] = music::contains(chord, pc);
-    music::PitchName const lowest = music::lowest(chord);
+    bool const bassSounds = soundsSomewhere(scene, pass, music::lowest(chord));
+    music::PitchName const lowest = bassSounds ? music::lowest(chord) : chord.root;
     view.root = music::pitchClass(chord.root);
     view.lowest = music::pitchClass(lowest);
     view.lowestLetter = lowest.letter;
@@ -179,10 +191,10 @@ View viewOf(Scene const& scene, Position const& position, Length longest)
     view.span = wholes(position.span);
     view.beat = wholes(music::beatLength(view.meter));
     view.secondsPerWhole = 60.0 / scene.tempo.beatsPerMinute / wholes(scene.tempo.beat);
-    view.chord = chordOf(position.chord, bar.key);
     view.close = closeOf(scene, position);
     view.beforeJump = jumpsAfter(scene, position);
     view.passes = passesOf(scene, position, longest);
+    view.chord = chordOf(scene, view.passes.front(), position.chord, bar.key);
     view.harp = &scene.harp;
     view.hand = &scene.hand;
     view.level = &scene.level;

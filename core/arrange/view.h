@@ -49,9 +49,10 @@ enum class Close { None, Part, Tune };
 struct ChordView {
     std::array<bool, 12> tone{}; // by pitch class, bass included
     int root = 0;                // pitch class
-    int lowest = 0;              // pitch class of the note that stands lowest
+    int lowest = 0; // pitch class of the note that shapes stand on: the chord's lowest; the
+                    // root where the levers give the bass of a slash chord nowhere
     music::Letter lowestLetter = music::Letter::C;
-    bool slash = false;       // the bass is not the root
+    bool slash = false;       // shapes stand on a bass that is not the root
     bool onTonic = false;     // built on the tonic of the key in force
     std::optional<int> third; // pitch class, where the chord has a third
     friend bool operator==(ChordView const&, ChordView const&) = default;

@@ -95,6 +95,9 @@ constexpr std::array rows{
          "install one, or name it with the SALLOW_SOUNDFONT variable"}},
     Row{FaultCode::NoSoundDevice,
         {"no sound device could be opened", "connect one; writing sound files works without"}},
+    Row{FaultCode::NoMidiPort,
+        {"the MIDI keyboard cannot be opened",
+         "connect it, close other programs that use it, and choose it again"}},
     Row{FaultCode::BadCall, {"the call cannot be understood", "see --help"}},
 };
 

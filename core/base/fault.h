@@ -52,6 +52,7 @@ enum class FaultCode {
     // sound
     NoSoundFont,
     NoSoundDevice,
+    NoMidiPort,
     // the call itself
     BadCall,
 };

@@ -260,7 +260,8 @@ AbcOutcome AbcBars::on(sign::Ending const& sign, Place place)
 {
     m_overlaid = false;
     if (!barIsEmpty()) closeBar(BarLine::None, 0);
-    endEnding(true);
+    // A new first ending says nothing of where the last one stopped.
+    endEnding(sign.endings.front() != 1);
     if (m_bars.empty() && sign.endings.front() > 1)
         m_remarks.add(place, "the tune begins with a later ending", "kept as written");
     m_bar.endings = sign.endings;

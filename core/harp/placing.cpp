@@ -49,4 +49,15 @@ std::optional<int> stringAtMoment(Harp const& harp, LeverTimeline const& levers,
     return std::nullopt;
 }
 
+std::optional<int> stringForKey(Harp const& harp, LeverSetting const& levers, int midiKey)
+{
+    std::optional<int> found;
+    for (int index = 0; index < harp.count(); ++index) {
+        Lever const lever = levers[static_cast<std::size_t>(index)];
+        if (music::midi(sounding(harp.string(index), lever)) != midiKey) continue;
+        if (!found || lever == Lever::Down) found = index;
+    }
+    return found;
+}
+
 } // namespace harp

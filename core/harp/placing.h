@@ -29,4 +29,8 @@ std::optional<Seat> placeOf(Harp const& harp, music::Pitch pitch);
 std::optional<int> stringAtMoment(Harp const& harp, LeverTimeline const& levers,
                                   music::Pitch pitch, music::Moment at);
 
+// The string that sounds a key as the levers stand, for a player at a keyboard; of two that
+// sound alike the one with its lever down. None when no string does.
+std::optional<int> stringForKey(Harp const& harp, LeverSetting const& levers, int midiKey);
+
 } // namespace harp

@@ -26,6 +26,7 @@ struct StringState {
     Lever start = Lever::Down;
     Lever now = Lever::Down;
     std::optional<int> lastNote; // none: not played yet
+    std::optional<int> leftTo;   // the first note since then that was left to a neighbour
     friend auto operator<=>(StringState const&, StringState const&) = default;
 };
 using GroupState = std::vector<StringState>; // one for each string of a group
@@ -102,8 +103,8 @@ base::Fault noMoment(Notes notes, Turn const& turn, Performance const& performan
         return fmt::format("{:.2g} beats ({:.2f} s)", (length / beat).toDouble(),
                            length.wholes.toDouble() * secondsAWhole);
     };
-    music::Length const silent =
-        std::max(music::Length{}, next.at - old.at - old.held * music::Rational(1, 2));
+    music::Length const silent = std::max(
+        music::Length{}, notes[at(turn.by)].at - old.at - old.held * music::Rational(1, 2));
     return {base::FaultCode::NoMomentForFlip, where,
             fmt::format("{}, silent between them for at most {}; level {} needs {}{}", change,
                         inWords(silent), performance.level.number,
@@ -152,7 +153,10 @@ public:
         for (std::size_t parent = 0; parent < m_steps.back().size(); ++parent)
             for (Seat const& seat : seats) {
                 Step step = extended(static_cast<int>(parent), note, seat);
-                if (seat != seats.front()) step.cost += awayFromLetterCost;
+                if (seat != seats.front()) {
+                    step.cost += awayFromLetterCost;
+                    leaveOwnLetter(step, note, seats.front());
+                }
                 if (step.turn) {
                     auto const window =
                         m_performance.clock.bestWindow(gapOf(*step.turn, m_notes, m_harp));
@@ -193,17 +197,34 @@ private:
     {
         Step const& before = m_steps.back()[at(parent)];
         Step step{before.state, before.cost, parent, seat.string, std::nullopt};
-        auto const place =
-            std::find(m_group.strings.begin(), m_group.strings.end(), seat.string);
-        StringState& string = step.state[at(static_cast<int>(place - m_group.strings.begin()))];
+        StringState& string = stateOf(step, seat.string);
         if (!string.lastNote)
             string.start = seat.lever;
         else if (string.now != seat.lever)
-            step.turn = Turn{seat.string, seat.lever, *string.lastNote, note,
+            step.turn = Turn{seat.string,
+                             seat.lever,
+                             *string.lastNote,
+                             note,
+                             string.leftTo.value_or(note),
                              seat.lever == string.start};
         string.now = seat.lever;
         string.lastNote = note;
+        string.leftTo.reset();
         return step;
+    }
+
+    // A note on a neighbour: where the string of its own letter would sound it as well, that
+    // string's lever must be turned by then, or the note is not where the plan says.
+    void leaveOwnLetter(Step& step, int note, Seat const& own) const
+    {
+        StringState& string = stateOf(step, own.string);
+        if (string.lastNote && string.now == own.lever && !string.leftTo) string.leftTo = note;
+    }
+
+    StringState& stateOf(Step& step, int string) const
+    {
+        auto const place = std::find(m_group.strings.begin(), m_group.strings.end(), string);
+        return step.state[at(static_cast<int>(place - m_group.strings.begin()))];
     }
 
     harp::Harp const& m_harp;
@@ -225,7 +246,7 @@ std::string placeOfNote(int note, Notes notes, Performance const& performance)
 Gap gapOf(Turn const& turn, Notes notes, harp::Harp const& harp)
 {
     tune::PlayedNote const& old = notes[at(turn.after)];
-    tune::PlayedNote const& next = notes[at(turn.before)];
+    tune::PlayedNote const& next = notes[at(turn.by)];
     constexpr int middleC = 60;
     return {turn.string,       old.at,
             old.at + old.held, next.at,

@@ -24,8 +24,10 @@ struct Performance {
 struct Turn {
     int string = 0;
     harp::Lever to = harp::Lever::Up;
-    int after = 0;          // index of the string's last note before
-    int before = 0;         // index of its first note that wants the lever turned
+    int after = 0;  // index of the string's last note before
+    int before = 0; // index of its first note that wants the lever turned
+    int by = 0;     // index of the note before which it must be turned: that one, or an earlier
+                    // one that a neighbour plays and this string would sound as well
     bool returning = false; // to where the string stood at the start
     friend bool operator==(Turn const&, Turn const&) = default;
 };

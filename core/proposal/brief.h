@@ -50,9 +50,9 @@ struct Brief {
     pattern::PatternBook book;
     arrange::Weights weights;
     KeyWish key = BestKey{};
-    std::optional<double> quartersPerMinute; // none: the tune's own or usual tempo
+    std::optional<double> quartersPerMinute{}; // none: the tune's own or usual tempo
     Passes passes = Passes::Written;
-    std::vector<Lock> locks;
+    std::vector<Lock> locks{};
 };
 
 } // namespace proposal

@@ -19,6 +19,14 @@ using harp::Side;
 constexpr double gapMmOfReach = 15;   // PairReach counts gaps of this width
 constexpr double shortOfLimit = 1e-9; // seconds; limits met exactly are kept
 
+int playedBarAt(Arrangement const& arrangement, music::Moment at)
+{
+    auto const& bars = arrangement.playing.bars;
+    auto const after = std::find_if(bars.begin(), bars.end(),
+                                    [at](tune::PlayedBar const& bar) { return bar.at > at; });
+    return static_cast<int>(after - bars.begin()) - 1;
+}
+
 // All that is looked at, and what was found.
 struct Inquiry {
     Arrangement const& arrangement;
@@ -234,6 +242,56 @@ void askLeftRates(Inquiry& inquiry)
     }
 }
 
+// What the left hand covers from the first to the last note of one position as it is played.
+struct Covered {
+    music::Moment first;
+    music::Moment last;
+    int low = 0;
+    int high = 0;
+};
+
+std::vector<Covered> coveredByLeft(std::vector<HandNote> const& notes)
+{
+    std::map<int, Covered> byPosition;
+    for (HandNote const& note : notes) {
+        if (!note.position) continue;
+        auto const [place, isNew] = byPosition.try_emplace(
+            *note.position, Covered{note.at, note.at, note.string, note.string});
+        Covered& covered = place->second;
+        covered.last = note.at;
+        covered.low = std::min(covered.low, note.string);
+        covered.high = std::max(covered.high, note.string);
+    }
+    std::vector<Covered> out;
+    for (auto const& [position, covered] : byPosition) out.push_back(covered);
+    return out;
+}
+
+// By how many strings the whole hand has moved: none when only it opens or closes.
+int leapOf(Covered const& before, Covered const& after)
+{
+    int const low = after.low - before.low;
+    int const high = after.high - before.high;
+    if ((low < 0) != (high < 0)) return 0;
+    return std::min(std::abs(low), std::abs(high));
+}
+
+// A leap of an octave wants the level's time, of which a hand in a hurry may save a fifth.
+void askLeaps(Inquiry& inquiry)
+{
+    Arrangement const& a = inquiry.arrangement;
+    constexpr int octave = 7;
+    constexpr double inHurry = 0.8;
+    auto const covered = coveredByLeft(inquiry.notes);
+    for (std::size_t i = 1; i < covered.size(); ++i) {
+        if (leapOf(covered[i - 1], covered[i]) < octave) continue;
+        double const time = seconds(a, covered[i].first - covered[i - 1].last);
+        if (time < inHurry * a.level.octaveLeapSeconds - shortOfLimit)
+            report(inquiry, playedBarAt(a, covered[i].first),
+                   fmt::format("left hand: a leap of an octave in {:.2f} s", time));
+    }
+}
+
 void askFlips(Inquiry& inquiry)
 {
     for (harp::Flip const& flip : inquiry.arrangement.levers.flips) {
@@ -297,6 +355,7 @@ std::vector<std::string> brokenRules(arrange::Arrangement const& arrangement,
     askLeftReach(inquiry);
     askShapes(inquiry);
     askLeftRates(inquiry);
+    askLeaps(inquiry);
     askFlips(inquiry);
     askTune(inquiry);
     return inquiry.broken;

@@ -15,8 +15,9 @@ namespace proposal {
 // - no string is plucked twice at once, and where both hands pluck they are not crossed;
 // - what the left hand plucks together is within its reach, thumb uppermost, or is rolled where
 //   the pattern allows; no shape is wider than the level;
-// - the left hand keeps the level's rates, also on one string;
-// - the hand that turns a lever plucks nothing meanwhile, and no counted note changes pitch;
+// - the left hand keeps the level's rates, also on one string, and its time for a leap;
+// - the hand that turns a lever plucks nothing meanwhile, and no note changes pitch while it is
+//   wanted: a note of the tune for half its count at least, any other for all of it;
 // - the tune's own notes are all there, each with its time, length and pitch, and no others.
 std::vector<std::string> brokenRules(arrange::Arrangement const& arrangement,
                                      pattern::PatternBook const& book);

@@ -8,7 +8,7 @@
 namespace sheet {
 
 // Which accidentals a bar has shown on one staff. An accidental holds for its own line or space
-// to the end of the bar, and not in other octaves [Gould 2011, accidentals].
+// to the end of the bar, and not in other octaves [gould11].
 class AccidentalMemory {
 public:
     explicit AccidentalMemory(int signature = 0) : m_signature(signature) {}

@@ -8,8 +8,7 @@ namespace sheet {
 
 // What is set by the notes once they are drawn, each clear of all that is there already.
 
-// A number at the beam where one beam holds the whole tuplet, else over a bracket [Gould 2011,
-// tuplets].
+// A number at the beam where one beam holds the whole tuplet, else over a bracket [gould11].
 void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,
                  std::vector<DrawnBeam> const& beams);
 

@@ -118,8 +118,8 @@ std::vector<BeamRun> beamRuns(StaffBar const& bar, BeamGroup group, Meter meter,
 
 namespace {
 
-// Rise of the beam in spaces for an interval in staff steps [Ross 1970: a second a quarter
-// space, a third half a space, and so on to a space and a quarter].
+// Rise of the beam in spaces for an interval in staff steps [ross70]: a second a quarter
+// space, a third half a space, and so on to a space and a quarter.
 double riseFor(double steps)
 {
     return std::min(std::abs(steps) * 0.25, geometry::steepestBeam);
@@ -147,7 +147,7 @@ double slantOf(std::vector<BeamStem> const& stems, bool up)
 }
 
 // Beams sit on, straddle or hang from a staff line, so that no thin wedge of white stays
-// [Ross 1970]. Moves the outer edge of a level beam away from the notes to such a place.
+// [ross70]. Moves the outer edge of a level beam away from the notes to such a place.
 double settled(double y, bool up, double thickness)
 {
     if (y < -0.5 || y > 4.5) return y;

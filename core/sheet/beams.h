@@ -14,7 +14,7 @@ struct BeamGroup {
     friend bool operator==(BeamGroup const&, BeamGroup const&) = default;
 };
 
-// Beams by the meter [Gould 2011, beaming]: dotted beats in compound time; in 4/4 and 2/2 half
+// Beams by the meter [gould11]: dotted beats in compound time; in 4/4 and 2/2 half
 // bars where they hold quavers only, else beats; in 2/4 the bar of quavers, else beats; in 3/4
 // and all other meters beats; 3/8 whole. A rest ends a beam. Where the meter allows several
 // groupings (2/4, 4/4), a gap left by the writer at a beat is kept.
@@ -53,7 +53,7 @@ struct BeamStem {
 
 // Slant and height of a beam. Flat where the group turns back on itself; else the slant grows
 // with the interval of the outer notes and never beyond the house limits; stems no shorter than
-// the rule; ledger-line notes reach the middle line [Gould 2011, beams; Ross 1970, slants].
+// the rule; ledger-line notes reach the middle line [gould11, ross70].
 BeamLine beamLine(std::vector<BeamStem> const& stems, bool up, double beamThickness,
                   double beamSpacing);
 

@@ -9,7 +9,8 @@ namespace sheet {
 namespace {
 
 constexpr double strainWeight = 6;
-constexpr double countWeight = 0.5;   // per bar squared from the preferred number
+constexpr double squeezeWeight = 30;  // crowded lines read worse than loose ones
+constexpr double countWeight = 1.2;   // per bar squared from the preferred number
 constexpr double partInsideLine = 3;  // a part begins in mid-line
 constexpr double tooNarrow = 1e6;     // one bar that is wider than the line
 constexpr double looseLastLine = 0.2; // share of the strain that counts on a loose last line
@@ -24,7 +25,7 @@ struct Line {
 double strainOf(double room, double natural)
 {
     double const strain = std::log(room / natural);
-    return strainWeight * strain * strain;
+    return (strain < 0 ? squeezeWeight : strainWeight) * strain * strain;
 }
 
 double costOf(Line const& line, double room, LineRoom const& wish, bool last)

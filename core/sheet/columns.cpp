@@ -40,6 +40,16 @@ SetScore setScore(Score const& score, MusicFont const& font)
     return out;
 }
 
+bool beginsPart(SetScore const& score, int index)
+{
+    if (index == 0) return true;
+    tune::Bar const& here = score.bar(index);
+    tune::Bar const& before = score.bar(index - 1);
+    if (!here.endings.empty()) return false;
+    return !here.part.empty() || here.repeatOpens || before.repeatCloses ||
+           before.closes == tune::BarLine::Double || before.closes == tune::BarLine::Final;
+}
+
 Change changeAt(SetScore const& score, int index)
 {
     Change change;

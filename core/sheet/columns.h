@@ -26,6 +26,9 @@ struct SetScore {
 };
 SetScore setScore(Score const& score, MusicFont const& font);
 
+// Whether a part or a repeat begins with this bar; endings belong to what comes before.
+bool beginsPart(SetScore const& score, int bar);
+
 // Bars from `first` to before `end` on one line.
 struct BarRange {
     int first = 0;

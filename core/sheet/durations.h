@@ -36,12 +36,12 @@ struct Piece {
 int metricDepth(music::Meter meter, music::Length at);
 
 // Spells a note so that no sign hides a place of the bar that is heavier than the one it starts
-// on, and that no value longer than a compound beat ends between beats [Gould 2011, grouping of
-// rhythms]. The pieces are to be tied. Plain lengths at plain places come back as one piece.
+// on, and that no value longer than a compound beat ends between beats [gould11]. The pieces
+// are to be tied. Plain lengths at plain places come back as one piece.
 std::vector<Piece> notePieces(music::Length at, music::Length length, music::Meter meter);
 
 // Rests are spelt more strictly: no rest crosses a beat unless it begins on a heavier one and
-// fills whole beats; no dots in simple meters; no minim rest in 3/4 [Gould 2011, rests].
+// fills whole beats; no dots in simple meters; no minim rest in 3/4 [gould11].
 std::vector<Piece> restPieces(music::Length at, music::Length length, music::Meter meter);
 
 } // namespace sheet

@@ -21,132 +21,176 @@ PaperSize sizeOf(Paper paper)
     return paper == Paper::A4 ? PaperSize{} : PaperSize{215.9, 279.4};
 }
 
-// Tightest spacing at which notes still read as evenly spaced.
+// Tightest stretch at which notes still read as evenly spaced.
 constexpr double tightest = 0.55;
-// Airs and songs breathe: four bars a line is a weaker wish there.
-constexpr double dancePreference = 1;
+constexpr double barsToALine = 4; // of dances [trade-6]
+constexpr double afterHeading = 1.8;
 
-struct Sheet {
-    SetScore set;
-    double widthSpaces = 0;
-    double heightSpaces = 0;
-};
+// How much of a full bar it is; a bar that is too long counts as one.
+double shareOfBar(tune::Bar const& bar)
+{
+    return std::min(1.0, (bar.length / music::barLength(bar.meter)).toDouble());
+}
 
 std::vector<BarWidth> barWidths(SetScore const& score)
 {
     std::vector<BarWidth> out;
     for (int i = 0; i < score.count(); ++i) {
         LineColumns const columns = lineColumns(score, {i, i + 1});
-        tune::Bar const& bar = score.bar(i);
         double const around = columns.closing + geometry::afterBarLine;
-        bool const part =
-            i > 0 && (!bar.part.empty() || bar.repeatOpens || score.bar(i - 1).repeatCloses);
-        out.push_back(
-            {widthAt(columns.row, 1) + around, widthAt(columns.row, tightest) + around,
-             std::min(1.0, bar.length / music::barLength(bar.meter) == music::Rational(0)
-                               ? 1.0
-                               : (bar.length / music::barLength(bar.meter)).toDouble()),
-             part && bar.endings.empty()});
+        out.push_back({widthAt(columns.row, 1) + around,
+                       widthAt(columns.row, tightest) + around, shareOfBar(score.bar(i)),
+                       i > 0 && beginsPart(score, i)});
     }
     return out;
 }
 
+// Every line fills the width but a last one that is too short for it; that one is spaced like
+// the line before.
 std::vector<System> systemsOf(SetScore const& score, double width)
 {
+    double const laterHead = headWidth(score, std::min(1, score.count() - 1));
     std::vector<int> const starts =
-        lineStarts(barWidths(score),
-                   {width, headWidth(score, 0), headWidth(score, 1), 4, dancePreference});
+        lineStarts(barWidths(score), {width, headWidth(score, 0), laterHead, barsToALine, 1});
     std::vector<System> out;
-    double stretchBefore = 1;
+    double before = 1;
     for (std::size_t i = 0; i < starts.size(); ++i) {
         bool const last = i + 1 == starts.size();
         BarRange const range{starts[i], last ? score.count() : starts[i + 1]};
         double const stretch = systemStretch(score, range, width);
-        double const most =
-            last ? std::max(stretchBefore, 1.0) * geometry::longestStretch : stretch + 1;
-        out.push_back(
-            system(score, range, width, last && stretch > most ? stretchBefore : most));
-        stretchBefore = stretch;
+        double const usual = std::max(before, 1.0);
+        bool const tooShort = last && stretch > usual * geometry::longestStretch;
+        out.push_back(system(score, range, width, tooShort ? usual : stretch));
+        before = stretch;
     }
     return out;
 }
+
+// Lays systems on pages.
+class Paging {
+public:
+    Paging(Score const& score, MusicFont const& font, SheetStyle const& style)
+        : m_score(score), m_font(font), m_space(style.staffMm / 4),
+          m_paper(sizeOf(style.paper)), m_corner{style.marginMm, style.marginMm},
+          m_width((m_paper.widthMm - 2 * style.marginMm) / m_space),
+          m_height((m_paper.heightMm - 2 * style.marginMm) / m_space), m_heading(font),
+          m_foot(font)
+    {
+        m_headingHeight = drawHeading(m_heading, score, m_width) + afterHeading;
+        Pen running(font);
+        m_runningHeight = drawRunningHead(running, score, 2, m_width) + afterHeading;
+        m_footHeight = drawFoot(m_foot, score, m_width) + 1.0;
+    }
+
+    double width() const { return m_width; }
+
+    std::vector<Page> pages(std::vector<System> const& systems) const
+    {
+        std::vector<int> const starts = pageStarts(heights(systems), room());
+        std::vector<Page> out;
+        for (std::size_t p = 0; p < starts.size(); ++p) {
+            bool const last = p + 1 == starts.size();
+            auto const from = systems.begin() + starts[p];
+            auto const to = last ? systems.end() : systems.begin() + starts[p + 1];
+            out.push_back(page({from, to}, static_cast<int>(p) + 1, last));
+        }
+        return out;
+    }
+
+private:
+    static std::vector<SystemHeight> heights(std::vector<System> const& systems)
+    {
+        std::vector<SystemHeight> out;
+        for (System const& system : systems)
+            out.push_back({system.bottom - system.top, system.beginsPart});
+        return out;
+    }
+
+    PageRoom room() const
+    {
+        return {m_height - m_headingHeight, m_height - m_runningHeight, m_footHeight,
+                geometry::leastSystemGap};
+    }
+
+    // White left over is shared out between the systems, up to a limit.
+    double gapBetween(std::vector<System> const& systems, double available, bool last) const
+    {
+        double used = 0;
+        for (System const& system : systems) used += system.bottom - system.top;
+        double const gaps = static_cast<double>(systems.size()) - 1;
+        double const widest = last ? geometry::widestSystemGap : geometry::widestGapOnFullPage;
+        if (gaps < 1) return 0;
+        return std::clamp((available - used) / gaps, geometry::leastSystemGap, widest);
+    }
+
+    Page page(std::vector<System> const& systems, int number, bool last) const
+    {
+        Page out{m_paper.widthMm, m_paper.heightMm, {}, {}};
+        double y = number == 1 ? m_headingHeight : m_runningHeight;
+        double const gap = gapBetween(systems, m_height - y - (last ? m_footHeight : 0), last);
+        addHead(out, number);
+        for (System const& system : systems) {
+            add(out, system.pen, y - system.top);
+            addAreas(out, system.areas, y - system.top);
+            y += system.bottom - system.top + gap;
+        }
+        if (last) add(out, m_foot, m_height - 0.3);
+        std::stable_partition(out.areas.begin(), out.areas.end(),
+                              [](Area const& area) { return !area.position; });
+        return out;
+    }
+
+    void addHead(Page& page, int number) const
+    {
+        if (number == 1) {
+            add(page, m_heading, 0);
+            return;
+        }
+        Pen head(m_font);
+        drawRunningHead(head, m_score, number, m_width);
+        add(page, head, 0);
+    }
+
+    void add(Page& page, Pen const& pen, double y) const
+    {
+        for (Mark& mark : pen.marksAt({m_corner.x, m_corner.y + y * m_space}, m_space))
+            page.marks.push_back(std::move(mark));
+    }
+
+    void addAreas(Page& page, std::vector<Area> const& areas, double y) const
+    {
+        auto const onPage = [&](Point p) {
+            return Point{m_corner.x + p.x * m_space, m_corner.y + (y + p.y) * m_space};
+        };
+        for (Area area : areas) {
+            area.topLeft = onPage(area.topLeft);
+            area.bottomRight = onPage(area.bottomRight);
+            page.areas.push_back(area);
+        }
+    }
+
+    Score const& m_score;
+    MusicFont const& m_font;
+    double m_space; // mm
+    PaperSize m_paper;
+    Point m_corner; // of the margins, mm
+    double m_width; // between the margins, in spaces
+    double m_height;
+    Pen m_heading;
+    Pen m_foot;
+    double m_headingHeight = 0;
+    double m_runningHeight = 0;
+    double m_footHeight = 0;
+};
 
 } // namespace
 
 Document engraved(Score const& score, MusicFont const& font, SheetStyle const& style)
 {
-    double const space = style.staffMm / 4;
-    PaperSize const paper = sizeOf(style.paper);
-    double const width = (paper.widthMm - 2 * style.marginMm) / space;
-    double const height = (paper.heightMm - 2 * style.marginMm) / space;
-    Point const corner{style.marginMm, style.marginMm};
-
     SetScore const set = setScore(score, font);
-    std::vector<System> const systems = systemsOf(set, width);
-
-    Pen heading(font);
-    double const headingFoot = drawHeading(heading, score, width);
-    Pen running(font);
-    double const runningFoot = drawRunningHead(running, score, 2, width);
-    Pen foot(font);
-    double const footHeight = drawFoot(foot, score, width) + 1.0;
-
-    std::vector<SystemHeight> heights;
-    for (System const& system : systems)
-        heights.push_back({system.bottom - system.top, system.beginsPart});
-    constexpr double afterHeading = 1.8;
-    PageRoom const room{height - headingFoot - afterHeading,
-                        height - runningFoot - afterHeading, footHeight,
-                        geometry::leastSystemGap};
-    std::vector<int> const starts = pageStarts(heights, room);
-
-    Document document;
-    document.title = score.tune.title;
-    document.author = score.tune.composer;
-    for (std::size_t p = 0; p < starts.size(); ++p) {
-        std::size_t const first = static_cast<std::size_t>(starts[p]);
-        bool const last = p + 1 == starts.size();
-        std::size_t const end = last ? systems.size() : static_cast<std::size_t>(starts[p + 1]);
-        Page page{paper.widthMm, paper.heightMm, {}, {}};
-        auto const add = [&](Pen const& pen, Point at) {
-            for (Mark& mark : pen.marksAt(at, space)) page.marks.push_back(std::move(mark));
-        };
-        if (p == 0) {
-            add(heading, corner);
-        } else {
-            Pen head(font);
-            drawRunningHead(head, score, static_cast<int>(p) + 1, width);
-            add(head, corner);
-        }
-        double const top = (p == 0 ? headingFoot : runningFoot) + afterHeading;
-        double used = 0;
-        for (std::size_t s = first; s < end; ++s) used += heights[s].height;
-        double const available = height - top - (last ? footHeight : 0);
-        double const gaps = static_cast<double>(end - first) - 1;
-        double const gap = gaps > 0
-                               ? std::clamp((available - used) / gaps, geometry::leastSystemGap,
-                                            geometry::widestSystemGap)
-                               : 0;
-        double y = top;
-        std::vector<Area> positions;
-        for (std::size_t s = first; s < end; ++s) {
-            System const& system = systems[s];
-            Point const origin{corner.x, corner.y + (y - system.top) * space};
-            add(system.pen, origin);
-            for (Area area : system.areas) {
-                area.topLeft = {origin.x + area.topLeft.x * space,
-                                origin.y + area.topLeft.y * space};
-                area.bottomRight = {origin.x + area.bottomRight.x * space,
-                                    origin.y + area.bottomRight.y * space};
-                (area.position ? positions : page.areas).push_back(area);
-            }
-            y += heights[s].height + gap;
-        }
-        page.areas.insert(page.areas.end(), positions.begin(), positions.end());
-        if (last) add(foot, {corner.x, corner.y + (height - 0.3) * space});
-        document.pages.push_back(std::move(page));
-    }
-    return document;
+    Paging const paging(score, font, style);
+    return {score.tune.title, score.tune.composer,
+            paging.pages(systemsOf(set, paging.width()))};
 }
 
 } // namespace sheet

@@ -2,25 +2,23 @@
 
 // The numbers of engraving, in staff spaces unless said otherwise. What the music font knows of
 // itself (thickness of lines and beams, where a stem meets a notehead) is not here: it comes
-// from the font's SMuFL metadata. Sources: [Gould] Elaine Gould, Behind Bars, 2011; [Ross] Ted
-// Ross, The Art of Music Engraving and Processing, 1970; both from memory. The rest is house
-// style, found by eye.
+// from the font's SMuFL metadata. What names no source is house style, found by eye.
 namespace sheet::geometry {
 
 // Stems
-inline constexpr double stemLength = 3.5;        // an octave [Gould, stems; Ross, stem length]
-inline constexpr double shortestStem = 2.75;     // inside a beamed group [Gould, beams]
+inline constexpr double stemLength = 3.5;        // an octave [gould11, ross70]
+inline constexpr double shortestStem = 2.75;     // inside a beamed group [gould11]
 inline constexpr double stemPerExtraFlag = 0.75; // from the third flag on
 
 // Beams
-inline constexpr double steepestBeam = 1.25;  // rise over a whole group [Ross, beam slants]
+inline constexpr double steepestBeam = 1.25;  // rise over a whole group [ross70]
 inline constexpr double steepestNarrow = 0.5; // of a group narrower than:
 inline constexpr double narrowGroup = 5;
 inline constexpr double beamStub = 1.0; // the part of a beam that belongs to one note alone
 
 // Spacing along the line
 inline constexpr double crotchetSpace = 3.4; // from one crotchet to the next, unstretched
-inline constexpr double spacingPower = 0.6;  // width grows as duration to this power [Ross]
+inline constexpr double spacingPower = 0.6;  // width grows as duration to this power [ross70]
 inline constexpr double betweenNotes = 0.35; // least gap between two signs on one staff
 inline constexpr double afterBarLine = 1.1;  // from a bar line to a notehead
 inline constexpr double beforeBarLine = 0.7;
@@ -28,8 +26,8 @@ inline constexpr double afterClef = 0.9;
 inline constexpr double afterSignature = 0.9;
 inline constexpr double accidentalGap = 0.2;
 inline constexpr double dotGap = 0.35;
-inline constexpr double rollGap = 0.35;
-inline constexpr double betweenChordSymbols = 0.9;
+inline constexpr double rollGap = 0.45;
+inline constexpr double betweenChordSymbols = 1.2;
 inline constexpr double betweenLabels = 0.8;
 
 // Between things stacked above and below the staves
@@ -48,11 +46,12 @@ inline constexpr double leastStaffGap = 6.0;      // between the two staves of a
 inline constexpr double clearBetweenStaves = 0.9; // white between what reaches in from both
 inline constexpr double leastSystemGap = 2.6;     // white between two systems
 inline constexpr double widestSystemGap = 7.0;
+inline constexpr double widestGapOnFullPage = 10.0; // of a page that another follows
 inline constexpr double braceGap = 0.35;
 inline constexpr double longestStretch = 1.55; // a last line is not stretched beyond this
 
 // Sizes
-inline constexpr double graceScale = 0.62; // [Gould, grace notes: about two thirds]
+inline constexpr double graceScale = 0.62; // [gould11]
 inline constexpr double fingerScale = 1.1;
 inline constexpr double cueClefScale = 0.75;
 inline constexpr double chordHeight = 2.3; // em of the chord symbols

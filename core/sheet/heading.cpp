@@ -13,6 +13,7 @@ namespace {
 
 // Heights of the em in spaces.
 constexpr double titleHeight = 4.2;
+constexpr double titleShare = 0.88; // of the width, at most
 constexpr double subtitleHeight = 2.0;
 constexpr double lineHeight = 1.9;
 constexpr double smallHeight = 1.55;
@@ -102,7 +103,7 @@ void drawSetup(Pen& pen, std::string const& setup, double baseline)
 double drawHeading(Pen& pen, Score const& score, double width)
 {
     tune::Tune const& tune = score.tune;
-    double const title = fitted(tune.title, Face::Bold, titleHeight, width);
+    double const title = fitted(tune.title, Face::Bold, titleHeight, titleShare * width);
     double y = 0.72 * titleHeight;
     pen.words(tune.title, {width / 2, y}, title, Face::Bold, Anchor::Centre);
     if (!tune.otherTitles.empty()) {

@@ -1,6 +1,7 @@
 #include "core/sheet/levercues.h"
 
-#include <algorithm>
+#include <array>
+#include <cstdlib>
 #include <map>
 #include <set>
 #include <string>
@@ -41,11 +42,19 @@ std::string cueText(harp::Harp const& harp, harp::Flip const& flip)
            music::plain(music::PitchName{now.letter, 0}) + accidentalSign(now.alter);
 }
 
+std::string ordinal(int number)
+{
+    constexpr std::array endings{"th", "st", "nd", "rd"};
+    bool const teen = number % 100 >= 11 && number % 100 <= 13;
+    std::size_t const last = static_cast<std::size_t>(number % 10);
+    return std::to_string(number) + (teen || last > 3 ? "th" : endings[last]);
+}
+
 std::string passText(std::set<int> const& some, std::set<int> const& all)
 {
     if (some == all) return "";
     std::string text;
-    for (int pass : some) text += (text.empty() ? " (" : ", ") + std::to_string(pass) + '.';
+    for (int pass : some) text += (text.empty() ? " (" : ", ") + ordinal(pass);
     return text + " time)";
 }
 

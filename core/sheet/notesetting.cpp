@@ -58,7 +58,7 @@ std::vector<int> stepsOf(std::vector<SetHead> const& heads)
 }
 
 // Noteheads a second apart stand on both sides of the stem: the one nearer the stem's foot
-// keeps its place [Gould 2011, chords].
+// keeps its place [gould11].
 void displaceSeconds(SetNote& note, MusicFont const& font)
 {
     double const width =
@@ -97,7 +97,7 @@ Box accidentalBox(SetHead const& head, MusicFont const& font)
 }
 
 // Accidentals of a chord stand in as few columns as keep them apart; the outermost notes come
-// first, highest before lowest [Gould 2011, accidentals in chords].
+// first, highest before lowest [gould11].
 double placeAccidentals(std::vector<SetHead>& heads, double headsLeft, MusicFont const& font)
 {
     std::vector<SetHead*> order;

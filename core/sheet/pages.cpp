@@ -7,10 +7,11 @@ namespace sheet {
 
 namespace {
 
-constexpr double newPage = 100;        // fewest pages come first
+constexpr double newPage = 200;        // fewest pages come first
 constexpr double breakInsidePart = 10; // then no turn inside a part
 constexpr double tooTall = 1e6;        // a system that does not fit alone
-constexpr double emptiness = 5;        // then even pages
+constexpr double emptiness = 45;       // unless it leaves more than half a page white
+constexpr double lastEmptiness = 2;    // the last page may stay short
 
 } // namespace
 
@@ -31,7 +32,8 @@ std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom c
             if (!fits && end > first + 1 && !last) break;
             if (!fits && end > first + 1) continue;
             double const white = fits ? (available - used) / available : 0;
-            double cost = best[first] + newPage + emptiness * white * white;
+            double cost =
+                best[first] + newPage + (last ? lastEmptiness : emptiness) * white * white;
             if (!fits) cost += tooTall;
             if (!last && !systems[end].beginsPart) cost += breakInsidePart;
             if (cost < best[end]) {

@@ -17,8 +17,8 @@ struct PageRoom {
     double leastGap = 0;  // between two systems
 };
 
-// First system of every page. As few pages as can be; among those, breaks where a part begins,
-// then pages evenly full. Exact, by dynamic programming.
+// First system of every page. As few pages as can be; among those, breaks where a part begins
+// unless that leaves about half a page white. Exact, by dynamic programming.
 std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom const& room);
 
 } // namespace sheet

@@ -62,9 +62,11 @@ void drawLeverCues(Pen& pen, std::vector<PlacedLabel> const& cues)
     double free = -1e9; // where the cue before ends
     for (PlacedLabel const& cue : cues) {
         double const half = widthOf(cue.label.text, Face::SansBold, height) / 2 + padding;
-        double const middle = std::max(cue.x, free + half + padding);
-        double const roof =
-            std::max(pen.reach().bottom(middle - half - 0.2, middle + half + 0.2, 4), 4.0);
+        double const last = cue.barRight - half - padding;
+        double const beside = std::max(cue.x, free + half + padding);
+        // Beside the cue before where the bar has room, else under it.
+        double const middle = beside <= last ? beside : std::min(cue.x, last);
+        double const roof = pen.reach().bottom(middle - half - 0.2, middle + half + 0.2, 4);
         double const top = roof + geometry::leverGap;
         double const bottom = top + 0.72 * height + 2 * padding;
         pen.belongTo(cue.bar, cue.label.position);
@@ -104,7 +106,7 @@ void drawPartLetter(Pen& pen, std::string const& letter, double x)
     double const height = geometry::partHeight;
     double const width = widthOf(letter, Face::Bold, height);
     Box box{x, 0, x + std::max(width + 2 * padding, 1.9), 0};
-    double const roof = std::min(pen.reach().top(box.left - 0.3, box.right + 0.3, 0), -1.0);
+    double const roof = std::min(pen.reach().top(box.left - 0.3, box.right + 1.0, 0), -1.0);
     box.bottom = roof - geometry::markGap;
     box.top = box.bottom - 0.7 * height - 2 * padding;
     pen.words(letter, {(box.left + box.right) / 2, box.bottom - padding}, height, Face::Bold,

@@ -12,6 +12,7 @@ struct PlacedLabel {
     Label label;
     double x = 0; // left edge, or the middle for lever cues
     int bar = 0;
+    double barRight = 0; // where its bar ends
 };
 
 struct RowStyle {
@@ -27,8 +28,8 @@ void drawRowAbove(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle con
 void drawRowBelow(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle const& style,
                   double gap, double leastBelowStaff);
 
-// Lever changes: bold in a box below the upper staff, each under its moment, moved right where
-// two would touch.
+// Lever changes: bold in a box below the upper staff, each under its moment, beside the one
+// before where two would touch, or under it where the bar has no room.
 void drawLeverCues(Pen& pen, std::vector<PlacedLabel> const& cues);
 
 // Bracket of a first or second ending over some bars of one line.

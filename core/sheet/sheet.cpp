@@ -15,9 +15,26 @@ constexpr char const* caution =
 constexpr char const* firstPassOnly =
     "Where the left hand differs from one time through to the next, the first is printed.";
 
+// "m7b5" as print has it: m7♭5.
+std::string withSigns(std::string const& chord)
+{
+    std::string out;
+    for (std::size_t i = 0; i < chord.size(); ++i) {
+        bool const altersDigit =
+            i > 0 && i + 1 < chord.size() && chord[i + 1] >= '0' && chord[i + 1] <= '9';
+        if (altersDigit && chord[i] == 'b')
+            out += "♭";
+        else if (altersDigit && chord[i] == '#')
+            out += "♯";
+        else
+            out += chord[i];
+    }
+    return out;
+}
+
 std::string chordText(tune::ChordMark const& mark)
 {
-    std::string const chord = music::shown(mark.chord);
+    std::string const chord = withSigns(music::shown(mark.chord));
     return mark.pass && *mark.pass > 1 ? '(' + chord + ')' : chord;
 }
 

@@ -13,7 +13,7 @@ double drawClef(Pen& pen, Clef clef, double x);
 double clefWidth(Clef clef, MusicFont const& font);
 
 // Staff steps of the accidentals of a signature, in order: the fixed places of the treble clef,
-// two steps lower in the bass [Gould 2011, key signatures].
+// two steps lower in the bass [gould11].
 std::vector<int> signatureSteps(int signature, Clef clef);
 
 // A change of key shows naturals only where nothing else would be shown: when the new key has

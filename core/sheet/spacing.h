@@ -27,7 +27,7 @@ struct ColumnRow {
 };
 
 // The elastic distance a moment of this duration is due: grows as a power of the duration
-// [Ross 1970: each doubling widens by about half].
+// [ross70]: each doubling widens by about half.
 double spaceFor(music::Length duration);
 
 // x of every column, the first at 0, for a stretch of the elastic parts (1: natural).

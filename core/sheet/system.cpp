@@ -176,7 +176,7 @@ std::vector<PlacedLabel> LineSetting::placed(std::vector<Label> SheetBar::*row) 
     std::vector<PlacedLabel> out;
     for (int i = 0; i < count(); ++i)
         for (Label const& label : what(i).*row)
-            out.push_back({label, xAt(i, label.at), m_range.first + i});
+            out.push_back({label, xAt(i, label.at), m_range.first + i, endOf(i)});
     return out;
 }
 
@@ -220,12 +220,6 @@ void LineSetting::drawAbove(Pen& pen) const
                  {Face::Bold, geometry::chordHeight, Ink::Chord}, geometry::chordGap,
                  geometry::chordAboveStaff);
     drawEndings(pen, endings());
-    for (int i = 0; i < count(); ++i) {
-        if (bar(i).part.empty()) continue;
-        pen.belongTo(m_range.first + i);
-        drawPartLetter(pen, bar(i).part, i == 0 ? 0 : endOf(i - 1));
-    }
-    pen.belongTo({});
     int const number = bar(0).number;
     if (m_range.first > 0 && number > 0) {
         double const width = 2.4;
@@ -233,6 +227,12 @@ void LineSetting::drawAbove(Pen& pen) const
         pen.words(std::to_string(number), {0, roof - geometry::markGap},
                   geometry::barNumberHeight, Face::Italic, Anchor::Left, Ink::Quiet);
     }
+    for (int i = 0; i < count(); ++i) {
+        if (bar(i).part.empty()) continue;
+        pen.belongTo(m_range.first + i);
+        drawPartLetter(pen, bar(i).part, i == 0 ? 0 : endOf(i - 1));
+    }
+    pen.belongTo({});
 }
 
 void LineSetting::drawBarLines(Pen& pen, std::vector<double> const& staves) const
@@ -304,8 +304,8 @@ System LineSetting::set()
     drawBarLines(pen, staves);
     double const top = pen.reach().top(-10, m_width + 10, 0);
     double const bottom = pen.reach().bottom(-10, m_width + 10, 4);
-    bool const part = bar(0).repeatOpens || !bar(0).part.empty() || m_range.first == 0;
-    return {std::move(pen), top, bottom, areas(top, bottom), m_range, part};
+    return {std::move(pen),     top,     bottom,
+            areas(top, bottom), m_range, beginsPart(m_score, m_range.first)};
 }
 
 } // namespace

@@ -14,7 +14,7 @@ struct StaffLine {
 };
 
 // Ties curve away from the stem; in chords those of the upper half curve up and the others down
-// [Gould 2011, ties]. A tie over the end of the line is drawn to the line's end, and from the
+// [gould11]. A tie over the end of the line is drawn to the line's end, and from the
 // line's beginning into notes that `tiedOver` names.
 void drawTies(Pen& pen, StaffLine const& line, std::vector<music::Pitch> const& tiedOver);
 

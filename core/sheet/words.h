@@ -10,8 +10,8 @@ namespace sheet {
 // Accidentals inside running words are drawn from the music font, so that they look alike in
 // every text face. Painter and layout share these sizes, in parts of the words' em.
 enum class AccidentalSign { Flat, Natural, Sharp };
-inline constexpr double accidentalSignScale = 0.27;   // staff space of the sign
-inline constexpr double accidentalSignWidth = 0.33;   // advance
+inline constexpr double accidentalSignScale = 0.29;   // staff space of the sign
+inline constexpr double accidentalSignWidth = 0.35;   // advance
 inline constexpr double accidentalSignRise = 0.30;    // of its origin above the baseline
 inline constexpr std::size_t accidentalSignBytes = 3; // in UTF-8
 

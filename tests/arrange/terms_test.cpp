@@ -50,10 +50,10 @@ TEST_CASE("An octave lies in easy reach and a twelfth stretches the hand", "[ter
     CHECK(reach(view, scenes::laid(view, {1, 5, 8}, g2, crotchets)) == 0);
     Laid block = scenes::laid(view, {1, 12}, g2, {{0}, {0}});
     block.plucks[1].finger = 1;
-    CHECK(reach(view, block) == 1500);
+    CHECK(reach(view, block) == 900);
     Laid broken = scenes::laid(view, {1, 12}, g2, minims);
     broken.plucks[1].finger = 1;
-    CHECK(reach(view, broken) == 750);
+    CHECK(reach(view, broken) == 270);
 }
 
 TEST_CASE("Notes at the level's limit a second cost a point", "[terms]")
@@ -325,17 +325,33 @@ TEST_CASE("A string plucked anew no longer rings on", "[terms]")
     CHECK(pair.ringing(g, anew) < pair.ringing(g, stopping));
 }
 
-TEST_CASE("The same shape again on the same chord is dull, a change within two bars restless",
+TEST_CASE("The same shape again on the same chord is dull, another one in its pulse is not",
           "[terms]")
 {
-    auto const x = scenes::example("[G] z:1 | [G] z:1 |");
+    auto const x = scenes::example("[G] z:1 | [G] z:1 | [D] z:1 |");
     Pair const pair(x);
     int const g2 = x.string("G2");
     Laid const open = scenes::laid(pair.before, {1, 5, 8}, g2, crotchets);
     Laid const tenth = scenes::laid(pair.after, {1, 5, 10}, g2, crotchets);
+    CHECK(variety(pair.neighbours, open, open) > 0);
+    CHECK(variety(pair.neighbours, open, tenth) == 0);
+    Laid const high = scenes::laid(pair.after, {1, 5, 8}, x.string("G3"), crotchets);
+    CHECK(variety(pair.neighbours, open, high) < variety(pair.neighbours, open, open));
+}
+
+TEST_CASE("A change of pulse is restless, within two bars more than between them", "[terms]")
+{
+    auto const x = scenes::example("[G] z:1 | [G] z:1 | [D] z:1 |");
+    Pair pair(x);
+    int const g2 = x.string("G2");
+    Laid const crotchetPulse = scenes::laid(pair.before, {1, 5, 8}, g2, crotchets);
+    Laid const minimPulse = scenes::laid(pair.after, {1, 5}, g2, minims);
     REQUIRE(pair.neighbours.sameGroup);
-    CHECK(variety(pair.neighbours, open, open) > variety(pair.neighbours, open, tenth));
-    CHECK(variety(pair.neighbours, open, tenth) > 0);
+    Points const within = variety(pair.neighbours, crotchetPulse, minimPulse);
+    pair.neighbours.sameGroup = false;
+    Points const between = variety(pair.neighbours, crotchetPulse, minimPulse);
+    CHECK(within > between);
+    CHECK(between > 0);
 }
 
 TEST_CASE("Weights scale each judgement and leave the unplayable as it is", "[terms]")

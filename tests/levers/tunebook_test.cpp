@@ -61,6 +61,7 @@ struct Count {
 // The trade's free beats for each level that flips [trade-3.6].
 harp::Level intermediate() { return lines::level(2); }
 harp::Level lateIntermediate() { return lines::level(1); }
+harp::Level advanced() { return lines::level(0.5); }
 
 } // namespace
 
@@ -80,7 +81,7 @@ TEST_CASE("Every tune at hand is planned in its best key or refused with its rea
         for (tune::Tune const& tune : tunesOf(book)) {
             CAPTURE(book.filename().string(), tune.number, tune.title);
             tune::Tempo const tempo = tempoOf(tune);
-            for (harp::Level const& level : {intermediate(), lateIntermediate()}) {
+            for (harp::Level const& level : {intermediate(), lateIntermediate(), advanced()}) {
                 auto const plan =
                     levers::leverPlan(harp, tune, tune::played(tune), tempo, level);
                 if (plan) promises::check(harp, tune, *plan, level, quartersPerMinute(tempo));
@@ -90,6 +91,13 @@ TEST_CASE("Every tune at hand is planned in its best key or refused with its rea
             }
             auto const fit = levers::keyFits(tune, harp, tempo, intermediate()).front();
             fit.possible ? best.add("planned") : best.add(*fit.why);
+            if (fit.possible) {
+                auto const moved = tune::transposed(tune, fit.moved);
+                auto const plan =
+                    levers::leverPlan(harp, moved, tune::played(moved), tempo, intermediate());
+                REQUIRE(plan);
+                promises::check(harp, moved, *plan, intermediate(), quartersPerMinute(tempo));
+            }
             if (!fit.possible) {
                 CHECK(fit.why->code == base::FaultCode::NoMomentForFlip);
                 CHECK_FALSE(fit.why->place.empty());

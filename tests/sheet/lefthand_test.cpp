@@ -94,7 +94,7 @@ TEST_CASE("A lever change is told by harp octave, letter and what sounds from no
     CHECK(cues[0].at == wholes(1, 2));
 
     arrangement.playing.bars.push_back({0, 2, music::Moment{music::Rational(1)}});
-    CHECK(sheet::leverCues(arrangement, 0)[0].text == "3F♮ (1. time)");
+    CHECK(sheet::leverCues(arrangement, 0)[0].text == "3F♮ (1st time)");
 }
 
 TEST_CASE("A melody length that no sign shows is tied from several", "[lefthand]")

@@ -12,13 +12,18 @@ namespace {
 // ninth, minor third, major third, fourth, tritone, fifth, augmented fifth, sixth, minor and
 // major seventh. A third beside the chord's own third, or a fifth beside its fifth, is wrong; a
 // ninth is colour. Common practice, no source.
-constexpr std::array<int, 12> foreignness{0,   900, 250, 1200, 1200, 450,
-                                          900, 900, 900, 300,  250,  350};
+constexpr std::array<int, 12> foreignness{0,   900, 130, 1200, 1200, 400,
+                                          900, 900, 900, 180,  130,  200};
 
-constexpr int thirdMissed = 80;
+constexpr int thirdMissed = 90;
+
+// The lowest note of the shape where it is neither the chord's bass nor its root: third and
+// fifth make an inversion, any other tone a bass that nobody expects.
+constexpr int inverted = 150;
+constexpr int strangeBass = 450;
 
 // Share of the full judgement by beat strength 0 to 3.
-constexpr std::array<double, 4> byStrength{0.5, 0.7, 0.85, 1.0};
+constexpr std::array<double, 4> byStrength{0.4, 0.6, 0.85, 1.0};
 
 bool isTone(View const& view, int midi)
 {
@@ -47,12 +52,22 @@ bool statesThird(View const& view, Laid const& laid)
     return inLeft || inTune;
 }
 
+int bassOf(View const& view, Laid const& laid)
+{
+    int const lowest = std::ranges::min_element(laid.plucks, {}, &Pluck::midi)->midi % 12;
+    if (lowest == view.chord.lowest || lowest == view.chord.root) return 0;
+    bool const third = view.chord.third && lowest == *view.chord.third;
+    bool const fifth = (lowest - view.chord.root + 12) % 12 == 7;
+    return third || fifth ? inverted : strangeBass;
+}
+
 } // namespace
 
 Points chordFit(View const& view, Laid const& laid)
 {
     if (laid.rests()) return 0;
-    double sum = view.chord.third && !statesThird(view, laid) ? thirdMissed : 0;
+    double sum = bassOf(view, laid);
+    if (view.chord.third && !statesThird(view, laid)) sum += thirdMissed;
     for (Pluck const& p : laid.plucks)
         sum += foreign(view, p.midi) * byLength(view, p) *
                byStrength[static_cast<std::size_t>(p.strength)];

@@ -2,45 +2,81 @@
 
 #include <algorithm>
 #include <array>
+#include <bitset>
 #include <cmath>
-#include <string_view>
 
 namespace arrange {
 
 namespace {
 
-// The left hand's home: roots from C2 to G3, best between G2 and E3 (MIDI keys).
+// The left hand's home: lowest notes from C2 to G3, best between F2 and E3 (MIDI keys).
 constexpr int lowestHome = 36;
 constexpr int highestHome = 55;
 constexpr int lowestBest = 41;
 constexpr int highestBest = 52;
+constexpr int c3 = 48;
 
-constexpr Points rests = 1500;
-constexpr Points outsideHome = 120; // a semitone
-constexpr Points outsideBest = 20;  // a semitone
-constexpr Points eachDegreeOutside158 = 110;
-constexpr Points missingOfThree = 180; // each note fewer than three
-constexpr Points eachNoteMore = 70;    // beyond three
-constexpr Points block = 60;
-constexpr Points closeThirdBelowC3 = 350;
+constexpr Points outsideHome = 110; // a semitone
+constexpr Points outsideBest = 18;  // a semitone
+constexpr Points rests = 1400;
+constexpr Points missingNote = 150;
+constexpr Points extraNote = 20; // beyond three
+constexpr Points block = 110;
+constexpr Points noFifth = 30; // root and octave alone
+constexpr Points turn = 40;    // each change of direction beyond the first
+constexpr Points lowClosedThird = 350;
 
-bool isPlain(int degree) { return degree == 1 || degree == 5 || degree == 8; }
+// Departures from root, fifth and octave by degree within the octave, and of those above it:
+// the tenth is the best of them, the ninth airy, sixth and seventh lean.
+constexpr std::array<Points, 7> closeDegree{0, 120, 90, 120, 0, 80, 60};
+constexpr std::array<Points, 7> highDegree{0, 40, 20, 100, 30, 100, 100};
 
-Points shape(Laid const& laid)
+// How many notes a span has room for without hurry: one in each half second, three at most.
+int naturalNotes(View const& view)
 {
-    std::array<bool, 32> heard{};
-    Points sum = 0;
-    int notes = 0;
-    for (Pluck const& p : laid.plucks) {
-        auto const place = static_cast<std::size_t>(std::clamp(p.degree + 12, 0, 31));
-        if (heard[place]) continue;
-        heard[place] = true;
-        ++notes;
-        if (!isPlain(p.degree)) sum += eachDegreeOutside158;
+    constexpr double unhurried = 0.5;
+    return std::clamp(static_cast<int>(view.seconds(view.span) / unhurried + 0.01), 1, 3);
+}
+
+Points degreeCost(int degree)
+{
+    auto const within = static_cast<std::size_t>(((degree - 1) % 7 + 7) % 7);
+    return degree > 8 ? highDegree[within] : closeDegree[within];
+}
+
+int turnsOf(Laid const& laid)
+{
+    int turns = 0;
+    int direction = 0;
+    for (std::size_t i = 0; i + 1 < laid.plucks.size(); ++i) {
+        if (laid.plucks[i].at == laid.plucks[i + 1].at) continue;
+        int const step = laid.plucks[i + 1].string > laid.plucks[i].string ? 1 : -1;
+        if (direction != 0 && step != direction) ++turns;
+        direction = step;
     }
-    if (notes < 3) sum += missingOfThree * (3 - notes);
-    if (notes > 3) sum += eachNoteMore * (notes - 3);
-    if (laid.plucks.size() > 1 && laid.plucks.front().at == laid.plucks.back().at) sum += block;
+    return turns;
+}
+
+Points shape(View const& view, Laid const& laid)
+{
+    constexpr int lowestDegree = -15;
+    std::bitset<64> heard;
+    Points sum = 0;
+    for (Pluck const& p : laid.plucks) {
+        auto const place = static_cast<std::size_t>(std::clamp(p.degree - lowestDegree, 0, 63));
+        if (heard[place]) continue;
+        heard.set(place);
+        sum += degreeCost(p.degree);
+    }
+    auto const notes = static_cast<int>(heard.count());
+    sum += missingNote * std::max(0, naturalNotes(view) - notes);
+    sum += extraNote * std::max(0, notes - 3);
+    bool const fifth = std::ranges::any_of(
+        laid.plucks, [](Pluck const& p) { return ((p.degree - 5) % 7 + 7) % 7 == 0; });
+    if (notes > 1 && !fifth) sum += noFifth;
+    sum += turn * std::max(0, turnsOf(laid) - 1);
+    bool const together = laid.plucks.front().at == laid.plucks.back().at;
+    if (notes > 1 && together && view.close == Close::None) sum += block;
     return sum;
 }
 
@@ -48,27 +84,27 @@ Points beyond(int midi, int low, int high) { return std::max({0, low - midi, mid
 
 Points registerOf(Laid const& laid)
 {
-    int lowest = laid.plucks.front().midi;
-    for (Pluck const& p : laid.plucks) lowest = std::min(lowest, p.midi);
+    int const lowest = std::ranges::min_element(laid.plucks, {}, &Pluck::midi)->midi;
     return outsideHome * beyond(lowest, lowestHome, highestHome) +
            outsideBest * beyond(lowest, lowestBest, highestBest);
 }
 
-// A third close above the lowest note, low in the bass: below C3 it growls.
+// A third close above a root that stands below C3.
 Points lowThird(Laid const& laid)
 {
-    constexpr int c3 = 48;
-    for (Pluck const& p : laid.plucks)
-        if (p.degree == 3 && p.midi - 4 < c3) return closeThirdBelowC3;
-    return 0;
+    bool const growls = std::ranges::any_of(laid.plucks, [](Pluck const& p) {
+        constexpr int thirdAbove = 4;
+        return p.degree == 3 && p.midi - thirdAbove < c3;
+    });
+    return growls ? lowClosedThird : 0;
 }
 
 } // namespace
 
-Points liking(View const&, Laid const& laid)
+Points liking(View const& view, Laid const& laid)
 {
     if (laid.rests()) return rests;
-    return shape(laid) + registerOf(laid) + lowThird(laid);
+    return shape(view, laid) + registerOf(laid) + lowThird(laid);
 }
 
 } // namespace arrange

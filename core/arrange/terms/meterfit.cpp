@@ -10,8 +10,8 @@ namespace {
 constexpr Points firstBeatMissing = 1000;
 constexpr Points strongBeatEmpty = 350; // neither hand begins a note there
 constexpr Points beatEmpty = 120;
-constexpr Points extraNote = 220;   // beyond one a beat under a busy tune
-constexpr Points standsStill = 500; // one note only under a held tune
+constexpr Points extraNote = 220; // beyond one a beat under a busy tune
+constexpr Points stillness = 130; // each beat without a note of its own under a held tune
 constexpr double busyNotesABeat = 1.75;
 constexpr double heldNotesABeat = 0.6;
 
@@ -51,7 +51,8 @@ Points againstActivity(View const& view, Laid const& laid, PassView const& pass)
     int const onsets = onsetsOf(laid);
     if (tuneNotesABeat > busyNotesABeat)
         return extraNote * std::max(0L, std::lround(onsets - beats));
-    if (tuneNotesABeat < heldNotesABeat && beats >= 2 && onsets < 2) return standsStill;
+    if (tuneNotesABeat < heldNotesABeat && view.close == Close::None)
+        return stillness * std::max(0L, std::lround(beats) - onsets);
     return 0;
 }
 

@@ -9,10 +9,10 @@ namespace arrange {
 
 namespace {
 
-// Roughness below which nothing is muddy: 1-5-8 from C3 has 0.064 [hk78]. Above it one point
-// for so much more; a minor third on C3, the usual limit for thirds [trade-5], has 0.212.
-constexpr double clear = 0.05;
-constexpr double pointEvery = 0.16;
+// Roughness below which nothing is muddy: an open 1-5-8 on C2 has 0.156 in the tables. Above it
+// one point for so much more: a close triad on C3 has 0.229, on C2 0.41 [hk78, trade-5].
+constexpr double clear = 0.15;
+constexpr double pointEvery = 0.4;
 
 // Tones that still ring at a time, each string as it was plucked last.
 class Sounding {

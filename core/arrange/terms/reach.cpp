@@ -8,11 +8,11 @@ namespace arrange {
 
 namespace {
 
-constexpr double pointEveryMm = 15;
-// A finger that plays after another may leave its string late; a roll is halfway between.
+constexpr double pointEveryMm = 25;
+// A finger that plays after another may leave its string late; a roll lies between.
 constexpr double inBlock = 1.0;
 constexpr double inRoll = 0.7;
-constexpr double oneByOne = 0.5;
+constexpr double oneByOne = 0.3;
 
 // Fingers placed before the first of them plays: notes up to the first finger or string that
 // comes again.

@@ -8,8 +8,10 @@ namespace arrange {
 
 namespace {
 
-// A semitone low down has about 0.5 [hk78]; a whole tone of full strength round C3 is a point.
-constexpr double pointEvery = 0.38;
+// Any change of chord rings on a little: heard as harp, not as a fault. Above it one point for
+// so much more; a semitone low down has about 0.5 at full strength [hk78].
+constexpr double usual = 0.08;
+constexpr double pointEvery = 0.5;
 // Below this share of a pluck nothing is heard beneath the new chord (-26 dB).
 constexpr double inaudible = 0.05;
 
@@ -59,8 +61,8 @@ Points ringClash(Neighbours const& n, Ringing const& ringing, Laid const& after)
                     sum -= ringing.amplitudes[i] * toneRoughness(ringing.midi[i], p.midi);
         }
     }
-    double const mean = std::max(0.0, sum) / static_cast<double>(after.plucks.size());
-    return std::lround(1000 * mean / pointEvery);
+    double const mean = sum / static_cast<double>(after.plucks.size());
+    return std::lround(1000 * std::max(0.0, mean - usual) / pointEvery);
 }
 
 } // namespace arrange

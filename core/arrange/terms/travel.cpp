@@ -8,7 +8,7 @@ namespace arrange {
 
 namespace {
 
-constexpr double pointsABit = 60;
+constexpr double pointsABit = 30;
 constexpr double easyShare = 0.5; // of the time there is
 constexpr double allowed = 1.25;
 

@@ -1,0 +1,121 @@
+#include "app/devices/midikeys.h"
+
+#include <RtMidi.h>
+
+#include <QMetaObject>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <optional>
+
+namespace devices {
+
+namespace {
+
+// What RtMidi would print on the terminal is said by Fault instead.
+void keepQuiet(RtMidiError::Type, std::string const&, void*) {}
+
+bool isUsual(RtMidi::Api api)
+{
+    // JACK is used only where it is asked for: its library complains on the terminal when no
+    // server runs. So does ALSA's without a sequencer.
+    if (api == RtMidi::UNIX_JACK || api == RtMidi::RTMIDI_DUMMY) return false;
+    return api != RtMidi::LINUX_ALSA || std::filesystem::exists("/dev/snd/seq");
+}
+
+std::optional<RtMidi::Api> chosenApi()
+{
+    if (char const* named = std::getenv("SALLOW_MIDI_DRIVER"); named && *named) {
+        RtMidi::Api const api = RtMidi::getCompiledApiByName(named);
+        if (api == RtMidi::UNSPECIFIED) return std::nullopt;
+        return api;
+    }
+    std::vector<RtMidi::Api> all;
+    RtMidi::getCompiledApi(all);
+    auto const usual = std::ranges::find_if(all, isUsual);
+    if (usual == all.end()) return std::nullopt;
+    return *usual;
+}
+
+std::unique_ptr<RtMidiIn> client()
+{
+    auto const api = chosenApi();
+    if (!api) return nullptr;
+    try {
+        auto in = std::make_unique<RtMidiIn>(*api, "Sallow");
+        in->setErrorCallback(keepQuiet);
+        return in;
+    } catch (RtMidiError const&) {
+        return nullptr;
+    }
+}
+
+std::vector<std::string> portsOf(RtMidiIn& in)
+{
+    std::vector<std::string> names;
+    unsigned const count = in.getPortCount();
+    for (unsigned i = 0; i < count; ++i) names.push_back(in.getPortName(i));
+    return names;
+}
+
+// Called on RtMidi's own thread: hands over to the thread of the keys and does nothing else.
+void arrived(double, std::vector<unsigned char>* bytes, void* keys)
+{
+    if (!bytes || bytes->size() < 3) return;
+    int const kind = bytes->at(0) & 0xF0; // of any channel
+    int const midi = bytes->at(1);
+    int const velocity = bytes->at(2);
+    constexpr int noteOff = 0x80;
+    constexpr int noteOn = 0x90;
+    if (kind != noteOn && kind != noteOff) return;
+    auto* const receiver = static_cast<MidiKeys*>(keys);
+    QMetaObject::invokeMethod(
+        receiver,
+        [receiver, midi, velocity, pressed = kind == noteOn && velocity > 0] {
+            if (pressed)
+                emit receiver->keyPressed(midi, velocity);
+            else
+                emit receiver->keyReleased(midi);
+        },
+        Qt::QueuedConnection);
+}
+
+} // namespace
+
+struct MidiKeys::Input {
+    std::unique_ptr<RtMidiIn> in;
+};
+
+MidiKeys::MidiKeys(QObject* parent) : QObject(parent) {}
+
+// The input goes first, so that nothing arrives any more.
+MidiKeys::~MidiKeys() { close(); }
+
+std::vector<std::string> MidiKeys::ports() const
+{
+    auto const in = client();
+    return in ? portsOf(*in) : std::vector<std::string>{};
+}
+
+base::Result<base::Done> MidiKeys::open(std::string const& port)
+{
+    close();
+    base::Fault const cannotOpen{base::FaultCode::NoMidiPort, "MIDI", port};
+    auto in = client();
+    if (!in) return cannotOpen;
+    auto const names = portsOf(*in);
+    auto const found = std::ranges::find(names, port);
+    if (found == names.end()) return cannotOpen;
+    in->setCallback(arrived, this);
+    in->openPort(static_cast<unsigned>(found - names.begin()), "keys");
+    if (!in->isPortOpen()) return cannotOpen;
+    m_input = std::make_unique<Input>(Input{std::move(in)});
+    return base::Done{};
+}
+
+void MidiKeys::close() { m_input.reset(); }
+
+bool MidiKeys::isOpen() const { return m_input != nullptr; }
+
+} // namespace devices

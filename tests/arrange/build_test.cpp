@@ -1,0 +1,92 @@
+#include "core/arrange/build.h"
+#include "core/arrange/solve.h"
+
+#include "tests/arrange/scenes.h"
+
+#include <catch2/catch.hpp>
+
+#include <set>
+
+using namespace arrange;
+
+namespace {
+
+char const* const sixteenBars =
+    "[G] B4:1/4 C5:1/4 D5:1/2 | [C] E5:1/4 D5:1/4 C5:1/2 | [G] B4:1/4 A4:1/4 B4:1/2 | "
+    "[D7] A4:1/2 [D] F#4:1/2 | [G] G4:1/4 A4:1/4 B4:1/2 | [Em] G4:1/2 B4:1/2 | "
+    "[Am] C5:1/2 [D7] A4:1/2 | [G] G4:1 :|";
+
+} // namespace
+
+TEST_CASE("A lattice has candidates everywhere and a cost for every pair", "[lattice]")
+{
+    auto const x = scenes::example(sixteenBars);
+    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    REQUIRE(lattice.candidates.size() == lattice.positions.size());
+    REQUIRE(lattice.pairs.size() + 1 == lattice.positions.size());
+    REQUIRE(lattice.locks.size() == lattice.positions.size());
+    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+        CHECK(!lattice.candidates[i].empty());
+        CHECK(lattice.candidates[i].back().voicing.notes.empty());
+        if (i + 1 < lattice.candidates.size())
+            CHECK(lattice.pairs[i].size() ==
+                  lattice.candidates[i].size() * lattice.candidates[i + 1].size());
+    }
+}
+
+TEST_CASE("A candidate's cost is the sum of its account, and no judgement is below zero",
+          "[lattice]")
+{
+    auto const x = scenes::example(sixteenBars);
+    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    for (auto const& list : lattice.candidates) {
+        for (Candidate const& c : list) {
+            CHECK(c.cost == total(c.account));
+            for (Points p : c.account) CHECK(p >= 0);
+        }
+    }
+}
+
+TEST_CASE("The account of a pair adds up to the cost the solver sees", "[lattice]")
+{
+    auto const x = scenes::example(sixteenBars);
+    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    for (std::size_t i = 0; i + 1 < lattice.positions.size(); ++i) {
+        for (std::size_t a = 0; a < lattice.candidates[i].size(); a += 7) {
+            for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); b += 5) {
+                Account const account = pairAccount(x.scene(), lattice, static_cast<int>(i),
+                                                    static_cast<int>(a), static_cast<int>(b));
+                CHECK(total(account) == lattice.pair(i, a, b));
+            }
+        }
+    }
+}
+
+TEST_CASE("The same tune on the same harp gives the same lattice", "[lattice]")
+{
+    auto const x = scenes::example(sixteenBars);
+    Lattice const first = latticeFor(x.scene(), x.positions());
+    Lattice const second = latticeFor(x.scene(), x.positions());
+    CHECK(solved(first) == solved(second));
+    for (std::size_t i = 0; i < first.candidates.size(); ++i)
+        for (std::size_t c = 0; c < first.candidates[i].size(); ++c)
+            CHECK(first.candidates[i][c].voicing == second.candidates[i][c].voicing);
+}
+
+TEST_CASE("The best arrangement uses no unplayable pair", "[lattice]")
+{
+    auto x = scenes::example(sixteenBars);
+    x.tempo.beatsPerMinute = 220;
+    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    CHECK(solved(lattice).best.cost < unplayablePair);
+}
+
+TEST_CASE("Every term has a name of its own, as lattice files have it", "[lattice]")
+{
+    std::set<std::string_view> names;
+    for (std::size_t t = 0; t < termCount; ++t) names.insert(termName(static_cast<Term>(t)));
+    CHECK(names.size() == termCount);
+    CHECK(termName(Term::Reach) == "reach");
+    CHECK(termName(Term::ChordFit) == "chord_fit");
+    CHECK(termName(Term::Variety) == "variety");
+}

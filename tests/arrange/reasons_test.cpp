@@ -1,0 +1,147 @@
+#include "core/arrange/build.h"
+#include "core/arrange/reasons.h"
+#include "core/arrange/solve.h"
+#include "core/arrange/telling.h"
+
+#include "tests/arrange/scenes.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+using namespace arrange;
+
+namespace {
+
+// The example's lattice and its solution.
+struct Solved {
+    scenes::Example example;
+    Lattice lattice;
+    Solution solution;
+
+    explicit Solved(scenes::Example x)
+        : example(std::move(x)), lattice(latticeFor(example.scene(), example.positions())),
+          solution(solved(lattice))
+    {}
+    std::vector<std::string> reasons(int position, int candidate) const
+    {
+        return reasonsFor(example.scene(), lattice, solution, position, candidate);
+    }
+    // The first candidate of this pattern on this root.
+    int candidate(int position, std::string const& pattern, char const* root) const
+    {
+        auto const& list = lattice.candidates[static_cast<std::size_t>(position)];
+        auto const found = std::ranges::find_if(list, [&](Candidate const& c) {
+            return c.voicing.pattern == pattern && c.voicing.rootString == example.string(root);
+        });
+        REQUIRE(found != list.end());
+        return static_cast<int>(found - list.begin());
+    }
+};
+
+// The first position of an example with a voicing of its own.
+struct FirstPosition {
+    Scene scene;
+    std::vector<Position> positions;
+    Told told;
+
+    FirstPosition(scenes::Example const& x, std::vector<int> const& degrees, char const* root,
+                  std::vector<music::Rational> const& at)
+        : scene(x.scene()),
+          positions(x.positions()), told{scene,
+                                         positions.front(),
+                                         nullptr,
+                                         nullptr,
+                                         x.view(0),
+                                         scenes::laid(x.view(0), degrees, x.string(root), at)}
+    {}
+};
+
+std::string against(Term term, FirstPosition const& first) { return against(term, first.told); }
+
+bool anySays(std::vector<std::string> const& sentences, std::string const& words)
+{
+    return std::ranges::any_of(
+        sentences, [&](std::string const& s) { return s.find(words) != std::string::npos; });
+}
+
+} // namespace
+
+TEST_CASE("Every candidate has one to three whole sentences and no points", "[reasons]")
+{
+    Solved const s(scenes::example(
+        "[G] B4:1/4 A4:1/4 G4:1/2 | [D] A4:1/4 B4:1/4 A4:1/2 | [C] E5:1/2 [G] D5:1/2 |"));
+    for (std::size_t i = 0; i < s.lattice.candidates.size(); ++i) {
+        for (std::size_t c = 0; c < s.lattice.candidates[i].size(); ++c) {
+            auto const sentences = s.reasons(static_cast<int>(i), static_cast<int>(c));
+            CAPTURE(i, c, s.lattice.candidates[i][c].voicing.pattern, sentences);
+            CHECK(!sentences.empty());
+            CHECK(sentences.size() <= 3);
+            for (std::string const& sentence : sentences) {
+                CHECK(sentence.back() == '.');
+                CHECK((sentence.front() >= 'A' && sentence.front() <= 'Z'));
+                CHECK(sentence.find("point") == std::string::npos);
+            }
+        }
+    }
+}
+
+TEST_CASE("A clash is named by finger, strings and beat", "[reasons]")
+{
+    // F sharp 3 on beat 3 below the tune's G4: a minor ninth.
+    auto const x = scenes::example("[G] D5:1/2 G4:1/2 |");
+    CHECK(against(Term::MelodyClash, FirstPosition(x, {1, 7}, "G2", {{0}, {1, 2}})) ==
+          "The second finger's F♯3 rubs against the tune's G4 on beat 3.");
+}
+
+TEST_CASE("A low close triad is said to growl, by its minor third", "[reasons]")
+{
+    auto const x = scenes::example("[C] E5:1 |", "C");
+    CHECK(against(Term::Mud, FirstPosition(x, {1, 3, 5}, "C2", {{0}, {0}, {0}})) ==
+          "E2 and G2 ring together so low that they growl.");
+}
+
+TEST_CASE("A stretch is named by its interval and lowest string", "[reasons]")
+{
+    auto const x = scenes::example("[C] E5:1 |", "C");
+    CHECK(against(Term::Reach, FirstPosition(x, {1, 10}, "C2", {{0}, {1, 2}})) ==
+          "A tenth from C2 stretches the hand.");
+}
+
+TEST_CASE("A string that is no note of the chord is named by degree and pitch", "[reasons]")
+{
+    // Levers set for G: the C strings sound C natural, no note of D.
+    auto const x = scenes::example("[D] A4:1 |");
+    CHECK(against(Term::ChordFit, FirstPosition(x, {1, 7}, "D2", {{0}, {1, 2}})) ==
+          "The seventh sounds C3, which is no note of D.");
+    CHECK(inFavour(Term::ChordFit,
+                   FirstPosition(x, {1, 5, 10}, "D2", {{0}, {1, 4}, {1, 2}}).told) ==
+          "It states the third, F♯3.");
+}
+
+TEST_CASE("Crowded hands are told with finger and beat", "[reasons]")
+{
+    auto const x = scenes::example("[G] A4:1/2 B4:1/2 |");
+    CHECK(against(Term::Collision, FirstPosition(x, {1, 8}, "G3", {{0}, {1, 2}})) ==
+          "The second finger comes within two strings of the tune on beat 3.");
+}
+
+TEST_CASE("The chosen shape says what it is and where it stands", "[reasons]")
+{
+    Solved const s(scenes::example("[G] B4:1 | [G] B4:1 |"));
+    int const chosen = s.solution.best.candidates[0];
+    auto const sentences = s.reasons(0, chosen);
+    REQUIRE(!sentences.empty());
+    CAPTURE(sentences);
+    CHECK(anySays({sentences.front()}, "G"));
+}
+
+TEST_CASE("The last bar's open ninth is said to leave the tune open", "[reasons]")
+{
+    auto x = scenes::example("[D] A4:1 | [G] B4:1 |");
+    x.book.patterns.push_back(*pattern::patternFrom("1-5-9"));
+    Solved const s(x);
+    auto const sentences = s.reasons(1, s.candidate(1, "1-5-9", "G2"));
+    CAPTURE(sentences);
+    CHECK(anySays(sentences, "ends here"));
+}

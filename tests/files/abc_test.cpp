@@ -1,0 +1,422 @@
+#include "core/files/abc.h"
+#include "core/files/abcfields.h"
+#include "core/files/abctext.h"
+#include "core/files/check.h"
+#include "core/tune/playing.h"
+
+#include <catch2/catch.hpp>
+#include <nlohmann/json.hpp>
+
+using namespace files;
+using music::Length;
+using music::Rational;
+
+namespace {
+
+tune::Tune read(std::string const& text)
+{
+    auto const entries = abcTunes(text);
+    REQUIRE(entries);
+    auto const tune = readAbc(text, entries->front(), "test.abc");
+    if (!tune) FAIL(base::sentence(tune.error()));
+    return *tune;
+}
+
+// A tune in 4/4 and quavers from its music alone.
+tune::Tune notes(std::string const& line, std::string const& key = "C")
+{
+    return read("X:1\nM:4/4\nL:1/8\nK:" + key + "\n" + line + "\n");
+}
+
+// "C4:1/8 E4+G4:1/4 z:1/8": pitches and lengths of all bars, "|" between them.
+std::string told(tune::Tune const& tune)
+{
+    std::string out;
+    for (tune::Bar const& bar : tune.bars) {
+        if (!out.empty()) out += " | ";
+        for (tune::Note const& note : bar.notes) {
+            if (note.at.wholes > Rational(0)) out += ' ';
+            std::string name = note.pitches.empty() ? "z" : "";
+            for (music::Pitch const& pitch : note.pitches)
+                name += (name.empty() ? "" : "+") + plain(pitch);
+            out += name + ':' + text(note.length.wholes);
+        }
+    }
+    return out;
+}
+
+bool isSaid(tune::Tune const& tune, std::string_view part)
+{
+    for (tune::Remark const& remark : tune.said)
+        if (remark.what.find(part) != std::string::npos) return true;
+    return false;
+}
+
+} // namespace
+
+TEST_CASE("The fields of a tune's head are kept", "[abc]")
+{
+    tune::Tune const tune = read("X:7\nT:First\nT:Second\nC:somebody\nO:nowhere\nS:a book\n"
+                                 "R:jig\nN:a remark\nM:6/8\nQ:3/8=90\nK:Ador\nABc d3|\n");
+    CHECK(tune.number == 7);
+    CHECK(tune.title == "First");
+    CHECK(tune.otherTitles == std::vector<std::string>{"Second"});
+    CHECK(tune.composer == "somebody");
+    CHECK(tune.origin == "nowhere");
+    CHECK(tune.source == "a book");
+    CHECK(tune.rhythm == "jig");
+    CHECK(tune.notes == std::vector<std::string>{"a remark"});
+    CHECK(tune.meter == music::Meter{6, 8, false});
+    CHECK(tune.key == *music::keyFrom("Ador"));
+    CHECK(tune.tempo == tune::Tempo{{Rational(3, 8)}, 90});
+}
+
+TEST_CASE("Fields at the head of the file hold for every tune of it", "[abc]")
+{
+    // ABC 2.1, section 2.2.2 (from memory).
+    std::string const text =
+        "%abc-2.1\nM:3/4\nL:1/4\n\nX:1\nK:G\nGAB|\n\nX:2\nM:2/4\nK:D\nde|\n";
+    auto const entries = abcTunes(text);
+    REQUIRE(entries);
+    REQUIRE(entries->size() == 2);
+    tune::Tune const first = *readAbc(text, entries->at(0), "");
+    tune::Tune const second = *readAbc(text, entries->at(1), "");
+    CHECK(first.meter == music::Meter{3, 4, false});
+    CHECK(second.meter == music::Meter{2, 4, false});
+    CHECK(told(second) == "D5:1/4 E5:1/4");
+}
+
+TEST_CASE("The tunes of a book are found with number, title and line", "[abc]")
+{
+    std::string const text =
+        "free text\n\nX:12\nT:One\nK:C\nC|\n\nmore text\nX: 3\nK:G\nG|\nX:4\n"
+        "T:Three\n\nK:D\nD|\n";
+    auto const entries = abcTunes(text);
+    REQUIRE(entries);
+    REQUIRE(entries->size() == 3);
+    CHECK(entries->at(0).number == 12);
+    CHECK(entries->at(0).title == "One");
+    CHECK(entries->at(0).line == 3);
+    CHECK(entries->at(1).number == 3);
+    CHECK(entries->at(1).title.empty());
+    CHECK(entries->at(2).title == "Three");
+    // An empty line before K: does not end a tune.
+    CHECK(told(*readAbc(text, entries->at(2), "")) == "D4:1/8");
+}
+
+TEST_CASE("A text without X: is one tune when it has a key", "[abc]")
+{
+    CHECK(told(read("T:Loose\nK:G\nGAB|\n")) == "G4:1/8 A4:1/8 B4:1/8");
+}
+
+TEST_CASE("Opening a book of 7,000 tunes reads only their heads", "[abc]")
+{
+    std::string book;
+    for (int i = 1; i <= 7000; ++i)
+        book += "X:" + std::to_string(i) + "\nT:Tune\nK:G\n[broken on purpose\n\n";
+    auto const entries = abcTunes(book);
+    REQUIRE(entries);
+    CHECK(entries->size() == 7000);
+    CHECK(entries->back().number == 7000);
+}
+
+TEST_CASE("Key words of old tune books are understood", "[abc]")
+{
+    // Signature by letter; ABC 2.1, section 3.1.14.
+    auto const [word, sharps] = GENERATE(table<std::string, int>({
+        {"G", 1},
+        {"Glyd", 2},
+        {"AMixolydian", 2},
+        {"A Mixolydian", 2},
+        {"EDorian", 2},
+        {"E Minor", 1},
+        {"F# Minor", 3},
+        {"Dmixm", 1},
+        {"GM", 1},
+        {"Bb", -2},
+        {"G clef=bass", 1},
+        {"Am treble", 0},
+        {"Hp", 2},
+        {"HP", 0},
+        {"none", 0},
+        {"", 0},
+    }));
+    CAPTURE(word);
+    auto const key = abcKey(word);
+    REQUIRE(key);
+    int sum = 0;
+    for (int alter : key->alter) sum += alter;
+    CHECK(sum == sharps);
+}
+
+TEST_CASE("A listed signature takes the mode that comes nearest as its name", "[abc]")
+{
+    CHECK(abcKey("D exp _b _e ^f")->key == *music::keyFrom("Dphr"));
+    CHECK(abcKey("A exp ^f ^c")->key == *music::keyFrom("Amix"));
+    CHECK_FALSE(abcKey("D exp ^h"));
+    CHECK_FALSE(abcKey("Bn"));
+    CHECK_FALSE(abcKey("Q"));
+}
+
+TEST_CASE("Meters are read as numbers, sums and signs", "[abc]")
+{
+    CHECK(abcMeter("6/8")->meter == music::Meter{6, 8, false});
+    CHECK(abcMeter("(2+2+3)/8")->meter == music::Meter{7, 8, false});
+    CHECK(abcMeter("C|")->meter == music::Meter{2, 2, true});
+    CHECK_FALSE(abcMeter("none")->meter);
+    for (std::string const bad :
+         {"", "4", "0/4", "4/0", "4/3", "99/4", "4/128", "((2+3)/8", "x/8"})
+        CHECK_FALSE(abcMeter(bad));
+}
+
+TEST_CASE("Tempos are read in new and old forms", "[abc]")
+{
+    // ABC 2.1, section 3.1.8; a bare number counts unit lengths.
+    Rational const quaver(1, 8);
+    CHECK(abcTempo("1/4=96", quaver)->tempo == tune::Tempo{{Rational(1, 4)}, 96});
+    CHECK(abcTempo("1/4 3/8 = 40", quaver)->tempo == tune::Tempo{{Rational(5, 8)}, 40});
+    CHECK(abcTempo("180", quaver)->tempo == tune::Tempo{{quaver}, 180});
+    CHECK(abcTempo("C3=60", quaver)->tempo == tune::Tempo{{Rational(3, 8)}, 60});
+    CHECK(abcTempo("1/4=92.5", quaver)->tempo == tune::Tempo{{Rational(1, 4)}, 92.5});
+    CHECK(abcTempo("1/4=100 \"Slow\"", quaver)->words == "Slow");
+    CHECK_FALSE(abcTempo("\"Slow\"", quaver)->tempo);
+    for (std::string const bad : {"", "0/0=0", "1/4=0", "-5", "1/4=", "=90", "1/4=9999"})
+        CHECK_FALSE(abcTempo(bad, quaver));
+}
+
+TEST_CASE("Part orders unfold brackets and counts", "[abc]")
+{
+    // ABC 2.1, section 3.1.9.
+    using Names = std::vector<std::string>;
+    CHECK(abcPartOrder("AABA") == Names{"A", "A", "B", "A"});
+    CHECK(abcPartOrder("A2.(BC)2") == Names{"A", "A", "B", "C", "B", "C"});
+    CHECK_FALSE(abcPartOrder("AZQ((B"));
+    CHECK_FALSE(abcPartOrder("((((A9)9)9)9)9"));
+    CHECK_FALSE(abcPartOrder("A99999999999"));
+}
+
+TEST_CASE("An accidental reaches as far as the file asks", "[abc]")
+{
+    // ABC 2.1, section 11.3: every octave unless the file says otherwise.
+    CHECK(told(notes("^cCc|c|")) == "C#5:1/8 C#4:1/8 C#5:1/8 | C5:1/8");
+    CHECK(told(notes("%%propagate-accidentals octave\n^cCc|")) == "C#5:1/8 C4:1/8 C#5:1/8");
+    CHECK(told(notes("%%propagate-accidentals not\n^cc|")) == "C#5:1/8 C5:1/8");
+}
+
+TEST_CASE("A tie carries its accidental over the bar line, to the tied note alone", "[abc]")
+{
+    CHECK(told(notes("^f4-|ff|")) == "F#5:1/2 | F#5:1/8 F5:1/8");
+}
+
+TEST_CASE("A key may raise the octave of its notes", "[abc]")
+{
+    CHECK(told(notes("C|", "C octave=-1")) == "C3:1/8");
+}
+
+TEST_CASE("Tuplets are kept with their notes", "[abc]")
+{
+    tune::Tune const tune = notes("A2(3Bcd e2|");
+    REQUIRE(tune.bars[0].tuplets.size() == 1);
+    CHECK(tune.bars[0].tuplets[0] == tune::Tuplet{1, 3, 3, 2});
+}
+
+TEST_CASE("Bars of rest fill so many bars", "[abc]")
+{
+    CHECK(told(notes("C8|Z2|D8|")) == "C4:1 | z:1 | z:1 | D4:1");
+}
+
+TEST_CASE("Marks are kept by their long names, and the file may name its own", "[abc]")
+{
+    tune::Tune const tune = notes("U: W = !arpeggio!\n.A ~B !fermata!c W[dfa] +trill+e|");
+    std::vector<std::string> marks;
+    for (tune::Note const& note : tune.bars[0].notes)
+        for (std::string const& mark : note.marks) marks.push_back(mark);
+    CHECK(marks ==
+          std::vector<std::string>{"staccato", "roll", "fermata", "arpeggio", "trill"});
+}
+
+TEST_CASE("Beams break at spaces and go on without them", "[abc]")
+{
+    tune::Tune const tune = notes("AB cd`e|");
+    std::vector<bool> broken;
+    for (tune::Note const& note : tune.bars[0].notes) broken.push_back(note.beamBroken);
+    CHECK(broken == std::vector<bool>{true, false, true, false, false});
+}
+
+TEST_CASE("Chord symbols stand at their notes and other texts beside them", "[abc]")
+{
+    tune::Tune const tune = notes("\"Em\"E2\"D.C.\"G2 \"D/f+\"F2\"4\"A2|\"tr\"\"C\"c8|");
+    REQUIRE(tune.bars[0].chords.size() == 2);
+    CHECK(tune.bars[0].chords[0].written == "Em");
+    CHECK(tune.bars[0].chords[1].at == Length{Rational(1, 2)});
+    CHECK(plain(tune.bars[0].chords[1].chord) == "D/F#");
+    REQUIRE(tune.bars[0].annotations.size() == 2);
+    CHECK(tune.bars[0].annotations[0] == tune::Annotation{{Rational(1, 4)}, "D.C."});
+    CHECK(plain(tune.bars[1].chords[0].chord) == "C");
+}
+
+TEST_CASE("Ordinary words over a tune are no chords and refuse nothing", "[abc]")
+{
+    // Texts as tune books hold them.
+    for (std::string const word :
+         {"4",     "0",         "SEGUE",       "tr",      "D.C.",
+          "D.S.",  "Fine",      "Coda",        "Da Capo", "Chorus",
+          "Bis",   "Break",     "End",         "BREAK",   "DC",
+          "Gaily", "Cheerful.", "A1",          "B2",      "p",
+          "ff",    "cresc.",    "1st Setting", "G minor", "Collected by a friend",
+          "~",     "#",         "8va",         "No. 2",   "By",
+          "Fly"}) {
+        CAPTURE(word);
+        tune::Tune const tune = notes("\"" + word + "\"C8|");
+        CHECK(tune.bars[0].chords.empty());
+        CHECK(tune.bars[0].annotations.size() == 1);
+    }
+}
+
+TEST_CASE("Two chords over one note stand for the first and the second time", "[abc]")
+{
+    tune::Tune const tune = notes("\"C\"\"Em\"C4 \" \"\"G\"D4|");
+    REQUIRE(tune.bars[0].chords.size() == 3);
+    CHECK(tune.bars[0].chords[0].pass == 1);
+    CHECK(tune.bars[0].chords[1].pass == 2);
+    CHECK(tune.bars[0].chords[2].pass == 2);
+}
+
+TEST_CASE("Bar lines and repeats of every kind", "[abc]")
+{
+    // ABC 2.1, section 4.8.
+    struct Expected {
+        std::string between;
+        tune::BarLine line;
+        bool closes;
+        bool opens;
+    };
+    using tune::BarLine;
+    auto const row = GENERATE(Expected{"|", BarLine::Single, false, false},
+                              Expected{"||", BarLine::Double, false, false},
+                              Expected{"|]", BarLine::Final, false, false},
+                              Expected{"[|", BarLine::Double, false, false},
+                              Expected{"[|]", BarLine::None, false, false},
+                              Expected{".|", BarLine::Single, false, false},
+                              Expected{":|", BarLine::Single, true, false},
+                              Expected{"|:", BarLine::Single, false, true},
+                              Expected{"::", BarLine::Single, true, true},
+                              Expected{":|:", BarLine::Single, true, true},
+                              Expected{":||:", BarLine::Double, true, true},
+                              Expected{":|]", BarLine::Final, true, false},
+                              Expected{"|\n|:", BarLine::Single, false, true},
+                              Expected{"|\n:|", BarLine::Single, true, false});
+    CAPTURE(row.between);
+    tune::Tune const tune = notes("C8" + row.between + "D8|");
+    REQUIRE(tune.bars.size() == 2);
+    CHECK(tune.bars[0].closes == row.line);
+    CHECK(tune.bars[0].repeatCloses == row.closes);
+    CHECK(tune.bars[1].repeatOpens == row.opens);
+}
+
+TEST_CASE("More colons play a section more often", "[abc]")
+{
+    CHECK(notes("|::C8::|").bars[0].timesPlayed == 3);
+}
+
+TEST_CASE("Endings are lists and ranges, and end at the next double line", "[abc]")
+{
+    tune::Tune const tune = notes("|:C8|1,3 D8:|2 E8:|4-5 F8||G8|]");
+    CHECK(tune.bars[1].endings == std::vector<int>{1, 3});
+    CHECK(tune.bars[2].endings == std::vector<int>{2});
+    CHECK(tune.bars[3].endings == std::vector<int>{4, 5});
+    CHECK(tune.bars[3].endingCloses);
+    CHECK(tune::played(tune).bars.size() == 11);
+}
+
+TEST_CASE("A last ending without a line at its end is as long as the one before", "[abc]")
+{
+    // |: C |1 D :|2 E | F |1 G :|2 A | : the second strain repeats from F, not from C.
+    tune::Tune const tune = notes("C8|1 D8:|2 E8|F8|1 G8:|2 A8|");
+    std::vector<int> order;
+    for (tune::PlayedBar const& bar : tune::played(tune).bars) order.push_back(bar.bar);
+    CHECK(order == std::vector<int>{0, 1, 0, 2, 3, 4, 3, 5});
+}
+
+TEST_CASE("Pick-ups are bar 0, and short last bars make room for them", "[abc]")
+{
+    tune::Tune const tune = notes("C2|D8|E6:|F2|G8|A6|]");
+    std::vector<int> numbers;
+    for (tune::Bar const& bar : tune.bars) numbers.push_back(bar.number);
+    CHECK(numbers == std::vector<int>{0, 1, 2, 2, 3, 4});
+    CHECK(tune.said.empty());
+}
+
+TEST_CASE("Bars that do not add up are kept and said", "[abc]")
+{
+    tune::Tune const tune = notes("C8|D6|E9|F8|");
+    CHECK(tune.bars.size() == 4);
+    CHECK(isSaid(tune, "bar 2 adds up to 3/4, not 1"));
+    CHECK(isSaid(tune, "bar 3 adds up to 9/8, not 1"));
+}
+
+TEST_CASE("A tune without a meter is counted in its commonest bar", "[abc]")
+{
+    tune::Tune const tune = read("X:1\nL:1/4\nK:C\nCDE|FGA|B3|c|\n");
+    CHECK(tune.meter == music::Meter{3, 4, false});
+    CHECK(isSaid(tune, "no meter"));
+}
+
+TEST_CASE("A meter may change at a bar line or after a full bar", "[abc]")
+{
+    CHECK(notes("C8|[M:3/4]D6|").bars[1].meter == music::Meter{3, 4, false});
+    tune::Tune const tune = notes("C8\nM:3/4\nD6|");
+    CHECK(tune.bars.size() == 2);
+    CHECK(isSaid(tune, "no bar line"));
+}
+
+TEST_CASE("The first voice is the tune, and that is said", "[abc]")
+{
+    CHECK(told(notes("[V:1]C8|[V:2]E8|[V:1]D8|")) == "C4:1 | D4:1");
+    CHECK(isSaid(notes("[V:1]C8|[V:2]E8|"), "more than one voice"));
+    CHECK(isSaid(notes("C8&E8|D8|"), "second line"));
+}
+
+TEST_CASE("Accents of every kind become letters, and hidden signs go", "[abc]")
+{
+    // ABC 2.1, section 8.2.
+    CHECK(textString("S\\'e \\\"Uber Ni\\~no gar\\c{c}on") == "Sé Über Niño gar\\c{c}on");
+    CHECK(textString("\\cCa va &eacute;t&eacute; \\u00e9 \\aa \\ss 100\\%") ==
+          "Ça va été é å ß 100%");
+    CHECK(textString("a\xE2\x80\xAE"
+                     "b\x01") == "ab");
+    CHECK(textString("\\u0000\\ud800 & &x; \\") == "\\u0000\\ud800 & &x; \\");
+}
+
+TEST_CASE("UTF-16 with a byte order mark reads like UTF-8", "[abc]")
+{
+    std::string const plainText = "X:1\nT:x\nK:G\nGAB|\n";
+    for (bool bigEndian : {true, false}) {
+        std::string wide = bigEndian ? "\xFE\xFF" : "\xFF\xFE";
+        for (char c : plainText)
+            wide += bigEndian ? std::string{'\0', c} : std::string{c, '\0'};
+        CHECK(told(read(wide)) == told(read(plainText)));
+    }
+    CHECK(utf8FromUtf16(std::string("\xFE\xFF\xD8\x34\xDD\x1E", 6)) ==
+          "\xF0\x9D\x84\x9E"); // G clef
+}
+
+TEST_CASE("The line of what was read has the agreed form", "[check]")
+{
+    // The contract of the program's machine-readable results.
+    tune::Tune const tune =
+        read("X:3\nT:Form\nM:6/8\nL:1/8\nR:jig\nK:Em\n\"Em\"E2-E [EG]3|z3 \"D\"d6|\n");
+    auto const line = nlohmann::json::parse(checkLine(tune));
+    CHECK(line["tune"] == 3);
+    CHECK(line["title"] == "Form");
+    CHECK(line["key"] == "E");
+    CHECK(line["mode"] == "minor");
+    CHECK(line["meter"] == "6/8");
+    CHECK(line["tempo_qpm"] == 112.5);
+    CHECK(line["bars"] == 2);
+    CHECK(line["notes"] == nlohmann::json::parse("[[64,3,8],[[64,67],3,8],[-1,3,8],[74,3,4]]"));
+    CHECK(line["chords"] == nlohmann::json::parse("[[0,\"Em\"],[3,\"D\"]]"));
+    REQUIRE(line["said"].size() == 1);
+    CHECK(line["said"][0]["place"] == "line 7, column 16");
+    CHECK(checkLine(tune).find('\n') == std::string::npos);
+}
