@@ -25,6 +25,7 @@ PaperSize sizeOf(Paper paper)
 constexpr double tightest = 0.55;
 constexpr double barsToALine = 4; // of dances [trade-6]
 constexpr double afterHeading = 1.8;
+constexpr double beforeFoot = 2.0;
 
 // How much of a full bar it is; a bar that is too long counts as one.
 double shareOfBar(tune::Bar const& bar)
@@ -79,7 +80,7 @@ public:
         m_headingHeight = drawHeading(m_heading, score, m_width) + afterHeading;
         Pen running(font);
         m_runningHeight = drawRunningHead(running, score, 2, m_width) + afterHeading;
-        m_footHeight = drawFoot(m_foot, score, m_width) + 1.0;
+        m_footHeight = drawFoot(m_foot, score, m_width) + beforeFoot;
     }
 
     double width() const { return m_width; }

@@ -49,7 +49,8 @@ void drawRowBelow(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle con
     double baseline = 4 + leastBelowStaff + capitals;
     for (PlacedLabel const& label : labels) {
         Box const box = boxAt(label, style, 0);
-        double const floor = pen.reach().bottom(box.left - 0.2, box.right + 0.2, 4);
+        double const floor =
+            pen.reach().bottom(box.left - 0.2, box.right + geometry::betweenLabels, 4);
         baseline = std::max(baseline, floor + gap + capitals);
     }
     drawRow(pen, labels, style, baseline);

@@ -15,6 +15,7 @@ using music::Length;
 namespace {
 
 constexpr double beforeClef = 0.6;
+constexpr double betweenEndings = 0.6; // white between two brackets
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
@@ -199,10 +200,11 @@ std::vector<EndingBracket> LineSetting::endings() const
                 std::string text;
                 for (int number : here.endings)
                     text += (text.empty() ? "" : ", ") + std::to_string(number) + ".";
-                double const left = startOf(i) + (i == 0 ? 0.0 : 0.2);
+                double const left = startOf(i) + (i == 0 ? 0.0 : betweenEndings / 2);
                 out.push_back({left, 0, text, begins, false, b});
             }
-            out.back().right = endOf(i) + borderAfter(i);
+            out.back().right =
+                endOf(i) + borderAfter(i) - (i + 1 < count() ? betweenEndings / 2 : 0.0);
             out.back().closes =
                 ends && (here.repeatCloses || here.closes != tune::BarLine::Single);
         }

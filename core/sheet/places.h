@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/sheet/drawing.h"
+
+#include <optional>
+
+namespace sheet {
+
+// What lies under a point of a page.
+struct Place {
+    int bar = 0;                 // index into Tune::bars
+    std::optional<int> position; // index into Arrangement::positions
+    friend bool operator==(Place const&, Place const&) = default;
+};
+std::optional<Place> placeAt(Page const& page, Point at);
+
+// An area and the page it lies on.
+struct PageArea {
+    int page = 0; // index into Document::pages
+    Area area;
+};
+std::optional<PageArea> areaOfBar(Document const& document, int bar);
+std::optional<PageArea> areaOfPosition(Document const& document, int position);
+
+// The position before or after in printed order; none at the ends.
+std::optional<int> positionBeside(Document const& document, int position, int steps);
+
+} // namespace sheet

@@ -1,0 +1,78 @@
+#pragma once
+
+#include "core/sheet/places.h"
+#include "ui/pageview/pagestack.h"
+
+#include <QAbstractScrollArea>
+#include <QPixmap>
+
+#include <map>
+#include <optional>
+
+namespace ui {
+
+// The pages of a sheet, scrolled and zoomed. Shows what it is given and says what was clicked.
+// Paper stays white whatever the program's theme; what surrounds it follows the palette.
+// Keys: + and - zoom, 0 fits the width, 9 the page, Page Up and Down turn pages, Left and Right
+// go from position to position.
+class PageView final : public QAbstractScrollArea {
+    Q_OBJECT
+public:
+    explicit PageView(QWidget* parent = nullptr);
+
+    // Keeps the place that is in view.
+    void setDocument(sheet::Document document);
+    sheet::Document const& document() const { return m_document; }
+
+    // The position the arranger has chosen, and the bar that sounds; the bar is scrolled into
+    // view.
+    void setChosenPosition(std::optional<int> position);
+    void setSoundingBar(std::optional<int> bar);
+
+    // 1: as large as on paper, where the screen tells its size.
+    double zoom() const;
+    QSize sizeHint() const override;
+
+public slots:
+    void setZoom(double zoom);
+    void zoomIn();
+    void zoomOut();
+    void fitWidth();
+    void fitPage();
+
+signals:
+    void positionClicked(int position); // index into Arrangement::positions
+    void barClicked(int bar);           // index into Tune::bars; where no position lies
+    void zoomChanged(double zoom);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    enum class Fit { Width, Page, None };
+
+    double pixelsPerMmAtOne() const;
+    void setScale(double pixelsPerMm);
+    void layOut();
+    void reveal(sheet::PageArea const& area);
+    void turnPage(int by);
+    void choose(std::optional<sheet::Place> place);
+    QRectF onScreen(sheet::PageArea const& area) const;
+    QPixmap const& picture(std::size_t page);
+    void drawLights(QPainter& painter, std::size_t page) const;
+
+    sheet::Document m_document;
+    PageStack m_stack;
+    double m_scale = 3; // pixels a millimetre
+    Fit m_fit = Fit::Width;
+    std::optional<int> m_chosen;
+    std::optional<int> m_sounding;
+    std::map<std::size_t, QPixmap> m_pictures; // of the pages in view
+};
+
+} // namespace ui
