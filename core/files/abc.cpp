@@ -5,7 +5,6 @@
 #include "core/files/abctext.h"
 
 #include <algorithm>
-#include <charconv>
 #include <optional>
 #include <utility>
 
@@ -19,15 +18,7 @@ using base::Result;
 using music::Rational;
 using tune::Place;
 
-constexpr std::size_t mostTunes = 100'000;
 constexpr std::size_t mostTextFields = 200; // of one kind
-
-bool isLetter(char c) { return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z'); }
-
-bool isFieldLine(std::string_view line)
-{
-    return line.size() >= 2 && line[1] == ':' && (isLetter(line[0]) || line[0] == '+');
-}
 
 // Music may begin like a field: "G:|". No field's text begins with a bar line.
 bool isFieldLineInMusic(std::string_view line)
@@ -44,109 +35,6 @@ std::string named(std::string const& file, Place place)
     return out;
 }
 
-// The bytes themselves, or what they are in UTF-8 where they are UTF-16. Keeps both alive.
-class Text {
-public:
-    explicit Text(std::string_view bytes)
-        : m_converted(isUtf16(bytes) ? utf8FromUtf16(bytes) : std::string()),
-          m_view(isUtf16(bytes) ? std::string_view(m_converted) : bytes)
-    {}
-    Text(Text const&) = delete;
-    Text& operator=(Text const&) = delete;
-    std::string_view view() const { return m_view; }
-
-private:
-    std::string m_converted;
-    std::string_view m_view;
-};
-
-std::string fieldText(std::string_view line)
-{
-    return textString(trimmed(withoutComment(asUtf8(line.substr(2)))));
-}
-
-int numberOf(std::string_view line, int otherwise)
-{
-    std::string_view const text = trimmed(line.substr(2));
-    int number = otherwise;
-    std::from_chars(text.data(), text.data() + text.size(), number);
-    return number;
-}
-
-// The first line is given without the byte order mark.
-std::string_view lineText(std::string_view line, int number)
-{
-    return number == 1 ? withoutByteOrderMark(line) : line;
-}
-
-// Finds the tunes of a book. A tune runs from its X: line to the next empty line behind its K:
-// line, or to the next X: line.
-class BookScan {
-public:
-    std::vector<AbcEntry> scan(std::string_view text)
-    {
-        Lines lines(text);
-        while (auto const raw = lines.next()) {
-            std::string_view const line = lineText(*raw, lines.number());
-            if (line.starts_with("X:"))
-                begin(line, lines);
-            else if (m_open)
-                goOn(line, lines);
-            if (entries.size() > mostTunes) break;
-        }
-        close(text.size());
-        return std::move(entries);
-    }
-
-private:
-    void begin(std::string_view line, Lines const& lines)
-    {
-        close(lines.start());
-        AbcEntry entry;
-        entry.number = numberOf(line, static_cast<int>(entries.size()) + 1);
-        entry.from = lines.start();
-        entry.line = lines.number();
-        entries.push_back(entry);
-        m_open = true;
-        m_titled = m_keyed = false;
-    }
-
-    void goOn(std::string_view line, Lines const& lines)
-    {
-        if (m_keyed && trimmed(line).empty()) return close(lines.start());
-        if (line.starts_with("K:")) m_keyed = true;
-        if (line.starts_with("T:") && !std::exchange(m_titled, true))
-            entries.back().title = fieldText(line);
-    }
-
-    void close(std::size_t end)
-    {
-        if (m_open) entries.back().to = end;
-        m_open = false;
-    }
-
-    std::vector<AbcEntry> entries;
-    bool m_open = false;
-    bool m_titled = false;
-    bool m_keyed = false;
-};
-
-// A text without X: that has a key is one tune.
-std::vector<AbcEntry> unnumberedTune(std::string_view text)
-{
-    std::optional<AbcEntry> entry;
-    bool keyed = false;
-    Lines lines(text);
-    while (auto const raw = lines.next()) {
-        std::string_view const line = lineText(*raw, lines.number());
-        if (!entry && isFieldLine(line))
-            entry = AbcEntry{1, "", lines.start(), text.size(), lines.number()};
-        if (line.starts_with("T:") && entry->title.empty()) entry->title = fieldText(line);
-        keyed = keyed || line.starts_with("K:");
-    }
-    return entry && keyed ? std::vector{*entry} : std::vector<AbcEntry>{};
-}
-
 // A part's name, as against a direction that stands in a P: field: "A", "B2", "Chorus", "V 4".
 bool isPartName(std::string_view text)
 {
@@ -154,21 +42,23 @@ bool isPartName(std::string_view text)
     std::string_view const first = text.substr(0, end);
     if (first.empty() || first[0] < 'A' || first[0] > 'Z') return false;
     bool const plain = std::all_of(first.begin(), first.end(), [](char c) {
-        return isLetter(c) || c == '\'' || (c >= '0' && c <= '9');
+        return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || c == '\'' ||
+               (c >= '0' && c <= '9');
     });
     return plain && (first.size() <= 2 || end == text.size());
 }
 
-bool isOrderOfParts(std::string_view text)
+bool areCapitals(std::string_view text)
 {
-    return text.size() > 1 &&
-           std::all_of(text.begin(), text.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
+    return std::all_of(text.begin(), text.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
 }
+
+bool isOrderOfParts(std::string_view text) { return text.size() > 1 && areCapitals(text); }
 
 // Reads one tune, line by line.
 class AbcReader {
 public:
-    AbcReader(std::string const& file) : m_file(file) {}
+    explicit AbcReader(std::string const& file) : m_file(file) {}
 
     Result<tune::Tune> read(std::string_view text, AbcEntry const& entry)
     {
@@ -193,8 +83,8 @@ private:
         while (auto const raw = lines.next()) {
             std::string_view const text = lineText(*raw, lines.number());
             if (trimmed(text).empty() || text.starts_with("X:")) return;
-            bool const isKey = text.starts_with("K:");
-            if (isFieldLine(text) && !isKey) line(asUtf8(text), lines.number());
+            bool const isField = isFieldLine(text) && !text.starts_with("K:");
+            if (isField || text.starts_with("%%")) line(asUtf8(text), lines.number());
         }
     }
 
@@ -267,7 +157,7 @@ private:
             return;
         case 'Y':
             // Not of the standard: an old folk tune collection keeps the order of parts here.
-            if (!m_inBody && isOrderOfParts(text)) m_order = orderFrom(text);
+            if (!m_inBody) m_order = orderFrom(text);
             return;
         default:
             break;
@@ -376,7 +266,7 @@ private:
             return m_remarks.add(place, "Q:" + shortened(text) + " is no tempo",
                                  "the usual tempo is taken");
         m_tune.tempo = tempo->tempo;
-        if (!tempo->words.empty()) m_bars.addWords(tempo->words);
+        if (!tempo->words.empty()) m_bars.addWords(tempo->words, place);
     }
 
     static std::vector<std::string> orderFrom(std::string_view text)
@@ -396,7 +286,7 @@ private:
         } else if (isPartName(text)) {
             m_bars.setPart(textString(text), place);
         } else {
-            m_bars.addWords(std::string(text));
+            m_bars.addWords(text, place);
         }
     }
 
@@ -505,24 +395,10 @@ private:
 
 } // namespace
 
-Result<std::vector<AbcEntry>> abcTunes(std::string_view bytes, std::string const& file)
-{
-    constexpr std::string_view blanks = " \t\r\n\f\v";
-    if (withoutByteOrderMark(bytes).find_first_not_of(blanks) == std::string_view::npos)
-        return Fault{FaultCode::FileEmpty, file, ""};
-    if (!isUtf16(bytes) && looksBinary(bytes)) return Fault{FaultCode::FileBinary, file, ""};
-    Text const text(bytes);
-    std::vector<AbcEntry> entries = BookScan().scan(text.view());
-    if (entries.size() > mostTunes) return Fault{FaultCode::FileTooLarge, file, ""};
-    if (entries.empty()) entries = unnumberedTune(text.view());
-    if (entries.empty()) return Fault{FaultCode::NoTune, file, ""};
-    return entries;
-}
-
 Result<tune::Tune> readAbc(std::string_view bytes, AbcEntry const& entry,
                            std::string const& file)
 {
-    Text const text(bytes);
+    AbcText const text(bytes);
     return AbcReader(file).read(text.view(), entry);
 }
 

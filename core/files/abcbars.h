@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace files {
@@ -29,7 +30,7 @@ public:
     void setUnitLength(music::Rational length) { m_unit = length; }
     void setPropagation(Propagation reach) { m_pitches.setPropagation(reach); }
     void setPart(std::string const& name, tune::Place place);
-    void addWords(std::string const& words); // over the next note
+    void addWords(std::string_view words, tune::Place place); // over the next note
     void breakBeam() { m_gap = true; }
     // Left out until further notice: another voice.
     void setListening(bool listening) { m_listening = listening; }
@@ -67,7 +68,7 @@ private:
     AbcOutcome addChord(music::Chord const& chord, std::string const& written,
                         tune::Place place);
     void addStacked(tune::ChordMark mark, tune::Place place);
-    AbcOutcome addAnnotation(std::string_view text);
+    AbcOutcome addAnnotation(std::string_view text, tune::Place place);
     AbcOutcome countText();
 
     bool barIsFull() const;

@@ -243,6 +243,19 @@ std::optional<std::string_view> Lines::next()
     return m_text.substr(m_start, end - m_start);
 }
 
+std::string_view lineText(std::string_view line, int number)
+{
+    return number == 1 ? withoutByteOrderMark(line) : line;
+}
+
+bool isFieldLine(std::string_view line)
+{
+    auto const isLetter = [](char c) {
+        return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
+    };
+    return line.size() >= 2 && line[1] == ':' && (isLetter(line[0]) || line[0] == '+');
+}
+
 std::string_view trimmed(std::string_view text)
 {
     constexpr std::string_view blanks = " \t\f\v";

@@ -20,6 +20,22 @@ std::string asUtf8(std::string_view line);
 // Whether the bytes are no text at all: several zero bytes, or many other control characters.
 bool looksBinary(std::string_view bytes);
 
+// The bytes themselves, or what they are in UTF-8 where they are UTF-16. The bytes outlive it.
+class AbcText {
+public:
+    explicit AbcText(std::string_view bytes)
+        : m_converted(isUtf16(bytes) ? utf8FromUtf16(bytes) : std::string()),
+          m_view(isUtf16(bytes) ? std::string_view(m_converted) : bytes)
+    {}
+    AbcText(AbcText const&) = delete;
+    AbcText& operator=(AbcText const&) = delete;
+    std::string_view view() const { return m_view; }
+
+private:
+    std::string m_converted;
+    std::string_view m_view;
+};
+
 // Cuts a text into lines that end in LF, CR LF or CR.
 class Lines {
 public:
@@ -39,6 +55,12 @@ private:
     std::size_t m_offset = 0;
     int m_number = 0;
 };
+
+// A line as it stands, the first of a text without the byte order mark.
+std::string_view lineText(std::string_view line, int number);
+
+// "K:G": a letter, or + for a line that goes on, and a colon.
+bool isFieldLine(std::string_view line);
 
 std::string_view trimmed(std::string_view text);
 

@@ -370,6 +370,29 @@ TEST_CASE("A meter may change at a bar line or after a full bar", "[abc]")
     CHECK(isSaid(tune, "no bar line"));
 }
 
+TEST_CASE("An order of parts is kept where the tune marks its parts", "[abc]")
+{
+    using Names = std::vector<std::string>;
+    std::string const parts = "K:C\nP:A\nC8|\nP:B\nD8|\n";
+    CHECK(read("X:1\nL:1/8\nP:AAB\n" + parts).partOrder == Names{"A", "A", "B"});
+    // Y: and an order between the notes are habits of an old folk tune collection.
+    CHECK(read("X:1\nL:1/8\nY:A AB\n" + parts).partOrder == Names{"A", "A", "B"});
+    CHECK(read("X:1\nL:1/8\n" + parts + "P:BA\n").partOrder == Names{"B", "A"});
+    tune::Tune const partly = read("X:1\nL:1/8\nP:AXB\n" + parts);
+    CHECK(partly.partOrder == Names{"A", "B"});
+    CHECK(isSaid(partly, "nowhere marked"));
+    CHECK(read("X:1\nL:1/8\nP:AAB\nK:C\nC8|\n").partOrder.empty());
+}
+
+TEST_CASE("A word that sends the player back is kept, and that it is not followed is said",
+          "[abc]")
+{
+    tune::Tune const tune = notes("C8|\"D.C.\"D8|");
+    CHECK(tune.bars[1].annotations.size() == 1);
+    CHECK(isSaid(tune, "sends the player"));
+    CHECK(isSaid(notes("C8|!D.S.!D8|"), "sends the player"));
+}
+
 TEST_CASE("The first voice is the tune, and that is said", "[abc]")
 {
     CHECK(told(notes("[V:1]C8|[V:2]E8|[V:1]D8|")) == "C4:1 | D4:1");
