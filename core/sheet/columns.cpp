@@ -160,6 +160,9 @@ struct Builder {
         columns.endColumn = column();
         addStruts(score.upper[at(bar)], columns, before, lead);
         addStruts(score.lower[at(bar)], columns, before, lead);
+        for (Label const& cue : what.leverCues) // a boxed cue stands inside its bar
+            strut(columns.firstColumn, columns.endColumn,
+                  widthOf(cue.text, Face::SansBold, geometry::leverHeight) + 0.6);
         line.bars.push_back(columns);
     }
 

@@ -56,6 +56,20 @@ void drawRowBelow(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle con
     drawRow(pen, labels, style, baseline);
 }
 
+void drawAnnotations(Pen& pen, std::vector<PlacedLabel> const& annotations, double rightEnd)
+{
+    double const height = geometry::annotationHeight;
+    for (PlacedLabel const& words : annotations) {
+        double const width = widthOf(words.label.text, Face::Italic, height);
+        double const x = std::max(0.0, std::min(words.x, rightEnd - width));
+        double const roof = std::min(pen.reach().top(x - 0.3, x + width + 0.3, 0), -0.5);
+        pen.belongTo(words.bar);
+        pen.words(words.label.text, {x, roof - geometry::markGap - wordsFall * height}, height,
+                  Face::Italic);
+    }
+    pen.belongTo({});
+}
+
 void drawLeverCues(Pen& pen, std::vector<PlacedLabel> const& cues)
 {
     constexpr double padding = 0.3;
@@ -64,9 +78,11 @@ void drawLeverCues(Pen& pen, std::vector<PlacedLabel> const& cues)
     for (PlacedLabel const& cue : cues) {
         double const half = widthOf(cue.label.text, Face::SansBold, height) / 2 + padding;
         double const last = cue.barRight - half - padding;
-        double const beside = std::max(cue.x, free + half + padding);
+        double const first = cue.barLeft + half + padding;
+        double const wished = std::max(std::min(cue.x, last), std::min(first, last));
+        double const beside = std::max(wished, free + half + padding);
         // Beside the cue before where the bar has room, else under it.
-        double const middle = beside <= last ? beside : std::min(cue.x, last);
+        double const middle = beside <= last ? beside : wished;
         double const roof = pen.reach().bottom(middle - half - 0.2, middle + half + 0.2, 4);
         double const top = roof + geometry::leverGap;
         double const bottom = top + 0.72 * height + 2 * padding;

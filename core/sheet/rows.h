@@ -12,7 +12,8 @@ struct PlacedLabel {
     Label label;
     double x = 0; // left edge, or the middle for lever cues
     int bar = 0;
-    double barRight = 0; // where its bar ends
+    double barLeft = 0;  // where its bar begins
+    double barRight = 0; // and ends
 };
 
 struct RowStyle {
@@ -27,6 +28,9 @@ void drawRowAbove(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle con
                   double gap, double leastAboveStaff);
 void drawRowBelow(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle const& style,
                   double gap, double leastBelowStaff);
+
+// Words of the writer, each as low as it can stand above the staff and not beyond `rightEnd`.
+void drawAnnotations(Pen& pen, std::vector<PlacedLabel> const& annotations, double rightEnd);
 
 // Lever changes: bold in a box below the upper staff, each under its moment, beside the one
 // before where two would touch, or under it where the bar has no room.

@@ -177,7 +177,7 @@ std::vector<PlacedLabel> LineSetting::placed(std::vector<Label> SheetBar::*row) 
     std::vector<PlacedLabel> out;
     for (int i = 0; i < count(); ++i)
         for (Label const& label : what(i).*row)
-            out.push_back({label, xAt(i, label.at), m_range.first + i, endOf(i)});
+            out.push_back({label, xAt(i, label.at), m_range.first + i, startOf(i), endOf(i)});
     return out;
 }
 
@@ -215,9 +215,7 @@ std::vector<EndingBracket> LineSetting::endings() const
 
 void LineSetting::drawAbove(Pen& pen) const
 {
-    drawRowAbove(pen, placed(&SheetBar::annotations),
-                 {Face::Italic, geometry::annotationHeight, Ink::Words}, geometry::markGap,
-                 geometry::chordAboveStaff);
+    drawAnnotations(pen, placed(&SheetBar::annotations), m_width);
     drawRowAbove(pen, placed(&SheetBar::chords),
                  {Face::Bold, geometry::chordHeight, Ink::Chord}, geometry::chordGap,
                  geometry::chordAboveStaff);

@@ -42,8 +42,9 @@ std::optional<std::size_t> headOf(SetNote const& note, music::Pitch pitch)
     return std::nullopt;
 }
 
-constexpr double clear = 0.12; // between notehead and tie
-constexpr double shortTie = 2.2;
+constexpr double clear = 0.12;   // between notehead and tie
+constexpr double shortTie = 2.2; // out of the line before
+constexpr double leastTie = 1.0;
 
 void drawTie(Pen& pen, double left, double right, int step, bool up)
 {
@@ -68,7 +69,9 @@ void drawTies(Pen& pen, StaffLine const& line, std::vector<music::Pitch> const& 
             for (music::Pitch pitch : tiedOver)
                 if (auto const head = headOf(*here.note, pitch)) {
                     double const to = here.x + middle;
-                    drawTie(pen, to - shortTie, to, here.note->heads[*head].step,
+                    double const from =
+                        std::max(to - shortTie, std::min(here.place->left, to - leastTie));
+                    drawTie(pen, from, to, here.note->heads[*head].step,
                             curvesUp(*here.note, *head));
                 }
         if (!here.note->what.tied) continue;
