@@ -95,6 +95,10 @@ std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
     Told const here = told(scene, lattice, position, candidate);
 
     std::vector<std::string> sentences;
+    if (lattice.candidates[i].size() == 1)
+        return {character(here),
+                "Nothing else can be played here: the tune lies too low or the "
+                "hand is not free."};
     std::vector<Term> const better = termsByExcess(other, own);
     std::vector<Term> const worse = termsByExcess(own, other);
     if (isChosen) {

@@ -328,6 +328,16 @@ std::string blurs(Told const& told)
     return "It blurs with what rings from the bars beside it.";
 }
 
+std::string whyRests(Told const& told)
+{
+    for (PassView const& pass : told.view.passes)
+        for (NearFlip const& f : pass.flips)
+            if (f.hand == harp::Side::Left)
+                return fmt::format("The left hand rests and turns the lever of {}.",
+                                   music::shown(told.scene.harp.string(f.string).open));
+    return "The left hand rests and leaves the tune alone.";
+}
+
 } // namespace
 
 std::string against(Term term, Told const& told)
@@ -399,7 +409,7 @@ std::string inFavour(Term term, Told const& told)
 std::string character(Told const& told)
 {
     Laid const& laid = told.laid;
-    if (laid.rests()) return "The left hand rests and leaves the tune alone.";
+    if (laid.rests()) return whyRests(told);
     std::string const from = nameOf(told, lowestNote(laid));
     if (laid.plucks.size() == 1) return fmt::format("One low note, {}: plain and sure.", from);
     if (onlyRootsAndFifths(laid) && hasDegree(laid, 5) && hasDegree(laid, 8))

@@ -19,11 +19,11 @@ constexpr int thirdMissed = 90;
 
 // The lowest note of the shape where it is neither the chord's bass nor its root: third and
 // fifth make an inversion, any other tone a bass that nobody expects.
-constexpr int inverted = 150;
+constexpr int inverted = 220;
 constexpr int strangeBass = 450;
 
 // Share of the full judgement by beat strength 0 to 3.
-constexpr std::array<double, 4> byStrength{0.4, 0.6, 0.85, 1.0};
+constexpr std::array<double, 4> byStrength{0.3, 0.4, 0.8, 1.0};
 
 bool isTone(View const& view, int midi)
 {

@@ -20,22 +20,25 @@ constexpr Points outsideHome = 110; // a semitone
 constexpr Points outsideBest = 18;  // a semitone
 constexpr Points rests = 1400;
 constexpr Points missingNote = 150;
-constexpr Points extraNote = 20; // beyond three
+constexpr Points missingRichness = 70; // each note that a higher level would add
+constexpr Points extraNote = 20;
 constexpr Points block = 110;
-constexpr Points noFifth = 30; // root and octave alone
-constexpr Points turn = 40;    // each change of direction beyond the first
+constexpr Points noFifth = 70; // root and octave alone
+constexpr Points turn = 50;    // each change of direction beyond the first
 constexpr Points lowClosedThird = 350;
 
 // Departures from root, fifth and octave by degree within the octave, and of those above it:
 // the tenth is the best of them, the ninth airy, sixth and seventh lean.
-constexpr std::array<Points, 7> closeDegree{0, 120, 90, 120, 0, 80, 60};
-constexpr std::array<Points, 7> highDegree{0, 40, 20, 100, 30, 100, 100};
+constexpr std::array<Points, 7> closeDegree{0, 120, 90, 120, 0, 60, 40};
+constexpr std::array<Points, 7> highDegree{0, 25, 15, 90, 30, 100, 100};
 
-// How many notes a span has room for without hurry: one in each half second, three at most.
+// How many notes a span has room for without hurry: one in each half second; three at most, at
+// the higher levels one for each level.
 int naturalNotes(View const& view)
 {
     constexpr double unhurried = 0.5;
-    return std::clamp(static_cast<int>(view.seconds(view.span) / unhurried + 0.01), 1, 3);
+    int const room = static_cast<int>(view.seconds(view.span) / unhurried + 0.01);
+    return std::clamp(room, 1, std::max(3, view.level->number));
 }
 
 Points degreeCost(int degree)
@@ -69,8 +72,10 @@ Points shape(View const& view, Laid const& laid)
         sum += degreeCost(p.degree);
     }
     auto const notes = static_cast<int>(heard.count());
-    sum += missingNote * std::max(0, naturalNotes(view) - notes);
-    sum += extraNote * std::max(0, notes - 3);
+    int const natural = naturalNotes(view);
+    sum += missingNote * std::max(0, std::min(natural, 3) - notes);
+    sum += missingRichness * std::max(0, natural - std::max(notes, 3));
+    sum += extraNote * std::max(0, notes - natural);
     bool const fifth = std::ranges::any_of(
         laid.plucks, [](Pluck const& p) { return ((p.degree - 5) % 7 + 7) % 7 == 0; });
     if (notes > 1 && !fifth) sum += noFifth;

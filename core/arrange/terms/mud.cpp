@@ -9,9 +9,10 @@ namespace arrange {
 
 namespace {
 
-// Roughness below which nothing is muddy: an open 1-5-8 on C2 has 0.156 in the tables. Above it
-// one point for so much more: a close triad on C3 has 0.229, on C2 0.41 [hk78, trade-5].
-constexpr double clear = 0.15;
+// Roughness below which nothing is muddy: just under a minor third on C3, the usual lower limit
+// of thirds, with 0.212. Above it one point for so much more: a close triad on C2 has 0.41
+// [hk78, trade-5].
+constexpr double clear = 0.2;
 constexpr double pointEvery = 0.4;
 
 // Tones that still ring at a time, each string as it was plucked last.

@@ -6,9 +6,9 @@ namespace arrange {
 
 namespace {
 
-constexpr Points dullSameChord = 240; // the same again on the same strings
-constexpr Points dull = 150;          // the same shape on another root
-constexpr Points dullInGroup = 100;   // ... within two bars, where it holds a phrase together
+constexpr Points dullSameChord = 180; // the same again on the same strings
+constexpr Points dull = 100;          // the same shape on another root
+constexpr Points dullInGroup = 50;    // ... within two bars, where it holds a phrase together
 constexpr Points restless = 60;       // another pulse
 constexpr Points restlessInGroup = 130;
 constexpr Points dropsOut = 200; // the hand stops or starts inside a group
