@@ -159,7 +159,8 @@ TEST_CASE("Close triads grow muddier as they sink, open shapes stay clear", "[te
     CHECK(on({1, 3, 5}, "C2") > on({1, 3, 5}, "C3"));
     CHECK(on({1, 3, 5}, "C3") > 2 * on({1, 5, 8}, "C3"));
     CHECK(on({1, 3, 5}, "C2") > on({1, 5, 10}, "C2"));
-    CHECK(on({1, 5, 8}, "C2") > on({1, 5, 8}, "C3"));
+    CHECK(on({1, 5, 10}, "C2") > on({1, 5, 10}, "C3"));
+    CHECK(on({1, 5, 8}, "C2") == 0);
     CHECK(on({1, 3, 5}, "C4") < on({1, 3, 5}, "C3"));
 }
 
