@@ -1,0 +1,63 @@
+#include "app/input.h"
+
+#include "core/files/textfile.h"
+
+#include <algorithm>
+#include <charconv>
+#include <filesystem>
+#include <iostream>
+#include <iterator>
+
+namespace app {
+
+namespace {
+
+base::Result<std::string> textOf(std::string const& file)
+{
+    if (file == "-")
+        return std::string(std::istreambuf_iterator<char>(std::cin), std::istreambuf_iterator<char>());
+    std::string const ending = std::filesystem::path(file).extension().string();
+    if (ending != ".abc" && ending != ".ABC" && ending != ".txt" && std::filesystem::exists(file))
+        return base::Fault{base::FaultCode::UnknownFileKind, file, "this version reads .abc"};
+    return files::readTextFile(file);
+}
+
+} // namespace
+
+base::Result<Book> openBook(std::string const& file)
+{
+    auto text = textOf(file);
+    if (!text) return text.error();
+    Book book{file == "-" ? "standard input" : file, *std::move(text), {}};
+    auto entries = files::abcTunes(book.text);
+    if (!entries) {
+        base::Fault fault = entries.error();
+        fault.place = fault.place.empty() ? book.name : book.name + ", " + fault.place;
+        return fault;
+    }
+    book.entries = *std::move(entries);
+    return book;
+}
+
+base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book, std::string const& which)
+{
+    if (which == "all") return book.entries;
+    if (which == "first") return std::vector{book.entries.front()};
+    int wanted = 0;
+    auto const [stop, error] = std::from_chars(which.data(), which.data() + which.size(), wanted);
+    if (error != std::errc{} || stop != which.data() + which.size())
+        return base::Fault{base::FaultCode::BadCall, "--tune", which};
+    auto const named = std::find_if(book.entries.begin(), book.entries.end(),
+                                    [wanted](auto const& e) { return e.number == wanted; });
+    if (named != book.entries.end()) return std::vector{*named};
+    if (wanted >= 1 && wanted <= static_cast<int>(book.entries.size()))
+        return std::vector{book.entries[static_cast<std::size_t>(wanted - 1)]};
+    return base::Fault{base::FaultCode::NoSuchTune, book.name, which};
+}
+
+base::Result<tune::Tune> readTune(Book const& book, files::AbcEntry const& entry)
+{
+    return files::readAbc(book.text, entry, book.name);
+}
+
+} // namespace app

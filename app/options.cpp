@@ -1,0 +1,72 @@
+#include "app/options.h"
+
+#include <CLI/CLI.hpp>
+
+namespace app {
+
+void declare(CLI::App& verb, ArrangeOptions& options)
+{
+    verb.add_option("--tune", options.tune, "X: number or place in the book, or all");
+    verb.add_option("--harp", options.harp, "harp by its id, such as floor34");
+    verb.add_option("--tuning", options.tuning, "key of the open strings: Eb, F, C, Bb, Ab");
+    verb.add_option("--levers", options.levers, "which strings have levers: full, CFB, CF, F, none");
+    verb.add_option("--hand", options.hand, "small, medium, large, child7 or child10");
+    verb.add_option("--level", options.level, "1 beginner to 5 advanced")
+        ->check(CLI::Range(1, 5));
+    verb.add_option("--key", options.key, "a key such as G or Ador, best, or asis");
+    verb.add_option("--style", options.style, "style of the left hand by its id");
+    verb.add_option("--tempo", options.tempo, "beats a minute")->check(CLI::Range(10.0, 400.0));
+    verb.add_option("--chords", options.chords, "keep the written chords, or auto")
+        ->check(CLI::IsMember({"keep", "suggest", "auto"}));
+    verb.add_option("--passes", options.passes, "repeats as written, or varied")
+        ->check(CLI::IsMember({"written", "varied"}));
+}
+
+namespace {
+
+base::Result<proposal::KeyWish> keyWish(std::string const& text)
+{
+    if (text == "best") return proposal::KeyWish{proposal::BestKey{}};
+    if (text == "asis") return proposal::KeyWish{proposal::AsWritten{}};
+    if (auto const key = music::keyFrom(text)) return proposal::KeyWish{*key};
+    return base::Fault{base::FaultCode::BadCall, "--key", text};
+}
+
+} // namespace
+
+base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& options,
+                                       files::Tables const& tables)
+{
+    if (options.chords == "suggest")
+        return base::Fault{base::FaultCode::BadCall, "--chords suggest",
+                           "this version keeps written chords and finds none"};
+    auto harp = files::harpFrom(tables, options.harp, options.tuning, options.levers);
+    if (!harp) return harp.error();
+    auto hand = files::handFrom(tables, options.hand);
+    if (!hand) return hand.error();
+    auto level = files::levelFrom(tables, options.level);
+    if (!level) return level.error();
+    auto style = files::styleFrom(tables, options.style.empty() ? tables.styles.front().style
+                                                                : options.style);
+    if (!style) return style.error();
+    auto key = keyWish(options.key);
+    if (!key) return key.error();
+
+    std::optional<double> quarters;
+    if (options.tempo)
+        quarters = *options.tempo * 4 * music::beatLength(tune.meter).wholes.toDouble();
+
+    return proposal::Brief{.tune = std::move(tune),
+                           .harp = *std::move(harp),
+                           .hand = *std::move(hand),
+                           .level = *std::move(level),
+                           .book = tables.book,
+                           .weights = *std::move(style),
+                           .key = *std::move(key),
+                           .quartersPerMinute = quarters,
+                           .passes = options.passes == "varied" ? proposal::Passes::Varied
+                                                                : proposal::Passes::Written,
+                           .locks = {}};
+}
+
+} // namespace app

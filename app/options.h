@@ -1,0 +1,39 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/files/tables.h"
+#include "core/proposal/brief.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace CLI {
+class App;
+}
+
+namespace app {
+
+// The options shared by every verb that arranges, as the user wrote them.
+struct ArrangeOptions {
+    std::string tune = "first"; // X: number, place in the book, "first" or "all"
+    std::string harp = "floor34";
+    std::string tuning = "Eb";
+    std::string levers = "full";
+    std::string hand = "medium";
+    int level = 3;
+    std::string key = "best";
+    std::string style;           // empty: the first of the tables
+    std::optional<double> tempo; // beats a minute, of the beat that the meter has
+    std::string chords = "auto";
+    std::string passes = "written";
+};
+
+// Adds them to a verb.
+void declare(CLI::App& verb, ArrangeOptions& options);
+
+// The brief for one tune. Faults: BadCall, NoSuchHarp, NoSuchTuning, NoSuchHand, NoSuchStyle.
+base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& options,
+                                       files::Tables const& tables);
+
+} // namespace app
