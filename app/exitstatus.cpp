@@ -13,16 +13,20 @@ ExitStatus exitStatus(base::FaultCode code)
     case FaultCode::NoSuchHarp:
     case FaultCode::NoSuchTuning:
     case FaultCode::NoSuchHand:
-    case FaultCode::NoSuchStyle: return CallOff;
+    case FaultCode::NoSuchStyle:
+        return CallOff;
     case FaultCode::KeyBeyondTuning:
     case FaultCode::NoteOffHarp:
     case FaultCode::NoMomentForFlip:
     case FaultCode::NoChords:
     case FaultCode::NothingPlayable:
-    case FaultCode::BadLock: return CannotArrange;
+    case FaultCode::BadLock:
+        return CannotArrange;
     case FaultCode::CannotWrite:
-    case FaultCode::NoSoundFont: return CannotWriteOut;
-    default: return InputUnreadable;
+    case FaultCode::NoSoundFont:
+        return CannotWriteOut;
+    default:
+        return InputUnreadable;
     }
 }
 

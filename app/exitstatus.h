@@ -5,7 +5,13 @@
 namespace app {
 
 // What the program tells the shell; stable, see DEVELOPERS.md.
-enum ExitStatus { Fine = 0, CallOff = 2, InputUnreadable = 3, CannotArrange = 4, CannotWriteOut = 5 };
+enum ExitStatus {
+    Fine = 0,
+    CallOff = 2,
+    InputUnreadable = 3,
+    CannotArrange = 4,
+    CannotWriteOut = 5
+};
 
 // The status that belongs to a fault.
 ExitStatus exitStatus(base::FaultCode code);

@@ -15,9 +15,11 @@ namespace {
 base::Result<std::string> textOf(std::string const& file)
 {
     if (file == "-")
-        return std::string(std::istreambuf_iterator<char>(std::cin), std::istreambuf_iterator<char>());
+        return std::string(std::istreambuf_iterator<char>(std::cin),
+                           std::istreambuf_iterator<char>());
     std::string const ending = std::filesystem::path(file).extension().string();
-    if (ending != ".abc" && ending != ".ABC" && ending != ".txt" && std::filesystem::exists(file))
+    if (ending != ".abc" && ending != ".ABC" && ending != ".txt" &&
+        std::filesystem::exists(file))
         return base::Fault{base::FaultCode::UnknownFileKind, file, "this version reads .abc"};
     return files::readTextFile(file);
 }
@@ -39,12 +41,14 @@ base::Result<Book> openBook(std::string const& file)
     return book;
 }
 
-base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book, std::string const& which)
+base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book,
+                                                       std::string const& which)
 {
     if (which == "all") return book.entries;
     if (which == "first") return std::vector{book.entries.front()};
     int wanted = 0;
-    auto const [stop, error] = std::from_chars(which.data(), which.data() + which.size(), wanted);
+    auto const [stop, error] =
+        std::from_chars(which.data(), which.data() + which.size(), wanted);
     if (error != std::errc{} || stop != which.data() + which.size())
         return base::Fault{base::FaultCode::BadCall, "--tune", which};
     auto const named = std::find_if(book.entries.begin(), book.entries.end(),

@@ -19,9 +19,10 @@ struct Book {
 // Opens an ABC file, or standard input for "-". Faults: those of reading, UnknownFileKind.
 base::Result<Book> openBook(std::string const& file);
 
-// The tunes asked for: "first", "all", an X: number, or else a place in the book counted from 1.
-// Fault: NoSuchTune.
-base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book, std::string const& which);
+// The tunes asked for: "first", "all", an X: number, or else a place in the book counted
+// from 1. Fault: NoSuchTune.
+base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book,
+                                                       std::string const& which);
 
 base::Result<tune::Tune> readTune(Book const& book, files::AbcEntry const& entry);
 

@@ -9,7 +9,8 @@ void declare(CLI::App& verb, ArrangeOptions& options)
     verb.add_option("--tune", options.tune, "X: number or place in the book, or all");
     verb.add_option("--harp", options.harp, "harp by its id, such as floor34");
     verb.add_option("--tuning", options.tuning, "key of the open strings: Eb, F, C, Bb, Ab");
-    verb.add_option("--levers", options.levers, "which strings have levers: full, CFB, CF, F, none");
+    verb.add_option("--levers", options.levers,
+                    "which strings have levers: full, CFB, CF, F, none");
     verb.add_option("--hand", options.hand, "small, medium, large, child7 or child10");
     verb.add_option("--level", options.level, "1 beginner to 5 advanced")
         ->check(CLI::Range(1, 5));

@@ -451,6 +451,17 @@ void Workbench::pluck(int string)
     emit stringPluckRequested(string, music::midi(harp::sounding(harp.string(string), lever)));
 }
 
+void Workbench::pluckPitch(int midi)
+{
+    if (!m_session.isOpen()) return;
+    harp::Harp const& harp = m_session.arrangement().harp;
+    harp::LeverSetting const levers = leversNow();
+    for (int string = 0; string < harp.count(); ++string) {
+        harp::Lever const lever = levers[static_cast<std::size_t>(string)];
+        if (music::midi(harp::sounding(harp.string(string), lever)) == midi) return pluck(string);
+    }
+}
+
 // One key for "enough": the sound, then the message.
 void Workbench::escape()
 {

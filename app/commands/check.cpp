@@ -1,0 +1,57 @@
+#include "core/files/check.h"
+#include "app/commands/verbs.h"
+#include "app/exitstatus.h"
+#include "app/input.h"
+
+#include <CLI/CLI.hpp>
+
+#include <iostream>
+
+namespace app {
+
+namespace {
+
+void say(tune::Tune const& tune)
+{
+    std::cout << "X:" << tune.number << ' ' << tune.title << ": " << tune.bars.size()
+              << " bars, " << music::shown(tune.key) << ", " << music::text(tune.meter) << '\n';
+    for (tune::Remark const& remark : tune.said)
+        std::cout << "  line " << remark.place.line << ", column " << remark.place.column
+                  << ": " << remark.what << "; " << remark.did << '\n';
+}
+
+ExitStatus check(std::string const& file, bool json)
+{
+    auto book = openBook(file);
+    if (!book) return refuse(book.error());
+    ExitStatus status = Fine;
+    for (files::AbcEntry const& entry : book->entries) {
+        auto tune = readTune(*book, entry);
+        if (!tune) {
+            status = refuse(tune.error());
+        } else if (json) {
+            std::cout << files::checkLine(*tune) << '\n';
+        } else {
+            say(*tune);
+        }
+    }
+    return status;
+}
+
+} // namespace
+
+void declareCheck(CLI::App& program, int& status)
+{
+    struct CheckCall {
+        std::string input;
+        bool json = false;
+    };
+    auto call = std::make_shared<CheckCall>();
+    CLI::App* verb = program.add_subcommand(
+        "check", "read a file and report everything wrong with it; write nothing");
+    verb->add_option("FILE", call->input, "an ABC file, or - for standard input")->required();
+    verb->add_flag("--json", call->json, "one JSON object a line for each tune");
+    verb->callback([call, &status] { status = check(call->input, call->json); });
+}
+
+} // namespace app

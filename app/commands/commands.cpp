@@ -1,0 +1,51 @@
+#include "app/commands/commands.h"
+
+#include "app/commands/verbs.h"
+#include "app/exitstatus.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace app {
+
+namespace {
+
+constexpr std::array<std::string_view, 9> verbs{
+    "arrange", "weigh", "keys", "patterns", "picture", "check", "--version", "--help", "-h"};
+
+} // namespace
+
+bool isVerb(char const* word)
+{
+    return std::find(verbs.begin(), verbs.end(), std::string_view(word)) != verbs.end();
+}
+
+int runVerb(int argc, char** argv)
+{
+    CLI::App program(
+        "Sallow arranges lead sheets for the lever harp. Without a verb it opens the "
+        "workbench: sallow [FILE...]",
+        "sallow");
+    program.set_version_flag("--version", "sallow " SALLOW_VERSION);
+    program.require_subcommand(1);
+    int status = Fine;
+    declareArrange(program, status);
+    declareWeigh(program, status);
+    declareKeys(program, status);
+    declarePatterns(program, status);
+    declarePicture(program, status);
+    declareCheck(program, status);
+    try {
+        program.parse(argc, argv);
+    } catch (CLI::ParseError const& error) {
+        bool const asked = error.get_exit_code() == 0; // --help, --version
+        program.exit(error);
+        return asked ? Fine : CallOff;
+    }
+    return status;
+}
+
+} // namespace app

@@ -1,0 +1,58 @@
+#include "app/commands/verbs.h"
+#include "app/exitstatus.h"
+#include "app/input.h"
+#include "app/options.h"
+#include "app/sharedfolder.h"
+#include "core/files/plan.h"
+#include "core/files/textfile.h"
+
+#include <CLI/CLI.hpp>
+
+namespace app {
+
+namespace {
+
+struct WeighCall {
+    std::string input;
+    std::string output;
+    ArrangeOptions options;
+};
+
+ExitStatus weigh(WeighCall const& call)
+{
+    if (call.options.tune == "all")
+        return refuse({base::FaultCode::BadCall, "--tune", "weigh takes one tune at a time"});
+    auto tables = files::readTables(sharedFolder());
+    if (!tables) return refuse(tables.error());
+    auto book = openBook(call.input);
+    if (!book) return refuse(book.error());
+    auto entries = chosenTunes(*book, call.options.tune);
+    if (!entries) return refuse(entries.error());
+    auto tune = readTune(*book, entries->front());
+    if (!tune) return refuse(tune.error());
+    auto brief = briefFor(*std::move(tune), call.options, *tables);
+    if (!brief) return refuse(brief.error());
+    auto proposal = proposal::propose(*brief);
+    if (!proposal) {
+        base::Fault fault = proposal.error();
+        fault.place = book->name + (fault.place.empty() ? "" : ", " + fault.place);
+        return refuse(fault);
+    }
+    auto written = files::writeWhole(call.output, files::latticeJson(*proposal));
+    return written ? Fine : refuse(written.error());
+}
+
+} // namespace
+
+void declareWeigh(CLI::App& program, int& status)
+{
+    auto call = std::make_shared<WeighCall>();
+    CLI::App* verb = program.add_subcommand(
+        "weigh", "write every position, candidate and cost that the solver sees");
+    verb->add_option("IN", call->input, "an ABC file, or - for standard input")->required();
+    verb->add_option("-o,--output", call->output, "the lattice, as JSON")->required();
+    declare(*verb, call->options);
+    verb->callback([call, &status] { status = weigh(*call); });
+}
+
+} // namespace app

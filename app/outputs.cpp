@@ -1,0 +1,115 @@
+#include "app/outputs.h"
+
+#include "app/sound/render.h"
+#include "core/files/midi.h"
+#include "core/files/plan.h"
+#include "core/files/textfile.h"
+#include "core/perform/schedule.h"
+#include "core/sheet/sheet.h"
+#include "ui/paint/sheetfiles.h"
+#include "ui/paint/sheetfonts.h"
+
+#include <QByteArray>
+
+#include <array>
+#include <filesystem>
+#include <utility>
+
+namespace app {
+
+namespace {
+
+struct Ending {
+    std::string_view text;
+    OutputKind kind;
+};
+// Longer endings first, so that ".plan.json" is found before any other.
+constexpr std::array endings{
+    Ending{".plan.json", OutputKind::Plan}, Ending{".flac", OutputKind::Flac},
+    Ending{".pdf", OutputKind::Pdf},        Ending{".svg", OutputKind::Svg},
+    Ending{".png", OutputKind::Png},        Ending{".mid", OutputKind::Midi},
+    Ending{".wav", OutputKind::Wav},        Ending{".ogg", OutputKind::Ogg}};
+
+Ending const* endingOf(std::string_view path)
+{
+    for (Ending const& ending : endings)
+        if (path.size() > ending.text.size() && path.ends_with(ending.text)) return &ending;
+    return nullptr;
+}
+
+bool isSound(OutputKind kind)
+{
+    return kind == OutputKind::Wav || kind == OutputKind::Flac || kind == OutputKind::Ogg;
+}
+
+base::Result<std::string> bytesOf(proposal::Proposal const& proposal, OutputKind kind,
+                                  SheetKind sheetKind)
+{
+    if (kind == OutputKind::Plan) return files::planJson(proposal);
+    if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement);
+    auto document = drawn(proposal.arrangement, sheetKind);
+    if (!document) return document.error();
+    QByteArray const bytes = kind == OutputKind::Pdf   ? ui::pdfFile(*document)
+                             : kind == OutputKind::Svg ? ui::svgFile(*document)
+                                                       : ui::pngFile(*document);
+    return bytes.toStdString();
+}
+
+} // namespace
+
+base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind)
+{
+    auto font = ui::musicFont();
+    if (!font) return font.error();
+    sheet::SheetStyle const style;
+    switch (kind) {
+    case SheetKind::Pattern:
+        return sheet::patternSheet(arrangement, *font, style);
+    case SheetKind::Lead:
+        return sheet::leadSheet(arrangement.tune, *font, style);
+    case SheetKind::Arrangement:
+        break;
+    }
+    return sheet::arrangementSheet(arrangement, *font, style);
+}
+
+base::Result<Output> outputFor(std::string const& path)
+{
+    if (Ending const* ending = endingOf(path)) return Output{path, ending->kind};
+    return base::Fault{base::FaultCode::UnknownFileKind, path,
+                       "written are .pdf .svg .png .mid .wav .flac .ogg .plan.json"};
+}
+
+std::string numbered(std::string const& path, int number)
+{
+    Ending const* ending = endingOf(path);
+    std::size_t const cut = path.size() - (ending ? ending->text.size() : 0);
+    return path.substr(0, cut) + '-' + std::to_string(number) + path.substr(cut);
+}
+
+base::Result<base::Done> writeOutputs(proposal::Proposal const& proposal,
+                                      std::vector<Output> const& outputs, SheetKind sheetKind)
+{
+    std::vector<std::pair<Output, std::string>> made;
+    for (Output const& output : outputs) {
+        if (isSound(output.kind)) continue;
+        auto bytes = bytesOf(proposal, output.kind, sheetKind);
+        if (!bytes) return bytes.error();
+        made.emplace_back(output, *std::move(bytes));
+    }
+    // Sound goes to its file as it is rendered (whole or not at all, like the others), so it
+    // comes first: it is the one most likely to be refused.
+    for (Output const& output : outputs) {
+        if (!isSound(output.kind)) continue;
+        auto rendered =
+            sound::renderToFile(perform::scheduled(proposal.arrangement, {}), output.path);
+        if (!rendered) return rendered.error();
+    }
+    for (auto const& [output, bytes] : made) {
+        auto written = files::writeWhole(output.path, bytes);
+        if (!written) return written.error();
+    }
+    return base::Done{};
+}
+
+} // namespace app

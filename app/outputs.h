@@ -1,0 +1,35 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/proposal/proposal.h"
+#include "core/sheet/drawing.h"
+
+#include <string>
+#include <vector>
+
+namespace app {
+
+enum class OutputKind { Pdf, Svg, Png, Midi, Wav, Flac, Ogg, Plan };
+enum class SheetKind { Arrangement, Pattern, Lead };
+
+struct Output {
+    std::string path;
+    OutputKind kind;
+};
+
+// What a path's ending asks for. Fault: UnknownFileKind listing the endings there are.
+base::Result<Output> outputFor(std::string const& path);
+
+// The path with "-3" before its ending, for the third tune of a book: "a.plan.json" gives
+// "a-3.plan.json".
+std::string numbered(std::string const& path, int number);
+
+// The pages of a kind of sheet.
+base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind);
+
+// Makes every output first and then writes them, each whole or not at all. Faults: those of
+// drawing and sound, CannotWrite.
+base::Result<base::Done> writeOutputs(proposal::Proposal const& proposal,
+                                      std::vector<Output> const& outputs, SheetKind sheet);
+
+} // namespace app

@@ -1,0 +1,56 @@
+#include "app/window.h"
+
+#include "app/exitstatus.h"
+#include "app/filing.h"
+#include "app/hearing.h"
+#include "app/options.h"
+#include "app/sharedfolder.h"
+#include "core/files/tables.h"
+#include "ui/engine.h"
+#include "ui/session.h"
+#include "ui/theme.h"
+#include "ui/workbench.h"
+
+#include <QApplication>
+
+#include <cstdlib>
+#include <iostream>
+
+namespace app {
+
+bool displayThere()
+{
+    for (char const* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})
+        if (char const* value = std::getenv(name); value && *value) return true;
+    return false;
+}
+
+int sayNoDisplay()
+{
+    std::cerr
+        << "sallow: there is no display to open the workbench on; work without a window with "
+           "a verb, such as: sallow arrange TUNE.abc -o TUNE.pdf\n";
+    return CallOff;
+}
+
+int openWorkbench(int argc, char** argv)
+{
+    auto tables = files::readTables(sharedFolder());
+    if (!tables) return refuse(tables.error());
+    auto standing = briefFor(tune::Tune{}, ArrangeOptions{}, *tables);
+    if (!standing) return refuse(standing.error());
+
+    ui::dress(*qApp, ui::Theme::System);
+    ui::Session session(ui::coreEngine(), *std::move(standing));
+    ui::Workbench workbench(session, *tables);
+    QObject::connect(&workbench, &ui::Workbench::themeChosen, &workbench,
+                     [](ui::Theme theme) { ui::dress(*qApp, theme); });
+    Filing filing(workbench, session);
+    Hearing hearing(workbench);
+
+    workbench.show();
+    for (int word = 1; word < argc; ++word) filing.open(QString::fromLocal8Bit(argv[word]));
+    return QApplication::exec();
+}
+
+} // namespace app

@@ -1,0 +1,31 @@
+#include "core/files/patternsjson.h"
+
+#include <nlohmann/json.hpp>
+
+namespace files {
+
+std::string patternsJson(pattern::PatternBook const& book)
+{
+    using Json = nlohmann::ordered_json;
+    Json list = Json::array();
+    for (pattern::Pattern const& pattern : book.patterns) {
+        Json degrees = Json::array();
+        Json fingers = Json::array();
+        for (pattern::PatternNote const& note : pattern.notes) {
+            degrees.push_back(note.degree);
+            fingers.push_back(note.finger);
+        }
+        list.push_back({{"name", pattern.name},
+                        {"degrees", degrees},
+                        {"fingers", fingers},
+                        {"together", pattern.together},
+                        {"rolls", pattern.rolls},
+                        {"level", pattern.level},
+                        {"strings", stringsSpanned(pattern)},
+                        {"meters", pattern.meters},
+                        {"feel", pattern.feel}});
+    }
+    return list.dump(2);
+}
+
+} // namespace files
