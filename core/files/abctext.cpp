@@ -149,7 +149,7 @@ std::optional<Meant> codePoint(std::string_view text)
 // The escape at the front of the text, if there is one.
 std::optional<Meant> escaped(std::string_view text)
 {
-    if (auto const meant = codePoint(text)) return meant;
+    if (auto meant = codePoint(text)) return meant;
     for (Whole const& whole : wholes)
         if (text.starts_with(whole.written))
             return Meant{std::string(whole.meant), whole.written.size()};
