@@ -35,16 +35,25 @@ Account accountInPlace(Scene const& scene, Lattice const& lattice, Choice const&
     return account;
 }
 
-Told told(Scene const& scene, Lattice const& lattice, int position, int candidate)
+Told told(Scene const& scene, Lattice const& lattice, Choice const& best, int position,
+          int candidate)
 {
     auto const i = static_cast<std::size_t>(position);
-    Position const& here = lattice.positions[i];
-    Position const* const before = i > 0 ? &lattice.positions[i - 1] : nullptr;
-    Position const* const after =
-        i + 1 < lattice.positions.size() ? &lattice.positions[i + 1] : nullptr;
-    View view = viewOf(scene, here, longestNote(scene.playing));
+    auto const voicedAt = [&](std::size_t at) {
+        return &lattice.candidates[at][static_cast<std::size_t>(best.candidates[at])].voicing;
+    };
+    bool const first = i == 0;
+    bool const last = i + 1 == lattice.positions.size();
+    View view = viewOf(scene, lattice.positions[i], longestNote(scene.playing));
     Laid laid = laidAs(candidateAt(lattice, position, candidate).voicing, view);
-    return {scene, here, before, after, std::move(view), std::move(laid)};
+    return {scene,
+            lattice.positions[i],
+            first ? nullptr : &lattice.positions[i - 1],
+            last ? nullptr : &lattice.positions[i + 1],
+            std::move(view),
+            std::move(laid),
+            first ? nullptr : voicedAt(i - 1),
+            last ? nullptr : voicedAt(i + 1)};
 }
 
 // The candidate with the least regret that is another shape than this one.
@@ -92,13 +101,13 @@ std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
     int const rival = isChosen ? rivalOf(lattice, solution, position, candidate) : chosen;
     Account const own = accountInPlace(scene, lattice, solution.best, position, candidate);
     Account const other = accountInPlace(scene, lattice, solution.best, position, rival);
-    Told const here = told(scene, lattice, position, candidate);
+    Told const here = told(scene, lattice, solution.best, position, candidate);
 
     std::vector<std::string> sentences;
     if (lattice.candidates[i].size() == 1)
         return {character(here),
-                "Nothing else can be played here: the tune lies too low or the "
-                "hand is not free."};
+                "Nothing else can be played here: the tune lies too low, or the "
+                "hand has no time."};
     std::vector<Term> const better = termsByExcess(other, own);
     std::vector<Term> const worse = termsByExcess(own, other);
     if (isChosen) {

@@ -94,9 +94,11 @@ int stringsSpanned(Laid const& laid)
     return laid.plucks[highestNote(laid)].string - laid.plucks[lowestNote(laid)].string + 1;
 }
 
-bool hasDegree(Laid const& laid, int degree)
+std::set<int> degreesOf(Laid const& laid)
 {
-    return std::ranges::any_of(laid.plucks, [&](Pluck const& p) { return p.degree == degree; });
+    std::set<int> degrees;
+    for (Pluck const& p : laid.plucks) degrees.insert(p.degree);
+    return degrees;
 }
 
 bool onlyRootsAndFifths(Laid const& laid)
@@ -117,8 +119,7 @@ bool isThird(View const& view, int midi)
     return view.chord.third && midi % 12 == *view.chord.third;
 }
 
-// --- reach, rate
-// ------------------------------------------------------------------------------
+// --- reach, rate ---
 
 std::string tooWide(Told const& told)
 {
@@ -129,8 +130,7 @@ std::string tooWide(Told const& told)
     return fmt::format("{} from {} stretches the hand.", width, lowest);
 }
 
-// --- chord
-// ------------------------------------------------------------------------------------
+// --- chord ---
 
 std::string foreignNote(Told const& told)
 {
@@ -143,16 +143,23 @@ std::string foreignNote(Told const& told)
     return "Neither hand states the third of the chord.";
 }
 
-std::string statedThird(Told const& told)
+bool allTones(Told const& told)
+{
+    return std::ranges::all_of(told.laid.plucks,
+                               [&](Pluck const& p) { return isTone(told.view, p.midi); });
+}
+
+std::string fitsChord(Told const& told)
 {
     for (std::size_t i = 0; i < told.laid.plucks.size(); ++i)
         if (isThird(told.view, told.laid.plucks[i].midi))
             return fmt::format("It states the third, {}.", nameOf(told, i));
-    return fmt::format("Every note belongs to {}.", chordName(told.position));
+    if (allTones(told))
+        return fmt::format("Every note belongs to {}.", chordName(told.position));
+    return fmt::format("It keeps closer to {}.", chordName(told.position));
 }
 
-// --- the two hands
-// ----------------------------------------------------------------------------
+// --- the two hands ---
 
 struct Meeting {
     std::size_t note = 0; // of the left hand
@@ -220,8 +227,7 @@ std::string crowds(Told const& told)
     return {};
 }
 
-// --- ring
-// -------------------------------------------------------------------------------------
+// --- ring ---
 
 std::string growls(Told const& told)
 {
@@ -241,8 +247,7 @@ std::string growls(Told const& told)
                        nameOf(told, worst->first), nameOf(told, worst->second));
 }
 
-// --- meter and form
-// ---------------------------------------------------------------------------
+// --- meter and form ---
 
 int onsetsOf(Laid const& laid)
 {
@@ -287,8 +292,12 @@ std::string opensTheEnd(Told const& told)
                        closeName(told.view));
 }
 
-// --- liking
-// -----------------------------------------------------------------------------------
+// --- liking ---
+
+bool together(Laid const& laid)
+{
+    return laid.plucks.size() > 1 && laid.plucks.front().at == laid.plucks.back().at;
+}
 
 std::string unusual(Told const& told)
 {
@@ -297,15 +306,15 @@ std::string unusual(Told const& told)
     constexpr int highestBest = 52;
     std::size_t const lowest = lowestNote(told.laid);
     int const midi = told.laid.plucks[lowest].midi;
-    if (midi < lowestBest) return fmt::format("{} lies deep for it.", nameOf(told, lowest));
     if (midi > highestBest)
         return fmt::format("From {} it lies high and has little bass.", nameOf(told, lowest));
-    if (onsetsOf(told.laid) < 2) return "It is thin beside a full pattern.";
-    return "It is a more special shape than an open fifth and octave.";
+    if (midi < lowestBest) return fmt::format("{} lies deep for it.", nameOf(told, lowest));
+    if (degreesOf(told.laid).size() < 3) return "It is thin where there is time for more.";
+    if (together(told.laid)) return "Plucked together it is heavier than one note by one.";
+    return "It asks for more than an open fifth and octave.";
 }
 
-// --- neighbours
-// -------------------------------------------------------------------------------
+// --- neighbours ---
 
 std::string farToGo(Told const& told)
 {
@@ -328,14 +337,86 @@ std::string blurs(Told const& told)
     return "It blurs with what rings from the bars beside it.";
 }
 
+bool isLike(Voicing const* other, Told const& told)
+{
+    return other && other->pattern == told.laid.voicing.pattern;
+}
+
+// Against: the same again, or a break in the pulse.
+std::string dullOrRestless(Told const& told)
+{
+    if (told.laid.rests()) return "The left hand drops out inside the phrase.";
+    if (isLike(told.voicedBefore, told)) return "It is the same shape as the one before it.";
+    if (isLike(told.voicedAfter, told)) return "It is the same shape as the one after it.";
+    return "It changes the pulse of the shapes beside it.";
+}
+
+std::string varied(Told const& told)
+{
+    if (isLike(told.voicedBefore, told) || isLike(told.voicedAfter, told))
+        return "It keeps the phrase in one movement.";
+    if (told.voicedBefore && !told.voicedBefore->notes.empty())
+        return fmt::format("It varies the {} before it.", told.voicedBefore->pattern);
+    if (told.voicedAfter && !told.voicedAfter->notes.empty())
+        return fmt::format("It leads on to the {} after it.", told.voicedAfter->pattern);
+    return "It keeps the movement going.";
+}
+
+// --- character ---
+
+// The lever that the left hand turns during the position, by the pitch it makes.
+std::optional<std::string> turnedMeanwhile(Told const& told)
+{
+    for (PassView const& pass : told.view.passes) {
+        for (NearFlip const& f : pass.flips) {
+            if (f.hand != harp::Side::Left) continue;
+            music::Pitch pitch = told.scene.harp.string(f.string).open;
+            pitch.alter += f.midi - music::midi(pitch);
+            return music::shown(pitch);
+        }
+    }
+    return std::nullopt;
+}
+
 std::string whyRests(Told const& told)
 {
-    for (PassView const& pass : told.view.passes)
-        for (NearFlip const& f : pass.flips)
-            if (f.hand == harp::Side::Left)
-                return fmt::format("The left hand rests and turns the lever of {}.",
-                                   music::shown(told.scene.harp.string(f.string).open));
+    if (std::optional<std::string> const pitch = turnedMeanwhile(told))
+        return fmt::format("The left hand rests and turns a lever for {}.", *pitch);
     return "The left hand rests and leaves the tune alone.";
+}
+
+// What stands lowest when it is neither the chord's bass nor its root.
+std::optional<std::string> inversion(Told const& told, std::string const& lowest)
+{
+    int const degree = told.laid.plucks[lowestNote(told.laid)].degree;
+    if ((degree - 1) % 7 == 0 || degree < 1) return std::nullopt;
+    return fmt::format("The chord stands on its {}, {}.", degreeName(degree), lowest);
+}
+
+// A degree that no chord tone explains.
+std::optional<std::string> colour(Told const& told, std::string const& lowest)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        Pluck const& p = told.laid.plucks[i];
+        if (isTone(told.view, p.midi)) continue;
+        if (told.view.chord.slash)
+            return fmt::format("{} lies outside {} and colours it.", nameOf(told, i),
+                               chordName(told.position));
+        return fmt::format("{} adds the {} as a colour over {}.", nameOf(told, i),
+                           degreeName(p.degree), lowest);
+    }
+    return std::nullopt;
+}
+
+// Shapes of roots and fifths alone.
+std::string openShape(std::set<int> const& degrees, std::string const& lowest)
+{
+    if (degrees.size() == 1) return fmt::format("One low note, {}: plain and sure.", lowest);
+    if (degrees == std::set{1, 8}) return fmt::format("Bass and octave on {}: solid.", lowest);
+    if (degrees == std::set{1, 5}) return fmt::format("An open fifth on {}: plain.", lowest);
+    if (degrees == std::set{1, 5, 8})
+        return fmt::format("Open fifth and octave on {}: clear in any mode.", lowest);
+    return fmt::format("Roots and fifths from {}: open and solid.", lowest);
 }
 
 } // namespace
@@ -367,8 +448,7 @@ std::string against(Term term, Told const& told)
     case Term::RingClash:
         return blurs(told);
     case Term::Variety:
-        return rests ? "The left hand drops out inside the phrase."
-                     : "It repeats or breaks the shapes beside it without need.";
+        return dullOrRestless(told);
     }
     return {};
 }
@@ -382,7 +462,7 @@ std::string inFavour(Term term, Told const& told)
     case Term::Rate:
         return "It leaves the left hand time.";
     case Term::ChordFit:
-        return statedThird(told);
+        return fitsChord(told);
     case Term::MelodyClash:
         return "Nothing in it rubs against the tune.";
     case Term::Collision:
@@ -401,7 +481,7 @@ std::string inFavour(Term term, Told const& told)
     case Term::RingClash:
         return "What rings on agrees with it.";
     case Term::Variety:
-        return "It suits the shapes beside it and is not dull.";
+        return varied(told);
     }
     return {};
 }
@@ -410,21 +490,15 @@ std::string character(Told const& told)
 {
     Laid const& laid = told.laid;
     if (laid.rests()) return whyRests(told);
-    std::string const from = nameOf(told, lowestNote(laid));
-    if (laid.plucks.size() == 1) return fmt::format("One low note, {}: plain and sure.", from);
-    if (onlyRootsAndFifths(laid) && hasDegree(laid, 5) && hasDegree(laid, 8))
-        return fmt::format("Open fifth and octave on {}: clear in any mode.", from);
-    if (onlyRootsAndFifths(laid))
-        return fmt::format("Roots and fifths only, from {}: open and solid.", from);
+    std::string const lowest = nameOf(told, lowestNote(laid));
+    if (auto const sentence = inversion(told, lowest)) return *sentence;
+    if (auto const sentence = colour(told, lowest)) return *sentence;
+    if (onlyRootsAndFifths(laid)) return openShape(degreesOf(laid), lowest);
     for (std::size_t i = 0; i < laid.plucks.size(); ++i)
-        if (isThird(told.view, laid.plucks[i].midi) && laid.plucks[i].degree >= 8)
+        if (isThird(told.view, laid.plucks[i].midi) && laid.plucks[i].degree > 8)
             return fmt::format("The third stands high and clear, {} over {}.", nameOf(told, i),
-                               from);
-    for (std::size_t i = 0; i < laid.plucks.size(); ++i)
-        if (!isTone(told.view, laid.plucks[i].midi))
-            return fmt::format("{} adds the {} as a colour over {}.", nameOf(told, i),
-                               degreeName(laid.plucks[i].degree), from);
-    return fmt::format("All of {}, from {}.", chordName(told.position), from);
+                               lowest);
+    return fmt::format("Tones of {} only, from {}.", chordName(told.position), lowest);
 }
 
 } // namespace arrange

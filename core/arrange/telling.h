@@ -18,6 +18,8 @@ struct Told {
     Position const* after = nullptr;
     View view;
     Laid laid;
+    Voicing const* voicedBefore = nullptr; // what the best choice has on either side
+    Voicing const* voicedAfter = nullptr;
 };
 
 // What the term holds against the voicing. Empty where there is nothing to point at.
@@ -26,8 +28,8 @@ std::string against(Term term, Told const& told);
 // What the term likes in it.
 std::string inFavour(Term term, Told const& told);
 
-// What the shape is, before anything is compared: "Open fifth and octave: clear, and in easy
-// reach."
+// What the shape is, before anything is compared: "Open fifth and octave on G2: clear in any
+// mode." A rest says what the hand does meanwhile.
 std::string character(Told const& told);
 
 } // namespace arrange

@@ -14,8 +14,7 @@
 // pass.
 namespace arrange {
 
-// --- of one voicing
-// ---------------------------------------------------------------------------
+// --- of one voicing ---
 
 // Stretch of fingers placed together beyond what is easy for the hand: one point for each 25 mm
 // in a block, less where the notes come one after the other [trade-3.2].
@@ -60,8 +59,7 @@ Points weighted(Points raw, Weights const& weights, Term term);
 // Weights applied to all terms of one voicing; the terms of neighbours are 0.
 Account accountOf(View const& view, Laid const& laid, Weights const& weights);
 
-// --- of two neighbours
-// ------------------------------------------------------------------------
+// --- of two neighbours ---
 
 // How two positions stand to each other.
 struct Neighbours {
