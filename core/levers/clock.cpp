@@ -91,11 +91,6 @@ music::Moment Clock::moment(Tick tick) const
     return {music::Rational(tick, m_ticksPerWhole)};
 }
 
-music::Length Clock::freeTime(int playedBar) const
-{
-    return {music::Rational(m_free[static_cast<std::size_t>(playedBar)], m_ticksPerWhole)};
-}
-
 music::Length Clock::turningTime(int playedBar) const
 {
     return {music::Rational(m_turning[static_cast<std::size_t>(playedBar)], m_ticksPerWhole)};

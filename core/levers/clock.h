@@ -40,9 +40,6 @@ public:
     Clock(tune::Tune const& tune, tune::Playing const& playing, tune::Tempo tempo,
           harp::Level const& level);
 
-    // Free time one flip takes from a hand in that bar.
-    music::Length freeTime(int playedBar) const;
-
     // How long a string must be silent for its lever to be turned in that bar: a quarter of the
     // free time, the rest of which is for reaching it, and never under half the level's least
     // time.
