@@ -6,6 +6,8 @@
 #include <QMenu>
 #include <QPainter>
 
+#include <algorithm>
+
 namespace ui {
 
 namespace {
@@ -141,9 +143,14 @@ void Button::paintEvent(QPaintEvent*)
             c.text);
         return;
     }
-    // Contents stand in the middle of a button that is wider than they are.
-    if (width() > sizeHint().width() && !m_menu)
-        inside.setLeft(inside.left() + (width() - sizeHint().width()) / 2.0);
+    bool const heavy = !m_caption.isEmpty() || m_look == Look::Main || isChecked();
+    QFont const words = scaledFont(*this, 1.0, heavy ? QFont::DemiBold : QFont::Normal);
+    // Contents stand in the middle of a button that opens no menu.
+    if (!m_menu) {
+        double const sign = m_sign == Sign::None ? 0 : signSide + between;
+        double const used = sign + QFontMetricsF(words).horizontalAdvance(text());
+        inside.setLeft(std::max(inside.left(), (width() - used) / 2));
+    }
     if (m_sign != Sign::None) {
         paintSign(painter, m_sign,
                   {inside.left(), (height() - signSide) / 2.0, signSide, signSide}, c.text);
@@ -165,8 +172,7 @@ void Button::paintEvent(QPaintEvent*)
         inside.setLeft(inside.left() + painter.fontMetrics().horizontalAdvance(m_caption) +
                        between);
     }
-    bool const heavy = !m_caption.isEmpty() || m_look == Look::Main || isChecked();
-    painter.setFont(scaledFont(*this, 1.0, heavy ? QFont::DemiBold : QFont::Normal));
+    painter.setFont(words);
     painter.setPen(c.text);
     painter.drawText(
         inside, upright,

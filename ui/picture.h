@@ -9,8 +9,9 @@ namespace ui {
 
 class Session;
 
-// What `sallow picture` can show of an open document.
-enum class Scene { Grid, Bank, Workbench };
+// What `sallow picture` can show: the tune grid or the string bank alone, or the whole
+// workbench with the grid or with the sheet.
+enum class Scene { Grid, Sheet, Bank, Workbench };
 
 // The picture at its size in device-independent pixels, `scale` device pixels to each. The
 // program must be dressed before; it needs no display.

@@ -71,6 +71,13 @@ void StringBank::ring(int string, harp::Side hand)
     update();
 }
 
+void StringBank::still(int string)
+{
+    if (string < 0 || string >= static_cast<int>(m_ringing.size())) return;
+    m_ringing[static_cast<std::size_t>(string)].reset();
+    update();
+}
+
 void StringBank::stillAll()
 {
     std::fill(m_ringing.begin(), m_ringing.end(), std::nullopt);
@@ -261,7 +268,7 @@ void StringBank::paintReach(QPainter& painter) const
     double const height = metrics.height() + 2;
     double x = (left + right - width) / 2;
     x = std::clamp(x, 6.0, this->width() - width - 6.0);
-    QRectF const plate(x, y - height / 2, width, height);
+    QRectF const plate(x, m_layout.reachY - height / 2, width, height);
     painter.setPen(Qt::NoPen);
     painter.setBrush(colour(p.sunk));
     painter.drawRoundedRect(plate, height / 2, height / 2);

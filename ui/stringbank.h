@@ -24,13 +24,14 @@ public:
     void setFingers(std::vector<FingerDisc> fingers);
     void setTitle(QString const& title);    // what the fingers belong to
     void ring(int string, harp::Side hand); // it lights and fades
+    void still(int string);                 // it is damped
     void stillAll();                        // nothing sounds any more
 
     StringBankLayout const& bank() const { return m_layout; }
     std::optional<int> cursor() const { return m_cursor; }
 
     QSize sizeHint() const override { return {900, 214}; }
-    QSize minimumSizeHint() const override { return {400, 138}; }
+    QSize minimumSizeHint() const override { return {400, 164}; }
 
 signals:
     void stringPlucked(int string); // index from the lowest

@@ -32,13 +32,17 @@ StringBankLayout layOutBank(harp::Harp const& harp, Box area)
     }
     layout.leverUpY = neck + 5;
     layout.leverDownY = neck + 15;
-    double const shortest = layout.strings.back().bottom - neck;
     double const free = layout.strings.back().bottom - layout.leverDownY;
     layout.discRadius = std::clamp(std::min(narrowest * 0.46, free * 0.14), 6.0, 12.0);
-    layout.rightHandY = neck + 0.44 * shortest;
-    layout.leftHandY = neck + 0.72 * shortest;
-    layout.bracketY =
-        std::min(layout.leftHandY + layout.discRadius + 9, layout.strings.back().bottom - 6);
+    // From the levers down: right hand, left hand, bracket, its words.
+    double const below = layout.leverDownY + 5;
+    layout.rightHandY = below + std::max(layout.discRadius, 0.26 * free);
+    layout.leftHandY = layout.rightHandY + std::max(2.1 * layout.discRadius, 0.26 * free);
+    layout.bracketY = layout.leftHandY + layout.discRadius + 8;
+    layout.reachY = layout.bracketY + 12;
+    double const lowest = layout.strings.back().bottom - 9; // the words stay on the strings
+    if (layout.reachY > lowest)
+        layout.reachY = layout.bracketY = std::min(lowest, layout.bracketY);
     return layout;
 }
 
@@ -96,6 +100,14 @@ std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement, int p
                     addFinger(fingers, harp::Side::Right, *string, numbers[p]);
     }
     return fingers;
+}
+
+harp::LeverSetting leversAt(arrange::Arrangement const& arrangement, music::Moment at)
+{
+    harp::LeverSetting levers;
+    for (int i = 0; i < arrangement.harp.count(); ++i)
+        levers.push_back(harp::leverAt(arrangement.levers, i, at));
+    return levers;
 }
 
 std::optional<Reach> reachOf(std::vector<FingerDisc> const& fingers)

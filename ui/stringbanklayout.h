@@ -24,7 +24,8 @@ struct StringBankLayout {
     double leverDownY = 0; // and of one that is down
     double rightHandY = 0; // middle of the finger discs of each hand
     double leftHandY = 0;
-    double bracketY = 0;
+    double bracketY = 0; // line of the reach bracket
+    double reachY = 0;   // middle of its words
     double discRadius = 10;
 };
 
@@ -47,6 +48,9 @@ struct FingerDisc {
 // Fingers of both hands while a position sounds, one for each string and hand: the first that
 // plays there.
 std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement, int position);
+
+// Every lever as it stands at a moment of the performance.
+harp::LeverSetting leversAt(arrange::Arrangement const& arrangement, music::Moment at);
 
 // Lowest and highest string of the left hand; none with fewer than two strings.
 struct Reach {

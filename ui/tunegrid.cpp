@@ -310,17 +310,24 @@ void TuneGrid::paintLeftHand(QPainter& painter, GridCard const& card,
     Palette const& p = paletteOf(*this);
     auto const& arranged = m_arrangement->positions[static_cast<std::size_t>(span.position)];
     tune::Bar const& bar = barOf(card);
+    auto const& notes = arranged.voicing.notes;
     double const rollShift = 3;
-    QPolygonF dots;
-    for (arrange::VoicedNote const& note : arranged.voicing.notes) {
+    std::vector<QPointF> dots;
+    for (arrange::VoicedNote const& note : notes) {
         int const step = diatonicStep(m_arrangement->harp.string(note.string).open);
-        dots << QPointF(xAt(card, arranged.position.at + note.at, bar.length) + 4 +
-                            rollShift * note.rollOrder,
-                        yAt(m_layout, card.drawing, step));
+        dots.emplace_back(xAt(card, arranged.position.at + note.at, bar.length) + 4 +
+                              rollShift * note.rollOrder,
+                          yAt(m_layout, card.drawing, step));
     }
+    // Together: a stem. One after the other: a thread, but none between two blocks.
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(colour(p.leaf, 0.5), 1.8));
-    painter.drawPolyline(dots);
+    for (std::size_t i = 1; i < notes.size(); ++i) {
+        bool const together = notes[i].at == notes[i - 1].at;
+        bool const afterBlock = i > 1 && notes[i - 1].at == notes[i - 2].at;
+        if (afterBlock && !together) continue;
+        painter.setPen(together ? QPen(colour(p.leaf), 2.4) : QPen(colour(p.leaf, 0.5), 1.8));
+        painter.drawLine(dots[i - 1], dots[i]);
+    }
     painter.setPen(QPen(colour(p.card), 1));
     painter.setBrush(colour(p.leaf));
     for (QPointF const& dot : dots) painter.drawEllipse(dot, 4.6, 4.6);

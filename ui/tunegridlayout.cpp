@@ -16,6 +16,13 @@ bool namesParts(tune::Tune const& tune)
                        [](tune::Bar const& bar) { return !bar.part.empty(); });
 }
 
+// The number of the ending that begins at a bar; 0 where none does.
+int beginsEnding(tune::Tune const& tune, int bar)
+{
+    auto const& endings = tune.bars[static_cast<std::size_t>(bar)].endings;
+    return endings.empty() ? 0 : endings.front();
+}
+
 // Whether a part of a tune without part letters begins at a bar.
 bool beginsPart(tune::Tune const& tune, std::size_t bar)
 {
@@ -131,17 +138,19 @@ GridLayout layOutGrid(arrange::Arrangement const& arrangement, GridMeasure const
         int inRow = layout.barsPerRow; // full: the first bar opens a row
         double pickUpWidth = 0;
         bool any = false;
+        int firstEnding = 0; // the column of the latest first ending
         for (int bar = section.firstBar; bar <= section.lastBar; ++bar) {
             if (inRow == layout.barsPerRow) {
                 if (any) y += measure.cardHeight + measure.gap;
                 any = true;
-                inRow = 0;
+                bool const another = beginsEnding(arrangement.tune, bar) > 1;
+                inRow = another ? firstEnding : 0; // second endings stand below first ones
                 ++row;
             }
+            if (beginsEnding(arrangement.tune, bar) == 1) firstEnding = inRow;
             GridCard card;
             card.bar = bar;
             card.row = row;
-            card.firstInRow = inRow == 0 && pickUpWidth == 0;
             double const x = measure.margin + inRow * (column + measure.gap);
             bool const pickUp = isPickUp(arrangement.tune.bars[static_cast<std::size_t>(bar)]);
             // A pick-up shares the column of the bar it leads to.

@@ -23,7 +23,6 @@ struct GridSpan {
 struct GridCard {
     int bar = 0; // index into Tune::bars
     int row = 0;
-    bool firstInRow = false;
     Box box;
     Box drawing; // between the chord names above and the pattern names below
     std::vector<GridSpan> spans;

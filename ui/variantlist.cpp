@@ -299,11 +299,18 @@ void VariantList::paintPicture(QPainter& painter, QRectF const& box,
         painter.setPen(pen);
         painter.drawLine(QPointF(xOf(i), box.top()), QPointF(xOf(i), box.bottom()));
     }
-    double const count = static_cast<double>(voicing.notes.size());
+    // Notes plucked together lie at one height, rolled ones a little apart.
     double const radius = 6.4;
+    std::vector<double> times;
+    for (arrange::VoicedNote const& note : voicing.notes) {
+        bool const later = times.empty() || note.at != voicing.notes[times.size() - 1].at ||
+                           note.rollOrder > 0;
+        times.push_back(times.empty() ? 0 : times.back() + (later ? 1 : 0));
+    }
+    double const latest = times.empty() ? 0 : times.back();
     QPolygonF discs;
-    for (std::size_t i = 0; i < voicing.notes.size(); ++i) {
-        double const rise = count > 1 ? static_cast<double>(i) / (count - 1) : 0;
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        double const rise = latest > 0 ? times[i] / latest : 0.5;
         discs << QPointF(xOf(voicing.notes[i].string),
                          box.bottom() - radius - rise * (box.height() - 2 * radius));
     }

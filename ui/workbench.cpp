@@ -3,6 +3,8 @@
 #include "ui/choicemenus.h"
 #include "ui/helppages.h"
 #include "ui/messagebar.h"
+#include "ui/pageview/pageview.h"
+#include "ui/paint/sheetfonts.h"
 #include "ui/session.h"
 #include "ui/statusline.h"
 #include "ui/stringbank.h"
@@ -11,6 +13,8 @@
 #include "ui/variantpanel.h"
 #include "ui/welcome.h"
 #include "ui/words.h"
+
+#include "core/sheet/sheet.h"
 
 #include <QApplication>
 #include <QDragEnterEvent>
@@ -28,7 +32,7 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     : QMainWindow(parent), m_session(session), m_actions(this), m_header(new Header(this)),
       m_messages(new MessageBar(this)), m_halves(new QSplitter(Qt::Vertical, this)),
       m_sides(new QSplitter(Qt::Horizontal, this)), m_stage(new QStackedWidget(this)),
-      m_grid(new TuneGrid(this)), m_sheetPlace(new QWidget(this)),
+      m_grid(new TuneGrid(this)), m_sheet(new PageView(this)),
       m_variants(new VariantPanel(this)), m_bank(new StringBank(this)),
       m_transport(new Transport(this)), m_status(new StatusLine(this))
 {
@@ -53,7 +57,7 @@ void Workbench::place()
 {
     m_stage->addWidget(m_welcome);
     m_stage->addWidget(m_grid);
-    m_stage->addWidget(m_sheetPlace);
+    m_stage->addWidget(m_sheet);
     m_sides->addWidget(m_stage);
     m_sides->addWidget(m_variants);
     m_sides->setStretchFactor(0, 1);
@@ -145,6 +149,8 @@ void Workbench::joinViews()
     connect(m_grid, &TuneGrid::variantsClicked, this,
             [this] { m_variants->list()->setFocus(Qt::OtherFocusReason); });
 
+    connect(m_sheet, &PageView::positionClicked, &m_session, &Session::select);
+
     VariantList* list = m_variants->list();
     connect(list, &VariantList::shownClicked, &m_session, &Session::show);
     connect(list, &VariantList::useClicked, &m_session, &Session::choose);
@@ -175,8 +181,8 @@ void Workbench::joinSession()
     connect(&m_session, &Session::opened, this, [this] {
         stop();
         m_messages->dismiss();
-        m_stage->setCurrentWidget(m_view == View::Grid ? m_grid : m_sheetPlace);
-        m_grid->setFocus(Qt::OtherFocusReason);
+        showStage();
+        m_stage->currentWidget()->setFocus(Qt::OtherFocusReason);
     });
     connect(&m_session, &Session::changed, this, &Workbench::showDocument);
     connect(&m_session, &Session::selectionChanged, this, &Workbench::showSelection);
@@ -189,8 +195,35 @@ void Workbench::setView(View view)
     m_view = view;
     m_header->setView(view);
     (view == View::Grid ? m_actions.grid : m_actions.sheet)->setChecked(true);
-    if (m_session.isOpen())
-        m_stage->setCurrentWidget(view == View::Grid ? m_grid : m_sheetPlace);
+    showStage();
+    if (m_session.isOpen()) m_stage->currentWidget()->setFocus(Qt::OtherFocusReason);
+}
+
+void Workbench::showStage()
+{
+    QWidget* wanted = m_welcome;
+    if (m_session.isOpen() && m_view == View::Grid) wanted = m_grid;
+    if (m_session.isOpen() && m_view == View::Sheet) wanted = m_sheet;
+    m_stage->setCurrentWidget(wanted);
+    if (wanted == m_sheet && m_sheetOutdated) showSheet();
+}
+
+// Engraves what is shown. Costs nothing while the sheet is not looked at.
+void Workbench::showSheet()
+{
+    m_sheetOutdated = m_stage->currentWidget() != m_sheet;
+    if (m_sheetOutdated) return;
+    if (!m_musicFont) {
+        auto font = musicFont();
+        if (!font) {
+            tellFault(font.error());
+            return;
+        }
+        m_musicFont = *std::move(font);
+    }
+    m_sheet->setDocument(
+        sheet::arrangementSheet(m_session.shownArrangement(), *m_musicFont, {}));
+    m_sheet->setChosenPosition(m_session.selected());
 }
 
 void Workbench::tell(QString const& sentence) { m_messages->tell(sentence); }
@@ -199,12 +232,8 @@ void Workbench::tellFault(base::Fault const& fault) { tell(faultWords(fault)); }
 void Workbench::showDocument()
 {
     showHeader();
-    if (!m_session.isOpen()) {
-        m_stage->setCurrentWidget(m_welcome);
-        m_bank->setHarp(m_session.brief().harp);
-    } else if (m_stage->currentWidget() == m_welcome) {
-        m_stage->setCurrentWidget(m_view == View::Grid ? m_grid : m_sheetPlace);
-    }
+    showStage();
+    if (!m_session.isOpen()) m_bank->setHarp(m_session.brief().harp);
     if (m_session.isOpen()) m_transport->setTempo(m_session.arrangement().tempo);
     m_transport->setReady(m_session.isOpen());
     showSelection();
@@ -245,6 +274,7 @@ void Workbench::showSelection()
     } else {
         m_grid->setArrangement(m_session.shownArrangement());
         m_grid->setSelected(m_session.selected());
+        showSheet();
         showVariants();
         if (auto const position = m_session.selected()) {
             auto const& where =
@@ -370,10 +400,7 @@ harp::LeverSetting Workbench::leversNow() const
         at = arrangement.positions[static_cast<std::size_t>(*position)]
                  .position.played.front()
                  .at;
-    harp::LeverSetting levers;
-    for (int i = 0; i < arrangement.harp.count(); ++i)
-        levers.push_back(harp::leverAt(arrangement.levers, i, at));
-    return levers;
+    return leversAt(arrangement, at);
 }
 
 std::optional<int> Workbench::selectedPlayedBar() const
@@ -489,6 +516,7 @@ void Workbench::playbackStopped()
     m_playedBar.reset();
     m_transport->setPlaying(false);
     m_grid->setPlayingBar(std::nullopt);
+    m_sheet->setSoundingBar(std::nullopt);
     showBank();
 }
 
@@ -497,11 +525,14 @@ void Workbench::barPlaying(int playedBar)
     auto const& bars = m_session.arrangement().playing.bars;
     if (playedBar < 0 || playedBar >= static_cast<int>(bars.size())) return;
     m_playedBar = playedBar;
-    m_grid->setPlayingBar(bars[static_cast<std::size_t>(playedBar)].bar);
+    int const bar = bars[static_cast<std::size_t>(playedBar)].bar;
+    m_grid->setPlayingBar(bar);
+    m_sheet->setSoundingBar(bar);
     m_bank->setLevers(leversNow());
 }
 
 void Workbench::stringSounding(int string, harp::Side hand) { m_bank->ring(string, hand); }
+void Workbench::stringStilled(int string) { m_bank->still(string); }
 
 void Workbench::dragEnterEvent(QDragEnterEvent* event)
 {

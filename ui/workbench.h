@@ -7,6 +7,7 @@
 
 #include "core/files/tables.h"
 #include "core/harp/levers.h"
+#include "core/sheet/musicfont.h"
 
 #include <QMainWindow>
 
@@ -18,6 +19,7 @@ class QStackedWidget;
 namespace ui {
 
 class MessageBar;
+class PageView;
 class Session;
 class StatusLine;
 class StringBank;
@@ -36,6 +38,7 @@ public:
     void setView(View view);
     Actions const& actions() const { return m_actions; }
     TuneGrid* grid() const { return m_grid; }
+    PageView* sheet() const { return m_sheet; }
     VariantPanel* variants() const { return m_variants; }
     StringBank* bank() const { return m_bank; }
     Transport* transport() const { return m_transport; }
@@ -54,6 +57,7 @@ public slots:
     void stringSounding(int string, harp::Side hand);
     // From a MIDI keyboard: the string that sounds this key as the levers stand, if there is one.
     void pluckPitch(int midi);
+    void stringStilled(int string);
 
 signals:
     void openRequested();
@@ -82,6 +86,8 @@ private:
     void showHeader();
     void showStatus();
     void showBank();
+    void showSheet();
+    void showStage();
     void showVariants();
     void enableActions();
     void hear(int firstPlayedBar, std::optional<int> lastPlayedBar);
@@ -105,7 +111,9 @@ private:
     QStackedWidget* m_stage;
     QWidget* m_welcome;
     TuneGrid* m_grid;
-    QWidget* m_sheetPlace;
+    PageView* m_sheet;
+    std::optional<sheet::MusicFont> m_musicFont;
+    bool m_sheetOutdated = true; // drawn afresh when it is next looked at
     VariantPanel* m_variants;
     StringBank* m_bank;
     Transport* m_transport;

@@ -44,7 +44,8 @@ TEST_CASE("A part begins a new row under a heading of its own", "[ui]")
     CHECK(layout.sections[0].part == "A");
     CHECK(layout.sections[0].timesPlayed == 2);
     CHECK(layout.sections[1].firstBar == 8);
-    CHECK(layout.cards[8].firstInRow);
+    CHECK(layout.cards[8].box.x == layout.cards[0].box.x);
+    CHECK(layout.cards[8].row == 2);
     CHECK(layout.cards[8].box.y > layout.sections[1].heading.y);
     CHECK(layout.sections[1].heading.y >= layout.cards[7].box.bottom());
 }
@@ -166,4 +167,17 @@ TEST_CASE("A pick-up bar shares the column of the bar it leads to", "[ui]")
     CHECK(layout.cards[2].box.x == Approx(layOutGrid(arranged(), {}).cards[1].box.x));
     CHECK(layout.cards[1].box.right() ==
           Approx(layOutGrid(arranged(), {}).cards[0].box.right()));
+}
+
+TEST_CASE("A second ending that begins a row stands below the first", "[ui]")
+{
+    arrange::Arrangement withEndings = arranged();
+    auto& bars = withEndings.tune.bars;
+    bars[8].part.clear();
+    bars[7].endings = {1};
+    bars[8].endings = {2};
+    GridLayout const layout = layOutGrid(withEndings, {});
+    CHECK(layout.cards[8].row == layout.cards[7].row + 1);
+    CHECK(layout.cards[8].box.x == layout.cards[7].box.x);
+    CHECK(layout.cards[9].row == layout.cards[8].row + 1);
 }
