@@ -117,4 +117,17 @@ Account pairAccount(Scene const& scene, Lattice const& lattice, int position, in
                        handAtStart(viewAfter, b), scene.weights);
 }
 
+bool playableInTurn(Scene const& scene, Position const& before, Voicing const& first,
+                    Position const& after, Voicing const& second)
+{
+    music::Length const longest = longestNote(scene.playing);
+    View const viewBefore = viewOf(scene, before, longest);
+    View const viewAfter = viewOf(scene, after, longest);
+    Neighbours const n = neighboursOf(scene, before, viewBefore, after, viewAfter);
+    Laid const a = laidAs(first, viewBefore);
+    Laid const b = laidAs(second, viewAfter);
+    return !stringTooSoon(n, a, b) &&
+           travel(n, handAtEnd(viewBefore, a), handAtStart(viewAfter, b)) < unplayablePair;
+}
+
 } // namespace arrange

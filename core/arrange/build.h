@@ -16,4 +16,10 @@ Lattice latticeFor(Scene const& scene, std::vector<Position> positions);
 Account pairAccount(Scene const& scene, Lattice const& lattice, int position, int candidate,
                     int nextCandidate);
 
+// Whether one hand can play the first voicing and then the second, wherever their positions
+// follow each other within a bar. What latticeFor asks of neighbours in writing, for those that
+// are neighbours only in playing: over a repeat, from one ending to another, across a rest.
+bool playableInTurn(Scene const& scene, Position const& before, Voicing const& first,
+                    Position const& after, Voicing const& second);
+
 } // namespace arrange

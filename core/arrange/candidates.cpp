@@ -84,17 +84,6 @@ std::optional<Obstacle> tuneInTheWay(std::vector<Pluck> const& plucks, PassView 
     return std::nullopt;
 }
 
-// The next position may begin at once. Which one it is, is not known before a repeat: there no
-// string may have been plucked so late that it could not be taken again.
-std::optional<Obstacle> tooLate(std::vector<Pluck> const& plucks, View const& view, double gap,
-                                double sameGap)
-{
-    double const left = view.seconds(view.span - plucks.back().at);
-    if (left < gap) return Obstacle::TooFast;
-    if (view.beforeJump && left < sameGap) return Obstacle::StringTooSoon;
-    return std::nullopt;
-}
-
 std::optional<Obstacle> tooFast(std::vector<Pluck> const& plucks, View const& view)
 {
     double const gap = 1.0 / view.level->leftNotesPerSecond - shortOfLimit;
@@ -107,7 +96,9 @@ std::optional<Obstacle> tooFast(std::vector<Pluck> const& plucks, View const& vi
                 return Obstacle::StringTooSoon;
         }
     }
-    return tooLate(plucks, view, gap, sameGap);
+    // The next position may begin at once.
+    if (view.seconds(view.span - plucks.back().at) < gap) return Obstacle::TooFast;
+    return std::nullopt;
 }
 
 harp::PlacedFinger fingerOf(Pluck const& p) { return {p.string, p.finger}; }

@@ -27,6 +27,10 @@ public:
     std::size_t size() const { return m_costs->size(); }
     Points operator[](std::size_t index) const { return (*m_costs)[index]; }
     std::int32_t const* data() const { return m_costs->data(); }
+    std::vector<std::int32_t> costs() const
+    {
+        return *m_costs;
+    } // a copy, to make another table
 
     // Whether both are one table in memory, not merely equal.
     bool sharesWith(PairTable const& other) const { return m_costs == other.m_costs; }

@@ -143,16 +143,6 @@ Close closeOf(Scene const& scene, Position const& position)
     return endsBar(scene, position) && endsPart(scene.tune, bar) ? Close::Part : Close::None;
 }
 
-bool jumpsAfter(Scene const& scene, Position const& position)
-{
-    std::vector<tune::PlayedBar> const& bars = scene.playing.bars;
-    return endsBar(scene, position) &&
-           std::ranges::any_of(position.played, [&](Occurrence const& when) {
-               auto const next = static_cast<std::size_t>(when.playedBar) + 1;
-               return next < bars.size() && bars[next].bar != position.bar + 1;
-           });
-}
-
 } // namespace
 
 int midiAt(PassView const& pass, int string, double at)
@@ -192,7 +182,6 @@ View viewOf(Scene const& scene, Position const& position, Length longest)
     view.beat = wholes(music::beatLength(view.meter));
     view.secondsPerWhole = 60.0 / scene.tempo.beatsPerMinute / wholes(scene.tempo.beat);
     view.close = closeOf(scene, position);
-    view.beforeJump = jumpsAfter(scene, position);
     view.passes = passesOf(scene, position, longest);
     view.chord = chordOf(scene, view.passes.front(), position.chord, bar.key);
     view.harp = &scene.harp;

@@ -67,7 +67,6 @@ struct View {
     double secondsPerWhole = 2;
     ChordView chord;
     Close close = Close::None;
-    bool beforeJump = false; // on some pass a repeat or an ending leads elsewhere from here
     std::vector<PassView> passes; // at least one; equal passes stand once
     harp::Harp const* harp = nullptr;
     harp::HandModel const* hand = nullptr;

@@ -17,7 +17,10 @@ struct Proposal {
     music::Interval moved; // from the written key to the one it is arranged in
     arrange::Arrangement arrangement;
     arrange::Lattice lattice; // positions as in arrangement.positions
-    arrange::Tables tables;   // of the lattice, to solve it again after a lock
+    // Costs of neighbours in writing, before the lattice was told what repeats forbid, and the
+    // tables made from them: to solve again after a lock.
+    std::vector<arrange::PairTable> writtenPairs;
+    arrange::Tables tables;
     arrange::Solution solution;
     std::vector<std::string> warnings; // sentences for the arranger
 };

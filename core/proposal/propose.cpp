@@ -7,6 +7,7 @@
 #include "core/levers/leverplan.h"
 #include "core/proposal/keywish.h"
 #include "core/proposal/locks.h"
+#include "core/proposal/repeats.h"
 #include "core/proposal/warnings.h"
 
 #include <algorithm>
@@ -55,31 +56,25 @@ void carryOut(Proposal& proposal)
 
 void solveAgain(Proposal& proposal, int changedLock)
 {
+    proposal.lattice.pairs = proposal.writtenPairs;
     proposal.tables = arrange::tablesAfterLock(proposal.lattice, std::move(proposal.tables),
                                                static_cast<std::size_t>(changedLock));
-    proposal.solution = arrange::solved(proposal.lattice, proposal.tables);
+    solveAsPlayed(proposal);
     carryOut(proposal);
 }
 
 Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
 {
-    Proposal out{brief,
-                 moved,
-                 {tune::transposed(brief.tune, moved),
-                  moved.semitones,
-                  brief.harp,
-                  brief.hand,
-                  brief.level,
-                  {},
-                  tempoWished(brief),
-                  {},
-                  {},
-                  {}},
-                 {},
-                 {},
-                 {},
-                 {}};
+    Proposal out;
+    out.brief = brief;
+    out.moved = moved;
     arrange::Arrangement& arrangement = out.arrangement;
+    arrangement.tune = tune::transposed(brief.tune, moved);
+    arrangement.transposedSemitones = moved.semitones;
+    arrangement.harp = brief.harp;
+    arrangement.hand = brief.hand;
+    arrangement.level = brief.level;
+    arrangement.tempo = tempoWished(brief);
     arrangement.playing = tune::played(arrangement.tune);
     auto plan = levers::leverPlan(arrangement.harp, arrangement.tune, arrangement.playing,
                                   arrangement.tempo, arrangement.level);
@@ -89,13 +84,15 @@ Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
     std::vector<arrange::Position> positions = positionsOf(brief, arrangement);
     if (positions.empty()) return Fault{FaultCode::NoChords, {}, {}};
     out.lattice = arrange::latticeFor(sceneOf(out), std::move(positions));
+    removeSelfConflicts(out);
     if (onlyRests(out.lattice))
         return Fault{FaultCode::NothingPlayable,
                      tune::barName(arrangement.tune, out.lattice.positions.front().bar),
                      {}};
     out.lattice.locks = placed(brief.locks, out.lattice, brief.harp, moved).byPosition;
+    out.writtenPairs = out.lattice.pairs;
     out.tables = arrange::tables(out.lattice);
-    out.solution = arrange::solved(out.lattice, out.tables);
+    solveAsPlayed(out);
     arrangement.rightFingers =
         hands::rightFingers(arrangement.tune, arrangement.harp, arrangement.hand);
     carryOut(out);
@@ -116,6 +113,19 @@ void forgetLocksOf(Proposal& proposal, int position)
     std::erase_if(proposal.brief.locks, [&](Lock const& lock) {
         return positionOf(lock, proposal.lattice) == position;
     });
+}
+
+// The best with one candidate held, the rest of the proposal as it was.
+Proposal heard(Proposal proposal, std::size_t position, int candidate)
+{
+    Proposal held = proposal;
+    held.lattice.locks[position] = candidate;
+    held.lattice.pairs = held.writtenPairs;
+    held.tables = arrange::tablesAfterLock(held.lattice, std::move(held.tables), position);
+    solveAsPlayed(held);
+    proposal.solution.best = held.solution.best;
+    carryOut(proposal);
+    return proposal;
 }
 
 } // namespace
@@ -152,19 +162,12 @@ Result<Proposal> withChoice(Proposal proposal, int position, int candidate, bool
     if (!hasCandidate(proposal, position, candidate))
         return Fault{FaultCode::BadLock, "chord " + std::to_string(position + 1), {}};
     auto const i = static_cast<std::size_t>(position);
-    auto const before = proposal.lattice.locks[i];
+    if (!locked) return heard(std::move(proposal), i, candidate);
+    forgetLocksOf(proposal, position);
+    proposal.brief.locks.push_back(
+        lockFor(proposal.lattice, position, candidate, proposal.brief.harp, proposal.moved));
     proposal.lattice.locks[i] = candidate;
-    if (locked) {
-        forgetLocksOf(proposal, position);
-        proposal.brief.locks.push_back(lockFor(proposal.lattice, position, candidate,
-                                               proposal.brief.harp, proposal.moved));
-        solveAgain(proposal, position);
-        return proposal;
-    }
-    arrange::Tables const held = arrange::tablesAfterLock(proposal.lattice, proposal.tables, i);
-    proposal.solution.best = arrange::solved(proposal.lattice, held).best;
-    proposal.lattice.locks[i] = before;
-    carryOut(proposal);
+    solveAgain(proposal, position);
     return proposal;
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/arrange/build.h"
 #include "core/proposal/locks.h"
+#include "core/proposal/repeats.h"
 
 #include <fmt/format.h>
 
@@ -124,20 +125,29 @@ Sentences ofLocks(Proposal const& proposal)
     return out;
 }
 
-Sentences ofPairsBeyondHands(Proposal const& proposal)
+std::string beyondHands(Proposal const& proposal, int from, int to)
+{
+    auto const barOf = [&](int position) {
+        int const bar = proposal.lattice.positions[static_cast<std::size_t>(position)].bar;
+        return tune::barName(proposal.arrangement.tune, bar);
+    };
+    return fmt::format("From {} to {} no hand moves in time between the locked shapes: unlock "
+                       "one of them.",
+                       barOf(from), barOf(to));
+}
+
+Sentences ofMovesBeyondHands(Proposal const& proposal)
 {
     Sentences out;
     auto const& chosen = proposal.solution.best.candidates;
-    for (std::size_t i = 0; i + 1 < chosen.size(); ++i) {
+    for (std::size_t i = 0; i + 1 < chosen.size(); ++i)
         if (proposal.lattice.pair(i, static_cast<std::size_t>(chosen[i]),
-                                  static_cast<std::size_t>(chosen[i + 1])) <
+                                  static_cast<std::size_t>(chosen[i + 1])) >=
             arrange::unplayablePair)
-            continue;
-        out.push_back(fmt::format(
-            "From {} to {} no hand moves in time between the locked shapes: unlock one.",
-            tune::barName(proposal.arrangement.tune, proposal.lattice.positions[i].bar),
-            tune::barName(proposal.arrangement.tune, proposal.lattice.positions[i + 1].bar)));
-    }
+            out.push_back(beyondHands(proposal, static_cast<int>(i), static_cast<int>(i) + 1));
+    for (Conflict const& conflict : conflicts(proposal, proposal.solution.best))
+        out.push_back(
+            beyondHands(proposal, conflict.front().position, conflict.back().position));
     return out;
 }
 
@@ -308,7 +318,7 @@ std::vector<std::string> warningsFor(Proposal const& proposal)
     append(out, ofMode(proposal.brief));
     append(out, ofTempo(proposal));
     append(out, ofLocks(proposal));
-    append(out, ofPairsBeyondHands(proposal));
+    append(out, ofMovesBeyondHands(proposal));
     append(out, ofForcedRests(proposal));
     append(out, ofBarsWithoutChord(proposal));
     append(out, ofLowTune(proposal.arrangement));

@@ -1,0 +1,175 @@
+#include "core/proposal/repeats.h"
+
+#include "core/arrange/build.h"
+
+#include <algorithm>
+#include <optional>
+#include <queue>
+#include <set>
+
+namespace proposal {
+
+namespace {
+
+using arrange::Lattice;
+using arrange::PairTable;
+using arrange::PlayedPosition;
+
+// Far more than any tune met so far has needed.
+constexpr int attemptsAllowed = 200;
+
+arrange::Voicing const& voicing(Lattice const& lattice, Chosen chosen)
+{
+    return lattice
+        .candidates[static_cast<std::size_t>(chosen.position)]
+                   [static_cast<std::size_t>(chosen.candidate)]
+        .voicing;
+}
+
+bool playable(Proposal const& proposal, Chosen first, Chosen second)
+{
+    Lattice const& lattice = proposal.lattice;
+    return arrange::playableInTurn(
+        sceneOf(proposal), lattice.positions[static_cast<std::size_t>(first.position)],
+        voicing(lattice, first), lattice.positions[static_cast<std::size_t>(second.position)],
+        voicing(lattice, second));
+}
+
+// Positions in the order of playing, without the voicings that an arrangement would have.
+std::vector<int> playedOrder(Lattice const& lattice)
+{
+    std::vector<std::pair<music::Moment, int>> all;
+    for (int i = 0; i < static_cast<int>(lattice.positions.size()); ++i)
+        for (arrange::Occurrence const& when :
+             lattice.positions[static_cast<std::size_t>(i)].played)
+            all.emplace_back(when.at, i);
+    std::sort(all.begin(), all.end());
+    std::vector<int> out;
+    for (auto const& [at, position] : all) out.push_back(position);
+    return out;
+}
+
+bool isLocked(Lattice const& lattice, Chosen chosen)
+{
+    return lattice.locks[static_cast<std::size_t>(chosen.position)] == chosen.candidate;
+}
+
+// A table in which one row, or one column, costs so much that no hand can play it.
+PairTable withForbidden(PairTable const& table, std::size_t first, std::size_t stride,
+                        std::size_t count)
+{
+    std::vector<std::int32_t> costs = table.costs();
+    for (std::size_t k = 0; k < count; ++k)
+        costs[first + k * stride] += static_cast<std::int32_t>(arrange::unplayablePair);
+    return PairTable(std::move(costs));
+}
+
+void forbid(Lattice& lattice, Chosen chosen)
+{
+    auto const i = static_cast<std::size_t>(chosen.position);
+    auto const c = static_cast<std::size_t>(chosen.candidate);
+    std::size_t const own = lattice.candidates[i].size();
+    if (i > 0) {
+        std::size_t const rows = lattice.candidates[i - 1].size();
+        lattice.pairs[i - 1] = withForbidden(lattice.pairs[i - 1], c, own, rows);
+    } else if (!lattice.pairs.empty()) {
+        std::size_t const columns = lattice.candidates[1].size();
+        lattice.pairs[0] = withForbidden(lattice.pairs[0], c * columns, 1, columns);
+    }
+}
+
+// One set of forbidden candidates and the best that is left.
+struct Attempt {
+    std::set<Chosen> forbidden;
+    arrange::Solution solution;
+};
+
+struct DearerOrLater {
+    bool operator()(Attempt const& a, Attempt const& b) const
+    {
+        if (a.solution.best.cost != b.solution.best.cost)
+            return a.solution.best.cost > b.solution.best.cost;
+        if (a.solution.best.candidates != b.solution.best.candidates)
+            return a.solution.best.candidates > b.solution.best.candidates;
+        return a.forbidden > b.forbidden;
+    }
+};
+
+std::optional<Conflict> firstMendable(Proposal const& proposal, arrange::Choice const& choice)
+{
+    for (Conflict const& conflict : conflicts(proposal, choice))
+        if (!isLocked(proposal, conflict)) return conflict;
+    return std::nullopt;
+}
+
+Lattice latticeWithout(Proposal const& proposal, std::set<Chosen> const& forbidden)
+{
+    Lattice lattice = proposal.lattice;
+    for (Chosen chosen : forbidden) forbid(lattice, chosen);
+    return lattice;
+}
+
+} // namespace
+
+std::vector<Conflict> conflicts(Proposal const& proposal, arrange::Choice const& choice)
+{
+    std::vector<Conflict> out;
+    std::set<std::pair<int, int>> asked;
+    Conflict since; // the last position that sounds, then the rests after it
+    for (int position : playedOrder(proposal.lattice)) {
+        Chosen const here{position, choice.candidates[static_cast<std::size_t>(position)]};
+        if (voicing(proposal.lattice, here).notes.empty()) {
+            since.push_back(here);
+            continue;
+        }
+        bool const inLattice = since.size() == 1 && since.front().position + 1 == position;
+        if (!since.empty() && !inLattice &&
+            asked.insert({since.front().position, position}).second &&
+            !playable(proposal, since.front(), here)) {
+            since.push_back(here);
+            out.push_back(since);
+        }
+        since = {here};
+    }
+    return out;
+}
+
+bool isLocked(Proposal const& proposal, Conflict const& conflict)
+{
+    return std::all_of(conflict.begin(), conflict.end(),
+                       [&](Chosen chosen) { return isLocked(proposal.lattice, chosen); });
+}
+
+void removeSelfConflicts(Proposal& proposal)
+{
+    arrange::Lattice& lattice = proposal.lattice;
+    if (lattice.positions.size() != 1 || lattice.positions.front().played.size() < 2) return;
+    arrange::Position const& only = lattice.positions.front();
+    std::erase_if(lattice.candidates.front(), [&](arrange::Candidate const& c) {
+        return !arrange::playableInTurn(sceneOf(proposal), only, c.voicing, only, c.voicing);
+    });
+}
+
+void solveAsPlayed(Proposal& proposal)
+{
+    std::priority_queue<Attempt, std::vector<Attempt>, DearerOrLater> attempts;
+    attempts.push({{}, arrange::solved(proposal.lattice, proposal.tables)});
+    for (int tried = 1;; ++tried) {
+        Attempt const best = attempts.top();
+        attempts.pop();
+        auto const mendable = firstMendable(proposal, best.solution.best);
+        if (!mendable || tried == attemptsAllowed) {
+            for (Chosen chosen : best.forbidden) forbid(proposal.lattice, chosen);
+            proposal.solution = best.solution;
+            return;
+        }
+        for (Chosen chosen : *mendable) {
+            if (isLocked(proposal.lattice, chosen)) continue;
+            std::set<Chosen> forbidden = best.forbidden;
+            forbidden.insert(chosen);
+            attempts.push({forbidden, arrange::solved(latticeWithout(proposal, forbidden))});
+        }
+    }
+}
+
+} // namespace proposal
