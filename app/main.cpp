@@ -4,6 +4,17 @@
 #include <QApplication>
 
 #include <cstdlib>
+#include <iostream>
+
+namespace {
+
+// Without a window only what the program itself has to say goes to the terminal.
+void sayOnlyWhatMatters(QtMsgType type, QMessageLogContext const&, QString const& text)
+{
+    if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << text.toStdString() << '\n';
+}
+
+} // namespace
 
 int main(int argc, char** argv)
 {
@@ -13,6 +24,7 @@ int main(int argc, char** argv)
         qputenv("QT_QPA_PLATFORM", "offscreen");
     if (!verb && !app::displayThere()) return app::sayNoDisplay();
 
+    if (verb) qInstallMessageHandler(sayOnlyWhatMatters);
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("Sallow"));
     QApplication::setApplicationVersion(QStringLiteral(SALLOW_VERSION));

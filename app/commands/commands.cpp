@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iostream>
 #include <string_view>
 
 namespace app {
@@ -41,9 +42,9 @@ int runVerb(int argc, char** argv)
     try {
         program.parse(argc, argv);
     } catch (CLI::ParseError const& error) {
-        bool const asked = error.get_exit_code() == 0; // --help, --version
-        program.exit(error);
-        return asked ? Fine : CallOff;
+        if (error.get_exit_code() == 0) return program.exit(error); // --help, --version
+        std::cerr << "sallow: " << error.what() << "; see sallow --help\n";
+        return CallOff;
     }
     return status;
 }
