@@ -1,6 +1,7 @@
 #include "core/files/plan.h"
 #include "core/proposal/rules.h"
 #include "tests/proposal/nottingham.h"
+#include "tests/proposal/planrules.h"
 #include "tests/proposal/scenario.h"
 #include "tests/reference/latticenumbers.h"
 
@@ -60,6 +61,8 @@ void arrangeAndLook(NamedTune const& named, Brief const& brief, Tally& tally)
     }
     ++tally.arranged;
     CHECK(brokenRules((*result).arrangement, (*result).brief.book) ==
+          std::vector<std::string>{});
+    CHECK(planrules::brokenIn(files::planJson(*result), tune::played(named.tune).notes) ==
           std::vector<std::string>{});
 }
 

@@ -1,9 +1,12 @@
 #include "core/files/plan.h"
+#include "tests/proposal/planrules.h"
 #include "tests/proposal/scenario.h"
 #include "tests/reference/latticenumbers.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
+
+#include <algorithm>
 
 using namespace proposal;
 using nlohmann::json;
@@ -174,6 +177,29 @@ TEST_CASE("Trying every choice of a short tune's lattice file finds the same opt
     numbers = reference::latticeNumbers(files::latticeJson(*locked));
     CHECK(numbers.locked[1] == static_cast<int>(p.lattice.candidates[1].size()) - 1);
     CHECK(reference::leastByTryingAll(numbers) == numbers.bestCost);
+}
+
+TEST_CASE("A plan that was tampered with breaks the rules that an honest one keeps", "[plan]")
+{
+    Proposal const& p = eightBarsInG();
+    auto const tune = tune::played(p.brief.tune).notes;
+    CHECK(planrules::brokenIn(files::planJson(p), tune).empty());
+    auto const tampered = [&](std::string const& at, json const& value) {
+        json plan = json::parse(files::planJson(p));
+        plan.at(json::json_pointer(at)) = value;
+        return planrules::brokenIn(plan.dump(), tune);
+    };
+    CHECK_FALSE(tampered("/notes/0/midi", 20).empty());
+    CHECK_FALSE(tampered("/notes/0/string", 35).empty());
+    CHECK_FALSE(tampered("/setup", json::array()).empty());
+    CHECK_FALSE(tampered("/tune/transposed_semitones", 1).empty());
+    CHECK_FALSE(tampered("/hand/reach_strings", 0).empty());
+    json const notes = json::parse(files::planJson(p)).at("notes");
+    auto const own = std::find_if(notes.begin(), notes.end(),
+                                  [](json const& n) { return n.at("from_tune") == true; });
+    std::string const first = "/notes/" + std::to_string(own - notes.begin());
+    CHECK_FALSE(tampered(first + "/held", "7/8").empty());
+    CHECK_FALSE(tampered(first + "/from_tune", false).empty());
 }
 
 TEST_CASE("The same proposal writes the same bytes", "[plan]")
