@@ -94,6 +94,7 @@ void ChoiceMenus::fillKeys()
 void ChoiceMenus::fillHarps()
 {
     QMenu* menu = m_header.harpMenu();
+    qDeleteAll(menu->findChildren<QMenu*>(Qt::FindDirectChildrenOnly));
     menu->clear();
     harp::Harp const& harp = m_session.brief().harp;
     std::string const size = harp.id();
@@ -102,13 +103,15 @@ void ChoiceMenus::fillHarps()
     for (files::HarpSize const& other : m_tables.harps)
         connect(addChoice(menu, shownText(other.name), other.id == size), &QAction::triggered,
                 this, [=, this] { chooseHarp(other.id, tuning, fit); });
-    addHeading(menu, tr("Tuned in, all levers down"));
+    menu->addSeparator();
+    QMenu* tunings = menu->addMenu(tr("Tuned in"));
+    tunings->setObjectName(QStringLiteral("tunings"));
     for (files::NamedTuning const& other : m_tables.tunings)
-        connect(addChoice(menu, shownText(other.name), other.id == tuning), &QAction::triggered,
-                this, [=, this] { chooseHarp(size, other.id, fit); });
-    addHeading(menu, tr("Levers on"));
+        connect(addChoice(tunings, shownText(other.name), other.id == tuning),
+                &QAction::triggered, this, [=, this] { chooseHarp(size, other.id, fit); });
+    QMenu* levers = menu->addMenu(tr("Levers"));
     for (files::LeverFit const& other : m_tables.leverFits)
-        connect(addChoice(menu, shownText(other.name), other.id == fit), &QAction::triggered,
+        connect(addChoice(levers, shownText(other.name), other.id == fit), &QAction::triggered,
                 this, [=, this] { chooseHarp(size, tuning, other.id); });
 }
 

@@ -155,7 +155,7 @@ bool Session::choose(int candidate)
     QString const name = QString::fromStdString(voicing.pattern);
     return become(std::move(next), voicing.notes.empty()
                                        ? tr("leave %1 empty").arg(placeName(*m_selected))
-                                       : tr("%1 in %2").arg(name, placeName(*m_selected)));
+                                       : tr("“%1” in %2").arg(name, placeName(*m_selected)));
 }
 
 bool Session::chooseRanked(int rank)

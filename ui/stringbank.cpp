@@ -332,37 +332,56 @@ void StringBank::leaveEvent(QEvent* event)
     update();
 }
 
+ReadableItem StringBank::readableItem(int string) const
+{
+    ReadableItem item;
+    item.name = stringWords(*m_harp, string, soundingPitch(string)) +
+                (lever(string) == harp::Lever::Up ? tr(", lever up") : QString());
+    for (FingerDisc const& disc : m_fingers)
+        if (disc.string == string)
+            item.name += disc.hand == harp::Side::Left
+                             ? tr(", left finger %1").arg(disc.finger)
+                             : tr(", right finger %1").arg(disc.finger);
+    BankString const& place = m_layout.strings[static_cast<std::size_t>(string)];
+    item.box = {place.x - 6, place.top, 12, place.bottom - place.top};
+    item.chosen = m_cursor == string;
+    return item;
+}
+
+void StringBank::moveCursor(int string)
+{
+    m_cursor = std::clamp(string, 0, m_harp->count() - 1);
+    update();
+    tellReadableFocus(*this, *m_cursor);
+}
+
 void StringBank::keyPressEvent(QKeyEvent* event)
 {
     if (!m_harp) return;
     int const last = m_harp->count() - 1;
     int const here = m_cursor.value_or(last / 2);
-    auto const go = [&](int string) {
-        m_cursor = std::clamp(string, 0, last);
-        update();
-    };
     switch (event->key()) {
     case Qt::Key_Left:
-        go(here - 1);
+        moveCursor(here - 1);
         return;
     case Qt::Key_Right:
-        go(here + 1);
+        moveCursor(here + 1);
         return;
     case Qt::Key_PageDown:
-        go(here - 7);
+        moveCursor(here - 7);
         return;
     case Qt::Key_PageUp:
-        go(here + 7);
+        moveCursor(here + 7);
         return;
     case Qt::Key_Home:
-        go(0);
+        moveCursor(0);
         return;
     case Qt::Key_End:
-        go(last);
+        moveCursor(last);
         return;
     case Qt::Key_Space:
     case Qt::Key_Return:
-        go(here);
+        moveCursor(here);
         pluck(here);
         return;
     default:

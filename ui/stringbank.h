@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/harp/levers.h"
+#include "ui/readable.h"
 #include "ui/stringbanklayout.h"
 
 #include <QBasicTimer>
@@ -14,7 +15,7 @@ namespace ui {
 
 // The strings of one harp as the player sees them, with their levers, the fingers of both
 // hands, and what sounds. Shows what it is given and reports plucks.
-class StringBank final : public QWidget {
+class StringBank final : public QWidget, public Readable {
     Q_OBJECT
 public:
     explicit StringBank(QWidget* parent = nullptr);
@@ -29,6 +30,11 @@ public:
 
     StringBankLayout const& bank() const { return m_layout; }
     std::optional<int> cursor() const { return m_cursor; }
+
+    // One item for each string.
+    int readableCount() const override { return m_harp ? m_harp->count() : 0; }
+    ReadableItem readableItem(int string) const override;
+    void pressReadable(int string) override { pluck(string); }
 
     QSize sizeHint() const override { return {900, 214}; }
     QSize minimumSizeHint() const override { return {400, 164}; }
@@ -53,6 +59,7 @@ private:
     };
 
     void layOut();
+    void moveCursor(int string);
     double glow(int string) const; // 1 when just plucked, falling to 0
     music::Pitch soundingPitch(int string) const;
     harp::Lever lever(int string) const;

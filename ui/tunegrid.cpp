@@ -4,6 +4,7 @@
 #include "ui/theme.h"
 #include "ui/words.h"
 
+#include <QContextMenuEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -54,9 +55,10 @@ void TuneGrid::setSelected(std::optional<int> position)
 {
     bool const moved = m_selected != position;
     m_selected = position;
-    if (moved && position)
-        if (GridCard const* card = cardOf(m_layout, *position)) showCard(*card);
     viewport()->update();
+    if (!moved || !position) return;
+    if (GridCard const* card = cardOf(m_layout, *position)) showCard(*card);
+    tellReadableFocus(*this, *position);
 }
 
 void TuneGrid::setPlayingBar(std::optional<int> bar)
@@ -423,6 +425,36 @@ void TuneGrid::keyPressEvent(QKeyEvent* event)
         return;
     }
     QAbstractScrollArea::keyPressEvent(event);
+}
+
+int TuneGrid::readableCount() const
+{
+    return m_arrangement ? static_cast<int>(m_arrangement->positions.size()) : 0;
+}
+
+ReadableItem TuneGrid::readableItem(int position) const
+{
+    auto const& arranged = m_arrangement->positions[static_cast<std::size_t>(position)];
+    ReadableItem item;
+    item.name = positionTitle(*m_arrangement, position) + QStringLiteral(", ") +
+                patternWords(arranged.voicing);
+    if (arranged.locked) item.name += tr(", locked");
+    if (GridSpan const* span = spanOf(m_layout, position))
+        item.box = rectOf(span->stretch).translated(0, -verticalScrollBar()->value());
+    item.chosen = m_selected == position;
+    return item;
+}
+
+void TuneGrid::contextMenuEvent(QContextMenuEvent* event)
+{
+    bool const byKey = event->reason() == QContextMenuEvent::Keyboard;
+    auto const position = byKey ? m_selected : under(event->pos());
+    GridSpan const* span = position ? spanOf(m_layout, *position) : nullptr;
+    if (!span) return;
+    emit positionClicked(*position);
+    QPoint const corner(qRound(span->stretch.x) + 20,
+                        qRound(span->stretch.y) + 30 - verticalScrollBar()->value());
+    emit menuWanted(byKey ? viewport()->mapToGlobal(corner) : event->globalPos());
 }
 
 void TuneGrid::focusInEvent(QFocusEvent*) { viewport()->update(); }

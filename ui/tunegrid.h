@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/readable.h"
 #include "ui/tunegridlayout.h"
 
 #include <QAbstractScrollArea>
@@ -12,7 +13,7 @@ struct Palette;
 
 // The tune in bars: chord names, the tune's contour over the strings, and the left hand's
 // shape. Shows what it is given and reports what is pointed at.
-class TuneGrid final : public QAbstractScrollArea {
+class TuneGrid final : public QAbstractScrollArea, public Readable {
     Q_OBJECT
 public:
     explicit TuneGrid(QWidget* parent = nullptr);
@@ -24,14 +25,20 @@ public:
     std::optional<int> selected() const { return m_selected; }
     GridLayout const& grid() const { return m_layout; }
 
+    // One item for each position.
+    int readableCount() const override;
+    ReadableItem readableItem(int position) const override;
+    void pressReadable(int position) override { emit positionClicked(position); }
+
     QSize sizeHint() const override { return {760, 420}; }
     QSize minimumSizeHint() const override { return {300, 150}; }
 
 signals:
     void positionClicked(int position);
-    void hearClicked();       // Space: the selected bar
-    void variantsClicked();   // Enter or double click: on to the list of variants
-    void rankTyped(int rank); // 1 to 9: the variant of that rank, 0 the first
+    void hearClicked();                   // Space: the selected bar
+    void variantsClicked();               // Enter or double click: on to the list of variants
+    void menuWanted(QPoint const& where); // on the screen, for the selected position
+    void rankTyped(int rank);             // 1 to 9: the variant of that rank, 0 the first
 
 protected:
     bool event(QEvent* event) override;
@@ -43,6 +50,7 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
     bool viewportEvent(QEvent* event) override;
 
 private:

@@ -59,7 +59,22 @@ void VariantList::setShown(std::optional<int> candidate)
             current = static_cast<int>(i);
     m_layout.current = current;
     layOut();
-    if (current) showRow(*current);
+    if (!current) return;
+    showRow(*current);
+    tellReadableFocus(*this, *current);
+}
+
+ReadableItem VariantList::readableItem(int index) const
+{
+    VariantRow const& told = row(index);
+    ReadableItem item;
+    item.name = QStringList{patternWords(told.voicing), told.where,
+                            regretWords(told.variant.regret), reasonsOf(index, false)}
+                    .join(QStringLiteral(", "));
+    if (told.variant.locked) item.name += tr(" Locked.");
+    item.box = rowBox(index).translated(0, -verticalScrollBar()->value());
+    item.chosen = m_layout.current == index;
+    return item;
 }
 
 void VariantList::layOut()
@@ -316,7 +331,11 @@ void VariantList::paintPicture(QPainter& painter, QRectF const& box,
     }
     painter.setPen(QPen(colour(p.leaf, 0.5), 1.4));
     painter.setBrush(Qt::NoBrush);
-    painter.drawPolyline(discs);
+    for (std::size_t i = 1; i < times.size(); ++i) {
+        bool const afterBlock = i > 1 && times[i - 1] == times[i - 2];
+        if (!afterBlock || times[i] == times[i - 1])
+            painter.drawLine(discs[static_cast<int>(i) - 1], discs[static_cast<int>(i)]);
+    }
     painter.setFont(scaledFont(*this, 0.74, QFont::Bold));
     for (int i = 0; i < discs.size(); ++i) {
         painter.setPen(Qt::NoPen);

@@ -2,6 +2,7 @@
 
 #include "core/arrange/lattice.h"
 #include "core/proposal/proposal.h"
+#include "ui/readable.h"
 #include "ui/variantlistlayout.h"
 
 #include <QAbstractScrollArea>
@@ -19,7 +20,7 @@ struct VariantRow {
 
 // The ranked variants of one position. Shows what it is given; a click shows a variant, Enter
 // or a double click uses it.
-class VariantList final : public QAbstractScrollArea {
+class VariantList final : public QAbstractScrollArea, public Readable {
     Q_OBJECT
 public:
     explicit VariantList(QWidget* parent = nullptr);
@@ -30,6 +31,11 @@ public:
     std::vector<VariantRow> const& rows() const { return m_rows; }
     std::optional<int> currentRow() const { return m_layout.current; }
     VariantListLayout const& rowLayout() const { return m_layout; }
+
+    // One item for each row.
+    int readableCount() const override { return static_cast<int>(m_rows.size()); }
+    ReadableItem readableItem(int index) const override;
+    void pressReadable(int index) override { go(index); }
 
     QSize sizeHint() const override { return {340, 400}; }
     QSize minimumSizeHint() const override { return {230, 120}; }

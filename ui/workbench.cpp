@@ -18,6 +18,7 @@
 
 #include <QApplication>
 #include <QDragEnterEvent>
+#include <QMenu>
 #include <QMenuBar>
 #include <QMimeData>
 #include <QSplitter>
@@ -149,6 +150,13 @@ void Workbench::joinViews()
     connect(m_grid, &TuneGrid::variantsClicked, this,
             [this] { m_variants->list()->setFocus(Qt::OtherFocusReason); });
 
+    connect(m_grid, &TuneGrid::menuWanted, this, [this](QPoint const& where) {
+        QMenu menu(this);
+        menu.addActions({m_actions.hearBar, m_actions.fromHere});
+        menu.addSeparator();
+        menu.addActions({m_actions.lock, m_actions.unlock, m_actions.leaveEmpty});
+        menu.exec(where);
+    });
     connect(m_sheet, &PageView::positionClicked, &m_session, &Session::select);
 
     VariantList* list = m_variants->list();
@@ -485,7 +493,8 @@ void Workbench::pluckPitch(int midi)
     harp::LeverSetting const levers = leversNow();
     for (int string = 0; string < harp.count(); ++string) {
         harp::Lever const lever = levers[static_cast<std::size_t>(string)];
-        if (music::midi(harp::sounding(harp.string(string), lever)) == midi) return pluck(string);
+        if (music::midi(harp::sounding(harp.string(string), lever)) == midi)
+            return pluck(string);
     }
 }
 

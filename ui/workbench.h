@@ -55,7 +55,8 @@ public slots:
     void playbackStopped();
     void barPlaying(int playedBar); // index into Playing::bars
     void stringSounding(int string, harp::Side hand);
-    // From a MIDI keyboard: the string that sounds this key as the levers stand, if there is one.
+    // From a MIDI keyboard: the string that sounds this key as the levers stand, if there is
+    // one.
     void pluckPitch(int midi);
     void stringStilled(int string);
 

@@ -9,6 +9,7 @@
 #include "ui/variantpanel.h"
 
 #include <QAbstractButton>
+#include <QAccessible>
 #include <QApplication>
 #include <QMenu>
 #include <QSignalSpy>
@@ -182,7 +183,9 @@ TEST_CASE("Another tuning is chosen from the header's menu and undone", "[ui]")
     REQUIRE(header);
     emit header->harpMenu()->aboutToShow();
     QAction* inC = nullptr;
-    for (QAction* action : header->harpMenu()->actions())
+    auto* tunings = header->harpMenu()->findChild<QMenu*>("tunings");
+    REQUIRE(tunings);
+    for (QAction* action : tunings->actions())
         if (action->text() == "C") inC = action;
     REQUIRE(inC);
     CHECK_FALSE(inC->isChecked());
@@ -222,4 +225,38 @@ TEST_CASE("Shortcuts of the menus are all different", "[ui]")
     QStringList once = keys;
     once.removeDuplicates();
     CHECK(once == keys);
+}
+
+TEST_CASE("Bars, variants and strings can be told and pressed by a reader of the screen",
+          "[ui]")
+{
+    Open open;
+    Workbench& workbench = open.workbench;
+    auto* grid = QAccessible::queryAccessibleInterface(workbench.grid());
+    REQUIRE(grid);
+    REQUIRE(grid->childCount() ==
+            static_cast<int>(open.session.arrangement().positions.size()));
+    QAccessibleInterface* third = grid->child(2);
+    REQUIRE(third);
+    CHECK(third->text(QAccessible::Name).contains("Bar 2"));
+    CHECK(grid->indexOfChild(third) == 2);
+    CHECK_FALSE(third->state().selected);
+    third->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+    CHECK(open.session.selected() == 2);
+    CHECK(third->state().selected);
+    CHECK(grid->childAt(third->rect().center().x(), third->rect().center().y()) == third);
+
+    auto* bank = QAccessible::queryAccessibleInterface(workbench.bank());
+    REQUIRE(bank->childCount() == 34);
+    // trade/checks.csv 1: middle C is string 15 of 34.
+    CHECK(bank->child(14)->text(QAccessible::Name).startsWith("C4"));
+    QSignalSpy plucked(&workbench, &Workbench::stringPluckRequested);
+    bank->child(14)->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+    CHECK(plucked.size() == 1);
+
+    auto* list = QAccessible::queryAccessibleInterface(workbench.variants()->list());
+    REQUIRE(list->childCount() > 2);
+    list->child(1)->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+    CHECK(open.session.shown() == open.session.variants()[1].candidate);
+    CHECK(list->child(1)->state().selected);
 }
