@@ -1,15 +1,14 @@
 #include "app/filing.h"
 
-#include "app/input.h"
 #include "app/outputs.h"
 #include "app/sharedfolder.h"
+#include "ui/bookdialog.h"
 #include "ui/paint/sheetpainter.h"
 #include "ui/session.h"
 #include "ui/workbench.h"
 
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QInputDialog>
 #include <QPainter>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
@@ -20,6 +19,7 @@ Filing::Filing(ui::Workbench& workbench, ui::Session& session)
     : QObject(&workbench), m_workbench(workbench), m_session(session)
 {
     connect(&workbench, &ui::Workbench::openRequested, this, &Filing::askAndOpen);
+    connect(&workbench, &ui::Workbench::otherTuneRequested, this, &Filing::openOtherTune);
     connect(&workbench, &ui::Workbench::fileDropped, this, &Filing::open);
     connect(&workbench, &ui::Workbench::demoRequested, this, &Filing::openDemo);
     connect(&workbench, &ui::Workbench::exportRequested, this, &Filing::exportTo);
@@ -31,7 +31,9 @@ void Filing::askAndOpen()
     QString const path =
         QFileDialog::getOpenFileName(&m_workbench, tr("Open a tune"), m_folder,
                                      tr("Lead sheets (*.abc *.ABC *.txt);;All files (*)"));
-    if (!path.isEmpty()) open(path);
+    if (path.isEmpty()) return;
+    open(path);
+    if (m_book.entries.size() > 1 && m_book.name == path.toStdString()) openOtherTune();
 }
 
 void Filing::openDemo()
@@ -43,25 +45,29 @@ void Filing::open(QString const& path)
 {
     auto book = openBook(path.toStdString());
     if (!book) return m_workbench.tellFault(book.error());
+    m_book = *std::move(book);
     m_folder = QFileInfo(path).absolutePath();
+    m_workbench.actions().otherTune->setEnabled(m_book.entries.size() > 1);
+    openEntry(0);
+}
 
-    std::size_t chosen = 0;
-    if (book->entries.size() > 1) {
-        QStringList titles;
-        for (files::AbcEntry const& entry : book->entries)
-            titles << QStringLiteral("%1. %2")
-                          .arg(entry.number)
-                          .arg(QString::fromStdString(entry.title));
-        bool agreed = false;
-        QString const title = QInputDialog::getItem(
-            &m_workbench, tr("Choose a tune"),
-            tr("%1 holds %n tunes:", nullptr, static_cast<int>(titles.size()))
-                .arg(QFileInfo(path).fileName()),
-            titles, 0, false, &agreed);
-        if (!agreed) return;
-        chosen = static_cast<std::size_t>(titles.indexOf(title));
-    }
-    auto tune = readTune(*book, book->entries[chosen]);
+void Filing::openOtherTune()
+{
+    QStringList titles;
+    for (files::AbcEntry const& entry : m_book.entries)
+        titles << QStringLiteral("%1. %2")
+                      .arg(entry.number)
+                      .arg(QString::fromStdString(entry.title));
+    auto const chosen =
+        ui::chooseTune(QFileInfo(QString::fromStdString(m_book.name)).fileName(), titles,
+                       static_cast<int>(m_entry), &m_workbench);
+    if (chosen) openEntry(static_cast<std::size_t>(*chosen));
+}
+
+void Filing::openEntry(std::size_t entry)
+{
+    m_entry = entry;
+    auto tune = readTune(m_book, m_book.entries[entry]);
     if (!tune) return m_workbench.tellFault(tune.error());
     m_session.open(*std::move(tune));
 }

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/input.h"
+
 #include <QObject>
 #include <QString>
 
@@ -17,19 +19,23 @@ class Filing final : public QObject {
 public:
     Filing(ui::Workbench& workbench, ui::Session& session);
 
-    // Opens a file; of a book with several tunes it asks which. What is refused is told in the
-    // window and leaves the open tune as it is.
+    // Opens a file, of a book its first tune. What is refused is told in the window and leaves
+    // the open tune as it is.
     void open(QString const& path);
 
 private:
     void askAndOpen();
     void openDemo();
+    void openOtherTune();
+    void openEntry(std::size_t entry);
     void exportTo();
     void print();
 
     ui::Workbench& m_workbench;
     ui::Session& m_session;
-    QString m_folder; // where the last file was
+    QString m_folder;        // where the last file was
+    Book m_book;             // the last that was opened
+    std::size_t m_entry = 0; // its tune that was opened last
 };
 
 } // namespace app

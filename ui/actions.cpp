@@ -33,6 +33,7 @@ void chooseOne(QWidget* owner, std::initializer_list<QAction*> actions)
 
 Actions::Actions(QWidget* owner)
     : open(made(owner, tr("&Open…"), QKeySequence::Open)),
+      otherTune(made(owner, tr("Another &tune of this book…"), Qt::CTRL | Qt::Key_T)),
       demo(made(owner, tr("Open &demo tune"), Qt::CTRL | Qt::Key_D)),
       exportTo(made(owner, tr("&Export…"), Qt::CTRL | Qt::Key_E)),
       print(made(owner, tr("&Print…"), QKeySequence::Print)),
@@ -62,6 +63,7 @@ Actions::Actions(QWidget* owner)
       care(made(owner, tr("&Care of hands and harp"))), about(made(owner, tr("&About Sallow")))
 {
     redo->setShortcuts({Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y});
+    otherTune->setEnabled(false); // until a book with several tunes is open
     varyPasses->setCheckable(true);
     for (QAction* toggle : {loop, countIn, left, right}) toggle->setCheckable(true);
     chooseOne(owner, {grid, sheet});
@@ -78,7 +80,7 @@ void Actions::fill(QMenuBar* bar) const
             for (QAction* action : group) made->addAction(action);
         }
     };
-    menu(tr("&File"), {{open, demo}, {exportTo, print}, {quit}});
+    menu(tr("&File"), {{open, otherTune, demo}, {exportTo, print}, {quit}});
     menu(tr("&Edit"), {{undo, redo}, {lock, unlock, unlockAll, leaveEmpty}, {varyPasses}});
     menu(tr("&Hear"),
          {{playTune, fromHere, hearBar, stop}, {loop, countIn, left, right}, {faster, slower}});
@@ -88,10 +90,10 @@ void Actions::fill(QMenuBar* bar) const
 
 QList<QAction*> Actions::all() const
 {
-    return {open,     demo,      exportTo,   print,      quit,     undo,     redo,    lock,
-            unlock,   unlockAll, leaveEmpty, varyPasses, playTune, fromHere, hearBar, stop,
-            loop,     countIn,   left,       right,      faster,   slower,   grid,    sheet,
-            nextPane, system,    light,      dark,       keys,     care,     about};
+    return {open,  otherTune, demo,      exportTo,   print,      quit,     undo,     redo,
+            lock,  unlock,    unlockAll, leaveEmpty, varyPasses, playTune, fromHere, hearBar,
+            stop,  loop,      countIn,   left,       right,      faster,   slower,   grid,
+            sheet, nextPane,  system,    light,      dark,       keys,     care,     about};
 }
 
 } // namespace ui

@@ -17,6 +17,7 @@ struct Actions {
     void fill(QMenuBar* bar) const;
 
     QAction* open;
+    QAction* otherTune; // of the book that is open
     QAction* demo;
     QAction* exportTo;
     QAction* print;

@@ -90,6 +90,7 @@ void Workbench::joinActions()
         connect(action, &QAction::triggered, this, what);
     };
     on(m_actions.open, &Workbench::openRequested);
+    on(m_actions.otherTune, &Workbench::otherTuneRequested);
     on(m_actions.demo, &Workbench::demoRequested);
     on(m_actions.exportTo, &Workbench::exportRequested);
     on(m_actions.print, &Workbench::printRequested);

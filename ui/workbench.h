@@ -62,6 +62,7 @@ public slots:
 
 signals:
     void openRequested();
+    void otherTuneRequested(); // of the book that is open
     void fileDropped(QString const& path);
     void demoRequested();
     void exportRequested();
