@@ -7,6 +7,7 @@
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QPainter>
+#include <QShortcut>
 
 #include <algorithm>
 
@@ -68,18 +69,18 @@ Header::Header(QWidget* parent)
     : QWidget(parent), m_keyMenu(new QMenu(this)), m_harpMenu(new QMenu(this)),
       m_handMenu(new QMenu(this)), m_levelMenu(new QMenu(this)), m_styleMenu(new QMenu(this)),
       m_title(new Title(this)),
-      m_key(chip(tr("Key"), tr("The key the tune is played in (Alt+K)"), m_keyMenu)),
-      m_harp(chip(tr("Harp"), tr("Size, tuning and levers of the harp (Alt+P)"), m_harpMenu)),
-      m_hand(chip(tr("Hand"), tr("How far the hand reaches (Alt+A)"), m_handMenu)),
-      m_level(chip(tr("Level"), tr("What the player is asked to do (Alt+L)"), m_levelMenu)),
-      m_style(chip(tr("Style"), tr("What the score cares for most (Alt+Y)"), m_styleMenu)),
+      m_key(chip(tr("Key"), tr("The key the tune is played in (Alt+1)"), m_keyMenu)),
+      m_harp(chip(tr("Harp"), tr("Size, tuning and levers of the harp (Alt+2)"), m_harpMenu)),
+      m_hand(chip(tr("Hand"), tr("How far the hand reaches (Alt+3)"), m_handMenu)),
+      m_level(chip(tr("Level"), tr("What the player is asked to do (Alt+4)"), m_levelMenu)),
+      m_style(chip(tr("Style"), tr("What the score cares for most (Alt+5)"), m_styleMenu)),
       m_grid(new Button(tr("Grid"), this)), m_sheet(new Button(tr("Sheet"), this))
 {
-    m_key->setShortcut(Qt::ALT | Qt::Key_K);
-    m_harp->setShortcut(Qt::ALT | Qt::Key_P);
-    m_hand->setShortcut(Qt::ALT | Qt::Key_A);
-    m_level->setShortcut(Qt::ALT | Qt::Key_L);
-    m_style->setShortcut(Qt::ALT | Qt::Key_Y);
+    openBy(m_key, Qt::ALT | Qt::Key_1);
+    openBy(m_harp, Qt::ALT | Qt::Key_2);
+    openBy(m_hand, Qt::ALT | Qt::Key_3);
+    openBy(m_level, Qt::ALT | Qt::Key_4);
+    openBy(m_style, Qt::ALT | Qt::Key_5);
     auto* views = new QButtonGroup(this);
     for (Button* view : {m_grid, m_sheet}) {
         view->setCheckable(true);
@@ -100,6 +101,13 @@ Header::Header(QWidget* parent)
     row->addSpacing(8);
     row->addWidget(m_grid);
     row->addWidget(m_sheet);
+}
+
+// A shortcut of the button's own would go with every change of its text.
+void Header::openBy(Button* button, QKeySequence const& keys)
+{
+    auto* shortcut = new QShortcut(keys, this);
+    connect(shortcut, &QShortcut::activated, button, &QAbstractButton::click);
 }
 
 Button* Header::chip(QString const& caption, QString const& toolTip, QMenu* menu)

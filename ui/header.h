@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QKeySequence>
 #include <QWidget>
 
 class QMenu;
@@ -44,6 +45,7 @@ private:
     class Title;
 
     Button* chip(QString const& caption, QString const& toolTip, QMenu* menu);
+    void openBy(Button* button, QKeySequence const& keys);
     void fit();
 
     QMenu* m_keyMenu = nullptr;

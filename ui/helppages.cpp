@@ -67,7 +67,7 @@ void showKeys(QWidget* parent, Actions const& actions)
         if (!action->shortcut().isEmpty())
             html += row(action->shortcut().toString(QKeySequence::NativeText),
                         action->text().remove(QLatin1Char('&')));
-    html += row(tr("Alt+K, P, A, L, Y"), tr("key, harp, hand, level, style")) +
+    html += row(tr("Alt+1 to Alt+5"), tr("key, harp, hand, level, style")) +
             QStringLiteral("</table>");
     showPage(parent, tr("Keys"), html, {480, 560});
 }

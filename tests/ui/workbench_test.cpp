@@ -260,3 +260,24 @@ TEST_CASE("Bars, variants and strings can be told and pressed by a reader of the
     CHECK(open.session.shown() == open.session.variants()[1].candidate);
     CHECK(list->child(1)->state().selected);
 }
+
+TEST_CASE("Alt and a number opens each menu of the header", "[ui]")
+{
+    Open open;
+    open.workbench.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&open.workbench));
+    auto* header = open.workbench.findChild<Header*>();
+    std::vector<std::pair<Qt::Key, QMenu*>> const menus{{Qt::Key_1, header->keyMenu()},
+                                                        {Qt::Key_2, header->harpMenu()},
+                                                        {Qt::Key_3, header->handMenu()},
+                                                        {Qt::Key_4, header->levelMenu()},
+                                                        {Qt::Key_5, header->styleMenu()}};
+    for (auto const& [key, menu] : menus) {
+        CAPTURE(key);
+        QSignalSpy opened(menu, &QMenu::aboutToShow);
+        QTest::keyClick(open.workbench.grid(), key, Qt::AltModifier);
+        CHECK(opened.size() == 1);
+        CHECK(menu->actions().size() > 1);
+        menu->close();
+    }
+}
