@@ -2,6 +2,7 @@
 #include "app/window.h"
 
 #include <QApplication>
+#include <QIcon>
 
 #include <cstdlib>
 #include <iostream>
@@ -27,6 +28,7 @@ int main(int argc, char** argv)
     if (verb) qInstallMessageHandler(sayOnlyWhatMatters);
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("Sallow"));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/sallow.svg")));
     QApplication::setApplicationVersion(QStringLiteral(SALLOW_VERSION));
     return verb ? app::runVerb(argc, argv) : app::openWorkbench(argc, argv);
 }

@@ -1,0 +1,200 @@
+// The program as a script sees it: exit status, what is said, what is written. The statuses are
+// those of the command line's contract in DEVELOPERS.md.
+
+#include <catch2/catch.hpp>
+
+#include <sys/wait.h>
+
+#include <unistd.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <string>
+
+namespace fs = std::filesystem;
+
+namespace {
+
+// A folder of one test's own, gone with it.
+struct Folder {
+    fs::path path = fs::temp_directory_path() / ("sallow-cli-" + std::to_string(::getpid()));
+    Folder() { fs::create_directories(path); }
+    ~Folder() { fs::remove_all(path); }
+
+    std::string file(std::string const& name, std::string const& text) const
+    {
+        std::ofstream(path / name, std::ios::binary) << text;
+        return (path / name).string();
+    }
+    std::string at(std::string const& name) const { return (path / name).string(); }
+    int count() const
+    {
+        return static_cast<int>(std::distance(fs::directory_iterator(path), {}));
+    }
+};
+
+struct Outcome {
+    int status = -1;
+    std::string said; // on stderr
+    std::string out;
+};
+
+std::string contents(fs::path const& path)
+{
+    std::ifstream in(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+}
+
+Outcome sallow(std::string const& words)
+{
+    fs::path const said =
+        fs::temp_directory_path() / ("sallow-said-" + std::to_string(::getpid()));
+    fs::path const out =
+        fs::temp_directory_path() / ("sallow-out-" + std::to_string(::getpid()));
+    std::string const command =
+        std::string(SALLOW_PROGRAM) + ' ' + words + " >" + out.string() + " 2>" + said.string();
+    int const raw = std::system(command.c_str());
+    Outcome outcome{WIFEXITED(raw) ? WEXITSTATUS(raw) : -1, contents(said), contents(out)};
+    fs::remove(said);
+    fs::remove(out);
+    return outcome;
+}
+
+std::string const head = "X:1\nT:Test\nM:4/4\nL:1/4\nQ:1/4=80\nK:G\n";
+std::string const good = head + "\"G\"GABc|\"D\"d4|\n";
+
+int lines(std::string const& text)
+{
+    return static_cast<int>(std::count(text.begin(), text.end(), '\n'));
+}
+
+} // namespace
+
+TEST_CASE("A tune is arranged into every kind of file the program writes", "[commandline]")
+{
+    Folder folder;
+    std::string const in = folder.file("a.abc", good);
+    std::string words = "arrange " + in;
+    for (char const* ending : {".pdf", ".svg", ".png", ".mid", ".wav", ".plan.json"})
+        words += " -o " + folder.at(std::string("a") + ending);
+    Outcome const outcome = sallow(words);
+    CHECK(outcome.said == "");
+    CHECK(outcome.status == 0);
+    CHECK(contents(folder.at("a.pdf")).starts_with("%PDF"));
+    CHECK(contents(folder.at("a.svg")).find("<svg") != std::string::npos);
+    CHECK(contents(folder.at("a.png")).starts_with("\x89PNG"));
+    CHECK(contents(folder.at("a.mid")).starts_with("MThd"));
+    CHECK(contents(folder.at("a.wav")).starts_with("RIFF"));
+    CHECK(contents(folder.at("a.plan.json")).find("\"plan\"") != std::string::npos);
+}
+
+TEST_CASE("Standard input is read for a dash", "[commandline]")
+{
+    Folder folder;
+    std::string const in = folder.file("a.abc", good);
+    CHECK(sallow("arrange - -o " + folder.at("a.mid") + " <" + in).status == 0);
+    CHECK(contents(folder.at("a.mid")).starts_with("MThd"));
+}
+
+TEST_CASE("A call whose words are off is answered with 2 and one line", "[commandline]")
+{
+    Folder folder;
+    std::string const in = folder.file("a.abc", good);
+    for (std::string const& words :
+         {"arrange " + in, "arrange " + in + " -o a.docx",
+          "arrange " + in + " --level 9 -o a.mid", "arrange " + in + " --harp none -o a.mid",
+          "arrange " + in + " --key H -o a.mid", std::string("arrange --nonsense")}) {
+        CAPTURE(words);
+        Outcome const outcome = sallow(words);
+        CHECK(outcome.status == 2);
+        CHECK(lines(outcome.said) == 1);
+    }
+}
+
+TEST_CASE("Input that cannot be read is answered with 3, its place and nothing written",
+          "[commandline]")
+{
+    struct Row {
+        char const* what;
+        std::string text;
+        char const* place; // what the line must name
+    };
+    for (Row const& row : {Row{"empty", "", "bad.abc"},
+                           Row{"binary",
+                               std::string("\x7f"
+                                           "ELF\0\1\2\0\0",
+                                           9),
+                               "bad.abc"},
+                           Row{"no notes", head, "bad.abc"},
+                           Row{"a chord that no spelling explains", head + "\"Gxyz7\"GABc|\n",
+                               "line 7, column 1"},
+                           Row{"the meter changes inside a bar", head + "\"G\"GA[M:3/4]Bc|\n",
+                               "line 7, column"}}) {
+        CAPTURE(row.what);
+        Folder folder;
+        std::string const in = folder.file("bad.abc", row.text);
+        Outcome const outcome =
+            sallow("arrange " + in + " -o " + folder.at("a.pdf") + " -o " + folder.at("a.mid"));
+        CHECK(outcome.status == 3);
+        CHECK(lines(outcome.said) == 1);
+        CHECK(outcome.said.find(row.place) != std::string::npos);
+        CHECK(folder.count() == 1); // the input alone
+    }
+    CHECK(sallow("arrange no-such-file.abc -o a.mid").status == 3);
+}
+
+TEST_CASE("A good tune that cannot be arranged as asked is answered with 4 and its bar",
+          "[commandline]")
+{
+    Folder folder;
+    auto const refused = [&folder](std::string const& text, std::string const& options) {
+        std::string const in = folder.file("a.abc", text);
+        Outcome const outcome =
+            sallow("arrange " + in + ' ' + options + " -o " + folder.at("a.mid"));
+        CHECK(outcome.status == 4);
+        CHECK(lines(outcome.said) == 1);
+        CHECK(folder.count() == 1);
+        return outcome.said;
+    };
+    // Five octaves above the tune's place: no harp has it.
+    CHECK(refused(head + "\"G\"GABc|\"G\"d''''4|\n", "").find("bar 2") != std::string::npos);
+    // E flat tuning with full levers has eight major keys, F sharp is none of them (trade check
+    // 13).
+    CHECK(refused(good, "--key F#").find("key") != std::string::npos);
+    CHECK(refused(head + "GABc|d4|\n", "").find("chord") != std::string::npos);
+}
+
+TEST_CASE("An output that cannot be written is answered with 5", "[commandline]")
+{
+    Folder folder;
+    std::string const in = folder.file("a.abc", good);
+    CHECK(sallow("arrange " + in + " -o " + folder.at("none/a.mid")).status == 5);
+    CHECK(sallow("arrange " + in + " -o " + folder.at("none/a.wav")).status == 5);
+}
+
+TEST_CASE("A whole book is arranged with the number of each tune before the ending",
+          "[commandline]")
+{
+    Folder folder;
+    std::string second = good;
+    second.replace(second.find("X:1"), 3, "X:7");
+    std::string const in = folder.file("book.abc", good + '\n' + second);
+    CHECK(sallow("arrange " + in + " --tune all -o " + folder.at("a.plan.json")).status == 0);
+    CHECK(fs::exists(folder.at("a-1.plan.json")));
+    CHECK(fs::exists(folder.at("a-7.plan.json")));
+}
+
+TEST_CASE("Weighing writes the lattice, checking writes nothing", "[commandline]")
+{
+    Folder folder;
+    std::string const in = folder.file("a.abc", good);
+    CHECK(sallow("weigh " + in + " -o " + folder.at("l.json")).status == 0);
+    CHECK(contents(folder.at("l.json")).find("\"lattice\"") != std::string::npos);
+    Outcome const checked = sallow("check " + in + " --json");
+    CHECK(checked.status == 0);
+    CHECK(checked.out.starts_with("{"));
+    CHECK(folder.count() == 2);
+}
