@@ -44,6 +44,8 @@ Actions::Actions(QWidget* owner)
       unlockAll(made(owner, tr("Unlock &all"), Qt::SHIFT | Qt::Key_U)),
       leaveEmpty(made(owner, tr("Leave &empty"), Qt::Key_Delete)),
       varyPasses(made(owner, tr("&Vary the repeats"))),
+      heardTempo(made(owner, tr("Arrange for the &tempo heard"), Qt::CTRL | Qt::Key_M)),
+      ownTempo(made(owner, tr("Arrange for the tune's &own tempo"))),
       playTune(made(owner, tr("&Play or stop"), Qt::CTRL | Qt::Key_Space)),
       fromHere(made(owner, tr("Play on from &here"), Qt::SHIFT | Qt::Key_Space)),
       hearBar(made(owner, tr("Hear this &bar"), Qt::Key_B)),
@@ -81,7 +83,9 @@ void Actions::fill(QMenuBar* bar) const
         }
     };
     menu(tr("&File"), {{open, otherTune, demo}, {exportTo, print}, {quit}});
-    menu(tr("&Edit"), {{undo, redo}, {lock, unlock, unlockAll, leaveEmpty}, {varyPasses}});
+    menu(tr("&Edit"), {{undo, redo},
+                       {lock, unlock, unlockAll, leaveEmpty},
+                       {varyPasses, heardTempo, ownTempo}});
     menu(tr("&Hear"),
          {{playTune, fromHere, hearBar, stop}, {loop, countIn, left, right}, {faster, slower}});
     menu(tr("&View"), {{grid, sheet}, {nextPane}, {system, light, dark}});
@@ -90,10 +94,11 @@ void Actions::fill(QMenuBar* bar) const
 
 QList<QAction*> Actions::all() const
 {
-    return {open,  otherTune, demo,      exportTo,   print,      quit,     undo,     redo,
-            lock,  unlock,    unlockAll, leaveEmpty, varyPasses, playTune, fromHere, hearBar,
-            stop,  loop,      countIn,   left,       right,      faster,   slower,   grid,
-            sheet, nextPane,  system,    light,      dark,       keys,     care,     about};
+    return {open,     otherTune, demo,     exportTo,  print,      quit,       undo,
+            redo,     lock,      unlock,   unlockAll, leaveEmpty, varyPasses, heardTempo,
+            ownTempo, playTune,  fromHere, hearBar,   stop,       loop,       countIn,
+            left,     right,     faster,   slower,    grid,       sheet,      nextPane,
+            system,   light,     dark,     keys,      care,       about};
 }
 
 } // namespace ui

@@ -29,6 +29,8 @@ struct Actions {
     QAction* unlockAll;
     QAction* leaveEmpty;
     QAction* varyPasses;
+    QAction* heardTempo;
+    QAction* ownTempo;
     QAction* playTune;
     QAction* fromHere;
     QAction* hearBar;

@@ -186,6 +186,8 @@ void Transport::toggleLeft() { m_left->toggle(); }
 void Transport::toggleRight() { m_right->toggle(); }
 void Transport::stepTempo(int percent) { m_tempo->setValue(m_tempo->value() + percent); }
 
+void Transport::resetTempo() { m_tempo->setValue(100); }
+
 void Transport::setRollGap(int ms)
 {
     m_rollGapMs = ms;

@@ -52,6 +52,7 @@ public slots:
     void toggleLeft();
     void toggleRight();
     void stepTempo(int percent); // by so much
+    void resetTempo();           // to 100 %
 
 signals:
     void playClicked(); // the whole tune; while playing stopClicked comes instead

@@ -196,14 +196,10 @@ void TuneGrid::paintCard(QPainter& painter, GridCard const& card) const
     paintTune(painter, card);
     for (GridSpan const& span : card.spans) paintSpan(painter, card, span);
 
-    tune::Bar const& bar = barOf(card);
-    QString number = bar.number > 0 ? QString::number(bar.number) : QString();
-    if (!bar.endings.empty())
-        number = QString::number(bar.endings.front()) + tr(". ending  ") + number;
     painter.setFont(scaledFont(*this, 0.88));
     painter.setPen(colour(p.quiet));
     painter.drawText(QRectF(card.box.x, card.box.y + 5, card.box.width - 9, 20),
-                     Qt::AlignRight | Qt::AlignTop, number);
+                     Qt::AlignRight | Qt::AlignTop, numberWords(card));
 
     if (chosen) {
         painter.setBrush(Qt::NoBrush);
@@ -214,6 +210,16 @@ void TuneGrid::paintCard(QPainter& painter, GridCard const& card) const
             painter.drawRoundedRect(box.adjusted(-2, -2, 2, 2), corner + 2, corner + 2);
         }
     }
+}
+
+// "3", "2. ending  9", in a narrow card "2.  9"
+QString TuneGrid::numberWords(GridCard const& card) const
+{
+    tune::Bar const& bar = barOf(card);
+    QString const number = bar.number > 0 ? QString::number(bar.number) : QString();
+    if (bar.endings.empty()) return number;
+    bool const narrow = card.box.width < 160 || card.spans.size() > 1;
+    return (narrow ? tr("%1.  %2") : tr("%1. ending  %2")).arg(bar.endings.front()).arg(number);
 }
 
 // Every C and F string as a line, the C whole and the F dashed; the others where there is room.
@@ -269,7 +275,11 @@ void TuneGrid::paintSpan(QPainter& painter, GridCard const& card, GridSpan const
                          QPointF(span.stretch.x, card.box.bottom() - 5));
     }
     double const inset = first && span.name.x <= card.box.x + 0.5 ? 10 : 5;
-    QRectF const name = rectOf(span.name).adjusted(inset, 6, -2, 0);
+    QRectF name = rectOf(span.name).adjusted(inset, 6, -2, 0);
+    if (span.name.right() > card.box.right() - 1) // the bar's number stands there
+        name.setRight(
+            name.right() - 10 -
+            QFontMetricsF(scaledFont(*this, 0.88)).horizontalAdvance(numberWords(card)));
     painter.setFont(scaledFont(*this, 1.25, shownOne ? QFont::Bold : QFont::Normal));
     painter.setPen(colour(shownOne ? p.ink : p.quiet));
     QString const chord = QString::fromStdString(music::shown(arranged.position.chord));

@@ -64,6 +64,7 @@ private:
     void paintSpan(QPainter& painter, GridCard const& card, GridSpan const& span) const;
     void paintLeftHand(QPainter& painter, GridCard const& card, GridSpan const& span) const;
     bool drawn(GridCard const& card, GridSpan const& span) const;
+    QString numberWords(GridCard const& card) const;
     tune::Bar const& barOf(GridCard const& card) const;
 
     std::optional<arrange::Arrangement> m_arrangement;

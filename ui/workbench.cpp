@@ -112,6 +112,12 @@ void Workbench::joinActions()
     on(m_actions.varyPasses, [this](bool vary) {
         m_session.setPasses(vary ? proposal::Passes::Varied : proposal::Passes::Written);
     });
+    on(m_actions.heardTempo, [this] {
+        double const own = quartersPerMinute(m_session.arrangement().tempo);
+        if (m_session.setTempo(own * m_transport->tempoPercent() / 100))
+            m_transport->resetTempo();
+    });
+    on(m_actions.ownTempo, [this] { m_session.setTempo(std::nullopt); });
     on(m_actions.playTune, [this] { playOrStop(); });
     on(m_actions.fromHere, [this] {
         if (auto const bar = selectedPlayedBar()) hear(*bar, std::nullopt);
@@ -391,6 +397,8 @@ void Workbench::enableActions()
     for (QAction* action :
          {m_actions.lock, m_actions.leaveEmpty, m_actions.hearBar, m_actions.fromHere})
         action->setEnabled(open && position);
+    m_actions.heardTempo->setEnabled(open);
+    m_actions.ownTempo->setEnabled(open && m_session.brief().quartersPerMinute);
     m_actions.unlock->setEnabled(locked);
     m_actions.unlockAll->setEnabled(open && !m_session.brief().locks.empty());
     m_actions.varyPasses->setChecked(m_session.brief().passes == proposal::Passes::Varied);
@@ -431,11 +439,6 @@ perform::Hearing Workbench::hearing() const
     hearing.countIn = m_transport->countsIn();
     hearing.rollGap = m_transport->rollGapMs() / 1000.0;
     return hearing;
-}
-
-Audition Workbench::wholeTune() const
-{
-    return {m_session.arrangement(), hearing(), m_transport->loops()};
 }
 
 void Workbench::hear(int firstPlayedBar, std::optional<int> lastPlayedBar)

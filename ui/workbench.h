@@ -44,9 +44,6 @@ public:
     Transport* transport() const { return m_transport; }
     MessageBar* messages() const { return m_messages; }
 
-    // What is to be heard as the transport stands.
-    Audition wholeTune() const;
-
 public slots:
     void tell(QString const& sentence);
     void tellFault(base::Fault const& fault);

@@ -281,3 +281,17 @@ TEST_CASE("Alt and a number opens each menu of the header", "[ui]")
         menu->close();
     }
 }
+
+TEST_CASE("The tempo that is heard can become the one that is arranged for", "[ui]")
+{
+    Open open;
+    double const own = quartersPerMinute(open.session.arrangement().tempo);
+    open.workbench.transport()->stepTempo(-40);
+    open.workbench.actions().heardTempo->trigger();
+    CHECK(quartersPerMinute(open.session.arrangement().tempo) == Approx(0.6 * own));
+    CHECK(open.workbench.transport()->tempoPercent() == 100);
+    open.workbench.actions().ownTempo->trigger();
+    CHECK(quartersPerMinute(open.session.arrangement().tempo) == Approx(own));
+    open.session.undoStack().undo();
+    CHECK(quartersPerMinute(open.session.arrangement().tempo) == Approx(0.6 * own));
+}
