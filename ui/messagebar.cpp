@@ -4,7 +4,6 @@
 #include "ui/theme.h"
 
 #include <QAccessible>
-#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
@@ -26,7 +25,7 @@ MessageBar::MessageBar(QWidget* parent)
     row->addWidget(m_words, 1);
     row->addWidget(m_close, 0, Qt::AlignTop);
     connect(m_close, &QAbstractButton::clicked, this, &MessageBar::dismiss);
-    dressWords();
+    m_words->setForegroundRole(QPalette::BrightText); // the theme keeps it for messages
     hide();
 }
 
@@ -45,19 +44,6 @@ void MessageBar::dismiss()
 {
     m_words->clear();
     hide();
-}
-
-void MessageBar::dressWords()
-{
-    QPalette palette = m_words->palette();
-    palette.setColor(QPalette::WindowText, colour(paletteOf(*this).warnInk));
-    m_words->setPalette(palette);
-}
-
-void MessageBar::changeEvent(QEvent* event)
-{
-    if (event->type() == QEvent::PaletteChange) dressWords();
-    QWidget::changeEvent(event);
 }
 
 void MessageBar::paintEvent(QPaintEvent*)

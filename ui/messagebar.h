@@ -23,11 +23,8 @@ public slots:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
 private:
-    void dressWords();
-
     QLabel* m_words;
     Button* m_close;
 };

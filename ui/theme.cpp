@@ -31,7 +31,7 @@ QPalette widgetPalette(Palette const& p)
     palette.setColor(QPalette::Text, colour(p.ink));
     palette.setColor(QPalette::Button, colour(p.raised));
     palette.setColor(QPalette::ButtonText, colour(p.ink));
-    palette.setColor(QPalette::BrightText, colour(p.red));
+    palette.setColor(QPalette::BrightText, colour(p.warnInk));
     palette.setColor(QPalette::Highlight, colour(p.leaf));
     palette.setColor(QPalette::HighlightedText, colour(p.onLeaf));
     palette.setColor(QPalette::ToolTipBase, colour(p.raised));

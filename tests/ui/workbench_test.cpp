@@ -11,6 +11,7 @@
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QApplication>
+#include <QLabel>
 #include <QMenu>
 #include <QSignalSpy>
 #include <QTest>
@@ -294,4 +295,19 @@ TEST_CASE("The tempo that is heard can become the one that is arranged for", "[u
     CHECK(quartersPerMinute(open.session.arrangement().tempo) == Approx(own));
     open.session.undoStack().undo();
     CHECK(quartersPerMinute(open.session.arrangement().tempo) == Approx(0.6 * own));
+}
+
+TEST_CASE("A message stays readable when the theme is changed under it", "[ui]")
+{
+    Open open;
+    open.workbench.tell("Bar 3: the note lies beyond the strings.");
+    auto const words = open.workbench.messages()->findChild<QLabel*>();
+    REQUIRE(words);
+    auto const ink = [&] { return words->palette().color(words->foregroundRole()); };
+    open.workbench.actions().dark->trigger();
+    QApplication::processEvents();
+    CHECK(ink() == colour(nightPalette.warnInk));
+    open.workbench.actions().light->trigger();
+    QApplication::processEvents();
+    CHECK(ink() == colour(dayPalette.warnInk));
 }
