@@ -23,7 +23,8 @@ public:
 };
 
 // The machine's sound device. Tried are the usual sound servers, or only the FluidSynth driver
-// named by the variable SALLOW_SOUND_DRIVER. Faults: NoSoundFont, NoSoundDevice.
+// named by the variable SALLOW_SOUND_DRIVER ("jack", whose server then has to run at 48 kHz).
+// Faults: NoSoundFont, NoSoundDevice.
 base::Result<std::unique_ptr<Output>> openDevice();
 
 // Time passes but nothing is heard: strings still light where there is no device. `now` is a

@@ -141,6 +141,16 @@ TEST_CASE("A pick-up has a bar of its own length so that bar lines fall where th
     CHECK(meters(file) == std::vector<WrittenMeter>{{0, 1, 3}, {quaver, 6, 3}});
 }
 
+TEST_CASE("After a short bar that no pick-up fills the meter is written again", "[midi]")
+{
+    tune::Tune tune;
+    tune.bars = {barOf({3, 4}, wholes(1, 4), {c5, d5, e5}),
+                 barOf({3, 4}, wholes(1, 4), {c5, d5}),
+                 barOf({3, 4}, wholes(1, 4), {c5, d5, e5})};
+    auto const file = written(arranged(tune, {wholes(1, 4), 60}, {{}, {}, {}}));
+    CHECK(meters(file) == std::vector<WrittenMeter>{{0, 3, 2}, {5 * file.division, 3, 2}});
+}
+
 TEST_CASE("A change of meter is written where it happens", "[midi]")
 {
     tune::Tune tune;

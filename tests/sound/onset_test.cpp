@@ -1,3 +1,4 @@
+#include "tests/perform/pieces.h"
 #include "tests/sound/hearing.h"
 #include "tests/sound/spectrum.h"
 
@@ -44,17 +45,21 @@ TEST_CASE("Onsets do not drift over five minutes", "[onset]")
     CHECK(std::abs(firstHeard(recording.left) - attack - at) < 0.001);
 }
 
-TEST_CASE("Ten strings plucked hard together stay below full scale", "[level]")
+TEST_CASE("Ten strings plucked together on a first beat stay below full scale", "[level]")
 {
-    // The loudest a harper can be: four fingers of each hand, and two strings still ringing.
+    // Four fingers of each hand, and two strings more that ring, all as hard as any note of a
+    // schedule: louder than a tune comes.
     if (!canSound()) return;
+    auto const scheduled = perform::scheduled(pieces::twoBars(), {}).events;
+    int const loudest =
+        std::ranges::max_element(scheduled, {}, &perform::Event::velocity)->velocity;
     std::vector<perform::Event> events;
     int const keys[] = {36, 43, 48, 52, 60, 64, 67, 72, 76, 79};
-    for (int i = 0; i < 10; ++i) events.push_back(pluck(0, 2 * i, keys[i], 110));
+    for (int i = 0; i < 10; ++i) events.push_back(pluck(0, 2 * i, keys[i], loudest));
     auto const recording = recordingOf(scheduleOf(events, 2));
     auto const peak = std::abs(
         *std::ranges::max_element(recording.left, {}, [](float s) { return std::abs(s); }));
     CAPTURE(peak);
     CHECK(peak < 0.95F);
-    CHECK(peak > 0.1F);
+    CHECK(peak > 0.5F);
 }
