@@ -30,6 +30,8 @@ Hearing::Hearing(ui::Workbench& workbench) : QObject(&workbench), m_workbench(wo
     connect(m_player.get(), &sound::Player::barReached, &workbench, &ui::Workbench::barPlaying);
     connect(m_player.get(), &sound::Player::stringPlucked, &workbench,
             &ui::Workbench::stringSounding);
+    connect(m_player.get(), &sound::Player::stringDamped, &workbench,
+            &ui::Workbench::stringStilled);
     listenToKeyboard();
 }
 

@@ -22,8 +22,9 @@ constexpr Points rests = 1400;
 constexpr Points missingNote = 150;
 constexpr Points missingRichness = 70; // each note that a higher level would add
 constexpr Points extraNote = 20;
-constexpr Points block = 110;
+constexpr Points block = 160;
 constexpr Points noFifth = 70; // root and octave alone
+constexpr Points bareRoot = 120; // one note where the level has more
 constexpr Points turn = 50;    // each change of direction beyond the first
 constexpr Points lowClosedThird = 350;
 
@@ -79,9 +80,11 @@ Points shape(View const& view, Laid const& laid)
     bool const fifth = std::ranges::any_of(
         laid.plucks, [](Pluck const& p) { return ((p.degree - 5) % 7 + 7) % 7 == 0; });
     if (notes > 1 && !fifth) sum += noFifth;
+    if (notes == 1 && view.level->number > 1) sum += bareRoot;
     sum += turn * std::max(0, turnsOf(laid) - 1);
     bool const together = laid.plucks.front().at == laid.plucks.back().at;
-    if (notes > 1 && together && view.close == Close::None) sum += block;
+    // A block is plain where there was room to break it.
+    if (notes > 1 && together && natural > 1 && view.close == Close::None) sum += block;
     return sum;
 }
 

@@ -10,7 +10,7 @@ namespace {
 constexpr Points firstBeatMissing = 1000;
 constexpr Points strongBeatEmpty = 350; // neither hand begins a note there
 constexpr Points beatEmpty = 120;
-constexpr Points extraNote = 220; // beyond one a beat under a busy tune
+constexpr Points extraNote = 40;  // beyond one a beat under a busy tune
 constexpr Points stillness = 130; // each beat without a note of its own under a held tune
 constexpr double busyNotesABeat = 1.75;
 constexpr double heldNotesABeat = 0.6;

@@ -7,7 +7,8 @@ namespace arrange {
 
 namespace {
 
-constexpr double easyShare = 0.6; // of the level's limit
+constexpr double easyShare = 0.7; // of the level's limit
+constexpr double atTheLimit = 200; // beyond it nothing is proposed
 
 // The shortest time between two onsets, the next position's first onset among them.
 double shortestGap(View const& view, Laid const& laid)
@@ -28,7 +29,7 @@ Points rate(View const& view, Laid const& laid)
     double const notesPerSecond = 1.0 / view.seconds(shortestGap(view, laid));
     double const share = notesPerSecond / view.level->leftNotesPerSecond;
     double const strain = std::max(0.0, (share - easyShare) / (1 - easyShare));
-    return std::lround(1000 * strain * strain);
+    return std::lround(atTheLimit * strain * strain);
 }
 
 } // namespace arrange

@@ -6,11 +6,12 @@ namespace arrange {
 
 namespace {
 
-constexpr Points dullSameChord = 180; // the same again on the same strings
-constexpr Points dull = 100;          // the same shape on another root
-constexpr Points dullInGroup = 50;    // ... within two bars, where it holds a phrase together
+constexpr Points dullSameChord = 140; // the same again on the same strings
+constexpr Points dull = 60;          // the same shape on another root
+constexpr Points dullInGroup = 0;    // ... within two bars, where it holds a phrase together
 constexpr Points restless = 60;       // another pulse
 constexpr Points restlessInGroup = 130;
+constexpr Points otherShape = 60; // another shape inside two bars
 constexpr Points dropsOut = 200; // the hand stops or starts inside a group
 
 // The shortest step between onsets; the whole span for a single one.
@@ -36,8 +37,10 @@ Points dullness(Neighbours const& n, Laid const& before, Laid const& after)
 
 Points restlessness(Neighbours const& n, Laid const& before, Laid const& after)
 {
-    if (pulse(*n.before, before) == pulse(*n.after, after)) return 0;
-    return n.sameGroup ? restlessInGroup : restless;
+    Points const shape =
+        n.sameGroup && before.voicing.pattern != after.voicing.pattern ? otherShape : 0;
+    if (pulse(*n.before, before) == pulse(*n.after, after)) return shape;
+    return shape + (n.sameGroup ? restlessInGroup : restless);
 }
 
 } // namespace
