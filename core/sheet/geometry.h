@@ -27,6 +27,10 @@ inline constexpr double afterSignature = 0.9;
 inline constexpr double accidentalGap = 0.2;
 inline constexpr double dotGap = 0.35;
 inline constexpr double rollGap = 0.45;
+inline constexpr double bracketHook = 0.45;      // of the bracket that says "together"
+inline constexpr double bracketThickness = 0.14; // between a stem and a bar line
+inline constexpr double beforeGraced = 0.3;      // from grace notes to their note
+inline constexpr double betweenGraces = 0.4;
 inline constexpr double betweenChordSymbols = 1.2;
 inline constexpr double betweenLabels = 0.8;
 

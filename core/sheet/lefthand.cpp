@@ -96,6 +96,7 @@ void addNotes(StaffBar& bar, Pluck const& pluck, Length length, tune::Bar const&
         if (i == 0) {
             note.fingers = pluck.fingers;
             note.rolled = pluck.rolled && pluck.pitches.size() > 1;
+            note.bracketed = !pluck.rolled && pluck.pitches.size() > 2;
         }
         bar.notes.push_back(std::move(note));
     }

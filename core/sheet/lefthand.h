@@ -14,7 +14,8 @@ bool laterPassesDiffer(arrange::Arrangement const& arrangement, int bar);
 
 // The left hand in one written bar: notes at the pitch that sounds as the levers stand, one
 // stem a moment, rests where the hand waits. A note counted on beyond the next is cut there:
-// the string rings on by itself.
+// the string rings on by itself. Chords of three and more are taken by harpers as slightly
+// rolled, so those to be plucked together carry a bracket [trade-6].
 StaffBar leftBar(arrange::Arrangement const& arrangement, int bar);
 
 } // namespace sheet

@@ -127,18 +127,34 @@ void drawRoll(Pen& pen, SetNote const& note, double x)
                          {x + note.rollDx + half, bottom + spare / 2 - i * link});
 }
 
+// A straight bracket: all together.
+void drawTogether(Pen& pen, SetNote const& note, double x)
+{
+    double const thickness = geometry::bracketThickness;
+    double const left = x + note.rollDx - geometry::bracketHook / 2 + thickness / 2;
+    double const right = x + note.rollDx + geometry::bracketHook / 2;
+    double const top = yOfStep(note.heads.back().step) - 0.5;
+    double const bottom = yOfStep(note.heads.front().step) + 0.5;
+    pen.line({left, top}, {left, bottom}, thickness);
+    pen.line({left - thickness / 2, top}, {right, top}, thickness);
+    pen.line({left - thickness / 2, bottom}, {right, bottom}, thickness);
+}
+
 // Grace notes: small, stems up; one alone is a quaver with a stroke, several share two beams.
 void drawGraces(Pen& pen, SetNote const& note, double x, Clef clef)
 {
     double const scale = geometry::graceScale;
-    double const step = graceStep(pen.font());
-    std::size_t const count = note.what.graces.size();
+    std::size_t const count = note.graces.size();
     std::vector<BeamStem> stems;
     std::vector<double> headYs;
     for (std::size_t i = 0; i < count; ++i) {
-        int const place = staffStep(note.what.graces[i], clef);
-        double const left = x + note.gracesLeft + step * static_cast<double>(i);
+        SetGrace const& grace = note.graces[i];
+        int const place = staffStep(grace.pitch, clef);
+        double const left = x + grace.dx;
         double const y = yOfStep(place);
+        if (grace.accidental)
+            pen.glyph(accidentalFor(*grace.accidental), {x + grace.accidentalDx, y}, Ink::Music,
+                      scale);
         pen.glyph(glyph::noteheadBlack, {left, y}, Ink::Music, scale);
         int const lines = ledgerLines(place);
         for (int line = 1; line <= std::abs(lines); ++line) {
@@ -234,7 +250,8 @@ std::vector<DrawnBeam> drawNotes(Pen& pen, SetBar const& bar, BarPlace const& pl
         drawLedgerLines(pen, note, x);
         drawHeads(pen, note, x);
         if (note.what.rolled) drawRoll(pen, note, x);
-        if (!note.what.graces.empty()) drawGraces(pen, note, x, bar.clef);
+        if (note.what.bracketed) drawTogether(pen, note, x);
+        if (!note.graces.empty()) drawGraces(pen, note, x, bar.clef);
         if (hasStem(note.what.value) && !note.beam) drawLoneStem(pen, note, x);
     }
     std::vector<DrawnBeam> beams;

@@ -43,11 +43,6 @@ char32_t accidentalFor(int alter)
     }
 }
 
-double graceStep(MusicFont const& font)
-{
-    return geometry::graceScale * (boxOf(font, glyph::noteheadBlack).right + 0.7);
-}
-
 namespace {
 
 std::vector<int> stepsOf(std::vector<SetHead> const& heads)
@@ -130,6 +125,23 @@ double placeAccidentals(std::vector<SetHead>& heads, double headsLeft, MusicFont
     return leftmost;
 }
 
+// Grace notes from right to left, each with its accidental; answers where they begin.
+double placeGraces(std::vector<SetGrace>& graces, double left, MusicFont const& font)
+{
+    if (graces.empty()) return left;
+    left -= geometry::beforeGraced - geometry::betweenGraces;
+    for (auto grace = graces.rbegin(); grace != graces.rend(); ++grace) {
+        left -= geometry::betweenGraces +
+                geometry::graceScale * boxOf(font, glyph::noteheadBlack).right;
+        grace->dx = left;
+        if (!grace->accidental) continue;
+        left -= geometry::graceScale *
+                (advanceOf(font, accidentalFor(*grace->accidental)) + geometry::accidentalGap);
+        grace->accidentalDx = left;
+    }
+    return left - geometry::betweenGraces / 2;
+}
+
 // Reach of the sign to both sides of its place.
 void measure(SetNote& note, MusicFont const& font)
 {
@@ -151,16 +163,13 @@ void measure(SetNote& note, MusicFont const& font)
         right = std::max(right, box.right + 0.75 * boxOf(font, glyph::flag8thUp).right);
     left = placeAccidentals(note.heads, left, font);
     if (ledger && left == 0) left = -engravingOf(font, "legerLineExtension", 0.4) / 2;
-    if (note.what.rolled) {
-        double const half = boxOf(font, glyph::wiggleArpeggiatoUp).top / 2;
+    if (note.what.rolled || note.what.bracketed) {
+        double const half = note.what.rolled ? boxOf(font, glyph::wiggleArpeggiatoUp).top / 2
+                                             : geometry::bracketHook / 2;
         note.rollDx = left - geometry::rollGap - half;
         left = note.rollDx - half;
     }
-    if (!note.what.graces.empty()) {
-        left -= 0.25 + graceStep(font) * static_cast<double>(note.what.graces.size());
-        note.gracesLeft = left;
-        left -= 0.1;
-    }
+    left = placeGraces(note.graces, left, font);
     note.left = -left;
     note.right = right;
 }
@@ -170,6 +179,7 @@ SetNote headsSet(StaffNote const& what, Clef clef)
     SetNote note;
     note.what = what;
     note.head = what.isRest() ? restFor(what.value) : noteheadFor(what.value);
+    for (music::Pitch grace : what.graces) note.graces.push_back({grace, 0, std::nullopt, 0});
     for (music::Pitch pitch : what.pitches) {
         SetHead head;
         head.pitch = pitch;
@@ -202,7 +212,8 @@ void markAccidentals(SetBar& bar, int signature, std::vector<music::Pitch> const
     AccidentalMemory memory(signature);
     std::vector<music::Pitch> carried = tiedOver;
     for (SetNote& note : bar.notes) {
-        for (music::Pitch grace : note.what.graces) memory.needs(grace);
+        for (SetGrace& grace : note.graces)
+            if (memory.needs(grace.pitch)) grace.accidental = grace.pitch.alter;
         std::vector<music::Pitch> next;
         for (SetHead& head : note.heads) {
             bool const tiedIn =

@@ -23,6 +23,14 @@ struct SetHead {
     int dotStep = 0; // where its dot stands: always in a space
 };
 
+// A grace note, its places measured like the noteheads'.
+struct SetGrace {
+    music::Pitch pitch;
+    double dx = 0;
+    std::optional<int> accidental;
+    double accidentalDx = 0;
+};
+
 // A sign made ready for its place on the line: everything but where on the line it stands and
 // how long a beamed stem is.
 struct SetNote {
@@ -33,8 +41,8 @@ struct SetNote {
     char32_t head = 0;       // the notehead or rest glyph
     double left = 0;         // reach to the left of its place, positive
     double right = 0;        // reach to the right
-    double rollDx = 0;       // centre of the wiggle
-    double gracesLeft = 0;   // where grace notes begin, left of everything else
+    double rollDx = 0;       // centre of the wiggle or bracket
+    std::vector<SetGrace> graces;
 };
 
 struct SetBeam {
@@ -54,9 +62,6 @@ char32_t restFor(NoteValue value);
 char32_t flagFor(NoteValue value, Stem stem);
 char32_t accidentalFor(int alter);
 inline bool hasStem(NoteValue value) { return value.halvings > 0; }
-
-// Width from one grace note to the next, and of a whole group before its note.
-double graceStep(MusicFont const& font);
 
 // `tiedOver`: pitches that a tie carries in from the bar before; they need no accidental.
 SetBar setBar(StaffBar const& bar, tune::Bar const& written, Clef clef,

@@ -26,6 +26,7 @@ struct StaffNote {
     bool fillsBar = false; // a rest of a whole bar, set in its middle
     bool beamBroken = false;
     bool rolled = false;
+    bool bracketed = false;      // three or more strings to be plucked strictly together
     std::optional<int> position; // index into Arrangement::positions
 
     bool isRest() const { return pitches.empty(); }

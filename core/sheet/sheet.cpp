@@ -5,6 +5,9 @@
 #include "core/sheet/levercues.h"
 #include "core/sheet/melody.h"
 
+#include <array>
+#include <string_view>
+
 namespace sheet {
 
 namespace {
@@ -51,11 +54,33 @@ std::vector<Label> chordLabels(tune::Bar const& bar)
     return labels;
 }
 
+// Marks of ABC 2.1, section 4.14, that are words on a sheet.
+struct MarkWords {
+    std::string_view mark;
+    std::string_view words;
+};
+constexpr std::array markWords{
+    MarkWords{"D.C.", "D.C."},
+    MarkWords{"dacapo", "D.C."},
+    MarkWords{"D.S.", "D.S."},
+    MarkWords{"D.C.alfine", "D.C. al Fine"},
+    MarkWords{"D.C.alcoda", "D.C. al Coda"},
+    MarkWords{"D.S.alfine", "D.S. al Fine"},
+    MarkWords{"D.S.alcoda", "D.S. al Coda"},
+    MarkWords{"dacoda", "To Coda"},
+    MarkWords{"fine", "Fine"},
+};
+
 std::vector<Label> annotationLabels(tune::Bar const& bar)
 {
     std::vector<Label> labels;
     for (tune::Annotation const& words : bar.annotations)
         labels.push_back({words.at, words.text, std::nullopt});
+    for (tune::Note const& note : bar.notes)
+        for (std::string const& mark : note.marks)
+            for (MarkWords const& known : markWords)
+                if (known.mark == mark)
+                    labels.push_back({note.at, std::string(known.words), std::nullopt});
     return labels;
 }
 

@@ -63,6 +63,10 @@ TEST_CASE("Notes plucked together share a stem with the lowest first", "[lefthan
     CHECK(bar.notes[0].pitches.size() == 3);
     CHECK(bar.notes[0].rolled);
     CHECK(bar.notes[0].fingers == std::vector<int>{4, 2, 1});
+    CHECK_FALSE(bar.notes[0].bracketed);
+    // A straight bracket says: together [trade-6].
+    arrangement.positions[0].voicing.rolled = false;
+    CHECK(sheet::leftBar(arrangement, 0).notes[0].bracketed);
 }
 
 TEST_CASE("Where passes differ the first is printed and the difference is known", "[lefthand]")
