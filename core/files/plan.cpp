@@ -1,6 +1,6 @@
 #include "core/files/plan.h"
 
-#include "core/arrange/solve.h"
+#include "core/arrange/takes.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -15,8 +15,8 @@ using arrange::Term;
 using nlohmann::ordered_json;
 using proposal::Proposal;
 
-// How many whole arrangements beside the best one the lattice file lists.
-constexpr int alternativesListed = 5;
+// How many clearly different arrangements beside the best one the lattice file lists.
+constexpr int alternativesListed = 3;
 
 constexpr auto ownTerms = static_cast<std::size_t>(Term::Travel); // those of one voicing
 
@@ -264,13 +264,12 @@ std::string latticeJson(Proposal const& proposal)
         positions.push_back(latticePosition(proposal, i));
     appendList(out, "positions", positions);
     appendPairs(out, proposal.lattice);
-    std::vector<ordered_json> choices;
-    for (arrange::Choice const& choice :
-         arrange::bestChoices(proposal.lattice, 1 + alternativesListed))
-        choices.push_back(choiceMember(choice));
-    appendMember(out, "best", choices.front());
-    choices.erase(choices.begin());
-    appendList(out, "alternatives", choices);
+    appendMember(out, "best", choiceMember(proposal.solution.best));
+    std::vector<ordered_json> others;
+    auto const takes =
+        arrange::takes(proposal.lattice, proposal.solution.best, alternativesListed);
+    for (std::size_t i = 1; i < takes.size(); ++i) others.push_back(choiceMember(takes[i]));
+    appendList(out, "alternatives", others);
     return out + "\n}\n";
 }
 

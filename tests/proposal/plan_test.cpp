@@ -157,11 +157,11 @@ TEST_CASE("Best and alternatives of the lattice file cost what its numbers say",
     CHECK(reference::costOf(numbers, numbers.bestChoice) == numbers.bestCost);
     auto last = numbers.bestCost;
     json const file = json::parse(text);
-    CHECK(file.at("alternatives").size() == 5);
+    CHECK(file.at("alternatives").size() == 3);
     for (json const& other : file.at("alternatives")) {
         CHECK(reference::costOf(numbers, other.at("choice").get<std::vector<int>>()) ==
               other.at("cost").get<reference::Cost>());
-        CHECK(other.at("cost") >= last);
+        CHECK(other.at("cost") >= last); // what is new to more takes has less to choose from
         last = other.at("cost").get<reference::Cost>();
     }
 }

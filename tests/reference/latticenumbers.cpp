@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -117,9 +118,13 @@ LatticeNumbers latticeNumbers(std::string const& latticeJson)
     LatticeNumbers out;
     for (auto const& position : json.at("positions")) {
         std::vector<Cost> costs;
-        for (auto const& candidate : position.at("candidates"))
+        std::vector<Cost> regrets;
+        for (auto const& candidate : position.at("candidates")) {
             costs.push_back(candidate.at("cost").get<Cost>());
+            regrets.push_back(candidate.at("regret").get<Cost>());
+        }
         out.own.push_back(costs);
+        out.regrets.push_back(regrets);
         auto const& locked = position.at("locked");
         out.locked.push_back(locked.is_null() ? std::nullopt
                                               : std::optional<int>(locked.get<int>()));
@@ -158,6 +163,37 @@ Cost leastByTryingAll(LatticeNumbers const& numbers)
         }
     }
     return least;
+}
+
+PlainSolution plainlySolved(LatticeNumbers const& numbers)
+{
+    auto const& own = numbers.own;
+    std::size_t const count = own.size();
+    auto upTo = own;
+    for (std::size_t i = 1; i < count; ++i)
+        for (std::size_t b = 0; b < own[i].size(); ++b) {
+            Cost least = std::numeric_limits<Cost>::max();
+            for (std::size_t a = 0; a < own[i - 1].size(); ++a)
+                least = std::min(least, upTo[i - 1][a] + numbers.pairs[i - 1][a][b]);
+            upTo[i][b] += least;
+        }
+    std::vector<std::vector<Cost>> after(count);
+    after.back().assign(own.back().size(), 0);
+    for (std::size_t i = count - 1; i-- > 0;)
+        for (std::size_t a = 0; a < own[i].size(); ++a) {
+            Cost least = std::numeric_limits<Cost>::max();
+            for (std::size_t b = 0; b < own[i + 1].size(); ++b)
+                least =
+                    std::min(least, numbers.pairs[i][a][b] + own[i + 1][b] + after[i + 1][b]);
+            after[i].push_back(least);
+        }
+    PlainSolution out;
+    out.least = *std::min_element(upTo.back().begin(), upTo.back().end());
+    out.regrets = upTo;
+    for (std::size_t i = 0; i < count; ++i)
+        for (std::size_t a = 0; a < own[i].size(); ++a)
+            out.regrets[i][a] += after[i][a] - out.least;
+    return out;
 }
 
 bool cbcIsThere() { return std::system("cbc -quit > /dev/null 2>&1") == 0; }

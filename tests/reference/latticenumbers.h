@@ -14,6 +14,7 @@ struct LatticeNumbers {
     std::vector<std::vector<Cost>> own;                // [position][candidate]
     std::vector<std::vector<std::vector<Cost>>> pairs; // [position][a][b]
     std::vector<std::optional<int>> locked;
+    std::vector<std::vector<Cost>> regrets; // [position][candidate], as the file has them
     std::vector<int> bestChoice;
     Cost bestCost = 0;
 };
@@ -24,6 +25,14 @@ Cost costOf(LatticeNumbers const& numbers, std::vector<int> const& choice);
 
 // The least cost of all choices that keep the locks, each one added up: for small lattices.
 Cost leastByTryingAll(LatticeNumbers const& numbers);
+
+// The least cost, and by how much the cheapest choice through each candidate is dearer: two
+// sweeps over tables of plain sums, for lattices without locks.
+struct PlainSolution {
+    Cost least = 0;
+    std::vector<std::vector<Cost>> regrets;
+};
+PlainSolution plainlySolved(LatticeNumbers const& numbers);
 
 // Whether the cbc program (COIN-OR branch and cut) can be called here.
 bool cbcIsThere();
