@@ -103,8 +103,7 @@ double atHeadY(SetNote const& note, GlyphBox box)
     int const step = below ? note.heads.front().step : note.heads.back().step;
     int place = below ? step - 2 : step + 2;
     if (onLine(place) && place > -5 && place < 5) place += below ? -1 : 1;
-    double const y = yOfStep(place);
-    return below ? y + (box.top + box.bottom) / 2 : y + (box.top + box.bottom) / 2;
+    return yOfStep(place) + (box.top + box.bottom) / 2;
 }
 
 void drawMark(Pen& pen, SetNote const& note, double x, MarkSign const& sign)
