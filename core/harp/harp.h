@@ -41,7 +41,8 @@ public:
     std::string const& id() const { return m_id; }
     std::string const& name() const { return m_name; }
     music::PitchName tuning() const { return m_tuning; } // the major key of all levers down
-    std::span<HarpString const> strings() const { return m_strings; }
+    std::span<HarpString const> strings() const& { return m_strings; }
+    std::span<HarpString const> strings() const&& = delete; // they end with the harp
     int count() const { return static_cast<int>(m_strings.size()); }
     HarpString const& string(int index) const
     {

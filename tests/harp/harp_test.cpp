@@ -56,7 +56,8 @@ TEST_CASE("Strings that skip or repeat a letter are refused by number", "[harp]"
 TEST_CASE("C strings are red, F strings are blue and all others white", "[harp]")
 {
     // Trade check 11 (open maker and teacher pages).
-    for (HarpString const& s : example::floor34().strings()) {
+    Harp const h = example::floor34();
+    for (HarpString const& s : h.strings()) {
         CHECK((colourOf(s) == StringColour::Red) == (s.open.letter == Letter::C));
         CHECK((colourOf(s) == StringColour::Blue) == (s.open.letter == Letter::F));
     }
