@@ -2,22 +2,32 @@
 
 #include "app/outputs.h"
 #include "app/sharedfolder.h"
+#include "core/files/abc.h"
+#include "core/files/document.h"
+#include "core/files/textfile.h"
 #include "ui/bookdialog.h"
 #include "ui/paint/sheetpainter.h"
 #include "ui/session.h"
 #include "ui/workbench.h"
 
+#include <QEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QMessageBox>
 #include <QPainter>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
 
 namespace app {
 
-Filing::Filing(ui::Workbench& workbench, ui::Session& session)
-    : QObject(&workbench), m_workbench(workbench), m_session(session)
+Filing::Filing(ui::Workbench& workbench, ui::Session& session, files::Tables const& tables)
+    : QObject(&workbench), m_workbench(workbench), m_session(session), m_tables(tables)
 {
+    workbench.installEventFilter(this);
+    connect(&session.undoStack(), &QUndoStack::cleanChanged, &workbench,
+            [&workbench](bool clean) { workbench.setWindowModified(!clean); });
+    connect(&workbench, &ui::Workbench::saveRequested, this, &Filing::save);
+    connect(&workbench, &ui::Workbench::saveAsRequested, this, &Filing::saveAs);
     connect(&workbench, &ui::Workbench::openRequested, this, &Filing::askAndOpen);
     connect(&workbench, &ui::Workbench::otherTuneRequested, this, &Filing::openOtherTune);
     connect(&workbench, &ui::Workbench::fileDropped, this, &Filing::open);
@@ -28,9 +38,9 @@ Filing::Filing(ui::Workbench& workbench, ui::Session& session)
 
 void Filing::askAndOpen()
 {
-    QString const path =
-        QFileDialog::getOpenFileName(&m_workbench, tr("Open a tune"), m_folder,
-                                     tr("Lead sheets (*.abc *.ABC *.txt);;All files (*)"));
+    QString const path = QFileDialog::getOpenFileName(
+        &m_workbench, tr("Open a tune"), m_folder,
+        tr("Tunes and arrangements (*.abc *.ABC *.txt *.sallow);;All files (*)"));
     if (path.isEmpty()) return;
     open(path);
     if (m_book.entries.size() > 1 && m_book.name == path.toStdString()) openOtherTune();
@@ -43,12 +53,14 @@ void Filing::openDemo()
 
 void Filing::open(QString const& path)
 {
-    auto book = openBook(path.toStdString());
+    auto book = openBook(path.toStdString(), m_tables);
     if (!book) return m_workbench.tellFault(book.error());
-    m_book = *std::move(book);
+    if (!mayLeave()) return;
+    bool const saved = book->saved.has_value();
+    if (!openEntry(*std::move(book), 0)) return;
     m_folder = QFileInfo(path).absolutePath();
     m_workbench.actions().otherTune->setEnabled(m_book.entries.size() > 1);
-    openEntry(0);
+    if (saved) m_saved = path;
 }
 
 void Filing::openOtherTune()
@@ -61,15 +73,79 @@ void Filing::openOtherTune()
     auto const chosen =
         ui::chooseTune(QFileInfo(QString::fromStdString(m_book.name)).fileName(), titles,
                        static_cast<int>(m_entry), &m_workbench);
-    if (chosen) openEntry(static_cast<std::size_t>(*chosen));
+    if (chosen && mayLeave()) openEntry(m_book, static_cast<std::size_t>(*chosen));
 }
 
-void Filing::openEntry(std::size_t entry)
+bool Filing::openEntry(Book book, std::size_t entry)
 {
+    if (book.saved) {
+        if (!m_session.open(*book.saved)) return false;
+    } else {
+        auto tune = readTune(book, book.entries[entry]);
+        if (!tune) {
+            m_workbench.tellFault(tune.error());
+            return false;
+        }
+        if (!m_session.open(*std::move(tune))) return false;
+    }
+    m_book = std::move(book);
     m_entry = entry;
-    auto tune = readTune(m_book, m_book.entries[entry]);
-    if (!tune) return m_workbench.tellFault(tune.error());
-    m_session.open(*std::move(tune));
+    m_saved.clear();
+    return true;
+}
+
+bool Filing::save() { return m_saved.isEmpty() ? saveAs() : saveTo(m_saved); }
+
+bool Filing::saveAs()
+{
+    if (!m_session.isOpen()) return false;
+    QString const title = QString::fromStdString(m_session.brief().tune.title);
+    QString path = QFileDialog::getSaveFileName(
+        &m_workbench, tr("Save the arrangement"),
+        m_saved.isEmpty() ? m_folder + '/' + title + QStringLiteral(".sallow") : m_saved,
+        tr("Arrangements (*.sallow)"));
+    if (path.isEmpty()) return false;
+    if (!path.endsWith(QStringLiteral(".sallow"))) path += QStringLiteral(".sallow");
+    return saveTo(path);
+}
+
+bool Filing::saveTo(QString const& path)
+{
+    files::SavedWork const work{files::ownText(m_book.text, m_book.entries[m_entry]),
+                                m_session.brief()};
+    auto written = files::writeWhole(path.toStdString(), files::documentText(work, m_tables));
+    if (!written) {
+        m_workbench.tellFault(written.error());
+        return false;
+    }
+    m_saved = path;
+    m_folder = QFileInfo(path).absolutePath();
+    m_session.undoStack().setClean();
+    m_workbench.tell(tr("Saved: %1").arg(path));
+    return true;
+}
+
+// Whether the open arrangement may be left: saved, given up by the arranger's word, or
+// unchanged.
+bool Filing::mayLeave()
+{
+    if (!m_session.isOpen() || m_session.undoStack().isClean()) return true;
+    auto const answer = QMessageBox::question(
+        &m_workbench, tr("Unsaved changes"),
+        tr("Keep the changes to \u201c%1\u201d?")
+            .arg(QString::fromStdString(m_session.brief().tune.title)),
+        QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, QMessageBox::Save);
+    if (answer == QMessageBox::Save) return save();
+    return answer == QMessageBox::Discard;
+}
+
+bool Filing::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == &m_workbench && event->type() == QEvent::Close && !mayLeave()) {
+        event->ignore();
+        return true;
+    }
+    return QObject::eventFilter(watched, event);
 }
 
 void Filing::exportTo()
@@ -85,7 +161,9 @@ void Filing::exportTo()
     m_folder = QFileInfo(path).absolutePath();
     auto output = outputFor(path.toStdString());
     if (!output) return m_workbench.tellFault(output.error());
-    auto written = writeOutputs(m_session.proposal(), {*output}, SheetKind::Arrangement);
+    auto written = writeOutputs(
+        {m_session.proposal(), files::ownText(m_book.text, m_book.entries[m_entry]), m_tables},
+        {*output}, SheetKind::Arrangement);
     if (!written) return m_workbench.tellFault(written.error());
     m_workbench.tell(tr("Written: %1").arg(path));
 }

@@ -1,8 +1,10 @@
 #include "app/input.h"
 
+#include "core/files/document.h"
 #include "core/files/textfile.h"
 
 #include <algorithm>
+#include <cctype>
 #include <charconv>
 #include <filesystem>
 #include <iostream>
@@ -12,25 +14,40 @@ namespace app {
 
 namespace {
 
+std::string endingOf(std::string const& file)
+{
+    std::string ending = std::filesystem::path(file).extension().string();
+    std::ranges::transform(ending, ending.begin(),
+                           [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return ending;
+}
+
 base::Result<std::string> textOf(std::string const& file)
 {
     if (file == "-")
         return std::string(std::istreambuf_iterator<char>(std::cin),
                            std::istreambuf_iterator<char>());
-    std::string const ending = std::filesystem::path(file).extension().string();
-    if (ending != ".abc" && ending != ".ABC" && ending != ".txt" &&
-        std::filesystem::exists(file))
-        return base::Fault{base::FaultCode::UnknownFileKind, file, "this version reads .abc"};
+    std::string const ending = endingOf(file);
+    bool const known = ending == ".abc" || ending == ".txt" || ending == ".sallow";
+    if (!known && std::filesystem::exists(file))
+        return base::Fault{base::FaultCode::UnknownFileKind, file,
+                           "this version reads .abc and .sallow"};
     return files::readTextFile(file);
 }
 
 } // namespace
 
-base::Result<Book> openBook(std::string const& file)
+base::Result<Book> openBook(std::string const& file, files::Tables const& tables)
 {
     auto text = textOf(file);
     if (!text) return text.error();
-    Book book{file == "-" ? "standard input" : file, *std::move(text), {}};
+    Book book{file == "-" ? "standard input" : file, *std::move(text), {}, std::nullopt};
+    if (endingOf(file) == ".sallow") {
+        auto work = files::readDocument(book.text, tables, file);
+        if (!work) return work.error();
+        book.text = work->abc;
+        book.saved = std::move(work->brief);
+    }
     auto entries = files::abcTunes(book.text);
     if (!entries) {
         base::Fault fault = entries.error();
@@ -62,6 +79,24 @@ base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book,
 base::Result<tune::Tune> readTune(Book const& book, files::AbcEntry const& entry)
 {
     return files::readAbc(book.text, entry, book.name);
+}
+
+base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const& entry,
+                                        ArrangeOptions const& options,
+                                        files::Tables const& tables)
+{
+    if (book.saved) {
+        ArrangeOptions usual;
+        usual.tune = options.tune;
+        if (options != usual)
+            return base::Fault{base::FaultCode::BadCall, book.name,
+                               "a saved arrangement brings its own harp, hand, level and key: "
+                               "leave these options out"};
+        return *book.saved;
+    }
+    auto tune = readTune(book, entry);
+    if (!tune) return tune.error();
+    return briefFor(*std::move(tune), options, tables);
 }
 
 } // namespace app

@@ -1,23 +1,30 @@
 #pragma once
 
+#include "app/options.h"
 #include "core/base/result.h"
 #include "core/files/abc.h"
+#include "core/files/tables.h"
+#include "core/proposal/brief.h"
 #include "core/tune/tune.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace app {
 
-// A tunebook as it was opened: its text and where its tunes lie.
+// What was opened: a tunebook, or a saved arrangement, which holds one tune and all that was
+// decided about it.
 struct Book {
     std::string name; // as the user gave it; "standard input" for -
-    std::string text;
+    std::string text; // ABC
     std::vector<files::AbcEntry> entries;
+    std::optional<proposal::Brief> saved; // of a .sallow file
 };
 
-// Opens an ABC file, or standard input for "-". Faults: those of reading, UnknownFileKind.
-base::Result<Book> openBook(std::string const& file);
+// Opens an ABC file, a .sallow file, or ABC on standard input for "-". Faults: those of
+// reading, UnknownFileKind.
+base::Result<Book> openBook(std::string const& file, files::Tables const& tables);
 
 // The tunes asked for: "first", "all", an X: number, or else a place in the book counted
 // from 1. Fault: NoSuchTune.
@@ -25,5 +32,12 @@ base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book,
                                                        std::string const& which);
 
 base::Result<tune::Tune> readTune(Book const& book, files::AbcEntry const& entry);
+
+// The brief for one tune: as it was saved, else by the options. A saved arrangement brings its
+// own decisions, so options beside it are refused. Faults: those of reading, BadCall and those
+// of briefFor.
+base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const& entry,
+                                        ArrangeOptions const& options,
+                                        files::Tables const& tables);
 
 } // namespace app

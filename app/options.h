@@ -27,6 +27,7 @@ struct ArrangeOptions {
     std::optional<double> tempo; // beats a minute, of the beat that the meter has
     std::string chords = "auto";
     std::string passes = "written";
+    friend bool operator==(ArrangeOptions const&, ArrangeOptions const&) = default;
 };
 
 // Adds them to a verb.

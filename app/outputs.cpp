@@ -1,6 +1,7 @@
 #include "app/outputs.h"
 
 #include "app/sound/render.h"
+#include "core/files/document.h"
 #include "core/files/midi.h"
 #include "core/files/plan.h"
 #include "core/files/textfile.h"
@@ -25,10 +26,11 @@ struct Ending {
 };
 // Longer endings first, so that ".plan.json" is found before any other.
 constexpr std::array endings{
-    Ending{".plan.json", OutputKind::Plan}, Ending{".flac", OutputKind::Flac},
-    Ending{".pdf", OutputKind::Pdf},        Ending{".svg", OutputKind::Svg},
-    Ending{".png", OutputKind::Png},        Ending{".mid", OutputKind::Midi},
-    Ending{".wav", OutputKind::Wav},        Ending{".ogg", OutputKind::Ogg}};
+    Ending{".plan.json", OutputKind::Plan}, Ending{".sallow", OutputKind::Saved},
+    Ending{".flac", OutputKind::Flac},      Ending{".pdf", OutputKind::Pdf},
+    Ending{".svg", OutputKind::Svg},        Ending{".png", OutputKind::Png},
+    Ending{".mid", OutputKind::Midi},       Ending{".wav", OutputKind::Wav},
+    Ending{".ogg", OutputKind::Ogg}};
 
 Ending const* endingOf(std::string_view path)
 {
@@ -42,10 +44,13 @@ bool isSound(OutputKind kind)
     return kind == OutputKind::Wav || kind == OutputKind::Flac || kind == OutputKind::Ogg;
 }
 
-base::Result<std::string> bytesOf(proposal::Proposal const& proposal, OutputKind kind,
+base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
                                   SheetKind sheetKind)
 {
+    proposal::Proposal const& proposal = finished.proposal;
     if (kind == OutputKind::Plan) return files::planJson(proposal);
+    if (kind == OutputKind::Saved)
+        return files::documentText({finished.abc, proposal.brief}, finished.tables);
     if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement);
     auto document = drawn(proposal.arrangement, sheetKind);
     if (!document) return document.error();
@@ -77,7 +82,7 @@ base::Result<Output> outputFor(std::string const& path)
 {
     if (Ending const* ending = endingOf(path)) return Output{path, ending->kind};
     return base::Fault{base::FaultCode::UnknownFileKind, path,
-                       "written are .pdf .svg .png .mid .wav .flac .ogg .plan.json"};
+                       "written are .pdf .svg .png .mid .wav .flac .ogg .plan.json .sallow"};
 }
 
 std::string numbered(std::string const& path, int number)
@@ -87,13 +92,13 @@ std::string numbered(std::string const& path, int number)
     return path.substr(0, cut) + '-' + std::to_string(number) + path.substr(cut);
 }
 
-base::Result<base::Done> writeOutputs(proposal::Proposal const& proposal,
+base::Result<base::Done> writeOutputs(Finished const& finished,
                                       std::vector<Output> const& outputs, SheetKind sheetKind)
 {
     std::vector<std::pair<Output, std::string>> made;
     for (Output const& output : outputs) {
         if (isSound(output.kind)) continue;
-        auto bytes = bytesOf(proposal, output.kind, sheetKind);
+        auto bytes = bytesOf(finished, output.kind, sheetKind);
         if (!bytes) return bytes.error();
         made.emplace_back(output, *std::move(bytes));
     }
@@ -101,8 +106,8 @@ base::Result<base::Done> writeOutputs(proposal::Proposal const& proposal,
     // comes first: it is the one most likely to be refused.
     for (Output const& output : outputs) {
         if (!isSound(output.kind)) continue;
-        auto rendered =
-            sound::renderToFile(perform::scheduled(proposal.arrangement, {}), output.path);
+        auto rendered = sound::renderToFile(
+            perform::scheduled(finished.proposal.arrangement, {}), output.path);
         if (!rendered) return rendered.error();
     }
     for (auto const& [output, bytes] : made) {

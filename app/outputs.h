@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/files/tables.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/drawing.h"
 
@@ -9,7 +10,7 @@
 
 namespace app {
 
-enum class OutputKind { Pdf, Svg, Png, Midi, Wav, Flac, Ogg, Plan };
+enum class OutputKind { Pdf, Svg, Png, Midi, Wav, Flac, Ogg, Plan, Saved };
 enum class SheetKind { Arrangement, Pattern, Lead };
 
 struct Output {
@@ -27,9 +28,16 @@ std::string numbered(std::string const& path, int number);
 // The pages of a kind of sheet.
 base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind);
 
+// What outputs are made from.
+struct Finished {
+    proposal::Proposal const& proposal;
+    std::string abc; // the tune's own lines
+    files::Tables const& tables;
+};
+
 // Makes every output first and then writes them, each whole or not at all. Faults: those of
 // drawing and sound, CannotWrite.
-base::Result<base::Done> writeOutputs(proposal::Proposal const& proposal,
+base::Result<base::Done> writeOutputs(Finished const& finished,
                                       std::vector<Output> const& outputs, SheetKind sheet);
 
 } // namespace app

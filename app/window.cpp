@@ -45,7 +45,7 @@ int openWorkbench(int argc, char** argv)
     ui::Workbench workbench(session, *tables);
     QObject::connect(&workbench, &ui::Workbench::themeChosen, &workbench,
                      [](ui::Theme theme) { ui::dress(*qApp, theme); });
-    Filing filing(workbench, session);
+    Filing filing(workbench, session, *tables);
     Hearing hearing(workbench);
 
     workbench.show();

@@ -35,6 +35,8 @@ Actions::Actions(QWidget* owner)
     : open(made(owner, tr("&Open…"), QKeySequence::Open)),
       otherTune(made(owner, tr("Another &tune of this book…"), Qt::CTRL | Qt::Key_T)),
       demo(made(owner, tr("Open &demo tune"), Qt::CTRL | Qt::Key_D)),
+      save(made(owner, tr("&Save"), QKeySequence::Save)),
+      saveAs(made(owner, tr("Save &as…"), Qt::CTRL | Qt::SHIFT | Qt::Key_S)),
       exportTo(made(owner, tr("&Export…"), Qt::CTRL | Qt::Key_E)),
       print(made(owner, tr("&Print…"), QKeySequence::Print)),
       quit(made(owner, tr("&Quit"), QKeySequence::Quit)),
@@ -82,7 +84,7 @@ void Actions::fill(QMenuBar* bar) const
             for (QAction* action : group) made->addAction(action);
         }
     };
-    menu(tr("&File"), {{open, otherTune, demo}, {exportTo, print}, {quit}});
+    menu(tr("&File"), {{open, otherTune, demo}, {save, saveAs}, {exportTo, print}, {quit}});
     menu(tr("&Edit"), {{undo, redo},
                        {lock, unlock, unlockAll, leaveEmpty},
                        {varyPasses, heardTempo, ownTempo}});
@@ -94,11 +96,12 @@ void Actions::fill(QMenuBar* bar) const
 
 QList<QAction*> Actions::all() const
 {
-    return {open,     otherTune, demo,     exportTo,  print,      quit,       undo,
-            redo,     lock,      unlock,   unlockAll, leaveEmpty, varyPasses, heardTempo,
-            ownTempo, playTune,  fromHere, hearBar,   stop,       loop,       countIn,
-            left,     right,     faster,   slower,    grid,       sheet,      nextPane,
-            system,   light,     dark,     keys,      care,       about};
+    return {open,      otherTune,  demo,       save,       saveAs,   exportTo,
+            print,     quit,       undo,       redo,       lock,     unlock,
+            unlockAll, leaveEmpty, varyPasses, heardTempo, ownTempo, playTune,
+            fromHere,  hearBar,    stop,       loop,       countIn,  left,
+            right,     faster,     slower,     grid,       sheet,    nextPane,
+            system,    light,      dark,       keys,       care,     about};
 }
 
 } // namespace ui

@@ -19,6 +19,8 @@ struct Actions {
     QAction* open;
     QAction* otherTune; // of the book that is open
     QAction* demo;
+    QAction* save;
+    QAction* saveAs;
     QAction* exportTo;
     QAction* print;
     QAction* quit;

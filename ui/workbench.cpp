@@ -92,6 +92,8 @@ void Workbench::joinActions()
     on(m_actions.open, &Workbench::openRequested);
     on(m_actions.otherTune, &Workbench::otherTuneRequested);
     on(m_actions.demo, &Workbench::demoRequested);
+    on(m_actions.save, &Workbench::saveRequested);
+    on(m_actions.saveAs, &Workbench::saveAsRequested);
     on(m_actions.exportTo, &Workbench::exportRequested);
     on(m_actions.print, &Workbench::printRequested);
     on(m_actions.quit, [this] { close(); });
@@ -278,7 +280,7 @@ void Workbench::showHeader()
     if (flips > 1) detail << tr("%1 flips").arg(flips);
     QString const title = QString::fromStdString(tune.title);
     m_header->setTitle(title, detail.join(QStringLiteral(" · ")));
-    setWindowTitle(tr("%1 – Sallow").arg(title));
+    setWindowTitle(tr("%1[*] – Sallow").arg(title));
 }
 
 void Workbench::showSelection()
@@ -391,8 +393,8 @@ void Workbench::enableActions()
     bool const locked =
         open && position &&
         m_session.proposal().lattice.locks[static_cast<std::size_t>(*position)].has_value();
-    for (QAction* action :
-         {m_actions.exportTo, m_actions.print, m_actions.playTune, m_actions.varyPasses})
+    for (QAction* action : {m_actions.save, m_actions.saveAs, m_actions.exportTo,
+                            m_actions.print, m_actions.playTune, m_actions.varyPasses})
         action->setEnabled(open);
     for (QAction* action :
          {m_actions.lock, m_actions.leaveEmpty, m_actions.hearBar, m_actions.fromHere})

@@ -62,6 +62,8 @@ signals:
     void otherTuneRequested(); // of the book that is open
     void fileDropped(QString const& path);
     void demoRequested();
+    void saveRequested();
+    void saveAsRequested();
     void exportRequested();
     void printRequested();
     void playRequested(ui::Audition const& audition);

@@ -25,9 +25,7 @@ ExitStatus arrangeOne(Book const& book, files::AbcEntry const& entry,
                       files::Tables const& tables, ArrangeCall const& call,
                       std::vector<Output> const& outputs)
 {
-    auto tune = readTune(book, entry);
-    if (!tune) return refuse(tune.error());
-    auto brief = briefFor(*std::move(tune), call.options, tables);
+    auto brief = readBrief(book, entry, call.options, tables);
     if (!brief) return refuse(brief.error());
     auto proposal = proposal::propose(*brief);
     if (!proposal) {
@@ -38,7 +36,8 @@ ExitStatus arrangeOne(Book const& book, files::AbcEntry const& entry,
     }
     for (std::string const& warning : proposal->warnings)
         std::cerr << "sallow: note: " << warning << '\n';
-    auto written = writeOutputs(*proposal, outputs, call.sheet);
+    auto written = writeOutputs({*proposal, files::ownText(book.text, entry), tables}, outputs,
+                                call.sheet);
     return written ? Fine : refuse(written.error());
 }
 
@@ -52,7 +51,7 @@ ExitStatus arrange(ArrangeCall const& call)
     }
     auto tables = files::readTables(sharedFolder());
     if (!tables) return refuse(tables.error());
-    auto book = openBook(call.input);
+    auto book = openBook(call.input, *tables);
     if (!book) return refuse(book.error());
     auto entries = chosenTunes(*book, call.options.tune);
     if (!entries) return refuse(entries.error());
@@ -75,9 +74,11 @@ void declareArrange(CLI::App& program, int& status)
 {
     auto call = std::make_shared<ArrangeCall>();
     CLI::App* verb = program.add_subcommand("arrange", "arrange a tune and write it out");
-    verb->add_option("IN", call->input, "an ABC file, or - for standard input")->required();
+    verb->add_option("IN", call->input,
+                     "an ABC or .sallow file, or - for ABC on standard input")
+        ->required();
     verb->add_option("-o,--output", call->outputs,
-                     "what to write: .pdf .svg .png .mid .wav .flac .ogg .plan.json")
+                     "what to write: .pdf .svg .png .mid .wav .flac .ogg .plan.json .sallow")
         ->required();
     verb->add_option("--sheet", call->sheet, "what is drawn: arrangement, pattern or lead")
         ->transform(CLI::CheckedTransformer(

@@ -2,6 +2,7 @@
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
 #include "app/input.h"
+#include "app/sharedfolder.h"
 
 #include <CLI/CLI.hpp>
 
@@ -22,7 +23,9 @@ void say(tune::Tune const& tune)
 
 ExitStatus check(std::string const& file, bool json)
 {
-    auto book = openBook(file);
+    auto tables = files::readTables(sharedFolder());
+    if (!tables) return refuse(tables.error());
+    auto book = openBook(file, *tables);
     if (!book) return refuse(book.error());
     ExitStatus status = Fine;
     for (files::AbcEntry const& entry : book->entries) {
@@ -49,7 +52,9 @@ void declareCheck(CLI::App& program, int& status)
     auto call = std::make_shared<CheckCall>();
     CLI::App* verb = program.add_subcommand(
         "check", "read a file and report everything wrong with it; write nothing");
-    verb->add_option("FILE", call->input, "an ABC file, or - for standard input")->required();
+    verb->add_option("FILE", call->input,
+                     "an ABC or .sallow file, or - for ABC on standard input")
+        ->required();
     verb->add_flag("--json", call->json, "one JSON object a line for each tune");
     verb->callback([call, &status] { status = check(call->input, call->json); });
 }

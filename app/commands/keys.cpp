@@ -44,14 +44,12 @@ ExitStatus keys(KeysCall const& call)
 {
     auto tables = files::readTables(sharedFolder());
     if (!tables) return refuse(tables.error());
-    auto book = openBook(call.input);
+    auto book = openBook(call.input, *tables);
     if (!book) return refuse(book.error());
     auto entries = chosenTunes(*book, call.options.tune);
     if (!entries) return refuse(entries.error());
     for (files::AbcEntry const& entry : *entries) {
-        auto tune = readTune(*book, entry);
-        if (!tune) return refuse(tune.error());
-        auto brief = briefFor(*std::move(tune), call.options, *tables);
+        auto brief = readBrief(*book, entry, call.options, *tables);
         if (!brief) return refuse(brief.error());
         auto const fits =
             levers::keyFits(brief->tune, brief->harp, tune::tempoOf(brief->tune), brief->level);
@@ -70,7 +68,9 @@ void declareKeys(CLI::App& program, int& status)
     auto call = std::make_shared<KeysCall>();
     CLI::App* verb =
         program.add_subcommand("keys", "rank the keys and set-ups for a tune on a harp");
-    verb->add_option("IN", call->input, "an ABC file, or - for standard input")->required();
+    verb->add_option("IN", call->input,
+                     "an ABC or .sallow file, or - for ABC on standard input")
+        ->required();
     verb->add_flag("--json", call->json, "as JSON");
     declare(*verb, call->options);
     verb->callback([call, &status] { status = keys(*call); });

@@ -59,13 +59,11 @@ base::Result<QImage> drawnPicture(PictureCall const& call, QSize size)
 {
     auto tables = files::readTables(sharedFolder());
     if (!tables) return tables.error();
-    auto book = openBook(call.input);
+    auto book = openBook(call.input, *tables);
     if (!book) return book.error();
     auto entries = chosenTunes(*book, call.options.tune);
     if (!entries) return entries.error();
-    auto tune = readTune(*book, entries->front());
-    if (!tune) return tune.error();
-    auto brief = briefFor(*std::move(tune), call.options, *tables);
+    auto brief = readBrief(*book, entries->front(), call.options, *tables);
     if (!brief) return brief.error();
 
     if (call.view == View::Sheet) {
@@ -108,7 +106,9 @@ void declarePicture(CLI::App& program, int& status)
 {
     auto call = std::make_shared<PictureCall>();
     CLI::App* verb = program.add_subcommand("picture", "draw a view of the workbench as a PNG");
-    verb->add_option("IN", call->input, "an ABC file, or - for standard input")->required();
+    verb->add_option("IN", call->input,
+                     "an ABC or .sallow file, or - for ABC on standard input")
+        ->required();
     verb->add_option("-o,--output", call->output, "the picture, .png")->required();
     verb->add_option("--view", call->view, "grid, sheet, bank or workbench")
         ->transform(CLI::CheckedTransformer(

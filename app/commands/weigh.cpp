@@ -24,13 +24,11 @@ ExitStatus weigh(WeighCall const& call)
         return refuse({base::FaultCode::BadCall, "--tune", "weigh takes one tune at a time"});
     auto tables = files::readTables(sharedFolder());
     if (!tables) return refuse(tables.error());
-    auto book = openBook(call.input);
+    auto book = openBook(call.input, *tables);
     if (!book) return refuse(book.error());
     auto entries = chosenTunes(*book, call.options.tune);
     if (!entries) return refuse(entries.error());
-    auto tune = readTune(*book, entries->front());
-    if (!tune) return refuse(tune.error());
-    auto brief = briefFor(*std::move(tune), call.options, *tables);
+    auto brief = readBrief(*book, entries->front(), call.options, *tables);
     if (!brief) return refuse(brief.error());
     auto proposal = proposal::propose(*brief);
     if (!proposal) {
@@ -49,7 +47,9 @@ void declareWeigh(CLI::App& program, int& status)
     auto call = std::make_shared<WeighCall>();
     CLI::App* verb = program.add_subcommand(
         "weigh", "write every position, candidate and cost that the solver sees");
-    verb->add_option("IN", call->input, "an ABC file, or - for standard input")->required();
+    verb->add_option("IN", call->input,
+                     "an ABC or .sallow file, or - for ABC on standard input")
+        ->required();
     verb->add_option("-o,--output", call->output, "the lattice, as JSON")->required();
     declare(*verb, call->options);
     verb->callback([call, &status] { status = weigh(*call); });

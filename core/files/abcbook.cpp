@@ -112,4 +112,32 @@ Result<std::vector<AbcEntry>> abcTunes(std::string_view bytes, std::string const
     return entries;
 }
 
+namespace {
+
+// Fields and directives before the first tune hold for every tune of the book.
+std::string fileHeader(std::string_view text)
+{
+    std::string out;
+    Lines lines(text);
+    while (auto const raw = lines.next()) {
+        std::string const line = asUtf8(lineText(*raw, lines.number()));
+        if (line.starts_with("X:")) break;
+        bool const field = line.size() > 1 && line[1] == ':';
+        if (field || line.starts_with("%%")) out += line + '\n';
+    }
+    return out.empty() ? out : out + '\n';
+}
+
+} // namespace
+
+std::string ownText(std::string_view text, AbcEntry const& entry)
+{
+    AbcText const whole(text);
+    Lines lines(whole.view().substr(entry.from, entry.to - entry.from), entry.line);
+    std::string out = fileHeader(whole.view());
+    while (auto const line = lines.next())
+        out += asUtf8(lineText(*line, lines.number())) + '\n';
+    return out;
+}
+
 } // namespace files

@@ -198,3 +198,20 @@ TEST_CASE("Weighing writes the lattice, checking writes nothing", "[commandline]
     CHECK(checked.out.starts_with("{"));
     CHECK(folder.count() == 2);
 }
+
+TEST_CASE("An arrangement is saved, and arranged again from what was saved", "[commandline]")
+{
+    Folder folder;
+    std::string const in = folder.file("a.abc", good);
+    CHECK(sallow("arrange " + in + " --level 2 --harp lap26 -o " + folder.at("a.sallow") +
+                 " -o " + folder.at("a.plan.json"))
+              .status == 0);
+    Outcome const again =
+        sallow("arrange " + folder.at("a.sallow") + " -o " + folder.at("b.plan.json"));
+    CHECK(again.said == "");
+    CHECK(again.status == 0);
+    CHECK(contents(folder.at("a.plan.json")) == contents(folder.at("b.plan.json")));
+    // A saved arrangement has its own harp and level.
+    CHECK(sallow("arrange " + folder.at("a.sallow") + " --level 5 -o " + folder.at("c.mid"))
+              .status == 2);
+}

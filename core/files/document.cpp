@@ -1,0 +1,187 @@
+#include "core/files/document.h"
+
+#include "core/files/abc.h"
+#include "core/files/jsonline.h"
+
+#include <nlohmann/json.hpp>
+
+#include <charconv>
+
+namespace files {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using base::Fault;
+using base::FaultCode;
+using base::Result;
+using music::Rational;
+
+constexpr int version = 1;
+
+struct HarpIds {
+    std::string size, tuning, levers;
+};
+
+// The ids from which the tables make this very harp.
+HarpIds idsOf(harp::Harp const& harp, Tables const& tables)
+{
+    for (NamedTuning const& tuning : tables.tunings)
+        for (LeverFit const& fit : tables.leverFits) {
+            auto const made = harpFrom(tables, harp.id(), tuning.id, fit.id);
+            if (made && *made == harp) return {harp.id(), tuning.id, fit.id};
+        }
+    return {harp.id(), music::plain(harp.tuning()), "full"};
+}
+
+std::string keyText(proposal::KeyWish const& wish)
+{
+    if (std::holds_alternative<proposal::BestKey>(wish)) return "best";
+    if (std::holds_alternative<proposal::AsWritten>(wish)) return "asis";
+    return music::plain(std::get<music::Key>(wish));
+}
+
+Json lockMember(proposal::Lock const& lock)
+{
+    Json root = lock.root ? Json(music::plain(*lock.root)) : Json(nullptr);
+    return {{"bar", lock.bar + 1},
+            {"at", music::text(lock.at.wholes)},
+            {"pass", lock.pass},
+            {"pattern", lock.voicing.pattern},
+            {"rhythm", lock.voicing.rhythm},
+            {"rolled", lock.voicing.rolled},
+            {"root_string", lock.voicing.rootString + 1},
+            {"root", root}};
+}
+
+// What stands wrong in a document, for the one place that catches it.
+struct Wrong {
+    std::string pointer; // of the value
+    std::string detail;
+};
+
+Rational rationalAt(Json const& value, std::string const& pointer)
+{
+    std::string const text = value.get<std::string>();
+    char const* const end = text.data() + text.size();
+    std::int64_t numerator = 0;
+    std::int64_t denominator = 1;
+    auto parsed = std::from_chars(text.data(), end, numerator);
+    if (parsed.ec == std::errc{} && parsed.ptr != end && *parsed.ptr == '/')
+        parsed = std::from_chars(parsed.ptr + 1, end, denominator);
+    bool const good = parsed.ec == std::errc{} && parsed.ptr == end && denominator > 0 &&
+                      denominator <= Rational::largestTerm && numerator >= 0 &&
+                      numerator <= Rational::largestTerm;
+    if (!good) throw Wrong{pointer, text};
+    return {numerator, denominator};
+}
+
+proposal::KeyWish keyWish(std::string const& text)
+{
+    if (text == "best") return proposal::BestKey{};
+    if (text == "asis") return proposal::AsWritten{};
+    if (auto const key = music::keyFrom(text)) return *key;
+    throw Wrong{"/key", text};
+}
+
+proposal::Lock lockFrom(Json const& member, std::string const& pointer)
+{
+    proposal::Lock lock;
+    lock.bar = member.at("bar").get<int>() - 1;
+    lock.at = {rationalAt(member.at("at"), pointer + "/at")};
+    lock.pass = member.at("pass").get<int>();
+    lock.voicing.pattern = member.at("pattern").get<std::string>();
+    lock.voicing.rhythm = member.at("rhythm").get<std::string>();
+    lock.voicing.rolled = member.at("rolled").get<bool>();
+    lock.voicing.rootString = member.at("root_string").get<int>() - 1;
+    if (Json const& root = member.at("root"); !root.is_null()) {
+        lock.root = music::pitchFrom(root.get<std::string>());
+        if (!lock.root) throw Wrong{pointer + "/root", root.get<std::string>()};
+    }
+    return lock;
+}
+
+Result<tune::Tune> tuneIn(std::string const& abc, std::string const& file)
+{
+    auto entries = abcTunes(abc);
+    if (!entries) return entries.error();
+    return readAbc(abc, entries->front(), file + ", the tune in it");
+}
+
+Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string const& file)
+{
+    if (json.at("sallow").get<int>() != version)
+        throw Wrong{"/sallow", "written by a newer version"};
+    std::string const abc = json.at("abc").get<std::string>();
+    auto tune = tuneIn(abc, file);
+    if (!tune) return tune.error();
+    Json const& ids = json.at("harp");
+    auto harp =
+        harpFrom(tables, ids.at("size").get<std::string>(), ids.at("tuning").get<std::string>(),
+                 ids.at("levers").get<std::string>());
+    if (!harp) return harp.error();
+    auto hand = handFrom(tables, json.at("hand").get<std::string>());
+    if (!hand) return hand.error();
+    auto level = levelFrom(tables, json.at("level").get<int>());
+    if (!level) return level.error();
+    auto style = styleFrom(tables, json.at("style").get<std::string>());
+    if (!style) return style.error();
+
+    SavedWork work{abc,
+                   {*std::move(tune), *std::move(harp), *std::move(hand), *std::move(level),
+                    tables.book, *std::move(style)}};
+    work.brief.key = keyWish(json.at("key").get<std::string>());
+    if (Json const& tempo = json.at("tempo_qpm"); !tempo.is_null())
+        work.brief.quartersPerMinute = tempo.get<double>();
+    work.brief.passes = json.at("passes").get<std::string>() == "varied"
+                            ? proposal::Passes::Varied
+                            : proposal::Passes::Written;
+    std::size_t place = 0;
+    for (Json const& member : json.at("locks"))
+        work.brief.locks.push_back(lockFrom(member, "/locks/" + std::to_string(place++)));
+    return work;
+}
+
+} // namespace
+
+std::string documentText(SavedWork const& work, Tables const& tables)
+{
+    proposal::Brief const& brief = work.brief;
+    HarpIds const ids = idsOf(brief.harp, tables);
+    Json locks = Json::array();
+    for (proposal::Lock const& lock : brief.locks) locks.push_back(lockMember(lock));
+    Json const tempo = brief.quartersPerMinute ? Json(*brief.quartersPerMinute) : Json(nullptr);
+    Json const document{
+        {"sallow", version},
+        {"title", brief.tune.title},
+        {"harp", {{"size", ids.size}, {"tuning", ids.tuning}, {"levers", ids.levers}}},
+        {"hand", brief.hand.id},
+        {"level", brief.level.number},
+        {"style", brief.weights.style},
+        {"key", keyText(brief.key)},
+        {"tempo_qpm", tempo},
+        {"passes", brief.passes == proposal::Passes::Varied ? "varied" : "written"},
+        {"locks", locks},
+        {"abc", work.abc}};
+    return document.dump(1, ' ', false, Json::error_handler_t::replace) + '\n';
+}
+
+Result<SavedWork> readDocument(std::string_view text, Tables const& tables,
+                               std::string const& file)
+{
+    try {
+        return workFrom(Json::parse(text), tables, file);
+    } catch (Json::parse_error const& error) {
+        return Fault{FaultCode::Malformed,
+                     file + ", line " + std::to_string(lineOfByte(text, error.byte)),
+                     "this is no saved arrangement"};
+    } catch (Json::exception const& error) {
+        return Fault{FaultCode::Malformed, file, error.what()};
+    } catch (Wrong const& wrong) {
+        return Fault{FaultCode::Malformed,
+                     file + ", line " + std::to_string(lineOf(text, wrong.pointer)),
+                     wrong.detail};
+    }
+}
+
+} // namespace files

@@ -1,0 +1,77 @@
+#include "core/files/abc.h"
+#include "core/files/document.h"
+#include "core/files/textfile.h"
+#include "core/proposal/proposal.h"
+
+#include <catch2/catch.hpp>
+
+using namespace files;
+
+namespace {
+
+Tables const& shelf()
+{
+    static Tables const tables = *readTables(SALLOW_SHARED_DIR);
+    return tables;
+}
+
+SavedWork example()
+{
+    std::string const abc = "X:4\nT:The Sluice\nM:3/4\nL:1/4\nQ:1/4=80\nK:G\n"
+                            "\"G\"GBd|\"C\"ceg|\"D\"fed|\"G\"g3|]\n";
+    SavedWork work{abc,
+                   {*readAbc(abc, abcTunes(abc)->front(), "test"),
+                    *harpFrom(shelf(), "lap26", "C", "CF"), *handFrom(shelf(), "small"),
+                    *levelFrom(shelf(), 2), shelf().book, *styleFrom(shelf(), "open")}};
+    work.brief.key = *music::keyFrom("G");
+    work.brief.quartersPerMinute = 72.5;
+    return work;
+}
+
+} // namespace
+
+TEST_CASE("A saved arrangement reads back with every decision", "[document]")
+{
+    SavedWork work = example();
+    auto proposal = proposal::propose(work.brief);
+    REQUIRE(proposal);
+    proposal = proposal::withChoice(*std::move(proposal), 1, 2, true);
+    work.brief = proposal->brief;
+    work.brief.passes = proposal::Passes::Written;
+
+    auto const again = readDocument(documentText(work, shelf()), shelf(), "a.sallow");
+    REQUIRE(again);
+    CHECK(again->abc == work.abc);
+    CHECK(again->brief.tune == work.brief.tune);
+    CHECK(again->brief.harp == work.brief.harp);
+    CHECK(again->brief.hand == work.brief.hand);
+    CHECK(again->brief.level == work.brief.level);
+    CHECK(again->brief.weights.style == "open");
+    CHECK(again->brief.key == work.brief.key);
+    CHECK(again->brief.quartersPerMinute == 72.5);
+    REQUIRE(again->brief.locks.size() == 1);
+    auto const reopened = proposal::propose(again->brief);
+    REQUIRE(reopened);
+    CHECK(reopened->solution.best == proposal->solution.best);
+    CHECK(reopened->lattice.locks == proposal->lattice.locks);
+    CHECK(documentText(*again, shelf()) == documentText(work, shelf()));
+}
+
+TEST_CASE("A damaged saved arrangement is refused with its line", "[document]")
+{
+    std::string const good = documentText(example(), shelf());
+    auto const damaged = [&](std::string const& what, std::string const& with) {
+        std::string text = good;
+        text.replace(text.find(what), what.size(), with);
+        auto const read = readDocument(text, shelf(), "a.sallow");
+        REQUIRE_FALSE(read);
+        return read.error();
+    };
+    CHECK(damaged("\"level\": 2,", "\"level\": ,").place == "a.sallow, line 10");
+    CHECK(damaged("\"key\": \"G\"", "\"key\": \"H\"").place == "a.sallow, line 12");
+    CHECK(damaged("\"sallow\": 1", "\"sallow\": 9").code == base::FaultCode::Malformed);
+    CHECK(damaged("lap26", "lap99").code == base::FaultCode::NoSuchHarp);
+    CHECK(damaged("\"hand\": \"small\",", "").code == base::FaultCode::Malformed);
+    CHECK(damaged("K:G", "K:?").code == base::FaultCode::BadKey);
+    CHECK_FALSE(readDocument("", shelf(), "a.sallow"));
+}
