@@ -7,7 +7,6 @@
 #include <limits>
 #include <map>
 #include <queue>
-#include <ranges>
 #include <tuple>
 
 namespace arrange {
@@ -254,12 +253,12 @@ private:
             node = {node.level + 1, last.next};
             wanted = last.nextRank + 1;
         }
-        for (Node const& node : down | std::views::reverse) {
-            Crossing& here = m_crossings[node];
+        for (auto node = down.rbegin(); node != down.rend(); ++node) {
+            Crossing& here = m_crossings[*node];
             Way const last = here.found.back();
-            Node const next{node.level + 1, last.next};
+            Node const next{node->level + 1, last.next};
             if (knows(next, last.nextRank + 1))
-                here.waiting.push({costThrough(node, last.next,
+                here.waiting.push({costThrough(*node, last.next,
                                                m_crossings[next].found[last.nextRank + 1].cost),
                                    last.next, last.nextRank + 1});
             takeCheapest(here);

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <map>
 #include <optional>
-#include <ranges>
 #include <utility>
 
 namespace levers {
@@ -42,9 +41,9 @@ std::vector<Offer> inTime(std::vector<std::vector<Window>> const& choices)
         return a.window.freeFrom < b.window.freeFrom;
     });
     std::vector<bool> seen(choices.size(), false);
-    for (Offer& offer : offers | std::views::reverse) {
-        offer.last = !seen[offer.gap];
-        seen[offer.gap] = true;
+    for (auto offer = offers.rbegin(); offer != offers.rend(); ++offer) {
+        offer->last = !seen[offer->gap];
+        seen[offer->gap] = true;
     }
     return offers;
 }
