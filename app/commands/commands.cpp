@@ -14,8 +14,9 @@ namespace app {
 
 namespace {
 
-constexpr std::array<std::string_view, 9> verbs{
-    "arrange", "weigh", "keys", "patterns", "picture", "check", "--version", "--help", "-h"};
+constexpr std::array<std::string_view, 10> verbs{"arrange",  "batch",   "weigh", "keys",
+                                                 "patterns", "picture", "check", "--version",
+                                                 "--help",   "-h"};
 
 } // namespace
 
@@ -34,6 +35,7 @@ int runVerb(int argc, char** argv)
     program.require_subcommand(1);
     int status = Fine;
     declareArrange(program, status);
+    declareBatch(program, status);
     declareWeigh(program, status);
     declareKeys(program, status);
     declarePatterns(program, status);

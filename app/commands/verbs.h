@@ -8,6 +8,7 @@ namespace app {
 
 // Each adds one verb to the program; running it leaves the exit status in `status`.
 void declareArrange(CLI::App& program, int& status);
+void declareBatch(CLI::App& program, int& status);
 void declareWeigh(CLI::App& program, int& status);
 void declareKeys(CLI::App& program, int& status);
 void declarePatterns(CLI::App& program, int& status);

@@ -215,3 +215,28 @@ TEST_CASE("An arrangement is saved, and arranged again from what was saved", "[c
     CHECK(sallow("arrange " + folder.at("a.sallow") + " --level 5 -o " + folder.at("c.mid"))
               .status == 2);
 }
+
+TEST_CASE("A folder of books is arranged in one call, in parts, and resumed", "[commandline]")
+{
+    Folder folder;
+    fs::create_directories(folder.path / "in");
+    std::string second = good;
+    second.replace(second.find("X:1"), 3, "X:2");
+    folder.file("in/a.abc", good + '\n' + second);
+    folder.file("in/b.abc", good);
+    std::string const words = "batch " + folder.at("in") + " -o " + folder.at("out");
+    CHECK(sallow(words + " --to mid --part 1/2").status == 0);
+    CHECK(fs::exists(folder.at("out/a-1.mid")));
+    CHECK_FALSE(fs::exists(folder.at("out/a-2.mid")));
+    CHECK(fs::exists(folder.at("out/b-1.mid")));
+    auto const written = fs::last_write_time(folder.at("out/a-1.mid"));
+    CHECK(sallow(words + " --to mid --resume --jobs 2").status == 0);
+    CHECK(fs::exists(folder.at("out/a-2.mid")));
+    CHECK(fs::last_write_time(folder.at("out/a-1.mid")) == written);
+    CHECK(sallow(words + " --part 3/2").status == 2);
+    // One tune that cannot be arranged does not keep the others from being written.
+    folder.file("in/c.abc", head + "GABc|d4|\n");
+    folder.file("in/d.abc", good);
+    CHECK(sallow(words + " --to mid").status == 4);
+    CHECK(fs::exists(folder.at("out/d-1.mid")));
+}

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <chrono>
+#include <cstddef>
+
+namespace app {
+
+// How far long work has come, on stderr: a bar on a terminal, else a line every few seconds.
+class Progress {
+public:
+    explicit Progress(std::size_t all);
+    ~Progress(); // ends the bar's line
+    Progress(Progress const&) = delete;
+    Progress& operator=(Progress const&) = delete;
+
+    void reached(std::size_t done);
+
+private:
+    std::size_t m_all;
+    bool m_terminal;
+    bool m_drawn = false;
+    std::chrono::steady_clock::time_point m_said;
+};
+
+} // namespace app
