@@ -75,7 +75,7 @@ std::string tempoThatHelps(music::Length silent, music::Length beat,
     double const beats = (silent / beat).toDouble();
     if (beats <= 0 || beats < level.flipFreeBeats / 4) return {};
     double const quarters = silent.wholes.toDouble() * 240 / (level.flipFreeSeconds / 2);
-    return fmt::format("; at {:.0f} crotchets a minute it would do", std::floor(quarters));
+    return fmt::format("; at {} it would do", tune::tempoWords(beat, quarters));
 }
 
 // The refusal of a turn that finds no window: what follows what, the silence there is between

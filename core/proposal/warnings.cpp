@@ -99,9 +99,9 @@ Sentences ofMode(Brief const& brief)
 Sentences ofTempo(Proposal const& proposal)
 {
     if (proposal.brief.quartersPerMinute || proposal.brief.tune.tempo) return {};
-    return {fmt::format("The tune names no tempo: {:.0f} crotchets a minute are taken, a "
-                        "learning speed for its kind.",
-                        tune::quartersPerMinute(proposal.arrangement.tempo))};
+    return {fmt::format("The tune names no tempo: {} are taken, a learning speed for its kind.",
+                        tune::tempoWords(proposal.arrangement.tempo.beat,
+                                         tune::quartersPerMinute(proposal.arrangement.tempo)))};
 }
 
 // --- locks
@@ -225,10 +225,11 @@ Sentences ofFastTune(Arrangement const& arrangement)
     double const rate = busiestRate(arrangement);
     double const limit = arrangement.level.rightNotesPerSecond;
     if (rate <= limit) return {};
-    double const fitting =
-        std::floor(tune::quartersPerMinute(arrangement.tempo) * limit / rate);
+    std::string const fitting =
+        tune::tempoWords(music::beatLength(arrangement.tune.meter),
+                         tune::quartersPerMinute(arrangement.tempo) * limit / rate);
     return {fmt::format("The tune itself runs at {:.1f} notes a second, above the {:.1f} of a "
-                        "player of level {}: {:.0f} crotchets a minute would suit.",
+                        "player of level {}: {} would suit.",
                         rate, limit, arrangement.level.number, fitting)};
 }
 

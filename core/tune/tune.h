@@ -68,8 +68,8 @@ struct Bar {
     music::Length length; // what its notes add up to
     music::Length upbeat; // how much of a full bar is missing before its first note: a pick-up
                           // bar of one quaver in 6/8 has 5/8; whole bars have 0
-    int number = 0;   // as printed; 0 for a pick-up before bar 1
-    std::string part; // "A" where a part begins here, else empty
+    int number = 0;       // as printed; 0 for a pick-up before bar 1
+    std::string part;     // "A" where a part begins here, else empty
     bool repeatOpens = false;
     bool repeatCloses = false;
     int timesPlayed = 2;       // of the repeat that closes here
@@ -130,6 +130,10 @@ struct Tune {
 Tempo usualTempo(Tune const& tune);
 inline Tempo tempoOf(Tune const& tune) { return tune.tempo ? *tune.tempo : usualTempo(tune); }
 
+// "66 dotted crotchets a minute": a tempo in the beat that a player counts. Given in crotchets
+// a minute; whole beats, rounded down, so that a limit is kept.
+std::string tempoWords(music::Length beat, double quartersPerMinute);
+
 bool hasChords(Tune const& tune);
 bool hasNotes(Tune const& tune);
 
@@ -137,8 +141,8 @@ bool hasNotes(Tune const& tune);
 Tune transposed(Tune tune, music::Interval by);
 
 // For readers, once the bars stand. Short bars that open the tune or a section become pick-ups
-// (Bar::upbeat). Bars are numbered from 1; a pick-up before bar 1 is 0, and a later pick-up that
-// completes the short bar before it shares that bar's number.
+// (Bar::upbeat). Bars are numbered from 1; a pick-up before bar 1 is 0, and a later pick-up
+// that completes the short bar before it shares that bar's number.
 void markPickUps(std::vector<Bar>& bars);
 void numberBars(std::vector<Bar>& bars);
 

@@ -112,3 +112,11 @@ TEST_CASE("Rests alone are no notes, annotations alone no chords", "[tune]")
     CHECK_FALSE(hasNotes(tune));
     CHECK_FALSE(hasChords(tune));
 }
+
+TEST_CASE("A tempo is told in the beat that the player counts", "[tempo]")
+{
+    // By hand: 99 crotchets are 66 dotted crotchets, 49.5 minims.
+    CHECK(tune::tempoWords({music::Rational(3, 8)}, 99) == "66 dotted crotchets a minute");
+    CHECK(tune::tempoWords({music::Rational(1, 2)}, 99) == "49 minims a minute");
+    CHECK(tune::tempoWords({music::Rational(1, 4)}, 84) == "84 crotchets a minute");
+}
