@@ -121,7 +121,7 @@ bool Filing::saveTo(QString const& path)
     m_saved = path;
     m_folder = QFileInfo(path).absolutePath();
     m_session.undoStack().setClean();
-    m_workbench.tell(tr("Saved: %1").arg(path));
+    m_workbench.tellDone(tr("Saved: %1").arg(path));
     return true;
 }
 
@@ -165,7 +165,7 @@ void Filing::exportTo()
         {m_session.proposal(), files::ownText(m_book.text, m_book.entries[m_entry]), m_tables},
         {*output}, SheetKind::Arrangement);
     if (!written) return m_workbench.tellFault(written.error());
-    m_workbench.tell(tr("Written: %1").arg(path));
+    m_workbench.tellDone(tr("Written: %1").arg(path));
 }
 
 void Filing::print()

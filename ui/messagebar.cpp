@@ -25,13 +25,16 @@ MessageBar::MessageBar(QWidget* parent)
     row->addWidget(m_words, 1);
     row->addWidget(m_close, 0, Qt::AlignTop);
     connect(m_close, &QAbstractButton::clicked, this, &MessageBar::dismiss);
-    m_words->setForegroundRole(QPalette::BrightText); // the theme keeps it for messages
     hide();
 }
 
-void MessageBar::tell(QString const& words)
+void MessageBar::tell(QString const& words, Tone tone)
 {
+    m_tone = tone;
     m_words->setText(words);
+    // The theme keeps the bright role for notices.
+    m_words->setForegroundRole(tone == Tone::Notice ? QPalette::BrightText
+                                                    : QPalette::WindowText);
     setAccessibleName(tr("Message: %1").arg(words));
     show();
     QAccessibleEvent alert(this, QAccessible::Alert);
@@ -50,11 +53,13 @@ void MessageBar::paintEvent(QPaintEvent*)
 {
     Palette const& p = paletteOf(*this);
     QPainter painter(this);
-    painter.fillRect(rect(), colour(p.warnWash));
-    painter.fillRect(QRect(0, 0, 4, height()), colour(p.amber));
+    bool const notice = m_tone == Tone::Notice;
+    painter.fillRect(rect(), colour(notice ? p.warnWash : p.leafWash));
+    painter.fillRect(QRect(0, 0, 4, height()), colour(notice ? p.amber : p.leaf));
     painter.setPen(colour(p.edge));
     painter.drawLine(0, height() - 1, width(), height() - 1);
-    paintSign(painter, Sign::Notice, {17, (height() - 17) / 2.0, 17, 17}, colour(p.warnInk));
+    paintSign(painter, notice ? Sign::Notice : Sign::Done, {17, (height() - 17) / 2.0, 17, 17},
+              colour(notice ? p.warnInk : p.leaf));
 }
 
 } // namespace ui

@@ -15,7 +15,9 @@ class MessageBar final : public QWidget {
 public:
     explicit MessageBar(QWidget* parent = nullptr);
 
-    void tell(QString const& words);
+    enum class Tone { Notice, Done }; // something to know, or something that went well
+
+    void tell(QString const& words, Tone tone = Tone::Notice);
     QString words() const;
 
 public slots:
@@ -25,6 +27,7 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    Tone m_tone = Tone::Notice;
     QLabel* m_words;
     Button* m_close;
 };

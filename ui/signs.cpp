@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <QPolygonF>
 
 #include <algorithm>
 
@@ -98,6 +99,9 @@ void paintSign(QPainter& painter, Sign sign, QRectF const& box, QColor const& co
         break;
     case Sign::Notice:
         paintNotice(painter, colour);
+        break;
+    case Sign::Done:
+        painter.drawPolyline(QPolygonF{{3, 8.5}, {6.5, 12}, {13, 4.5}});
         break;
     case Sign::Rest:
         painter.drawLine(QPointF(4, 8), QPointF(12, 8));

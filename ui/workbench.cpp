@@ -244,6 +244,10 @@ void Workbench::showSheet()
 }
 
 void Workbench::tell(QString const& sentence) { m_messages->tell(sentence); }
+void Workbench::tellDone(QString const& sentence)
+{
+    m_messages->tell(sentence, MessageBar::Tone::Done);
+}
 void Workbench::tellFault(base::Fault const& fault) { tell(faultWords(fault)); }
 
 void Workbench::showDocument()

@@ -46,6 +46,7 @@ public:
 
 public slots:
     void tell(QString const& sentence);
+    void tellDone(QString const& sentence);
     void tellFault(base::Fault const& fault);
     // From the player.
     void playbackStarted();
