@@ -75,8 +75,8 @@ TEST_CASE("Accidentals of a chord a third apart stand in two columns and of an o
         font.boxes[0xE262] = {0, -1.392, 0.996, 1.4};
         font.advances[0xE262] = 0.996;
         std::set<double> places;
-        for (sheet::SetHead const& head :
-             sheet::setBar(staff, bar, sheet::Clef::Treble, {}, font).notes[0].heads)
+        auto const set = sheet::setBar(staff, bar, sheet::Clef::Treble, {}, font);
+        for (sheet::SetHead const& head : set.notes[0].heads)
             if (head.accidental) places.insert(head.accidentalDx);
         return places.size();
     };
