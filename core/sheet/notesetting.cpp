@@ -129,7 +129,10 @@ double placeAccidentals(std::vector<SetHead>& heads, double headsLeft, MusicFont
 double placeGraces(std::vector<SetGrace>& graces, double left, MusicFont const& font)
 {
     if (graces.empty()) return left;
-    left -= geometry::beforeGraced - geometry::betweenGraces;
+    // A grace note alone has a flag to its right.
+    double const flag =
+        graces.size() == 1 ? geometry::graceScale * boxOf(font, glyph::flag8thUp).right : 0;
+    left -= std::max(geometry::beforeGraced, flag) - geometry::betweenGraces;
     for (auto grace = graces.rbegin(); grace != graces.rend(); ++grace) {
         left -= geometry::betweenGraces +
                 geometry::graceScale * boxOf(font, glyph::noteheadBlack).right;
@@ -160,7 +163,7 @@ void measure(SetNote& note, MusicFont const& font)
         right = headsRight + note.what.value.dots * (geometry::dotGap + 0.4);
     bool const flagged = !note.what.isRest() && !note.beam && beamCount(note.what.value) > 0;
     if (flagged && note.stem == Stem::Up)
-        right = std::max(right, box.right + 0.75 * boxOf(font, glyph::flag8thUp).right);
+        right = std::max(right, box.right + boxOf(font, glyph::flag8thUp).right);
     left = placeAccidentals(note.heads, left, font);
     if (ledger && left == 0) left = -engravingOf(font, "legerLineExtension", 0.4) / 2;
     if (note.what.rolled || note.what.bracketed) {

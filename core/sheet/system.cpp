@@ -63,7 +63,9 @@ public:
         double const room = width - m_head.end - m_columns.closing;
         double const stretch = std::min(stretchFor(m_columns.row, room), mostStretch);
         m_x = columnsAt(m_columns.row, stretch);
-        for (double& x : m_x) x += m_head.end;
+        // A bar that no line can hold is crowded rather than cut off at the paper's edge.
+        double const crowding = std::min(1.0, room / m_x.back());
+        for (double& x : m_x) x = m_head.end + crowding * x;
         m_width = m_x.back() + m_columns.closing;
     }
 

@@ -145,6 +145,19 @@ TEST_CASE("Words and fingers keep clear of each other and of the notes", "[geome
     onEveryPage(sheets(*font), [&](Page const& page, bool) { nothingCollides(page, *font); });
 }
 
+TEST_CASE("A bar that no line can hold stays on the paper", "[geometry]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    std::string notes;
+    for (int i = 0; i < 300; ++i) notes += i % 2 == 0 ? "G4:1/16 " : "C#5:1/16 ";
+    tune::Tune const tune = example::tuneOf(
+        {example::withChord(example::bar(notes, example::fourFour, example::gMajor), "G")});
+    onEveryPage({sheet::leadSheet(tune, *font, {}),
+                 sheet::arrangementSheet(example::arrangementOf(tune), *font, {})},
+                [&](Page const& page, bool) { nothingOutside(page, *font); });
+}
+
 TEST_CASE("Every line but the last reaches the right margin", "[geometry]")
 {
     auto const font = measure::musicFont();
