@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 #include <utility>
 
 namespace arrange {
@@ -43,17 +44,50 @@ void addTune(Arrangement const& arrangement, std::vector<HandNote>& notes)
     }
 }
 
+// What the right hand plucks with the tune's notes, below them.
+void addBelow(Arrangement const& arrangement, std::vector<HandNote>& notes)
+{
+    std::map<std::pair<int, int>, AddedBelow const*> below;
+    for (AddedBelow const& a : arrangement.added) below[{a.bar, a.note}] = &a;
+    if (below.empty()) return;
+    for (tune::PlayedNote const& n : arrangement.playing.notes) {
+        if (n.ofChord != 0) continue;
+        int const bar = arrangement.playing.bars[static_cast<std::size_t>(n.playedBar)].bar;
+        auto const found = below.find({bar, n.note});
+        if (found == below.end()) continue;
+        AddedBelow const& added = *found->second;
+        for (std::size_t i = 0; i < added.pitches.size(); ++i)
+            if (auto const string = harp::stringAtMoment(arrangement.harp, arrangement.levers,
+                                                         added.pitches[i], n.at))
+                notes.push_back(
+                    {n.at, n.held, harp::Side::Right, *string,
+                     harp::pitchAt(arrangement.harp, arrangement.levers, *string, n.at),
+                     added.fingers[i], std::nullopt, 0, false, n.playedBar});
+    }
+}
+
+GivenNote const* givenNote(Arrangement const& arrangement, int position, int note)
+{
+    for (GivenNote const& g : arrangement.given)
+        if (g.position == position && g.note == note) return &g;
+    return nullptr;
+}
+
 void addLeftHand(Arrangement const& arrangement, std::vector<HandNote>& notes)
 {
     std::vector<PlayedPosition> const played = playedPositions(arrangement);
     for (std::size_t i = 0; i < played.size(); ++i) {
         auto const position = static_cast<std::size_t>(played[i].position);
-        for (VoicedNote const& v : arrangement.positions[position].voicing.notes) {
+        auto const& voiced = arrangement.positions[position].voicing.notes;
+        for (std::size_t n = 0; n < voiced.size(); ++n) {
+            VoicedNote const& v = voiced[n];
+            GivenNote const* const given =
+                givenNote(arrangement, played[i].position, static_cast<int>(n));
             music::Moment const at = played[i].when.at + v.at;
-            notes.push_back({at, v.held, harp::Side::Left, v.string,
+            notes.push_back({at, v.held, given ? harp::Side::Right : harp::Side::Left, v.string,
                              harp::pitchAt(arrangement.harp, arrangement.levers, v.string, at),
-                             v.finger, static_cast<int>(i), v.rollOrder, false,
-                             played[i].when.playedBar});
+                             given ? given->finger : v.finger, static_cast<int>(i), v.rollOrder,
+                             false, played[i].when.playedBar});
         }
     }
 }
@@ -74,11 +108,76 @@ std::vector<HandNote> handNotes(Arrangement const& arrangement)
 {
     std::vector<HandNote> notes;
     addTune(arrangement, notes);
+    addBelow(arrangement, notes);
     addLeftHand(arrangement, notes);
     std::ranges::stable_sort(notes, [](HandNote const& a, HandNote const& b) {
         return a.at != b.at ? a.at < b.at : a.string < b.string;
     });
     return notes;
+}
+
+namespace {
+
+// Where a note of a group is written.
+using WrittenPlace = std::tuple<harp::Side, int, music::Length, int, int>;
+constexpr int noPosition = -1; // of a note of the tune
+
+struct PlaceInGroup {
+    int group = 0;
+    int order = 0;
+};
+
+std::map<WrittenPlace, PlaceInGroup> placesOf(Arrangement const& arrangement)
+{
+    std::map<WrittenPlace, PlaceInGroup> places;
+    for (std::size_t g = 0; g < arrangement.groups.size(); ++g) {
+        PlacingGroup const& group = arrangement.groups[g];
+        for (std::size_t n = 0; n < group.notes.size(); ++n) {
+            GroupNote const& note = group.notes[n];
+            places[{group.hand, note.bar, note.at, note.string,
+                    note.position.value_or(noPosition)}] = {static_cast<int>(g),
+                                                            static_cast<int>(n)};
+        }
+    }
+    return places;
+}
+
+} // namespace
+
+std::vector<PlayedGroup> playedGroups(Arrangement const& arrangement,
+                                      std::vector<HandNote> const& notes)
+{
+    auto const places = placesOf(arrangement);
+    std::vector<PlayedPosition> const positions = playedPositions(arrangement);
+    struct Open {
+        std::size_t played = 0; // index into the answer
+        PlaceInGroup last;
+    };
+    std::map<harp::Side, Open> open;
+    std::vector<PlayedGroup> out;
+    for (std::size_t i = 0; i < notes.size(); ++i) {
+        HandNote const& note = notes[i];
+        tune::PlayedBar const& bar =
+            arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)];
+        int const position = note.position
+                                 ? positions[static_cast<std::size_t>(*note.position)].position
+                                 : noPosition;
+        auto const place =
+            places.find({note.hand, bar.bar, note.at - bar.at, note.string, position});
+        if (place == places.end()) continue;
+        auto const now = open.find(note.hand);
+        bool const goesOn = now != open.end() &&
+                            now->second.last.group == place->second.group &&
+                            now->second.last.order < place->second.order;
+        if (!goesOn) {
+            out.push_back({place->second.group, {}});
+            open[note.hand] = {out.size() - 1, place->second};
+        }
+        Open& current = open[note.hand];
+        current.last = place->second;
+        out[current.played].notes.push_back(static_cast<int>(i));
+    }
+    return out;
 }
 
 } // namespace arrange

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/arrange/handwork.h"
 #include "core/arrange/voicing.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
@@ -38,14 +39,6 @@ struct ArrangedPosition {
     friend bool operator==(ArrangedPosition const&, ArrangedPosition const&) = default;
 };
 
-// Fingers of one written melody note, one for each of its pitches from the lowest.
-struct NoteFingers {
-    int bar = 0;  // index into Tune::bars
-    int note = 0; // index into Bar::notes
-    std::vector<int> fingers;
-    friend bool operator==(NoteFingers const&, NoteFingers const&) = default;
-};
-
 // The one value behind sound, screen, sheet and exports.
 struct Arrangement {
     tune::Tune tune; // as arranged: moved to the key it is played in
@@ -58,6 +51,12 @@ struct Arrangement {
     tune::Playing playing;                   // of `tune`
     std::vector<ArrangedPosition> positions; // in written order
     std::vector<NoteFingers> rightFingers; // in written order, every sounding note that begins
+    // Of both hands. The left hand's fingers stand in the voicings themselves, changed where
+    // the hand or the place asks for others than the pattern's; why is among the remarks.
+    std::vector<PlacingGroup> groups{}; // of each hand in written order, the right hand first
+    std::vector<AddedBelow> added{};    // in written order
+    std::vector<GivenNote> given{};     // by position, then note
+    std::vector<HandRemark> handRemarks{}; // in written order
 };
 
 // One note of either hand in played time: what the plan file lists and the sound plays.
@@ -68,9 +67,9 @@ struct HandNote {
     int string = 0;
     music::Pitch pitch; // what sounds as the levers stand
     int finger = 1;
-    std::optional<int> position; // index into playedPositions; only left-hand notes have one
+    std::optional<int> position; // index into playedPositions; none: of the tune or added to it
     int rollOrder = 0;
-    bool fromTune = true;
+    bool fromTune = true; // the tune's own; false also for what the right hand adds or takes
     int playedBar = 0;
     friend bool operator==(HandNote const&, HandNote const&) = default;
 };
@@ -85,5 +84,14 @@ std::vector<PlayedPosition> playedPositions(Arrangement const& arrangement);
 // All notes of both hands by time, then from the lowest string. `position` counts in the order
 // of playedPositions.
 std::vector<HandNote> handNotes(Arrangement const& arrangement);
+
+// A placing group each time it is played: indices into `notes`, which are handNotes. In order
+// of time.
+struct PlayedGroup {
+    int group = 0; // index into Arrangement::groups
+    std::vector<int> notes;
+};
+std::vector<PlayedGroup> playedGroups(Arrangement const& arrangement,
+                                      std::vector<HandNote> const& notes);
 
 } // namespace arrange

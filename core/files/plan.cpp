@@ -157,10 +157,10 @@ std::vector<ordered_json> positionList(Proposal const& proposal)
     return out;
 }
 
-std::vector<ordered_json> noteList(arrange::Arrangement const& arrangement)
+std::vector<ordered_json> noteList(std::vector<arrange::HandNote> const& notes)
 {
     std::vector<ordered_json> out;
-    for (arrange::HandNote const& note : arrange::handNotes(arrangement)) {
+    for (arrange::HandNote const& note : notes) {
         ordered_json position = nullptr;
         if (note.position) position = *note.position;
         out.push_back({{"at", whole(note.at)},
@@ -172,6 +172,32 @@ std::vector<ordered_json> noteList(arrange::Arrangement const& arrangement)
                        {"position", std::move(position)},
                        {"roll_order", note.rollOrder},
                        {"from_tune", note.fromTune}});
+    }
+    return out;
+}
+
+std::vector<ordered_json> groupList(arrange::Arrangement const& arrangement,
+                                    std::vector<arrange::HandNote> const& notes)
+{
+    std::vector<ordered_json> out;
+    for (arrange::PlayedGroup const& played : arrange::playedGroups(arrangement, notes)) {
+        arrange::PlacingGroup const& group =
+            arrangement.groups[static_cast<std::size_t>(played.group)];
+        out.push_back({{"hand", sideName(group.hand)},
+                       {"linked", group.linked},
+                       {"notes", played.notes}});
+    }
+    return out;
+}
+
+std::vector<ordered_json> remarkList(arrange::Arrangement const& arrangement)
+{
+    std::vector<ordered_json> out;
+    for (arrange::HandRemark const& remark : arrangement.handRemarks) {
+        auto const bar = static_cast<std::size_t>(remark.bar);
+        out.push_back({{"bar", arrangement.tune.bars[bar].number},
+                       {"hand", sideName(remark.hand)},
+                       {"words", remark.words}});
     }
     return out;
 }
@@ -249,7 +275,10 @@ std::string planJson(Proposal const& proposal)
     appendMember(out, "setup", stringsRaised(a.levers.setup));
     appendList(out, "flips", flipList(a));
     appendList(out, "positions", positionList(proposal));
-    appendList(out, "notes", noteList(a));
+    std::vector<arrange::HandNote> const notes = arrange::handNotes(a);
+    appendList(out, "notes", noteList(notes));
+    appendList(out, "groups", groupList(a, notes));
+    appendList(out, "hand_remarks", remarkList(a));
     appendMember(out, "total_cost", proposal.solution.best.cost);
     appendMember(out, "warnings", proposal.warnings);
     return out + "\n}\n";

@@ -13,6 +13,7 @@ struct Way {
     int cost = 0;
     std::size_t parent = 0; // among the ways of the pluck before
     std::vector<int> fingers;
+    Join join = Join::Anew;
 };
 
 struct Layer {
@@ -31,9 +32,9 @@ Layer after(Layer const& before, Pluck const& pluck, harp::Harp const& harp,
             auto const [place, isNew] = known.try_emplace(move.to, next.shapes.size());
             if (isNew) {
                 next.shapes.push_back(move.to);
-                next.ways.push_back({cost, parent, std::move(move.fingers)});
+                next.ways.push_back({cost, parent, std::move(move.fingers), move.join});
             } else if (cost < next.ways[place->second].cost) {
-                next.ways[place->second] = {cost, parent, std::move(move.fingers)};
+                next.ways[place->second] = {cost, parent, std::move(move.fingers), move.join};
             }
         }
     return next;
@@ -50,10 +51,12 @@ FingerPath cheapestFingers(std::vector<Pluck> const& plucks, harp::Harp const& h
     auto const& last = layers.back().ways;
     auto const best = std::min_element(
         last.begin(), last.end(), [](Way const& a, Way const& b) { return a.cost < b.cost; });
-    FingerPath path{std::vector<std::vector<int>>(plucks.size()), best->cost};
+    FingerPath path{std::vector<std::vector<int>>(plucks.size()),
+                    std::vector<Join>(plucks.size()), best->cost};
     auto way = static_cast<std::size_t>(best - last.begin());
     for (std::size_t i = plucks.size(); i > 0; --i) {
         path.fingers[i - 1] = layers[i].ways[way].fingers;
+        path.joins[i - 1] = layers[i].ways[way].join;
         way = layers[i].ways[way].parent;
     }
     return path;

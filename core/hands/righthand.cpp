@@ -4,6 +4,8 @@
 #include "core/harp/placing.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace hands {
 
@@ -13,14 +15,30 @@ namespace {
 struct Struck {
     int bar = 0;
     int note = 0;
+    music::Length at;               // from the start of the bar
     std::vector<int> stringOfPitch; // one for each pitch
     Pluck pluck;
 };
 
-// The string a pitch lies on; one that the harp cannot give is fingered as if its string had
-// it, at the nearest end of the harp.
-int stringOf(harp::Harp const& harp, music::Pitch pitch)
+// When each written note is first played, by bar and note.
+using FirstPlayed = std::map<std::pair<int, int>, music::Moment>;
+
+FirstPlayed firstPlayed(tune::Playing const& playing)
 {
+    FirstPlayed out;
+    for (tune::PlayedNote const& note : playing.notes) {
+        int const bar = playing.bars[static_cast<std::size_t>(note.playedBar)].bar;
+        out.try_emplace({bar, note.note}, note.at);
+    }
+    return out;
+}
+
+// The string that a pitch is plucked on. One that the harp cannot give then is fingered as if
+// its string had it, at the nearest end of the harp.
+int stringOf(arrange::Arrangement const& arrangement, music::Pitch pitch, music::Moment at)
+{
+    harp::Harp const& harp = arrangement.harp;
+    if (auto const string = stringAtMoment(harp, arrangement.levers, pitch, at)) return *string;
     if (auto const seat = placeOf(harp, pitch)) return seat->string;
     int const own = diatonicStep(pitch) - diatonicStep(harp.string(0).open);
     return std::clamp(own, 0, harp.count() - 1);
@@ -49,8 +67,10 @@ Pause pauseOf(music::Length sinceLast, bool rested, music::Meter meter)
 }
 
 // Every note that begins to sound, in written order.
-std::vector<Struck> struckNotes(tune::Tune const& tune, harp::Harp const& harp)
+std::vector<Struck> struckNotes(arrange::Arrangement const& arrangement)
 {
+    tune::Tune const& tune = arrangement.tune;
+    FirstPlayed const played = firstPlayed(arrangement.playing);
     std::vector<Struck> out;
     tune::Note const* before = nullptr; // the note just before, when it was no rest
     music::Length sinceLast;
@@ -61,9 +81,12 @@ std::vector<Struck> struckNotes(tune::Tune const& tune, harp::Harp const& harp)
             tune::Note const& note = bar.notes[n];
             bool const rest = note.pitches.empty();
             if (!rest && !continues(before, note)) {
-                Struck struck{static_cast<int>(b), static_cast<int>(n), {}, {}};
+                Struck struck{static_cast<int>(b), static_cast<int>(n), note.at, {}, {}};
+                auto const first = played.find({struck.bar, struck.note});
+                music::Moment const at =
+                    first == played.end() ? music::Moment{} : first->second;
                 for (music::Pitch pitch : note.pitches)
-                    struck.stringOfPitch.push_back(stringOf(harp, pitch));
+                    struck.stringOfPitch.push_back(stringOf(arrangement, pitch, at));
                 struck.pluck = {pluckedStrings(struck.stringOfPitch),
                                 pauseOf(sinceLast, rested, bar.meter)};
                 out.push_back(std::move(struck));
@@ -90,20 +113,33 @@ std::vector<int> fingersOfPitches(Struck const& struck, std::vector<int> const& 
     return out;
 }
 
+bool opensGroup(Join join) { return join != Join::Stays && join != Join::Slides; }
+
+void addTo(std::vector<arrange::PlacingGroup>& groups, Struck const& struck,
+           std::vector<int> const& fingers, Join join)
+{
+    if (groups.empty() || opensGroup(join))
+        groups.push_back({harp::Side::Right, !groups.empty() && join == Join::Linked, {}});
+    for (std::size_t i = 0; i < fingers.size(); ++i)
+        groups.back().notes.push_back(
+            {struck.bar, struck.at, struck.pluck.strings[i], fingers[i], std::nullopt});
+}
+
 } // namespace
 
-std::vector<arrange::NoteFingers> rightFingers(tune::Tune const& tune, harp::Harp const& harp,
-                                               harp::HandModel const& hand)
+RightHand rightHand(arrange::Arrangement const& arrangement)
 {
-    std::vector<Struck> const struck = struckNotes(tune, harp);
+    std::vector<Struck> const struck = struckNotes(arrangement);
     std::vector<Pluck> plucks;
     for (Struck const& s : struck) plucks.push_back(s.pluck);
-    FingerPath const path = cheapestFingers(plucks, harp, hand);
+    FingerPath const path = cheapestFingers(plucks, arrangement.harp, arrangement.hand);
 
-    std::vector<arrange::NoteFingers> out;
-    for (std::size_t i = 0; i < struck.size(); ++i)
-        out.push_back(
+    RightHand out;
+    for (std::size_t i = 0; i < struck.size(); ++i) {
+        out.fingers.push_back(
             {struck[i].bar, struck[i].note, fingersOfPitches(struck[i], path.fingers[i])});
+        addTo(out.groups, struck[i], path.fingers[i], path.joins[i]);
+    }
     return out;
 }
 

@@ -159,9 +159,9 @@ private:
         return last.string < now.string ? pairCost(last, now) : pairCost(now, last);
     }
 
-    void add(Placed placed, std::vector<int> const& fingers, int cost)
+    void add(Placed placed, std::vector<int> const& fingers, int cost, Join join)
     {
-        m_moves.push_back({{placed, fingers.back()}, fingers, cost + ownCost(fingers)});
+        m_moves.push_back({{placed, fingers.back()}, fingers, cost + ownCost(fingers), join});
     }
 
     // With fingers that lie on their strings or are placed beside those that lie.
@@ -176,7 +176,8 @@ private:
         if (!holds(placed)) return;
         bool const again = isAgain();
         add(placed, fingers,
-            again ? afterPause(sameFinger, m_next.before) : joinCost(fingers.back()));
+            again ? afterPause(sameFinger, m_next.before) : joinCost(fingers.back()),
+            Join::Stays);
     }
 
     // The finger that played stays on, the others are placed anew beside it.
@@ -188,7 +189,8 @@ private:
         slot(kept, m_from.played) = lastString();
         Placed const placed = onto(kept, fingers, m_next.strings);
         if (!holds(placed)) return;
-        add(placed, fingers, joinCost(fingers.back()) + afterPause(placedAnew, m_next.before));
+        add(placed, fingers, joinCost(fingers.back()) + afterPause(placedAnew, m_next.before),
+            Join::Linked);
     }
 
     void placeAnew(std::vector<int> const& fingers)
@@ -201,14 +203,14 @@ private:
             int const now = m_next.strings.back() + fingers.back();
             cost += afterPause(handAnew + shiftAGap * std::abs(now - before), m_next.before);
         }
-        add(placed, fingers, cost);
+        add(placed, fingers, cost, Join::Anew);
     }
 
     void changeFinger(int finger)
     {
         if (!isAgain() || finger == m_from.played) return;
         add(onto({}, {finger}, m_next.strings), {finger},
-            finger == m_from.played - 1 ? nextFinger : otherFinger);
+            finger == m_from.played - 1 ? nextFinger : otherFinger, Join::Again);
     }
 
     // Under the thumb to a higher string, or with the thumb over to a lower one, while the
@@ -222,7 +224,8 @@ private:
         int const crossed = under ? finger : m_from.played;
         add(onto({}, {finger}, m_next.strings), {finger},
             (std::abs(gaps) == 1 ? crossing : crossingFar) +
-                crossingShort * (harp::fingers - crossed));
+                crossingShort * (harp::fingers - crossed),
+            Join::Linked);
     }
 
     void slideThumb(int finger)
@@ -231,7 +234,7 @@ private:
         if (m_next.strings.front() != lastString() - 1) return;
         Placed placed = m_from.placed;
         slot(placed, 1) = m_next.strings.front();
-        if (holds(placed)) add(placed, {1}, slide);
+        if (holds(placed)) add(placed, {1}, slide, Join::Slides);
     }
 
     HandShape const& m_from;

@@ -31,11 +31,21 @@ struct HandShape {
     friend auto operator<=>(HandShape const&, HandShape const&) = default;
 };
 
+// How the fingers of a pluck come to their strings.
+enum class Join {
+    Anew,   // the whole hand is placed
+    Stays,  // they lie there, or are placed beside those that lie
+    Linked, // placed while the finger that played last stays on, beside it or across it
+    Again,  // another finger comes to the string just plucked
+    Slides, // a finger goes on to the neighbouring string
+};
+
 // One way to play the next pluck.
 struct HandMove {
     HandShape to;
     std::vector<int> fingers; // one for each string of the pluck, from the lowest
     int cost = 0;             // points, see righthandmoves.cpp
+    Join join = Join::Anew;
 };
 
 // Every way of the right hand to play the next pluck, by the rules of [trade-3.3]: with fingers

@@ -4,6 +4,7 @@
 #include "core/arrange/voicing.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
+#include "core/harp/levers.h"
 #include "core/music/key.h"
 #include "core/music/time.h"
 #include "core/pattern/pattern.h"
@@ -41,6 +42,22 @@ struct BestKey {
 };
 using KeyWish = std::variant<BestKey, AsWritten, music::Key>;
 
+// What the right hand plays: the tune alone; with notes below it where phrases close; or also
+// on strong beats.
+enum class RightHand { Bare, Closes, Full };
+
+// A finger that the player has set. The note is named by hand, written bar and time, and its
+// place among what the hand plucks there.
+struct FingerLock {
+    harp::Side hand = harp::Side::Right;
+    int bar = 0;      // index into Tune::bars
+    music::Length at; // from the start of that bar
+    int pass = 1;     // of the left hand: the first on which the position is played
+    int voice = 0;    // 0 the lowest note of that hand there
+    int finger = 1;
+    friend bool operator==(FingerLock const&, FingerLock const&) = default;
+};
+
 // Everything a proposal depends on. A value: the same brief gives the same proposal.
 struct Brief {
     tune::Tune tune; // as read
@@ -53,6 +70,8 @@ struct Brief {
     std::optional<double> quartersPerMinute{}; // none: the tune's own or usual tempo
     Passes passes = Passes::Written;
     std::vector<Lock> locks{};
+    RightHand right = RightHand::Bare;
+    std::vector<FingerLock> fingers{};
 };
 
 } // namespace proposal

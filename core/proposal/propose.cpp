@@ -3,6 +3,7 @@
 #include "core/arrange/build.h"
 #include "core/arrange/positions.h"
 #include "core/arrange/reasons.h"
+#include "core/hands/lefthand.h"
 #include "core/hands/righthand.h"
 #include "core/levers/leverplan.h"
 #include "core/proposal/keywish.h"
@@ -12,6 +13,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <iterator>
 
 namespace proposal {
 
@@ -40,6 +42,22 @@ bool onlyRests(arrange::Lattice const& lattice)
                        });
 }
 
+void placeRightHand(arrange::Arrangement& arrangement)
+{
+    hands::RightHand right = hands::rightHand(arrangement);
+    arrangement.rightFingers = std::move(right.fingers);
+    arrangement.groups = std::move(right.groups);
+}
+
+void placeLeftHand(arrange::Arrangement& arrangement)
+{
+    std::erase_if(arrangement.groups, [](arrange::PlacingGroup const& group) {
+        return group.hand == harp::Side::Left;
+    });
+    std::vector<arrange::PlacingGroup> left = hands::leftGroups(arrangement);
+    std::move(left.begin(), left.end(), std::back_inserter(arrangement.groups));
+}
+
 // The arrangement says what the solution has chosen.
 void carryOut(Proposal& proposal)
 {
@@ -51,6 +69,7 @@ void carryOut(Proposal& proposal)
                             proposal.lattice.candidates[i][chosen].voicing,
                             proposal.lattice.locks[i].has_value()});
     }
+    placeLeftHand(proposal.arrangement);
     proposal.warnings = warningsFor(proposal);
 }
 
@@ -93,8 +112,7 @@ Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
     out.writtenPairs = out.lattice.pairs;
     out.tables = arrange::tables(out.lattice);
     solveAsPlayed(out);
-    arrangement.rightFingers =
-        hands::rightFingers(arrangement.tune, arrangement.harp, arrangement.hand);
+    placeRightHand(arrangement);
     carryOut(out);
     return out;
 }

@@ -9,9 +9,25 @@
 
 namespace {
 
+arrange::Arrangement arrangementOf(tune::Tune const& tune)
+{
+    auto const harp = example::floor34();
+    arrange::Arrangement out{.tune = tune,
+                             .transposedSemitones = 0,
+                             .harp = harp,
+                             .hand = example::mediumHand(),
+                             .level = {},
+                             .levers = {*harp::settingFor(harp, tune.key), {}},
+                             .tempo = tune::tempoOf(tune),
+                             .playing = tune::played(tune),
+                             .positions = {},
+                             .rightFingers = {}};
+    return out;
+}
+
 std::vector<arrange::NoteFingers> fingersOf(tune::Tune const& tune)
 {
-    return hands::rightFingers(tune, example::floor34(), example::mediumHand());
+    return hands::rightHand(arrangementOf(tune)).fingers;
 }
 
 // "4-3-2-1", the notes of a chord joined by "+" from the lowest.
@@ -115,4 +131,30 @@ TEST_CASE("Rests and bars without notes need no finger", "[hands]")
     auto const fingers = fingersOf(tune);
     REQUIRE(fingers.size() == 1);
     CHECK(fingers[0].bar == 1);
+}
+
+namespace {
+
+// Fingers of each group, "~" before one that is linked to the group before.
+std::string groups(std::string const& notes)
+{
+    std::string out;
+    auto const right = hands::rightHand(arrangementOf(lines::tune(notes, lines::major("C"))));
+    for (arrange::PlacingGroup const& group : right.groups) {
+        out += out.empty() ? "" : group.linked ? " ~" : " ";
+        for (arrange::GroupNote const& note : group.notes) out += std::to_string(note.finger);
+    }
+    return out;
+}
+
+} // namespace
+
+TEST_CASE("What is placed together is one group, and a crossing links two", "[hands]")
+{
+    // Up to four in one direction are placed together; more are crossed, a finger staying on
+    // until the next group is placed [trade-3.3].
+    CHECK(groups(quavers("C5 D5 E5 F5")) == "4321");
+    CHECK(groups(quavers("C5 D5 E5 F5 E5 D5 C5")) == "4321234");
+    CHECK(groups(quavers("C5 D5 E5 F5 G5 A5 B5 C6")) == "4321 ~4321");
+    CHECK(groups("C5+E5+G5:1/2 z:1/2 | F5+A5+C6:1/1 |") == "321 321");
 }

@@ -120,8 +120,25 @@ TEST_CASE("Every tune at hand has fingers for each note that begins", "[hands]")
     for (auto const& book : all)
         for (tune::Tune const& tune : tunesOf(book)) {
             CAPTURE(book.filename().string(), tune.number, tune.title);
-            auto const fingers =
-                hands::rightFingers(tune, example::floor34(), example::mediumHand());
+            auto const harp = example::floor34();
+            auto const setup = harp::settingFor(harp, tune.key);
+            arrange::Arrangement const arrangement{
+                .tune = tune,
+                .transposedSemitones = 0,
+                .harp = harp,
+                .hand = example::mediumHand(),
+                .level = intermediate(),
+                .levers = {setup ? *setup
+                                 : harp::LeverSetting(static_cast<std::size_t>(harp.count())),
+                           {}},
+                .tempo = tune::tempoOf(tune),
+                .playing = tune::played(tune),
+                .positions = {},
+                .rightFingers = {}};
+            auto const [fingers, groups] = hands::rightHand(arrangement);
+            std::size_t grouped = 0;
+            for (arrange::PlacingGroup const& group : groups) grouped += group.notes.size();
+            CHECK(grouped >= fingers.size());
             std::size_t begun = 0;
             for (tune::Bar const& bar : tune.bars)
                 for (tune::Note const& note : bar.notes) begun += note.pitches.empty() ? 0 : 1;
