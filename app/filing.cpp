@@ -155,8 +155,8 @@ void Filing::exportTo()
     QString const path = QFileDialog::getSaveFileName(
         &m_workbench, tr("Export the arrangement"),
         m_folder + '/' + title + QStringLiteral(".pdf"),
-        tr("Sheet (*.pdf *.svg *.png);;Sound (*.wav *.flac *.ogg);;MIDI (*.mid);;"
-           "Plan (*.plan.json)"));
+        tr("Sheet (*.pdf *.svg *.png);;Sound (*.wav *.flac *.ogg);;"
+           "Score (*.musicxml *.mxl);;MIDI (*.mid);;Plan (*.plan.json)"));
     if (path.isEmpty()) return;
     m_folder = QFileInfo(path).absolutePath();
     auto output = outputFor(path.toStdString());

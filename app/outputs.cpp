@@ -3,6 +3,8 @@
 #include "app/sound/render.h"
 #include "core/files/document.h"
 #include "core/files/midi.h"
+#include "core/files/musicxml.h"
+#include "core/files/mxl.h"
 #include "core/files/plan.h"
 #include "core/files/textfile.h"
 #include "core/perform/schedule.h"
@@ -26,9 +28,10 @@ struct Ending {
 };
 // Longer endings first, so that ".plan.json" is found before any other.
 constexpr std::array endings{
-    Ending{".plan.json", OutputKind::Plan}, Ending{".sallow", OutputKind::Saved},
-    Ending{".flac", OutputKind::Flac},      Ending{".pdf", OutputKind::Pdf},
-    Ending{".svg", OutputKind::Svg},        Ending{".png", OutputKind::Png},
+    Ending{".plan.json", OutputKind::Plan}, Ending{".musicxml", OutputKind::MusicXml},
+    Ending{".sallow", OutputKind::Saved},   Ending{".flac", OutputKind::Flac},
+    Ending{".pdf", OutputKind::Pdf},        Ending{".svg", OutputKind::Svg},
+    Ending{".png", OutputKind::Png},        Ending{".mxl", OutputKind::Mxl},
     Ending{".mid", OutputKind::Midi},       Ending{".wav", OutputKind::Wav},
     Ending{".ogg", OutputKind::Ogg}};
 
@@ -44,6 +47,19 @@ bool isSound(OutputKind kind)
     return kind == OutputKind::Wav || kind == OutputKind::Flac || kind == OutputKind::Ogg;
 }
 
+files::ScoreKind scoreKind(SheetKind kind)
+{
+    switch (kind) {
+    case SheetKind::Pattern:
+        return files::ScoreKind::Pattern;
+    case SheetKind::Lead:
+        return files::ScoreKind::Lead;
+    case SheetKind::Arrangement:
+        break;
+    }
+    return files::ScoreKind::Arrangement;
+}
+
 base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
                                   SheetKind sheetKind)
 {
@@ -52,6 +68,10 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
     if (kind == OutputKind::Saved)
         return files::documentText({finished.abc, proposal.brief}, finished.tables);
     if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement);
+    if (kind == OutputKind::MusicXml || kind == OutputKind::Mxl) {
+        std::string score = files::musicXml(proposal.arrangement, scoreKind(sheetKind));
+        return kind == OutputKind::MusicXml ? score : files::mxlFile(score, "score");
+    }
     auto document = drawn(proposal.arrangement, sheetKind);
     if (!document) return document.error();
     QByteArray const bytes = kind == OutputKind::Pdf   ? ui::pdfFile(*document)
@@ -81,8 +101,9 @@ base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, She
 base::Result<Output> outputFor(std::string const& path)
 {
     if (Ending const* ending = endingOf(path)) return Output{path, ending->kind};
-    return base::Fault{base::FaultCode::UnknownFileKind, path,
-                       "written are .pdf .svg .png .mid .wav .flac .ogg .plan.json .sallow"};
+    return base::Fault{
+        base::FaultCode::UnknownFileKind, path,
+        "written are .pdf .svg .png .musicxml .mxl .mid .wav .flac .ogg .plan.json .sallow"};
 }
 
 std::string numbered(std::string const& path, int number)

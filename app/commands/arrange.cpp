@@ -78,7 +78,8 @@ void declareArrange(CLI::App& program, int& status)
                      "an ABC or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_option("-o,--output", call->outputs,
-                     "what to write: .pdf .svg .png .mid .wav .flac .ogg .plan.json .sallow")
+                     "what to write: .pdf .svg .png .musicxml .mxl .mid .wav .flac .ogg "
+                     ".plan.json .sallow")
         ->required();
     verb->add_option("--sheet", call->sheet, "what is drawn: arrangement, pattern or lead")
         ->transform(CLI::CheckedTransformer(
