@@ -5,6 +5,7 @@
 #include "core/arrange/terms.h"
 
 #include <algorithm>
+#include <deque>
 
 namespace arrange {
 
@@ -48,25 +49,134 @@ std::vector<Candidate> judged(std::vector<Laid> const& voicings, View const& vie
     return candidates;
 }
 
-// Costs of all pairs of two positions, a row for each candidate of the first.
+// What can stand at one position, with the view it was made for. Positions that look alike
+// share one: the same bar of a tune comes back many times.
+struct Stock {
+    View view;
+    std::vector<Laid> voicings;
+    std::vector<Candidate> candidates;
+};
+
+class Stocks {
+public:
+    explicit Stocks(Scene const& scene)
+        : m_scene(scene), m_figures(scene), m_longest(longestNote(scene.playing))
+    {}
+
+    Stock const& at(Position const& position)
+    {
+        View view = viewOf(m_scene, position, m_longest);
+        for (Stock const& known : m_stocks)
+            if (known.view == view) return known;
+        std::vector<Laid> voicings = playableVoicings(view, m_figures.of(view), m_scene.book);
+        std::vector<Candidate> candidates = judged(voicings, view, m_scene.weights);
+        m_stocks.push_back({std::move(view), std::move(voicings), std::move(candidates)});
+        return m_stocks.back();
+    }
+
+private:
+    Scene const& m_scene;
+    Figures m_figures;
+    music::Length m_longest;
+    std::deque<Stock> m_stocks; // its elements stay where they are
+};
+
+// Voicings that are alike in what a term looks at. The term is asked once for each kind.
+class Kinds {
+public:
+    template<typename Alike>
+    Kinds(std::size_t count, Alike alike)
+    {
+        for (std::size_t i = 0; i < count; ++i) {
+            std::size_t kind = 0;
+            while (kind < m_examples.size() && !alike(i, m_examples[kind])) ++kind;
+            if (kind == m_examples.size()) m_examples.push_back(i);
+            m_of.push_back(kind);
+        }
+    }
+    std::size_t of(std::size_t voicing) const { return m_of[voicing]; }
+    std::vector<std::size_t> const& examples() const { return m_examples; }
+
+private:
+    std::vector<std::size_t> m_of;
+    std::vector<std::size_t> m_examples; // the first voicing of each kind
+};
+
+Kinds alikeInPlace(std::vector<HandPlace> const& places)
+{
+    return {places.size(),
+            [&](std::size_t a, std::size_t b) { return places[a] == places[b]; }};
+}
+
+bool sameStrings(Laid const& a, Laid const& b)
+{
+    return a.strings == b.strings &&
+           std::ranges::equal(a.plucks, b.plucks, [](Pluck const& p, Pluck const& q) {
+               return p.string == q.string && p.midi == q.midi;
+           });
+}
+
+// Costs of all pairs of two positions, a row for each candidate of the first. The way of the
+// hand depends on nothing but its two places, the clash with what still rings on nothing but
+// the strings of the second: both are judged once for each kind.
 std::vector<Points> pairCosts(Neighbours const& n, std::vector<Laid> const& before,
                               std::vector<Laid> const& after, Weights const& weights)
 {
+    std::vector<HandPlace> ends;
+    for (Laid const& a : before) ends.push_back(handAtEnd(*n.before, a));
     std::vector<HandPlace> starts;
-    starts.reserve(after.size());
     for (Laid const& b : after) starts.push_back(handAtStart(*n.after, b));
+    Kinds const endKinds = alikeInPlace(ends);
+    Kinds const startKinds = alikeInPlace(starts);
+    Kinds const ringKinds(after.size(), [&](std::size_t a, std::size_t b) {
+        return sameStrings(after[a], after[b]);
+    });
 
+    std::vector<std::vector<Points>> ways;
+    for (std::size_t end : endKinds.examples()) {
+        ways.emplace_back();
+        for (std::size_t start : startKinds.examples())
+            ways.back().push_back(travel(n, ends[end], starts[start]));
+    }
     std::vector<Points> costs;
     costs.reserve(before.size() * after.size());
-    for (Laid const& a : before) {
-        HandPlace const end = handAtEnd(*n.before, a);
-        Ringing const ringing = ringingAfter(n, a);
+    std::vector<Points> clashes(ringKinds.examples().size());
+    for (std::size_t a = 0; a < before.size(); ++a) {
+        Ringing const ringing = ringingAfter(n, before[a]);
+        for (std::size_t kind = 0; kind < clashes.size(); ++kind)
+            clashes[kind] = ringClash(n, ringing, after[ringKinds.examples()[kind]]);
+        std::vector<Points> const& way = ways[endKinds.of(a)];
         for (std::size_t b = 0; b < after.size(); ++b)
-            costs.push_back(
-                total(pairAccount(n, a, end, ringing, after[b], starts[b], weights)));
+            costs.push_back(pairCost(n, before[a], after[b], way[startKinds.of(b)],
+                                     clashes[ringKinds.of(b)], weights));
     }
     return costs;
 }
+
+// Pair tables by all that they depend on. Stocks are shared, so that neighbours which look
+// alike have equal views, at one address.
+class Tabled {
+public:
+    explicit Tabled(Weights const& weights) : m_weights(weights) {}
+
+    PairTable const& of(Neighbours const& n, Stock const& before, Stock const& after)
+    {
+        for (Known const& known : m_known)
+            if (known.neighbours == n) return known.table;
+        m_known.push_back(
+            {n,
+             {pairCosts(n, before.voicings, after.voicings, m_weights), after.voicings.size()}});
+        return m_known.back().table;
+    }
+
+private:
+    struct Known {
+        Neighbours neighbours;
+        PairTable table;
+    };
+    Weights const& m_weights;
+    std::vector<Known> m_known;
+};
 
 Laid laidCandidate(Lattice const& lattice, int position, int candidate, View const& view)
 {
@@ -81,21 +191,20 @@ Laid laidCandidate(Lattice const& lattice, int position, int candidate, View con
 
 Lattice latticeFor(Scene const& scene, std::vector<Position> positions)
 {
-    Figures figures(scene);
-    music::Length const longest = longestNote(scene.playing);
-    std::vector<View> views;
-    std::vector<std::vector<Laid>> voicings;
+    Stocks stocks(scene);
+    Tabled tabled(scene.weights);
+    std::vector<Stock const*> stockAt;
     Lattice lattice;
     for (Position const& p : positions) {
-        views.push_back(viewOf(scene, p, longest));
-        voicings.push_back(
-            playableVoicings(views.back(), figures.of(views.back()), scene.book));
-        lattice.candidates.push_back(judged(voicings.back(), views.back(), scene.weights));
+        stockAt.push_back(&stocks.at(p));
+        lattice.candidates.push_back(stockAt.back()->candidates);
     }
     for (std::size_t i = 0; i + 1 < positions.size(); ++i) {
+        Stock const& before = *stockAt[i];
+        Stock const& after = *stockAt[i + 1];
         Neighbours const n =
-            neighboursOf(scene, positions[i], views[i], positions[i + 1], views[i + 1]);
-        lattice.pairs.push_back(pairCosts(n, voicings[i], voicings[i + 1], scene.weights));
+            neighboursOf(scene, positions[i], before.view, positions[i + 1], after.view);
+        lattice.pairs.push_back(tabled.of(n, before, after));
     }
     lattice.locks.resize(positions.size());
     lattice.positions = std::move(positions);

@@ -20,12 +20,12 @@ struct Candidate {
 struct Lattice {
     std::vector<Position> positions;
     std::vector<std::vector<Candidate>> candidates; // one list for each position, never empty
-    std::vector<PairTable> pairs;          // pairs[i][a * candidates[i + 1].size() + b]
+    std::vector<PairTable> pairs; // pairs[i]: rows are candidates of i, columns those of i + 1
     std::vector<std::optional<int>> locks; // candidate the arranger has committed, if any
 
     Points pair(std::size_t position, std::size_t a, std::size_t b) const
     {
-        return pairs[position][a * candidates[position + 1].size() + b];
+        return pairs[position].at(a, b);
     }
 };
 

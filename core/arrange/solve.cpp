@@ -1,10 +1,10 @@
 #include "core/arrange/solve.h"
 
+#include "core/arrange/leastsums.h"
+
 #include <algorithm>
 #include <cassert>
 #include <compare>
-#include <cstdint>
-#include <limits>
 #include <map>
 #include <queue>
 #include <tuple>
@@ -14,12 +14,6 @@ namespace arrange {
 namespace {
 
 using Costs = std::vector<Points>;
-
-// Candidates that a whole arrangement may use at a position: all of them, or the locked one.
-struct Allowed {
-    std::size_t from = 0;
-    std::size_t to = 0; // one beyond the last
-};
 
 std::size_t count(Lattice const& lattice, std::size_t position)
 {
@@ -45,90 +39,31 @@ Costs ownCosts(Lattice const& lattice, std::size_t position)
     return costs;
 }
 
-Points least(Costs const& costs, Allowed where)
-{
-    return *std::min_element(costs.begin() + static_cast<std::ptrdiff_t>(where.from),
-                             costs.begin() + static_cast<std::ptrdiff_t>(where.to));
-}
-
-// Sums are taken from the least of their layer, so that 32 bits nearly always hold them: twice
-// as many in a vector register, half as much memory to fetch.
-bool fitsNarrow(Costs const& costs, Allowed where, Points base)
-{
-    return std::all_of(costs.begin() + static_cast<std::ptrdiff_t>(where.from),
-                       costs.begin() + static_cast<std::ptrdiff_t>(where.to),
-                       [base](Points cost) { return cost - base < PairTable::largest; });
-}
-
-// For each column, the least of rows[a] + pair(a, column) over the allowed rows.
-template<typename Sum>
-Costs leastByColumn(PairTable const& pairs, Costs const& rows, Allowed where, Points base,
-                    std::size_t columns)
-{
-    std::vector<Sum> lowest(columns, std::numeric_limits<Sum>::max());
-    for (std::size_t a = where.from; a < where.to; ++a) {
-        Sum const start = static_cast<Sum>(rows[a] - base);
-        std::int32_t const* const row = pairs.data() + a * columns;
-        for (std::size_t b = 0; b < columns; ++b)
-            lowest[b] = std::min(lowest[b], static_cast<Sum>(start + row[b]));
-    }
-    Costs out(columns);
-    for (std::size_t b = 0; b < columns; ++b) out[b] = base + lowest[b];
-    return out;
-}
-
-// For each row, the least of pair(row, b) + columns[b] over the allowed columns.
-template<typename Sum>
-Costs leastByRow(PairTable const& pairs, Costs const& columns, Allowed where, Points base,
-                 std::size_t rows)
-{
-    std::vector<Sum> ends(columns.size(), 0);
-    for (std::size_t b = where.from; b < where.to; ++b)
-        ends[b] = static_cast<Sum>(columns[b] - base);
-    Costs out(rows);
-    for (std::size_t a = 0; a < rows; ++a) {
-        std::int32_t const* const row = pairs.data() + a * columns.size();
-        Sum lowest = std::numeric_limits<Sum>::max();
-        for (std::size_t b = where.from; b < where.to; ++b)
-            lowest = std::min(lowest, static_cast<Sum>(row[b] + ends[b]));
-        out[a] = base + lowest;
-    }
-    return out;
-}
-
 // upTo of `position` from that of the one before.
-Costs upToNext(Lattice const& lattice, std::size_t position, Costs const& before)
+Costs upToNext(Lattice const& lattice, std::size_t position, Costs const& before,
+               Costs const& own)
 {
-    Allowed const where = allowed(lattice, position - 1);
-    Points const base = least(before, where);
-    PairTable const& pairs = lattice.pairs[position - 1];
-    std::size_t const columns = count(lattice, position);
-    Costs out = fitsNarrow(before, where, base)
-                    ? leastByColumn<std::int32_t>(pairs, before, where, base, columns)
-                    : leastByColumn<Points>(pairs, before, where, base, columns);
-    for (std::size_t b = 0; b < columns; ++b) out[b] += lattice.candidates[position][b].cost;
+    Costs out = leastByColumn(lattice.pairs[position - 1], before,
+                              allowed(lattice, position - 1));
+    for (std::size_t b = 0; b < out.size(); ++b) out[b] += own[b];
     return out;
 }
 
 // after of `position` from that of the one behind it.
-Costs afterPrevious(Lattice const& lattice, std::size_t position, Costs const& behind)
+Costs afterPrevious(Lattice const& lattice, std::size_t position, Costs const& behind,
+                    Costs const& ownBehind)
 {
-    Allowed const where = allowed(lattice, position + 1);
-    Costs ends = ownCosts(lattice, position + 1);
+    Costs ends = ownBehind;
     for (std::size_t b = 0; b < ends.size(); ++b) ends[b] += behind[b];
-    Points const base = least(ends, where);
-    PairTable const& pairs = lattice.pairs[position];
-    std::size_t const rows = count(lattice, position);
-    return fitsNarrow(ends, where, base)
-               ? leastByRow<std::int32_t>(pairs, ends, where, base, rows)
-               : leastByRow<Points>(pairs, ends, where, base, rows);
+    return leastByRow(lattice.pairs[position], ends, allowed(lattice, position + 1));
 }
 
 void fillUpTo(Lattice const& lattice, Tables& tables, std::size_t first)
 {
     for (std::size_t i = first; i < lattice.candidates.size(); ++i)
         tables.upTo[i] =
-            i == 0 ? ownCosts(lattice, 0) : upToNext(lattice, i, tables.upTo[i - 1]);
+            i == 0 ? tables.own[0]
+                   : upToNext(lattice, i, tables.upTo[i - 1], tables.own[i]);
 }
 
 // Fills the positions before `end`.
@@ -137,7 +72,8 @@ void fillAfter(Lattice const& lattice, Tables& tables, std::size_t end)
     std::size_t const last = lattice.candidates.size() - 1;
     for (std::size_t i = end; i-- > 0;)
         tables.after[i] = i == last ? Costs(count(lattice, last), 0)
-                                    : afterPrevious(lattice, i, tables.after[i + 1]);
+                                    : afterPrevious(lattice, i, tables.after[i + 1],
+                                                    tables.own[i + 1]);
 }
 
 // Walks forward along `after`; the first candidate that keeps the least total is taken.
@@ -147,15 +83,20 @@ Choice bestChoice(Lattice const& lattice, Tables const& tables)
     for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
         Allowed const where = allowed(lattice, i);
         auto const toTheEnd = [&](std::size_t b) {
-            Points const own = lattice.candidates[i][b].cost + tables.after[i][b];
+            Points const own = tables.own[i][b] + tables.after[i][b];
             if (i == 0) return own;
             auto const a = static_cast<std::size_t>(choice.candidates.back());
             return lattice.pair(i - 1, a, b) + own;
         };
         std::size_t best = where.from;
-        for (std::size_t b = where.from + 1; b < where.to; ++b)
-            if (toTheEnd(b) < toTheEnd(best)) best = b;
-        if (i == 0) choice.cost = toTheEnd(best);
+        Points least = toTheEnd(best);
+        for (std::size_t b = where.from + 1; b < where.to; ++b) {
+            Points const here = toTheEnd(b);
+            if (here >= least) continue;
+            best = b;
+            least = here;
+        }
+        if (i == 0) choice.cost = least;
         choice.candidates.push_back(static_cast<int>(best));
     }
     return choice;
@@ -282,7 +223,9 @@ private:
 Tables tables(Lattice const& lattice)
 {
     std::size_t const positions = lattice.candidates.size();
-    Tables out{std::vector<Costs>(positions), std::vector<Costs>(positions)};
+    Tables out{{}, std::vector<Costs>(positions), std::vector<Costs>(positions)};
+    out.own.reserve(positions);
+    for (std::size_t i = 0; i < positions; ++i) out.own.push_back(ownCosts(lattice, i));
     fillUpTo(lattice, out, 0);
     fillAfter(lattice, out, positions);
     return out;

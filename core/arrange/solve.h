@@ -11,6 +11,7 @@ namespace arrange {
 // uses the candidate. Locks of other positions are kept; the position's own lock is not
 // applied.
 struct Tables {
+    std::vector<std::vector<Points>> own; // each candidate's own cost, side by side
     std::vector<std::vector<Points>> upTo; // for each position and candidate, its cost included
     std::vector<std::vector<Points>> after; // what follows, its own cost not included
     friend bool operator==(Tables const&, Tables const&) = default;

@@ -1,5 +1,7 @@
 #include "core/arrange/takes.h"
 
+#include "core/arrange/leastsums.h"
+
 #include <algorithm>
 #include <limits>
 #include <set>
@@ -39,26 +41,23 @@ std::vector<std::vector<bool>> newShapes(Lattice const& lattice,
     return fresh;
 }
 
-// The least cost of what follows a position, for each of its candidates and each number of new
-// shapes still wanted there.
-class Rest {
-public:
-    Rest(std::size_t candidates, int wanted)
-        : m_wanted(static_cast<std::size_t>(wanted) + 1), m_costs(candidates * m_wanted, never)
-    {}
-    Points& at(std::size_t candidate, int wanted)
-    {
-        return m_costs[candidate * m_wanted + static_cast<std::size_t>(wanted)];
-    }
-    Points at(std::size_t candidate, int wanted) const
-    {
-        return m_costs[candidate * m_wanted + static_cast<std::size_t>(wanted)];
-    }
+// The least cost of what follows a position: for each number of new shapes still wanted there,
+// and each of its candidates.
+using Rest = std::vector<std::vector<Points>>;
 
-private:
-    std::size_t m_wanted;
-    std::vector<Points> m_costs;
-};
+// leastByRow where some columns cannot be used at all: they count as so dear that any other is
+// cheaper, which keeps the sums small. Rows stay `never` where no column can be used.
+std::vector<Points> leastUsable(PairTable const& pairs, std::vector<Points> columns)
+{
+    Points dearest = std::numeric_limits<Points>::min();
+    for (Points cost : columns)
+        if (cost != never) dearest = std::max(dearest, cost);
+    if (dearest == std::numeric_limits<Points>::min())
+        return std::vector<Points>(pairs.rows(), never);
+    Points const beyond = dearest + pairs.spread() + 1;
+    std::replace(columns.begin(), columns.end(), never, beyond);
+    return leastByRow(pairs, columns, {0, columns.size()});
+}
 
 struct Search {
     Lattice const& lattice;
@@ -71,31 +70,28 @@ struct Search {
     {
         if (!allowed(lattice, position, candidate)) return never;
         int const after = std::max(0, stillWanted - (fresh[position][candidate] ? 1 : 0));
-        Points const rest = rests[position].at(candidate, after);
+        Points const rest = rests[position][static_cast<std::size_t>(after)][candidate];
         return rest == never ? never : lattice.candidates[position][candidate].cost + rest;
     }
 
     void fill()
     {
         std::size_t const count = lattice.positions.size();
-        for (auto const& list : lattice.candidates) rests.emplace_back(list.size(), wanted);
-        for (std::size_t c = 0; c < lattice.candidates.back().size(); ++c)
-            rests.back().at(c, 0) = 0;
-        for (std::size_t i = count - 1; i-- > 0;) fill(i);
+        auto const numbers = static_cast<std::size_t>(wanted) + 1;
+        rests.resize(count);
+        std::size_t const last = lattice.candidates.back().size();
+        rests.back().assign(numbers, std::vector<Points>(last, never));
+        rests.back().front().assign(last, 0);
+        for (std::size_t i = count - 1; i-- > 0;)
+            for (int w = 0; w <= wanted; ++w) rests[i].push_back(restOf(i, w));
     }
 
-    void fill(std::size_t i)
+    std::vector<Points> restOf(std::size_t i, int stillWanted) const
     {
-        for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); ++b) {
-            for (int w = 0; w <= wanted; ++w) {
-                Points const next = from(i + 1, b, w);
-                if (next == never) continue;
-                for (std::size_t a = 0; a < lattice.candidates[i].size(); ++a) {
-                    Points& least = rests[i].at(a, w);
-                    least = std::min(least, lattice.pair(i, a, b) + next);
-                }
-            }
-        }
+        std::vector<Points> ends;
+        for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); ++b)
+            ends.push_back(from(i + 1, b, stillWanted));
+        return leastUsable(lattice.pairs[i], std::move(ends));
     }
 
     // Walks the tables forward; the first of equal candidates is taken.

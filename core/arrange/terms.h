@@ -71,6 +71,7 @@ struct Neighbours {
     bool sameChord = false; // the same chord symbol
     bool sameBar = false;
     bool sameGroup = false; // both in one group of two bars
+    friend bool operator==(Neighbours const&, Neighbours const&) = default;
 };
 
 // Where a hand is as it begins or ends a voicing.
@@ -78,6 +79,7 @@ struct HandPlace {
     bool rests = true;
     double at = 0; // whole notes from the position's start, of its first or last onset
     double centreMm = 0;
+    friend bool operator==(HandPlace const&, HandPlace const&) = default;
 };
 HandPlace handAtStart(View const& view, Laid const& laid);
 HandPlace handAtEnd(View const& view, Laid const& laid);
@@ -115,5 +117,10 @@ Points variety(Neighbours const& n, Laid const& before, Laid const& after);
 Account pairAccount(Neighbours const& n, Laid const& before, HandPlace const& end,
                     Ringing const& ringing, Laid const& after, HandPlace const& start,
                     Weights const& weights);
+
+// The same total, from judgements made before, because they are alike for many pairs: `way` of
+// travel between the hand's places, `clash` of ringClash.
+Points pairCost(Neighbours const& n, Laid const& before, Laid const& after, Points way,
+                Points clash, Weights const& weights);
 
 } // namespace arrange

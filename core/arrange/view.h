@@ -74,6 +74,9 @@ struct View {
     std::vector<double> ringSeconds; // of each string
 
     double seconds(double wholes) const { return wholes * secondsPerWhole; }
+
+    // Positions with equal views have the same candidates at the same costs.
+    friend bool operator==(View const&, View const&) = default;
 };
 
 // What a string sounds at a time within the position.

@@ -54,28 +54,31 @@ bool isLocked(Lattice const& lattice, Chosen chosen)
     return lattice.locks[static_cast<std::size_t>(chosen.position)] == chosen.candidate;
 }
 
-// A table in which one row, or one column, costs so much that no hand can play it.
-PairTable withForbidden(PairTable const& table, std::size_t first, std::size_t stride,
-                        std::size_t count)
+// A table in which one row, or one column, is what no hand can play.
+PairTable withRowForbidden(PairTable const& table, std::size_t row)
 {
-    std::vector<std::int32_t> costs = table.costs();
-    for (std::size_t k = 0; k < count; ++k)
-        costs[first + k * stride] += static_cast<std::int32_t>(arrange::unplayablePair);
-    return PairTable(std::move(costs));
+    std::vector<arrange::Points> costs = table.costs();
+    for (std::size_t b = 0; b < table.columns(); ++b)
+        costs[row * table.columns() + b] = arrange::unplayablePair;
+    return {costs, table.columns()};
+}
+
+PairTable withColumnForbidden(PairTable const& table, std::size_t column)
+{
+    std::vector<arrange::Points> costs = table.costs();
+    for (std::size_t a = 0; a < table.rows(); ++a)
+        costs[a * table.columns() + column] = arrange::unplayablePair;
+    return {costs, table.columns()};
 }
 
 void forbid(Lattice& lattice, Chosen chosen)
 {
     auto const i = static_cast<std::size_t>(chosen.position);
     auto const c = static_cast<std::size_t>(chosen.candidate);
-    std::size_t const own = lattice.candidates[i].size();
-    if (i > 0) {
-        std::size_t const rows = lattice.candidates[i - 1].size();
-        lattice.pairs[i - 1] = withForbidden(lattice.pairs[i - 1], c, own, rows);
-    } else if (!lattice.pairs.empty()) {
-        std::size_t const columns = lattice.candidates[1].size();
-        lattice.pairs[0] = withForbidden(lattice.pairs[0], c * columns, 1, columns);
-    }
+    if (i > 0)
+        lattice.pairs[i - 1] = withColumnForbidden(lattice.pairs[i - 1], c);
+    else if (!lattice.pairs.empty())
+        lattice.pairs[0] = withRowForbidden(lattice.pairs[0], c);
 }
 
 // One set of forbidden candidates and the best that is left.

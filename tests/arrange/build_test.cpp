@@ -62,6 +62,26 @@ TEST_CASE("The account of a pair adds up to the cost the solver sees", "[lattice
     }
 }
 
+TEST_CASE("Bars that come back share their pair tables, and the numbers are those of each place",
+          "[lattice]")
+{
+    std::string const four = "[G] B4:1/4 C5:1/4 D5:1/2 | [C] E5:1/4 D5:1/4 C5:1/2 | "
+                             "[G] B4:1/4 A4:1/4 B4:1/2 | [D7] A4:1/2 F#4:1/2 | ";
+    auto const x = scenes::example(four + four + four);
+    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    REQUIRE(lattice.pairs.size() == 11);
+    CHECK(lattice.pairs[4].sharesWith(lattice.pairs[0]));
+    CHECK(lattice.pairs[7].sharesWith(lattice.pairs[3]));
+    CHECK_FALSE(lattice.pairs[1].sharesWith(lattice.pairs[0]));
+    CHECK_FALSE(lattice.pairs[10].sharesWith(lattice.pairs[6])); // the tune closes there
+    for (std::size_t i = 3; i < 11; ++i)
+        for (std::size_t a = 0; a < lattice.candidates[i].size(); a += 5)
+            for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); b += 7)
+                CHECK(lattice.pair(i, a, b) ==
+                      total(pairAccount(x.scene(), lattice, static_cast<int>(i),
+                                        static_cast<int>(a), static_cast<int>(b))));
+}
+
 TEST_CASE("The same tune on the same harp gives the same lattice", "[lattice]")
 {
     auto const x = scenes::example(sixteenBars);

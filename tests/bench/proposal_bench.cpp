@@ -6,7 +6,9 @@
 #include "core/proposal/proposal.h"
 
 #include <benchmark/benchmark.h>
+#include <fmt/format.h>
 
+#include <array>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -70,6 +72,23 @@ proposal::Brief briefFor(tune::Tune tune, int level)
             t.styles.front()};
 }
 
+// Thirty-two written bars, two chords in each, of which no two are alike: what is not shared.
+tune::Tune wanderingTune()
+{
+    constexpr std::array chords{"G", "C", "D", "Em", "Am", "G", "D7", "Bm", "C"};
+    constexpr std::array notes{"B", "c", "d", "e", "A", "G", "F", "g", "a", "f"};
+    constexpr std::size_t halfBars = 64;
+    std::string text = "X:1\nT:Thirty-two bars\nM:4/4\nL:1/8\nQ:1/4=90\nK:G\n";
+    std::size_t note = 0;
+    for (std::size_t half = 0; half < halfBars; ++half) {
+        text += fmt::format("\"{}\"", chords[half % chords.size()]);
+        for (int quaver = 0; quaver < 4; ++quaver)
+            text += notes[(note++ * 7 + half + half / 7) % notes.size()];
+        if (half % 2 == 1) text += half % 8 == 7 ? "|\n" : "|";
+    }
+    return tuneOf(text, 0);
+}
+
 using MakeTune = tune::Tune (*)();
 
 void propose(benchmark::State& state, MakeTune make)
@@ -88,6 +107,11 @@ BENCHMARK_CAPTURE(propose, demo_reel, demoReel)
     ->DenseRange(1, 5)
     ->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(propose, long_tune, longTune)
+    ->ArgName("level")
+    ->DenseRange(1, 5)
+    ->Unit(benchmark::kMillisecond);
+
+BENCHMARK_CAPTURE(propose, wandering_tune, wanderingTune)
     ->ArgName("level")
     ->DenseRange(1, 5)
     ->Unit(benchmark::kMillisecond);

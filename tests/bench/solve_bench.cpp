@@ -7,13 +7,16 @@
 
 namespace {
 
+// Costs up to sixty points, as in tunes.
+constexpr int dearest = 60000;
+
 arrange::Lattice latticeOf(benchmark::State const& state)
 {
     std::mt19937 source(1);
     return lattices::random(source,
                             std::vector<std::size_t>(static_cast<std::size_t>(state.range(0)),
                                                      static_cast<std::size_t>(state.range(1))),
-                            100000);
+                            dearest);
 }
 
 void sizes(benchmark::internal::Benchmark* bench)

@@ -26,7 +26,7 @@ inline Lattice fromNumbers(std::vector<std::vector<Points>> const& own,
     for (auto const& table : between) {
         std::vector<Points> flat;
         for (auto const& row : table) flat.insert(flat.end(), row.begin(), row.end());
-        lattice.pairs.emplace_back(flat);
+        lattice.pairs.emplace_back(flat, table.front().size());
     }
     lattice.positions.resize(own.size());
     lattice.locks.resize(own.size());

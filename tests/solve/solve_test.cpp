@@ -159,11 +159,28 @@ TEST_CASE("Regrets are exact where every position offers two hundred candidates"
     }
 }
 
+TEST_CASE("A pair table gives back every cost, near each other, far apart, or unplayable",
+          "[solve]")
+{
+    Points const far = GENERATE(Points{65534}, Points{65535}, Points{65536}, unplayablePair);
+    Points const base = GENERATE(Points{0}, Points{-70000}, Points{12});
+    Points const other = GENERATE(Points{3}, Points{500000}); // a second one out of line
+    std::vector<Points> costs;
+    for (Points cost : {Points{0}, far, Points{7}, other, far, Points{65534}})
+        costs.push_back(base + cost);
+    PairTable const table(costs, 2);
+    CHECK(table.rows() == 3);
+    CHECK(table.columns() == 2);
+    CHECK(table.costs() == costs);
+    CHECK(table.at(2, 0) == base + far);
+    CHECK(table.isNarrow() == (other == 3 || far < 65535));
+}
+
 TEST_CASE("Copies of a pair table share their numbers", "[solve]")
 {
-    PairTable const table(std::vector<Points>{1, 2, 3});
+    PairTable const table(std::vector<Points>{1, 2, 3}, 3);
     PairTable const copy = table;
     CHECK(copy.sharesWith(table));
-    CHECK(copy[2] == 3);
-    CHECK_FALSE(PairTable(std::vector<Points>{1, 2, 3}).sharesWith(table));
+    CHECK(copy.at(0, 2) == 3);
+    CHECK_FALSE(PairTable(std::vector<Points>{1, 2, 3}, 3).sharesWith(table));
 }

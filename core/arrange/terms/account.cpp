@@ -19,6 +19,17 @@ constexpr std::array termsOfOne{
     OneTerm{Term::Liking, liking},
 };
 
+// Tells every term of a pair with its points, weights applied.
+template<typename Tell>
+void eachOfPair(Neighbours const& n, Laid const& before, Laid const& after, Points way,
+                Points clash, Weights const& weights, Tell tell)
+{
+    bool const unplayable = way == unplayablePair || stringTooSoon(n, before, after);
+    tell(Term::Travel, unplayable ? unplayablePair : weighted(way, weights, Term::Travel));
+    tell(Term::RingClash, weighted(clash, weights, Term::RingClash));
+    tell(Term::Variety, weighted(variety(n, before, after), weights, Term::Variety));
+}
+
 } // namespace
 
 Points weighted(Points raw, Weights const& weights, Term term)
@@ -39,15 +50,21 @@ Account pairAccount(Neighbours const& n, Laid const& before, HandPlace const& en
                     Ringing const& ringing, Laid const& after, HandPlace const& start,
                     Weights const& weights)
 {
-    Points const way = stringTooSoon(n, before, after) ? unplayablePair : travel(n, end, start);
     Account account{};
-    account[static_cast<std::size_t>(Term::Travel)] =
-        way == unplayablePair ? way : weighted(way, weights, Term::Travel);
-    account[static_cast<std::size_t>(Term::RingClash)] =
-        weighted(ringClash(n, ringing, after), weights, Term::RingClash);
-    account[static_cast<std::size_t>(Term::Variety)] =
-        weighted(variety(n, before, after), weights, Term::Variety);
+    eachOfPair(n, before, after, travel(n, end, start), ringClash(n, ringing, after), weights,
+               [&](Term term, Points points) {
+                   account[static_cast<std::size_t>(term)] = points;
+               });
     return account;
+}
+
+Points pairCost(Neighbours const& n, Laid const& before, Laid const& after, Points way,
+                Points clash, Weights const& weights)
+{
+    Points sum = 0;
+    eachOfPair(n, before, after, way, clash, weights,
+               [&](Term, Points points) { sum += points; });
+    return sum;
 }
 
 } // namespace arrange
