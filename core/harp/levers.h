@@ -29,7 +29,19 @@ struct Flip {
     Lever to = Lever::Up;
     Side hand = Side::Left;
     int playedBar = 0; // index into tune::Playing::bars
+    int effort = 0;    // how little its moment suits, in points of the lever plan, apart from
+                       // what the left hand gives up for it
     friend bool operator==(Flip const&, Flip const&) = default;
+};
+
+// How the arranger wants one lever to stand before playing, on a string that the tune itself
+// does not play: for the left hand. The string is named by the letter and octave of its pitch,
+// so that the wish outlives another harp.
+struct LeverWish {
+    music::Letter letter = music::Letter::C;
+    int octave = 3; // scientific
+    Lever lever = Lever::Up;
+    friend bool operator==(LeverWish const&, LeverWish const&) = default;
 };
 
 // What the levers do through a whole performance. Flips are ordered by time.

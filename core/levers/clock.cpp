@@ -19,6 +19,10 @@ constexpr int rightHand = 25;  // the right hand leaves the tune for the levers
 constexpr int rightReach = 20; // ... and reaches below middle C
 constexpr int damped = 60;     // the old note is cut short
 constexpr int hurried = 15;    // the string is silent for less than half the free time
+constexpr int touched = 4;     // it still rings, and is damped by touch before it is turned
+constexpr int stiff = 15;      // a wound string's lever, for either hand [trade-3.6]
+// A ring that has fallen so far of its 60 dB is not heard to change: 20 dB. From memory.
+constexpr double heardShare = 1.0 / 3;
 constexpr int awayABeat = 2;   // a beat more for which the string is off its set-up
 
 // Lengths of the tune become whole ticks, halves and quarters of them too. A tune of absurdly
@@ -52,10 +56,11 @@ std::int64_t roundedUp(double ticks)
 
 Clock::Clock(tune::Tune const& tune, tune::Playing const& playing, tune::Tempo tempo,
              harp::Level const& level)
-    : m_flips(level.flips), m_ticksPerWhole(ticksFor(tune))
+    : m_flips(level.flips), m_ticksPerWhole(ticksFor(tune)),
+      m_ticksPerSecond(tune::quartersPerMinute(tempo) / 240 *
+                       static_cast<double>(m_ticksPerWhole))
 {
-    double const ticksPerSecond =
-        tune::quartersPerMinute(tempo) / 240 * static_cast<double>(m_ticksPerWhole);
+    double const ticksPerSecond = m_ticksPerSecond;
     int weight = 0;
     for (tune::PlayedBar const& played : playing.bars) {
         tune::Bar const& bar = tune.bars[static_cast<std::size_t>(played.bar)];
@@ -134,13 +139,18 @@ void Clock::eachWindow(Gap const& gap, Visit visit) const
         Tick const silent = std::max(from, cut ? halfway : ends);
         Tick const at = silent + (to - silent) / 2;
         Tick const away = gap.returning ? std::max<Tick>(0, at - ends) : wanted - at;
+        bool const rings = !cut && static_cast<double>(at - plucked) <
+                                       heardShare * gap.ringSeconds * m_ticksPerSecond;
         int const plucks = plucksInside(from, to);
         int const cost = (cut ? damped : 0) + (to - silent < free / 2 ? hurried : 0) +
+                         (rings ? touched : 0) + (gap.stiff ? stiff : 0) +
                          static_cast<int>(awayABeat * away / m_beat[bar]);
-        visit(from, to, at, harp::Side::Left, cost + blocked(from, to) + tuneBusy * plucks);
+        int const leftGives = blocked(from, to);
+        visit(Offer{from, to, at, harp::Side::Left, cost + leftGives + tuneBusy * plucks,
+                    leftGives});
         if (plucks == 0)
-            visit(from, to, at, harp::Side::Right,
-                  cost + rightHand + (gap.high ? 0 : rightReach));
+            visit(Offer{from, to, at, harp::Side::Right,
+                        cost + rightHand + (gap.high ? 0 : rightReach), 0});
     };
 
     if (earliest > latest || wanted - halfway < turning) return;
@@ -150,29 +160,27 @@ void Clock::eachWindow(Gap const& gap, Visit visit) const
     offer(latest);
 }
 
+Window Clock::window(Offer const& offer, int string) const
+{
+    return {moment(offer.from), moment(offer.to), moment(offer.at), offer.hand,
+            string,             offer.cost,       offer.leftCost};
+}
+
 std::vector<Window> Clock::windows(Gap const& gap) const
 {
     std::vector<Window> out;
-    eachWindow(gap, [&](Tick from, Tick to, Tick at, harp::Side hand, int cost) {
-        out.push_back({moment(from), moment(to), moment(at), hand, gap.string, cost});
-    });
+    eachWindow(gap, [&](Offer const& offer) { out.push_back(window(offer, gap.string)); });
     return out;
 }
 
 std::optional<Window> Clock::bestWindow(Gap const& gap) const
 {
-    struct Best {
-        Tick from = 0, to = 0, at = 0;
-        harp::Side hand = harp::Side::Left;
-        int cost = 0;
-    };
-    std::optional<Best> best;
-    eachWindow(gap, [&](Tick from, Tick to, Tick at, harp::Side hand, int cost) {
-        if (!best || cost < best->cost) best = Best{from, to, at, hand, cost};
+    std::optional<Offer> best;
+    eachWindow(gap, [&](Offer const& offer) {
+        if (!best || offer.cost < best->cost) best = offer;
     });
     if (!best) return std::nullopt;
-    return Window{moment(best->from), moment(best->to), moment(best->at),
-                  best->hand,         gap.string,       best->cost};
+    return window(*best, gap.string);
 }
 
 } // namespace levers

@@ -20,6 +20,9 @@ struct Gap {
     int playedBar = 0;      // index into Playing::bars of that first note
     bool high = true;       // at or above middle C: within easy reach of the right hand
     bool returning = false; // the lever goes back to where it stood at the start
+    bool stiff = false;     // a wound string: its lever is stiff and scrapes [trade-3.6]
+    double ringSeconds = 0; // in which the string's ring falls by 60 dB
+    friend bool operator==(Gap const&, Gap const&) = default;
 };
 
 // One way to turn a lever in a gap, and how little it suits (lower is better).
@@ -30,6 +33,7 @@ struct Window {
     harp::Side hand = harp::Side::Left;
     int string = 0;
     int cost = 0;
+    int leftCost = 0; // the part of it that stands for what the left hand gives up
     friend bool operator==(Window const&, Window const&) = default;
 };
 
@@ -50,7 +54,9 @@ public:
     // the lever while the other hand still holds the old note. The lever is turned once the old
     // note is counted out, or, where that leaves less than the turning time, after half the old
     // note, which is then damped. The right hand serves where the tune plucks nothing inside
-    // the window. None at a level without flips.
+    // the window. None at a level without flips. Costs: the beats that the left hand gives up,
+    // or the reach of the right; a note cut short, haste, a ring that is damped by touch, a
+    // stiff lever; and how long the string stands away from its set-up.
     std::vector<Window> windows(Gap const& gap) const;
 
     // The cheapest window, the first among equals: the same as the least of windows().
@@ -65,6 +71,14 @@ private:
         int weight = 0;       // what it costs to keep the left hand from plucking here
     };
 
+    // A window in ticks.
+    struct Offer {
+        Tick from = 0, to = 0, at = 0;
+        harp::Side hand = harp::Side::Left;
+        int cost = 0, leftCost = 0;
+    };
+
+    Window window(Offer const& offer, int string) const;
     Tick tick(music::Moment moment) const;
     music::Moment moment(Tick tick) const;
     int blocked(Tick from, Tick to) const;
@@ -74,6 +88,7 @@ private:
 
     bool m_flips = true;
     Tick m_ticksPerWhole = 1;
+    double m_ticksPerSecond = 1;
     std::vector<Mark> m_marks; // half beats
     std::vector<Tick> m_plucks;
     std::vector<Tick> m_free;    // for each played bar

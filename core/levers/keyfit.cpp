@@ -1,6 +1,7 @@
 #include "core/levers/keyfit.h"
 
 #include "core/levers/planned.h"
+#include "core/levers/uses.h"
 
 #include <fmt/format.h>
 
@@ -152,14 +153,14 @@ KeyFit fitMovedBy(music::Interval by, tune::Tune const& tune,
     if (!notes.empty())
         fit.roomBelow =
             std::max(0, diatonicStep(lowest->pitch) - diatonicStep(harp.string(0).open));
-    auto timeline = planned(harp, fit.key, notes, performance);
-    if (timeline) {
+    auto planning = planned(harp, fit.key, notes, performance);
+    if (planning.plan) {
         fit.possible = true;
-        fit.setup = std::move(timeline->setup);
-        fit.flips = static_cast<int>(timeline->flips.size());
+        fit.setup = std::move(planning.plan->timeline.setup);
+        fit.flips = static_cast<int>(planning.plan->timeline.flips.size());
         fit.rank = rankOf(fit, harp, notes.empty() ? 0 : diatonicStep(highest->pitch));
     } else {
-        fit.why = timeline.error();
+        fit.why = planning.refusal->fault;
         fit.rank = notPossible + std::abs(by.semitones);
     }
     fit.reason = reasonFor(fit);
@@ -174,11 +175,11 @@ std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune
     tune::Playing const playing = tune::played(tune);
     Performance const performance{tune, playing.bars, tempo, level,
                                   Clock(tune, playing, tempo, level)};
+    auto const uses = usesOf(tune, playing);
     std::vector<KeyFit> fits;
     int const furthest = furthestSemitones + 12 * furthestOctaves(harp);
     for (int semitones = -furthest; semitones <= furthest; ++semitones)
-        fits.push_back(fitMovedBy(moveBy(semitones, tune.key, harp), tune, playing.notes, harp,
-                                  performance));
+        fits.push_back(fitMovedBy(moveBy(semitones, tune.key, harp), tune, uses, harp, performance));
     std::stable_sort(fits.begin(), fits.end(), [](KeyFit const& a, KeyFit const& b) {
         auto const order = [](KeyFit const& fit) {
             return std::tuple(fit.rank, std::abs(fit.moved.semitones), fit.moved.semitones);

@@ -2,10 +2,15 @@
 
 #include "core/levers/moments.h"
 #include "core/levers/planned.h"
+#include "core/levers/uses.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <numeric>
+#include <set>
+#include <utility>
+#include <variant>
 
 namespace levers {
 
@@ -24,9 +29,9 @@ int playedBarAt(std::vector<tune::PlayedBar> const& bars, music::Moment at)
 
 // The refusal of turns that have each their moment but not all of them together: names the
 // first that finds no room beside those before it.
-base::Fault tooManyAtOnce(std::vector<Turn> const& turns,
-                          std::vector<std::vector<Window>> const& choices, Notes notes,
-                          Performance const& performance)
+Refused tooManyAtOnce(std::vector<Turn> const& turns,
+                      std::vector<std::vector<Window>> const& choices, Notes notes,
+                      Performance const& performance)
 {
     std::size_t fit = 0; // as many turns go together, seen from the first
     std::size_t fail = turns.size();
@@ -36,53 +41,189 @@ base::Fault tooManyAtOnce(std::vector<Turn> const& turns,
                                                      choices.begin() + std::ptrdiff_t(middle));
         (chosenWindows(first).empty() ? fail : fit) = middle;
     }
-    int const note = turns[fail - 1].before;
-    return {base::FaultCode::NoMomentForFlip, placeOfNote(note, notes, performance),
-            fmt::format("the lever for {} has no turn of its own beside the other levers that "
-                        "are turned about here",
-                        shown(notes[static_cast<std::size_t>(note)].pitch))};
+    Turn const& turn = turns[fail - 1];
+    int const note = turn.before;
+    return {{base::FaultCode::NoMomentForFlip, placeOfNote(note, notes, performance),
+             fmt::format("the lever for {} has no turn of its own beside the other levers that "
+                         "are turned about here",
+                         shown(notes[static_cast<std::size_t>(note)].pitch))},
+            note,
+            turn.after};
+}
+
+// A seating with its moments.
+struct Timed {
+    Seating seating;
+    std::vector<Gap> gaps;
+    std::vector<Window> windows;
+    std::int64_t cost = 0;
+};
+
+using Outcome = std::variant<Timed, Refused>;
+
+Outcome bestTimed(harp::Harp const& harp, Notes notes, Performance const& performance)
+{
+    Seatings seatings(harp, notes, performance);
+    if (seatings.refused()) return *seatings.refused();
+    std::optional<Timed> best;
+    std::optional<Refused> crowded; // of the seating that would be best
+    std::set<std::vector<std::pair<int, int>>> known; // notes between which levers turn
+    for (int tried = 0; tried < seatingsTried; ++tried) {
+        auto seating = seatings.next();
+        if (!seating || (best && seating->leastCost >= best->cost)) break;
+        std::vector<std::pair<int, int>> turns;
+        for (Turn const& turn : seating->turns) turns.emplace_back(turn.after, turn.by);
+        if (!known.insert(std::move(turns)).second) continue; // the same, on more neighbours
+        std::vector<Gap> gaps;
+        std::vector<std::vector<Window>> choices;
+        for (Turn const& turn : seating->turns) {
+            gaps.push_back(gapOf(turn, notes, harp));
+            choices.push_back(performance.clock.windows(gaps.back()));
+        }
+        std::vector<Window> windows = chosenWindows(choices);
+        if (windows.size() != choices.size()) {
+            if (!crowded && !best)
+                crowded = tooManyAtOnce(seating->turns, choices, notes, performance);
+            continue;
+        }
+        std::int64_t const cost = costOf(*seating, choices, windows);
+        if (!best || cost < best->cost)
+            best = Timed{*std::move(seating), std::move(gaps), std::move(windows), cost};
+    }
+    if (best) return *std::move(best);
+    return *crowded;
+}
+
+harp::Flip flipOf(Window const& window, harp::Lever to,
+                  std::vector<tune::PlayedBar> const& bars)
+{
+    return {window.at,     window.freeFrom, window.freeTo,
+            window.string, to,              window.hand,
+            playedBarAt(bars, window.at),   window.cost - window.leftCost};
+}
+
+// Flips and their gaps in the order of time.
+void order(Plan& plan)
+{
+    std::vector<std::size_t> places(plan.gaps.size());
+    std::iota(places.begin(), places.end(), std::size_t(0));
+    auto const& flips = plan.timeline.flips;
+    std::sort(places.begin(), places.end(), [&flips](std::size_t a, std::size_t b) {
+        return std::pair(flips[a].at, flips[a].string) <
+               std::pair(flips[b].at, flips[b].string);
+    });
+    Plan sorted = plan;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        sorted.timeline.flips[i] = plan.timeline.flips[places[i]];
+        sorted.gaps[i] = plan.gaps[places[i]];
+    }
+    plan = std::move(sorted);
+}
+
+void setWishes(harp::LeverSetting& setup, harp::Harp const& harp,
+               std::vector<harp::LeverWish> const& wishes)
+{
+    for (harp::LeverWish const& wish : wishes) {
+        auto const string = stringFor(harp, {wish.letter, 0, wish.octave});
+        if (string && harp.string(*string).hasLever)
+            setup[static_cast<std::size_t>(*string)] = wish.lever;
+    }
+}
+
+Plan planOf(Timed const& timed, harp::LeverSetting setup,
+            std::vector<tune::PlayedBar> const& bars)
+{
+    Plan plan{{std::move(setup), {}}, timed.gaps, {}};
+    for (std::size_t string = 0; string < timed.seating.starts.size(); ++string)
+        if (timed.seating.starts[string])
+            plan.timeline.setup[string] = *timed.seating.starts[string];
+    for (std::size_t i = 0; i < timed.windows.size(); ++i)
+        plan.timeline.flips.push_back(
+            flipOf(timed.windows[i], timed.seating.turns[i].to, bars));
+    order(plan);
+    return plan;
+}
+
+// The grace note that stands in the way, if it is one; of levers that crowd, any that is there.
+std::optional<tune::PlayedNote> graceInTheWay(Refused const& refused, Notes notes)
+{
+    for (std::optional<int> const index : {std::optional(refused.note), refused.after})
+        if (index && isGrace(notes[static_cast<std::size_t>(*index)]))
+            return notes[static_cast<std::size_t>(*index)];
+    return std::nullopt;
 }
 
 } // namespace
 
-base::Result<harp::LeverTimeline> planned(harp::Harp const& harp, music::Key key, Notes notes,
-                                          Performance const& performance)
+Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::PlayedNote> uses,
+                 Performance const& performance)
 {
     auto setup = harp::settingFor(harp, key);
-    if (!setup) return setup.error();
-    auto const seating = seated(harp, notes, performance);
-    if (!seating) return seating.error();
+    if (!setup) return {std::nullopt, Refusal{setup.error()}};
+    setWishes(*setup, harp, performance.wishes);
+    std::vector<tune::NotePlace> left;
+    while (true) {
+        Outcome const outcome = bestTimed(harp, uses, performance);
+        if (auto const* timed = std::get_if<Timed>(&outcome)) {
+            Plan plan = planOf(*timed, *std::move(setup), performance.bars);
+            plan.gracesLeft = std::move(left);
+            return {std::move(plan), std::nullopt};
+        }
+        auto const& refused = std::get<Refused>(outcome);
+        auto const placed = [&](int note) {
+            return placeOf(uses[static_cast<std::size_t>(note)], performance.bars);
+        };
+        auto const grace = graceInTheWay(refused, uses);
+        if (!grace) {
+            Refusal refusal{refused.fault, placed(refused.note), std::nullopt};
+            if (refused.after) refusal.after = placed(*refused.after);
+            return {std::nullopt, std::move(refusal)};
+        }
+        tune::NotePlace const place = placeOf(*grace, performance.bars);
+        left.push_back(place);
+        std::erase_if(uses, [&](tune::PlayedNote const& use) {
+            return isGrace(use) && placeOf(use, performance.bars) == place;
+        });
+    }
+}
 
-    harp::LeverTimeline timeline{*std::move(setup), {}};
-    for (std::size_t string = 0; string < seating->starts.size(); ++string)
-        if (seating->starts[string]) timeline.setup[string] = *seating->starts[string];
-
-    std::vector<std::vector<Window>> choices;
-    for (Turn const& turn : seating->turns)
-        choices.push_back(performance.clock.windows(gapOf(turn, notes, harp)));
-    std::vector<Window> const windows = chosenWindows(choices);
-    if (windows.size() != choices.size())
-        return tooManyAtOnce(seating->turns, choices, notes, performance);
-
-    for (std::size_t i = 0; i < windows.size(); ++i)
-        timeline.flips.push_back({windows[i].at, windows[i].freeFrom, windows[i].freeTo,
-                                  seating->turns[i].string, seating->turns[i].to,
-                                  windows[i].hand,
-                                  playedBarAt(performance.bars, windows[i].at)});
-    std::sort(timeline.flips.begin(), timeline.flips.end(),
-              [](harp::Flip const& a, harp::Flip const& b) {
-                  return std::pair(a.at, a.string) < std::pair(b.at, b.string);
-              });
-    return timeline;
+Planning leverPlanFor(harp::Harp const& harp, tune::Tune const& tune,
+                      tune::Playing const& playing, tune::Tempo tempo,
+                      harp::Level const& level, std::vector<harp::LeverWish> wishes)
+{
+    Performance const performance{
+        tune,  playing.bars, tempo, level, Clock(tune, playing, tempo, level),
+        std::move(wishes)};
+    return planned(harp, tune.key, usesOf(tune, playing), performance);
 }
 
 base::Result<harp::LeverTimeline> leverPlan(harp::Harp const& harp, tune::Tune const& tune,
                                             tune::Playing const& playing, tune::Tempo tempo,
                                             harp::Level const& level)
 {
-    Performance const performance{tune, playing.bars, tempo, level,
-                                  Clock(tune, playing, tempo, level)};
-    return planned(harp, tune.key, playing.notes, performance);
+    Planning planning = leverPlanFor(harp, tune, playing, tempo, level);
+    if (!planning.plan) return planning.refusal->fault;
+    return std::move(planning.plan->timeline);
+}
+
+Plan retimed(Plan plan, Clock const& clock, std::vector<tune::PlayedBar> const& bars,
+             LeftLoss const& lost)
+{
+    std::vector<std::vector<Window>> choices;
+    for (Gap const& gap : plan.gaps) {
+        choices.push_back(clock.windows(gap));
+        for (Window& window : choices.back())
+            if (window.hand == harp::Side::Left) {
+                int const loss = lost(window.freeFrom, window.freeTo);
+                window.cost += loss - window.leftCost;
+                window.leftCost = loss;
+            }
+    }
+    std::vector<Window> const windows = chosenWindows(choices);
+    for (std::size_t i = 0; i < windows.size(); ++i)
+        plan.timeline.flips[i] = flipOf(windows[i], plan.timeline.flips[i].to, bars);
+    order(plan);
+    return plan;
 }
 
 } // namespace levers

@@ -1,13 +1,13 @@
 #pragma once
 
+#include "core/levers/leverplan.h"
 #include "core/levers/seating.h"
 
 namespace levers {
 
-// leverPlan for a performance that is prepared once and planned in many keys: `notes` as moved,
-// `key` that of the set-up.
-base::Result<harp::LeverTimeline> planned(harp::Harp const& harp, music::Key key,
-                                          std::span<tune::PlayedNote const> notes,
-                                          Performance const& performance);
+// leverPlanFor for a performance that is prepared once and planned in many keys: `uses` as
+// moved (see uses.h), `key` that of the set-up.
+Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::PlayedNote> uses,
+                 Performance const& performance);
 
 } // namespace levers

@@ -7,6 +7,8 @@
 #include <compare>
 #include <map>
 #include <numeric>
+#include <queue>
+#include <set>
 
 namespace levers {
 
@@ -31,12 +33,19 @@ struct StringState {
 };
 using GroupState = std::vector<StringState>; // one for each string of a group
 
-struct Step {
-    GroupState state;
+// One way to play a note: from which state before it, on which string.
+struct Edge {
+    std::size_t from = 0; // index into the states after the note before
     std::int64_t cost = 0;
-    int parent = 0; // index into the steps of the note before
-    int string = 0; // on which the note is played
+    int string = 0;
     std::optional<Turn> turn;
+};
+
+// What the strings of a group may have been through once a note is played.
+struct Reached {
+    GroupState state;
+    std::int64_t least = 0; // cost of the cheapest way here
+    std::vector<Edge> ways;
 };
 
 // Strings tied by pitches that either can give, and the notes they play.
@@ -135,73 +144,135 @@ std::vector<Group> groupsOf(harp::Harp const& harp, std::vector<std::vector<Seat
     return groups;
 }
 
-// Plays notes of one group in turn, keeping the cheapest way to every state.
+// How the notes of one group are played.
+struct GroupWay {
+    std::int64_t cost = 0;
+    std::vector<std::pair<int, int>> seats; // note and string
+    std::vector<std::pair<int, Lever>> starts;
+    std::vector<Turn> turns;
+};
+
+// Plays the notes of one group in turn, keeping every way to every state, and then tells whole
+// ways from the cheapest on: a search from the end, led by the cost of the cheapest beginning.
 class GroupSearch {
 public:
     GroupSearch(harp::Harp const& harp, Notes notes, Performance const& performance,
                 Group const& group)
         : m_harp(harp), m_notes(notes), m_performance(performance), m_group(group)
     {
-        m_steps.push_back({Step{GroupState(group.strings.size()), 0, 0, 0, {}}});
+        m_layers.push_back({Reached{GroupState(group.strings.size()), 0, {}}});
     }
 
     // Adds the next note; the turn that found no window when there is no way to play it.
     std::optional<Turn> play(int note, std::vector<Seat> const& seats)
     {
-        std::map<GroupState, Step> next;
+        std::map<GroupState, Reached> next;
         std::optional<Turn> refused;
-        for (std::size_t parent = 0; parent < m_steps.back().size(); ++parent)
+        auto const& before = m_layers.back();
+        for (std::size_t from = 0; from < before.size(); ++from)
             for (Seat const& seat : seats) {
-                Step step = extended(static_cast<int>(parent), note, seat);
+                GroupState state = before[from].state;
+                Edge edge{from, 0, seat.string, std::nullopt};
+                seatNote(state, edge, note, seat);
                 if (seat != seats.front()) {
-                    step.cost += awayFromLetterCost;
-                    leaveOwnLetter(step, note, seats.front());
+                    edge.cost += awayFromLetterCost;
+                    leaveOwnLetter(state, note, seats.front());
                 }
-                if (step.turn) {
+                if (edge.turn) {
                     auto const window =
-                        m_performance.clock.bestWindow(gapOf(*step.turn, m_notes, m_harp));
+                        m_performance.clock.bestWindow(gapOf(*edge.turn, m_notes, m_harp));
                     if (!window) {
-                        if (!refused) refused = step.turn;
+                        if (!refused) refused = edge.turn;
                         continue;
                     }
-                    step.cost += turnCost + window->cost;
+                    edge.cost += turnCost + window->cost;
                 }
-                auto const [known, isNew] = next.try_emplace(step.state, step);
-                if (!isNew && step.cost < known->second.cost) known->second = step;
+                std::int64_t const cost = before[from].least + edge.cost;
+                auto const [known, isNew] = next.try_emplace(state, Reached{state, cost, {}});
+                if (!isNew) known->second.least = std::min(known->second.least, cost);
+                known->second.ways.push_back(std::move(edge));
             }
         if (next.empty()) return refused;
-        std::vector<Step> steps;
-        for (auto& [state, step] : next) steps.push_back(std::move(step));
-        m_steps.push_back(std::move(steps));
+        std::vector<Reached> layer;
+        for (auto& [state, reached] : next) layer.push_back(std::move(reached));
+        m_layers.push_back(std::move(layer));
         return std::nullopt;
     }
 
-    // Writes the cheapest way into the seating.
-    void writeBest(Seating& seating) const
+    // The way of that rank, 0 the cheapest; none when there are not so many.
+    GroupWay const* way(std::size_t rank)
     {
-        auto const cheaper = [](Step const& a, Step const& b) { return a.cost < b.cost; };
-        auto const& last = m_steps.back();
-        Step const* step = &*std::min_element(last.begin(), last.end(), cheaper);
-        for (std::size_t i = 0; i < m_group.strings.size(); ++i)
-            if (step->state[i].lastNote)
-                seating.starts[at(m_group.strings[i])] = step->state[i].start;
-        for (std::size_t i = m_group.notes.size(); i > 0; --i) {
-            seating.strings[at(m_group.notes[i - 1])] = step->string;
-            if (step->turn) seating.turns.push_back(*step->turn);
-            step = &m_steps[i - 1][at(step->parent)];
+        if (m_told.empty() && m_open.empty())
+            for (std::size_t i = 0; i < m_layers.back().size(); ++i)
+                push({m_layers.back()[i].least, 0, m_layers.size() - 1, i, std::nullopt, 0});
+        while (m_told.size() <= rank && !m_open.empty()) {
+            Partial const best = m_open.top();
+            m_open.pop();
+            if (best.layer == 0) {
+                m_told.push_back(told(best));
+                continue;
+            }
+            auto const& ways = m_layers[best.layer][best.state].ways;
+            m_taken.push_back(best);
+            for (std::size_t i = 0; i < ways.size(); ++i) {
+                std::int64_t const behind = best.behind + ways[i].cost;
+                push({m_layers[best.layer - 1][ways[i].from].least + behind, behind,
+                      best.layer - 1, ways[i].from, m_taken.size() - 1, i});
+            }
         }
+        return rank < m_told.size() ? &m_told[rank] : nullptr;
     }
 
 private:
-    Step extended(int parent, int note, Seat const& seat) const
+    // A way known from some note to the end.
+    struct Partial {
+        std::int64_t whole = 0;  // the least cost of a way that ends so
+        std::int64_t behind = 0; // of the part that is known
+        std::size_t layer = 0;
+        std::size_t state = 0;
+        std::optional<std::size_t> later; // the partial way one note shorter, in m_taken
+        std::size_t edge = 0;             // ... and which of its state's ways leads on to it
+        std::size_t age = 0;              // ties fall to the older
+        bool operator<(Partial const& other) const
+        {
+            return std::pair(whole, age) > std::pair(other.whole, other.age);
+        }
+    };
+
+    void push(Partial partial)
     {
-        Step const& before = m_steps.back()[at(parent)];
-        Step step{before.state, before.cost, parent, seat.string, std::nullopt};
-        StringState& string = stateOf(step, seat.string);
+        partial.age = m_pushed++;
+        m_open.push(partial);
+    }
+
+    GroupWay told(Partial const& first) const
+    {
+        GroupWay way;
+        way.cost = first.whole;
+        std::size_t note = 0;
+        GroupState const* last = &m_layers.back().front().state;
+        for (Partial const* partial = &first; partial->later; ++note) {
+            Partial const& later = m_taken[*partial->later];
+            Reached const& reached = m_layers[later.layer][later.state];
+            Edge const& edge = reached.ways[partial->edge];
+            way.seats.emplace_back(m_group.notes[note], edge.string);
+            if (edge.turn) way.turns.push_back(*edge.turn);
+            last = &reached.state;
+            partial = &later;
+        }
+        for (std::size_t i = 0; i < m_group.strings.size(); ++i)
+            if ((*last)[i].lastNote)
+                way.starts.emplace_back(m_group.strings[i], (*last)[i].start);
+        return way;
+    }
+
+    void seatNote(GroupState& state, Edge& edge, int note, Seat const& seat) const
+    {
+        StringState& string = stateOf(state, seat.string);
         if (!string.lastNote)
             string.start = seat.lever;
         else if (string.now != seat.lever)
-            step.turn = Turn{seat.string,
+            edge.turn = Turn{seat.string,
                              seat.lever,
                              *string.lastNote,
                              note,
@@ -210,29 +281,48 @@ private:
         string.now = seat.lever;
         string.lastNote = note;
         string.leftTo.reset();
-        return step;
     }
 
     // A note on a neighbour: where the string of its own letter would sound it as well, that
     // string's lever must be turned by then, or the note is not where the plan says.
-    void leaveOwnLetter(Step& step, int note, Seat const& own) const
+    void leaveOwnLetter(GroupState& state, int note, Seat const& own) const
     {
-        StringState& string = stateOf(step, own.string);
+        StringState& string = stateOf(state, own.string);
         if (string.lastNote && string.now == own.lever && !string.leftTo) string.leftTo = note;
     }
 
-    StringState& stateOf(Step& step, int string) const
+    StringState& stateOf(GroupState& state, int string) const
     {
         auto const place = std::find(m_group.strings.begin(), m_group.strings.end(), string);
-        return step.state[at(static_cast<int>(place - m_group.strings.begin()))];
+        return state[at(static_cast<int>(place - m_group.strings.begin()))];
     }
 
     harp::Harp const& m_harp;
     Notes m_notes;
     Performance const& m_performance;
     Group const& m_group;
-    std::vector<std::vector<Step>> m_steps; // for the start and each note of the group
+    std::vector<std::vector<Reached>> m_layers; // for the start and each note of the group
+    std::priority_queue<Partial> m_open;
+    std::vector<Partial> m_taken;
+    std::vector<GroupWay> m_told;
+    std::size_t m_pushed = 0;
 };
+
+Seating seatingOf(std::vector<GroupWay const*> const& ways, std::size_t notes,
+                  std::size_t strings)
+{
+    Seating seating{std::vector<int>(notes), std::vector<std::optional<Lever>>(strings), {}, 0};
+    for (GroupWay const* way : ways) {
+        seating.leastCost += way->cost;
+        for (auto const& [note, string] : way->seats) seating.strings[at(note)] = string;
+        for (auto const& [string, lever] : way->starts) seating.starts[at(string)] = lever;
+        seating.turns.insert(seating.turns.end(), way->turns.begin(), way->turns.end());
+    }
+    std::sort(seating.turns.begin(), seating.turns.end(), [](Turn const& a, Turn const& b) {
+        return std::pair(a.before, a.string) < std::pair(b.before, b.string);
+    });
+    return seating;
+}
 
 } // namespace
 
@@ -247,44 +337,108 @@ Gap gapOf(Turn const& turn, Notes notes, harp::Harp const& harp)
 {
     tune::PlayedNote const& old = notes[at(turn.after)];
     tune::PlayedNote const& next = notes[at(turn.by)];
+    harp::HarpString const& string = harp.string(turn.string);
     constexpr int middleC = 60;
-    return {turn.string,       old.at,
-            old.at + old.held, next.at,
-            next.playedBar,    music::midi(harp.string(turn.string).open) >= middleC,
-            turn.returning};
+    return {turn.string,
+            old.at,
+            old.at + old.held,
+            next.at,
+            next.playedBar,
+            music::midi(string.open) >= middleC,
+            turn.returning,
+            string.wound,
+            harp::ringSeconds(string)};
 }
 
-base::Result<Seating> seated(harp::Harp const& harp, Notes notes,
-                             Performance const& performance)
+struct Seatings::Search {
+    std::vector<Group> groups;
+    std::vector<GroupSearch> searches; // one for each group
+    // Ranks of the groups' ways, the cheapest together first.
+    struct Ranks {
+        std::int64_t cost = 0;
+        std::vector<std::size_t> ranks;
+        bool operator<(Ranks const& other) const
+        {
+            return std::tie(cost, ranks) > std::tie(other.cost, other.ranks);
+        }
+    };
+    std::priority_queue<Ranks> open;
+    std::set<std::vector<std::size_t>> seen;
+
+    void offer(std::vector<std::size_t> ranks)
+    {
+        std::int64_t cost = 0;
+        for (std::size_t g = 0; g < searches.size(); ++g) {
+            GroupWay const* const way = searches[g].way(ranks[g]);
+            if (!way) return;
+            cost += way->cost;
+        }
+        if (seen.insert(ranks).second) open.push({cost, std::move(ranks)});
+    }
+};
+
+Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& performance)
+    : m_search(std::make_unique<Search>()), m_notes(notes.size()), m_strings(at(harp.count()))
 {
     std::vector<std::vector<Seat>> seats;
     for (std::size_t note = 0; note < notes.size(); ++note) {
         seats.push_back(harp::seats(harp, notes[note].pitch));
-        if (seats.back().empty())
-            return cannotBeHad(harp, static_cast<int>(note), notes, performance);
+        if (seats.back().empty()) {
+            int const index = static_cast<int>(note);
+            m_refusal = Refused{cannotBeHad(harp, index, notes, performance), index, {}};
+            return;
+        }
     }
 
-    Seating seating{std::vector<int>(notes.size()),
-                    std::vector<std::optional<Lever>>(at(harp.count())),
-                    {}};
     std::optional<Turn> refused;
-    for (Group const& group : groupsOf(harp, seats)) {
-        GroupSearch search(harp, notes, performance, group);
+    m_search->groups = groupsOf(harp, seats);
+    m_search->searches.reserve(m_search->groups.size());
+    for (Group const& group : m_search->groups) {
+        GroupSearch& search =
+            m_search->searches.emplace_back(harp, notes, performance, group);
         std::optional<Turn> stuck;
         for (int const note : group.notes) {
             stuck = search.play(note, seats[at(note)]);
             if (stuck) break;
         }
-        if (!stuck)
-            search.writeBest(seating);
-        else if (!refused || stuck->before < refused->before)
-            refused = stuck;
+        if (stuck && (!refused || stuck->before < refused->before)) refused = stuck;
     }
-    if (refused) return noMoment(notes, *refused, performance);
-    std::sort(seating.turns.begin(), seating.turns.end(), [](Turn const& a, Turn const& b) {
-        return std::pair(a.before, a.string) < std::pair(b.before, b.string);
-    });
+    if (refused)
+        m_refusal = Refused{noMoment(notes, *refused, performance), refused->before,
+                            refused->after};
+    else
+        m_search->offer(std::vector<std::size_t>(m_search->groups.size(), 0));
+}
+
+Seatings::~Seatings() = default;
+
+std::optional<Seating> Seatings::next()
+{
+    if (m_search->open.empty()) return std::nullopt;
+    auto const best = m_search->open.top();
+    m_search->open.pop();
+    std::vector<GroupWay const*> ways;
+    for (std::size_t g = 0; g < best.ranks.size(); ++g)
+        ways.push_back(m_search->searches[g].way(best.ranks[g]));
+    Seating const seating = seatingOf(ways, m_notes, m_strings);
+    for (std::size_t g = 0; g < best.ranks.size(); ++g) {
+        auto ranks = best.ranks;
+        ++ranks[g];
+        m_search->offer(std::move(ranks));
+    }
     return seating;
+}
+
+std::int64_t costOf(Seating const& seating, std::vector<std::vector<Window>> const& choices,
+                    std::vector<Window> const& windows)
+{
+    std::int64_t cost = seating.leastCost;
+    for (auto const& choice : choices)
+        cost -= std::min_element(choice.begin(), choice.end(), [](auto const& a, auto const& b) {
+                    return a.cost < b.cost;
+                })->cost;
+    for (Window const& window : windows) cost += window.cost;
+    return cost;
 }
 
 } // namespace levers

@@ -4,6 +4,8 @@
 #include "core/harp/placing.h"
 #include "core/levers/clock.h"
 
+#include <cstdint>
+#include <memory>
 #include <optional>
 #include <span>
 #include <vector>
@@ -18,6 +20,7 @@ struct Performance {
     tune::Tempo tempo;
     harp::Level level;
     Clock clock;
+    std::vector<harp::LeverWish> wishes{};
 };
 
 // A lever that must be turned between two notes of the tune.
@@ -37,6 +40,7 @@ struct Seating {
     std::vector<int> strings;                       // one for each note
     std::vector<std::optional<harp::Lever>> starts; // one for each string; none: never played
     std::vector<Turn> turns;                        // by the note before which they stand
+    std::int64_t leastCost = 0; // of the best window of each turn, whatever gets into its way
 };
 
 // "bar 7", "bar 7, pass 2": where a note of the performance stands, for the reader.
@@ -45,14 +49,41 @@ std::string placeOfNote(int note, std::span<tune::PlayedNote const> notes,
 
 Gap gapOf(Turn const& turn, std::span<tune::PlayedNote const> notes, harp::Harp const& harp);
 
-// The seating with the fewest turns of those in which every turn has a window; among these the
-// one with the best windows and the fewest notes away from the string of their own letter.
+// Why a tune cannot be seated, and the notes that stand in the way (indices into the notes).
+struct Refused {
+    base::Fault fault; // NoteOffHarp, KeyBeyondTuning, NoMomentForFlip
+    int note = 0;
+    std::optional<int> after; // the note before it on the same string, of a turn without time
+};
+
+// The seatings of a tune in which every turn has a window, each once, the best first: fewest
+// turns, then the best windows and the fewest notes away from the string of their own letter.
 // Exact: pitches with two seats tie their strings together, and strings so tied (two, on a harp
 // in a diatonic tuning) are decided together by dynamic programming over their levers and last
-// notes. Whether windows of different strings get into each other's way is decided later, see
-// moments.h. Faults: NoteOffHarp, KeyBeyondTuning, NoMomentForFlip at the first note that
-// cannot be had.
-base::Result<Seating> seated(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
-                             Performance const& performance);
+// notes. Whether windows of different strings get into each other's way is not asked here, see
+// moments.h: leastCost is what the seating costs at least.
+class Seatings {
+public:
+    Seatings(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
+             Performance const& performance);
+    ~Seatings();
+
+    // Set when there is no seating at all: the first note that cannot be had.
+    std::optional<Refused> const& refused() const { return m_refusal; }
+
+    // The next seating; none when there are no more.
+    std::optional<Seating> next();
+
+private:
+    struct Search;
+    std::unique_ptr<Search> m_search;
+    std::size_t m_notes;
+    std::size_t m_strings;
+    std::optional<Refused> m_refusal;
+};
+
+// What a seating costs with these windows for its turns.
+std::int64_t costOf(Seating const& seating, std::vector<std::vector<Window>> const& choices,
+                    std::vector<Window> const& windows);
 
 } // namespace levers

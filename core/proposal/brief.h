@@ -8,6 +8,7 @@
 #include "core/music/key.h"
 #include "core/music/time.h"
 #include "core/pattern/pattern.h"
+#include "core/tune/changes.h"
 #include "core/tune/tune.h"
 
 #include <optional>
@@ -72,6 +73,8 @@ struct Brief {
     std::vector<Lock> locks{};
     RightHand right = RightHand::Bare;
     std::vector<FingerLock> fingers{};
+    std::vector<tune::NoteChange> changes{};    // of the tune as read, see remedies.h
+    std::vector<harp::LeverWish> leverWishes{}; // of strings that the tune does not play
 };
 
 } // namespace proposal

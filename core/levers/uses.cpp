@@ -1,0 +1,35 @@
+#include "core/levers/uses.h"
+
+#include <algorithm>
+
+namespace levers {
+
+std::vector<tune::PlayedNote> usesOf(tune::Tune const& tune, tune::Playing const& playing)
+{
+    std::vector<tune::PlayedNote> uses;
+    uses.reserve(playing.notes.size());
+    std::optional<std::pair<int, int>> before; // bar and note: a chord has its graces once
+    for (tune::PlayedNote const& note : playing.notes) {
+        std::pair const here(note.playedBar, note.note);
+        if (before != here) {
+            auto const bar = static_cast<std::size_t>(
+                playing.bars[static_cast<std::size_t>(note.playedBar)].bar);
+            int grace = 0;
+            for (music::Pitch const pitch :
+                 tune.bars[bar].notes[static_cast<std::size_t>(note.note)].graces)
+                uses.push_back({note.at, {}, pitch, note.playedBar, note.note, --grace});
+        }
+        before = here;
+        uses.push_back(note);
+    }
+    return uses;
+}
+
+tune::NotePlace placeOf(tune::PlayedNote const& use, std::vector<tune::PlayedBar> const& bars)
+{
+    int const bar = bars[static_cast<std::size_t>(use.playedBar)].bar;
+    if (isGrace(use)) return {bar, use.note, -1 - use.ofChord, true};
+    return {bar, use.note, use.ofChord, false};
+}
+
+} // namespace levers

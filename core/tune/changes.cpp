@@ -1,0 +1,147 @@
+#include "core/tune/changes.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace tune {
+
+namespace {
+
+constexpr std::array ids{std::pair{Change::OctaveHigher, std::string_view("octave_higher")},
+                         std::pair{Change::OctaveLower, std::string_view("octave_lower")},
+                         std::pair{Change::LeftOut, std::string_view("left_out")},
+                         std::pair{Change::AsKeySays, std::string_view("as_key_says")}};
+
+Note const* noteAt(Tune const& tune, NotePlace place)
+{
+    if (place.bar < 0 || static_cast<std::size_t>(place.bar) >= tune.bars.size())
+        return nullptr;
+    auto const& notes = tune.bars[static_cast<std::size_t>(place.bar)].notes;
+    if (place.note < 0 || static_cast<std::size_t>(place.note) >= notes.size()) return nullptr;
+    return &notes[static_cast<std::size_t>(place.note)];
+}
+
+std::vector<music::Pitch> const* pitchesAt(Tune const& tune, NotePlace place)
+{
+    Note const* const note = noteAt(tune, place);
+    if (!note) return nullptr;
+    auto const& pitches = place.grace ? note->graces : note->pitches;
+    bool const there =
+        place.ofChord >= 0 && static_cast<std::size_t>(place.ofChord) < pitches.size();
+    return there ? &pitches : nullptr;
+}
+
+music::Pitch after(Change change, music::Pitch pitch, music::Key key)
+{
+    switch (change) {
+    case Change::OctaveHigher: ++pitch.octave; break;
+    case Change::OctaveLower: --pitch.octave; break;
+    case Change::AsKeySays:
+        pitch.alter = music::alterIn(music::signature(key), pitch.letter);
+        break;
+    case Change::LeftOut: break;
+    }
+    return pitch;
+}
+
+// Changes one pitch of a note; answers whether the note stays tied on from there.
+void changePitch(Bar& bar, NotePlace place, Change change)
+{
+    Note& note = bar.notes[static_cast<std::size_t>(place.note)];
+    auto& pitches = place.grace ? note.graces : note.pitches;
+    auto const at = pitches.begin() + place.ofChord;
+    if (change == Change::LeftOut) {
+        pitches.erase(at);
+        if (note.pitches.empty()) {
+            note.tied = false;
+            note.graces.clear();
+            note.marks.clear();
+        }
+        return;
+    }
+    *at = after(change, *at, bar.key);
+    if (!place.grace)
+        std::sort(pitches.begin(), pitches.end(), [](music::Pitch a, music::Pitch b) {
+            return std::pair(midi(a), diatonicStep(a)) < std::pair(midi(b), diatonicStep(b));
+        });
+}
+
+// The note of the next sounding place, where a tie from `place` would arrive.
+std::optional<NotePlace> tiedTo(Tune const& tune, NotePlace place)
+{
+    Note const& note = *noteAt(tune, place);
+    if (place.grace || !note.tied) return std::nullopt;
+    auto const pitch = pitchOf(tune, place);
+    NotePlace next{place.bar, place.note + 1, 0, false};
+    if (!noteAt(tune, next)) next = {place.bar + 1, 0, 0, false};
+    Note const* const other = noteAt(tune, next);
+    if (!other) return std::nullopt;
+    auto const same = std::find(other->pitches.begin(), other->pitches.end(), *pitch);
+    if (same == other->pitches.end()) return std::nullopt;
+    next.ofChord = static_cast<int>(same - other->pitches.begin());
+    return next;
+}
+
+} // namespace
+
+std::optional<music::Pitch> pitchOf(Tune const& tune, NotePlace place)
+{
+    auto const* const pitches = pitchesAt(tune, place);
+    if (!pitches) return std::nullopt;
+    return (*pitches)[static_cast<std::size_t>(place.ofChord)];
+}
+
+Tune changed(Tune tune, std::vector<NoteChange> const& changes)
+{
+    for (NoteChange const& change : changes) {
+        if (!pitchOf(tune, change.place)) continue;
+        std::vector<NotePlace> together{change.place};
+        while (auto const next = tiedTo(tune, together.back())) together.push_back(*next);
+        for (NotePlace const& place : together)
+            changePitch(tune.bars[static_cast<std::size_t>(place.bar)], place, change.change);
+    }
+    return tune;
+}
+
+std::string noteName(Tune const& tune, NotePlace place)
+{
+    auto const pitch = pitchOf(tune, place);
+    return fmt::format("the {}{} in {}", place.grace ? "grace note " : "",
+                       pitch ? shown(*pitch) : "note", barName(tune, place.bar));
+}
+
+std::string changeSentence(Tune const& before, NoteChange const& change)
+{
+    auto const pitch = pitchOf(before, change.place);
+    if (!pitch) return {};
+    std::string name = noteName(before, change.place);
+    name.front() = 'T';
+    switch (change.change) {
+    case Change::OctaveHigher: return name + " is played an octave higher.";
+    case Change::OctaveLower: return name + " is played an octave lower.";
+    case Change::LeftOut: return name + " is left out.";
+    case Change::AsKeySays: break;
+    }
+    auto const& bar = before.bars[static_cast<std::size_t>(change.place.bar)];
+    return fmt::format("{} is played as {}, without its accidental.", name,
+                       shown(after(Change::AsKeySays, *pitch, bar.key)));
+}
+
+std::string_view changeId(Change change)
+{
+    auto const row = std::find_if(ids.begin(), ids.end(),
+                                  [change](auto const& r) { return r.first == change; });
+    return row->second;
+}
+
+std::optional<Change> changeFrom(std::string_view id)
+{
+    for (auto const& [change, name] : ids)
+        if (name == id) return change;
+    return std::nullopt;
+}
+
+} // namespace tune
