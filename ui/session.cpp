@@ -18,7 +18,8 @@ bool sameButLocks(Brief const& a, Brief const& b)
 {
     return a.tune == b.tune && a.harp == b.harp && a.hand == b.hand && a.level == b.level &&
            a.weights.style == b.weights.style && a.weights.byTerm == b.weights.byTerm &&
-           a.key == b.key && a.quartersPerMinute == b.quartersPerMinute && a.passes == b.passes;
+           a.key == b.key && a.quartersPerMinute == b.quartersPerMinute && a.passes == b.passes &&
+           a.changes == b.changes && a.leverWishes == b.leverWishes;
 }
 
 } // namespace
@@ -57,6 +58,8 @@ bool Session::open(tune::Tune tune)
     next.key = proposal::BestKey{};
     next.quartersPerMinute.reset();
     next.locks.clear();
+    next.changes.clear();
+    next.leverWishes.clear();
     return open(std::move(next));
 }
 

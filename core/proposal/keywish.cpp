@@ -43,7 +43,8 @@ base::Result<Moves> possible(std::vector<KeyFit> const& fits, Brief const& brief
 
 std::vector<KeyFit> fitsOf(Brief const& brief)
 {
-    return levers::keyFits(brief.tune, brief.harp, tempoWished(brief), brief.level);
+    return levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
+                           tempoWished(brief), brief.level);
 }
 
 base::Result<Moves> movesFor(BestKey, Brief const& brief)

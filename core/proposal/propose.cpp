@@ -6,6 +6,7 @@
 #include "core/hands/lefthand.h"
 #include "core/hands/righthand.h"
 #include "core/levers/leverplan.h"
+#include "core/proposal/flipmoments.h"
 #include "core/proposal/keywish.h"
 #include "core/proposal/locks.h"
 #include "core/proposal/repeats.h"
@@ -82,36 +83,87 @@ void solveAgain(Proposal& proposal, int changedLock)
     carryOut(proposal);
 }
 
-Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
+// The tune in its key, before levers and left hand.
+Proposal inKey(Brief const& brief, music::Interval moved)
 {
     Proposal out;
     out.brief = brief;
     out.moved = moved;
     arrange::Arrangement& arrangement = out.arrangement;
-    arrangement.tune = tune::transposed(brief.tune, moved);
+    arrangement.tune = tune::transposed(tune::changed(brief.tune, brief.changes), moved);
     arrangement.transposedSemitones = moved.semitones;
     arrangement.harp = brief.harp;
     arrangement.hand = brief.hand;
     arrangement.level = brief.level;
     arrangement.tempo = tempoWished(brief);
     arrangement.playing = tune::played(arrangement.tune);
-    auto plan = levers::leverPlan(arrangement.harp, arrangement.tune, arrangement.playing,
-                                  arrangement.tempo, arrangement.level);
-    if (!plan) return plan.error();
-    arrangement.levers = *std::move(plan);
+    return out;
+}
 
-    std::vector<arrange::Position> positions = positionsOf(brief, arrangement);
+// Grace notes that no lever can serve are taken out, the last of a note first, so that places
+// before it stay what they are.
+void leaveGraces(tune::Tune& tune, std::vector<tune::NotePlace> places)
+{
+    std::sort(places.rbegin(), places.rend());
+    std::vector<tune::NoteChange> changes;
+    for (tune::NotePlace const& place : places)
+        changes.push_back({place, tune::Change::LeftOut});
+    tune = tune::changed(std::move(tune), changes);
+}
+
+// The left hand for the levers as they are planned.
+Result<base::Done> solve(Proposal& out)
+{
+    std::vector<arrange::Position> positions = positionsOf(out.brief, out.arrangement);
     if (positions.empty()) return Fault{FaultCode::NoChords, {}, {}};
     out.lattice = arrange::latticeFor(sceneOf(out), std::move(positions));
     removeSelfConflicts(out);
     if (onlyRests(out.lattice))
         return Fault{FaultCode::NothingPlayable,
-                     tune::barName(arrangement.tune, out.lattice.positions.front().bar),
+                     tune::barName(out.arrangement.tune, out.lattice.positions.front().bar),
                      {}};
-    out.lattice.locks = placed(brief.locks, out.lattice, brief.harp, moved).byPosition;
+    out.lattice.locks =
+        placed(out.brief.locks, out.lattice, out.brief.harp, out.moved).byPosition;
     out.writtenPairs = out.lattice.pairs;
     out.tables = arrange::tables(out.lattice);
     solveAsPlayed(out);
+    return base::Done{};
+}
+
+arrange::Points costWithFlips(Proposal const& proposal)
+{
+    return proposal.solution.best.cost + effortOf(proposal.arrangement.levers);
+}
+
+// Solves for the plan as it was made without knowing the left hand's part, and for the plan
+// whose flips suit that part; keeps what costs less.
+Result<base::Done> solveAround(levers::Plan const& plan, Proposal& out)
+{
+    out.arrangement.levers = plan.timeline;
+    if (plan.timeline.flips.empty()) return solve(out);
+    Proposal suited = out;
+    out.arrangement.levers = withIdleFlips(plan.timeline);
+    if (auto unhindered = solve(out); !unhindered) return unhindered;
+    suited.arrangement.levers = suitedToLeft(plan, out).timeline;
+    out.arrangement.levers = plan.timeline;
+    auto const asPlanned = solve(out);
+    if (suited.arrangement.levers == plan.timeline) return asPlanned;
+    auto const asSuited = solve(suited);
+    if (!asSuited) return asPlanned;
+    if (!asPlanned || costWithFlips(suited) < costWithFlips(out)) out = std::move(suited);
+    return base::Done{};
+}
+
+Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
+{
+    Proposal out = inKey(brief, moved);
+    arrange::Arrangement& arrangement = out.arrangement;
+    auto planning =
+        levers::leverPlanFor(arrangement.harp, arrangement.tune, arrangement.playing,
+                             arrangement.tempo, arrangement.level, brief.leverWishes);
+    if (!planning.plan) return planning.refusal->fault;
+    leaveGraces(arrangement.tune, planning.plan->gracesLeft);
+    if (auto solved = solveAround(*planning.plan, out); !solved) return solved.error();
     placeRightHand(arrangement);
     carryOut(out);
     return out;

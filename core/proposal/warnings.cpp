@@ -151,6 +151,52 @@ Sentences ofMovesBeyondHands(Proposal const& proposal)
     return out;
 }
 
+// --- levers
+
+// What the arranger has changed of the tune so that the harp can give it.
+Sentences ofChanges(Brief const& brief)
+{
+    Sentences out;
+    tune::Tune before = brief.tune;
+    for (tune::NoteChange const& change : brief.changes) {
+        std::string sentence = tune::changeSentence(before, change);
+        if (!sentence.empty()) out.push_back("As chosen: " + std::move(sentence));
+        before = tune::changed(std::move(before), {change});
+    }
+    return out;
+}
+
+// Grace notes of the tune that the arrangement has not.
+Sentences ofGracesLeft(Proposal const& proposal)
+{
+    tune::Tune const asked = tune::transposed(
+        tune::changed(proposal.brief.tune, proposal.brief.changes), proposal.moved);
+    tune::Tune const& arranged = proposal.arrangement.tune;
+    std::set<int> bars;
+    for (std::size_t bar = 0; bar < asked.bars.size() && bar < arranged.bars.size(); ++bar)
+        for (std::size_t note = 0; note < asked.bars[bar].notes.size(); ++note)
+            if (asked.bars[bar].notes[note].graces.size() >
+                arranged.bars[bar].notes[note].graces.size())
+                bars.insert(static_cast<int>(bar));
+    if (bars.empty()) return {};
+    return {fmt::format("No hand turns the lever of a grace note in time in {}: it is left out.",
+                        barList(arranged, bars))};
+}
+
+Sentences ofLeverWishes(Proposal const& proposal)
+{
+    Sentences out;
+    arrange::Arrangement const& a = proposal.arrangement;
+    for (harp::LeverWish const& wish : proposal.brief.leverWishes) {
+        auto const string = harp::stringFor(a.harp, {wish.letter, 0, wish.octave});
+        if (!string || !a.harp.string(*string).hasLever) continue;
+        if (a.levers.setup[static_cast<std::size_t>(*string)] == wish.lever) continue;
+        out.push_back(fmt::format("The lever of {} is set as the tune needs it, not as wished.",
+                                  harp::stringName(a.harp, *string)));
+    }
+    return out;
+}
+
 // --- left hand
 
 Sentences ofForcedRests(Proposal const& proposal)
@@ -318,6 +364,9 @@ std::vector<std::string> warningsFor(Proposal const& proposal)
     Sentences out = ofReading(proposal.brief.tune);
     append(out, ofMode(proposal.brief));
     append(out, ofTempo(proposal));
+    append(out, ofChanges(proposal.brief));
+    append(out, ofGracesLeft(proposal));
+    append(out, ofLeverWishes(proposal));
     append(out, ofLocks(proposal));
     append(out, ofMovesBeyondHands(proposal));
     append(out, ofForcedRests(proposal));
