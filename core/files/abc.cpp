@@ -117,6 +117,7 @@ private:
     {
         noteVoice();
         m_bars.breakBeam();
+        m_bars.beginLine();
         LineScanner scanner(text, m_symbols);
         while (auto const sign = scanner.next()) {
             Place const place{m_line, scanner.column()};
@@ -162,7 +163,9 @@ private:
         default:
             break;
         }
-        if (where == Where::OwnLine)
+        if (letter == 'w' && where == Where::OwnLine && m_inBody)
+            check(m_bars.addVerse(text, place), place);
+        else if (where == Where::OwnLine)
             textField(letter, textString(text));
         else if (letter != 'r' && letter != 'R' && letter != 'N' && letter != 'T')
             check(m_bars.take(sign::Field{letter, std::string(text)}, place), place);
@@ -198,8 +201,11 @@ private:
         case 'N':
             keep(m_tune.notes);
             break;
+        case 'W':
+            keep(m_tune.words);
+            break;
         default:
-            break; // words to sing, sources and the like, which no lead sheet here shows
+            break; // sources and the like, which no lead sheet here shows
         }
     }
 

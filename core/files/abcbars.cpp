@@ -3,6 +3,7 @@
 #include "core/files/abcquoted.h"
 #include "core/files/abctext.h"
 #include "core/files/abctidy.h"
+#include "core/files/abcverse.h"
 
 #include <algorithm>
 #include <array>
@@ -214,6 +215,16 @@ AbcOutcome AbcBars::on(sign::Tie const&, Place place)
     return std::nullopt;
 }
 
+AbcOutcome AbcBars::on(sign::Slur const& sign, Place)
+{
+    constexpr int most = 8; // at one note
+    if (sign.opens)
+        m_slursOpened = std::min(m_slursOpened + 1, most);
+    else if (tune::Note* note = lastNote(); note != nullptr && note->slursClose < most)
+        ++note->slursClose;
+    return std::nullopt;
+}
+
 AbcOutcome AbcBars::on(sign::Quoted const& sign, Place place)
 {
     constexpr std::string_view placed = "^_<>@";
@@ -344,6 +355,8 @@ AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
     note.beamBroken = std::exchange(m_gap, false);
     note.graces = std::exchange(m_graces, {});
     note.marks = std::exchange(m_marks, {});
+    note.slursOpen = std::exchange(m_slursOpened, 0);
+    if (!note.pitches.empty()) m_sung.push_back({m_bars.size(), m_bar.notes.size()});
     m_bar.length = m_bar.length + note.length;
     m_bar.notes.push_back(std::move(note));
     m_brokenFactor = 1;
@@ -467,6 +480,43 @@ tune::Note* AbcBars::lastNote()
 {
     if (!m_bar.notes.empty()) return &m_bar.notes.back();
     return m_bars.empty() ? nullptr : &m_bars.back().notes.back();
+}
+
+tune::Note& AbcBars::sungNote(NotePlace place)
+{
+    tune::Bar& bar = place.bar < m_bars.size() ? m_bars[place.bar] : m_bar;
+    return bar.notes[place.note];
+}
+
+void AbcBars::beginLine()
+{
+    if (!m_listening) return;
+    m_sung.clear();
+    m_verse = 0;
+}
+
+AbcOutcome AbcBars::addVerse(std::string_view text, Place place)
+{
+    constexpr std::size_t mostVerses = 20; // under one line
+    if (!m_listening || m_verse == mostVerses) return std::nullopt;
+    std::size_t next = 0;
+    bool tooMany = false;
+    for (VerseStep const& step : verseSteps(text)) {
+        if (step.toNextBar) {
+            std::size_t const bar = next > 0 ? m_sung[next - 1].bar : 0;
+            while (next > 0 && next < m_sung.size() && m_sung[next].bar == bar) ++next;
+            continue;
+        }
+        tooMany = next == m_sung.size();
+        if (tooMany) break;
+        tune::Note& note = sungNote(m_sung[next++]);
+        if (step.syllable == tune::Syllable{}) continue;
+        note.verses.resize(std::max(note.verses.size(), m_verse + 1));
+        note.verses[m_verse] = step.syllable;
+    }
+    if (tooMany) m_remarks.add(place, "more syllables than notes", "the last are left out");
+    ++m_verse;
+    return countText();
 }
 
 std::vector<tune::Bar> AbcBars::finish()

@@ -37,6 +37,10 @@ public:
 
     AbcOutcome take(sign::Any const& sign, tune::Place place);
 
+    // Words to sing (w:) stand under the notes of the line before them, each such line a verse.
+    void beginLine();
+    AbcOutcome addVerse(std::string_view text, tune::Place place);
+
     // All bars, tidied: endings bounded, pick-ups found, bars numbered.
     std::vector<tune::Bar> finish();
 
@@ -49,6 +53,7 @@ private:
     AbcOutcome on(sign::Tuplet const& sign, tune::Place place);
     AbcOutcome on(sign::Broken const& sign, tune::Place place);
     AbcOutcome on(sign::Tie const& sign, tune::Place place);
+    AbcOutcome on(sign::Slur const& sign, tune::Place place);
     AbcOutcome on(sign::Quoted const& sign, tune::Place place);
     AbcOutcome on(sign::Mark const& sign, tune::Place place);
     AbcOutcome on(sign::Bar const& sign, tune::Place place);
@@ -76,7 +81,12 @@ private:
     void closeBar(tune::BarLine line, int closes);
     void strengthenLast(sign::Bar const& sign, tune::Place place);
     void endEnding(bool bracketStops);
+    struct NotePlace {
+        std::size_t bar = 0;
+        std::size_t note = 0;
+    };
     tune::Note* lastNote();
+    tune::Note& sungNote(NotePlace place);
 
     struct OpenTuplet {
         int first = 0; // index into the bar's notes
@@ -104,6 +114,10 @@ private:
     bool m_gap = true;
     std::vector<music::Pitch> m_graces;
     std::vector<std::string> m_marks;
+    int m_slursOpened = 0; // for the next note
+
+    std::vector<NotePlace> m_sung; // notes of the line, without rests
+    std::size_t m_verse = 0;       // under that line
 
     std::size_t m_noteCount = 0;
     std::size_t m_textCount = 0;

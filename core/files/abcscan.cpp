@@ -27,7 +27,7 @@ bool isNoteLetter(char c) { return (c >= 'A' && c <= 'G') || (c >= 'a' && c <= '
 bool isSymbolLetter(char c) { return (c >= 'H' && c <= 'W') || (c >= 'h' && c <= 'w'); }
 
 // Signs of layout, which say nothing of the music: beams run on, lines break, old line breaks.
-bool isLayout(char c) { return c == '`' || c == '\\' || c == '$' || c == '*' || c == ')'; }
+bool isLayout(char c) { return c == '`' || c == '\\' || c == '$' || c == '*'; }
 
 struct Short {
     char sign;
@@ -162,6 +162,9 @@ std::optional<sign::Any> LineScanner::take()
         return broken();
     case '(':
         return openRound();
+    case ')':
+        ++m_at;
+        return sign::Slur{false};
     case '[':
         return openBracket();
     case '{':
@@ -176,6 +179,10 @@ std::optional<sign::Any> LineScanner::take()
         return sign::Overlay{};
     default:
         break;
+    }
+    if (c == '.' && (at(1) == '(' || at(1) == ')')) { // a dotted slur
+        ++m_at;
+        return std::nullopt;
     }
     if (auto const symbol = m_symbols.find(c); symbol != m_symbols.end()) {
         ++m_at;
@@ -364,7 +371,7 @@ sign::Any LineScanner::openRound()
 {
     constexpr long largest = 64;
     std::size_t const from = m_at++;
-    if (!isDigit(at())) return sign::Space{};
+    if (!isDigit(at())) return sign::Slur{true};
     bool fits = true;
     auto const number = [this, &fits]() -> std::optional<int> {
         if (!isDigit(at())) return std::nullopt;
@@ -473,7 +480,7 @@ sign::Any LineScanner::broken()
 // Whether the sign here begins something that take() knows.
 bool LineScanner::isMeaningful() const
 {
-    constexpr std::string_view signs = " \tzxZXy-><([{\"!&";
+    constexpr std::string_view signs = " \tzxZXy-><()[{\"!&";
     return startsNote() || startsBar() || isLayout(at()) ||
            signs.find(at()) != std::string_view::npos || m_symbols.contains(at());
 }

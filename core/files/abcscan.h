@@ -52,6 +52,9 @@ struct Broken {
     bool firstGrows = true;
 };
 struct Tie {};
+struct Slur {
+    bool opens = true;
+};
 struct Quoted {
     std::string text;
 };
@@ -81,8 +84,8 @@ struct Refused {
     std::string text;
 };
 
-using Any = std::variant<Note, Chord, Rest, BarRest, Grace, Tuplet, Broken, Tie, Quoted, Mark,
-                         Bar, Ending, Field, Overlay, Space, Stray, Refused>;
+using Any = std::variant<Note, Chord, Rest, BarRest, Grace, Tuplet, Broken, Tie, Slur, Quoted,
+                         Mark, Bar, Ending, Field, Overlay, Space, Stray, Refused>;
 
 } // namespace files::sign
 

@@ -4,6 +4,7 @@
 #include "core/music/pitch.h"
 
 #include <map>
+#include <set>
 
 namespace sheet {
 
@@ -17,9 +18,17 @@ public:
     // tied over the bar line: it keeps its pitch without a new sign.
     bool needs(music::Pitch pitch);
 
+    // Whether a reader may doubt a pitch that needs no accidental: the same letter stood
+    // altered in another octave of the bar. Only once.
+    bool invitesDoubt(music::Pitch pitch);
+
+    // What stands altered at the end of the bar: by diatonic step.
+    std::map<int, int> altered() const;
+
 private:
     int m_signature;
     std::map<int, int> m_alters; // by diatonic step
+    std::set<int> m_doubts;      // steps that have been made sure of
 };
 
 } // namespace sheet

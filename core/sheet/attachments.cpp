@@ -84,6 +84,11 @@ constexpr std::array markSigns{
     MarkSign{"uppermordent", MarkPlace::Above, glyph::ornamentShortTrill, 0},
     MarkSign{"pralltriller", MarkPlace::Above, glyph::ornamentShortTrill, 0},
     MarkSign{"fermata", MarkPlace::Above, glyph::fermataAbove, 0},
+    // Of the harp, not of ABC: a harmonic, muffled strings.
+    MarkSign{"open", MarkPlace::Above, glyph::stringsHarmonic, 0},
+    MarkSign{"harmonic", MarkPlace::Above, glyph::stringsHarmonic, 0},
+    MarkSign{"muffle", MarkPlace::Above, glyph::pluckedDamp, 0},
+    MarkSign{"muffleall", MarkPlace::Above, glyph::pluckedDampAll, 0},
     MarkSign{"breath", MarkPlace::Above, glyph::breathMarkComma, 0},
     MarkSign{"segno", MarkPlace::Above, glyph::segno, 0},
     MarkSign{"coda", MarkPlace::Above, glyph::coda, 0},
@@ -149,6 +154,22 @@ void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, int barInde
     }
 }
 
+namespace {
+
+// "Let ring": a short tie into the white behind every head.
+void drawRing(Pen& pen, SetNote const& note, double x)
+{
+    for (SetHead const& head : note.heads) {
+        bool const up = note.stem == Stem::Down;
+        double const away = up ? -1 : 1;
+        double const from = x + head.dx + headRight(note, pen.font()) + 0.15;
+        double const y = yOfStep(head.step) + away * 0.4;
+        pen.bow({from, y}, {from + ringLength, y}, away * 0.45);
+    }
+}
+
+} // namespace
+
 void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
 {
     // Those at the noteheads come first: what stands above the staff is set clear of them.
@@ -157,6 +178,8 @@ void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
             SetNote const& note = bar.notes[i];
             pen.belongTo(barIndex, note.what.position);
             for (std::string const& name : note.what.marks) {
+                if (name == letRing && which == MarkPlace::AtHead)
+                    drawRing(pen, note, signX(note, place, i, pen.font()));
                 MarkSign const* const sign = signFor(name);
                 if (!sign || sign->place != which) continue;
                 if (note.what.isRest() && which == MarkPlace::AtHead) continue;

@@ -1,10 +1,12 @@
 #include "core/sheet/columns.h"
 
 #include "core/sheet/geometry.h"
+#include "core/sheet/verses.h"
 #include "core/sheet/words.h"
 
 #include <algorithm>
 #include <set>
+#include <utility>
 
 namespace sheet {
 
@@ -27,15 +29,26 @@ std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 SetScore setScore(Score const& score, MusicFont const& font)
 {
-    SetScore out{&score, &font, {}, {}, {}};
-    std::vector<music::Pitch> tied;
+    SetScore out{&score, &font, {}, {}, {}, {}, slurSpans(score.bars)};
+    BarBefore upper;
+    BarBefore lower;
+    int signature = 0;
     for (std::size_t i = 0; i < score.bars.size(); ++i) {
         tune::Bar const& written = score.tune.bars[i];
         SheetBar const& bar = score.bars[i];
-        out.upper.push_back(setBar(bar.upper, written, Clef::Treble, tied, font));
-        out.lower.push_back(setBar(bar.lower, written, Clef::Bass, {}, font));
-        out.tiedIntoUpper.push_back(tied);
-        tied = tiedOut(bar.upper);
+        // A new key signature leaves no doubt.
+        if (std::exchange(signature, music::signature(written.key)) != signature) {
+            upper.altered.clear();
+            lower.altered.clear();
+        }
+        Voice const voice = bar.upperBelow.notes.empty() ? Voice::Alone : Voice::Above;
+        out.upper.push_back(setBar(bar.upper, written, Clef::Treble, upper, font, voice));
+        out.upperBelow.push_back(
+            setBar(bar.upperBelow, written, Clef::Treble, {}, font, Voice::Below));
+        out.lower.push_back(setBar(bar.lower, written, Clef::Bass, lower, font));
+        out.tiedIntoUpper.push_back(upper.tied);
+        upper = {tiedOut(bar.upper), out.upper.back().altered};
+        lower = {{}, out.lower.back().altered};
     }
     return out;
 }
@@ -96,6 +109,7 @@ std::vector<Length> momentsOf(SheetBar const& bar, Length barLength)
 {
     std::set<Length> moments{Length{}};
     addMoments(moments, bar.upper);
+    addMoments(moments, bar.upperBelow);
     addMoments(moments, bar.lower);
     addMoments(moments, bar.chords);
     addMoments(moments, bar.labels);
@@ -159,6 +173,7 @@ struct Builder {
         }
         columns.endColumn = column();
         addStruts(score.upper[at(bar)], columns, before, lead);
+        addStruts(score.upperBelow[at(bar)], columns, before, lead);
         addStruts(score.lower[at(bar)], columns, before, lead);
         for (Label const& cue : what.leverCues) // a boxed cue stands inside its bar
             strut(columns.firstColumn, columns.endColumn,
@@ -204,6 +219,34 @@ struct Builder {
             }
         if (lastColumn) strut(*lastColumn, column(), lastWidth - line.closing);
     }
+
+    // Syllables stand centred under their notes; a held one takes no room of its own.
+    void addVerse(BarRange range, std::size_t verse)
+    {
+        std::optional<int> lastColumn;
+        double lastHalf = 0;
+        for (int bar = range.first; bar < range.end; ++bar)
+            for (SetNote const& note : score.upper[at(bar)].notes) {
+                if (verse >= note.what.verses.size()) continue;
+                if (note.what.verses[verse].text.empty()) continue;
+                int const here = columnOf(line.bars[at(bar - range.first)], note.what.at);
+                double const half = syllableWidth(note.what.verses[verse]) / 2;
+                if (lastColumn && *lastColumn < here)
+                    strut(*lastColumn, here, lastHalf + half + geometry::betweenSyllables);
+                lastColumn = here;
+                lastHalf = half;
+            }
+        if (lastColumn) strut(*lastColumn, column(), lastHalf + 0.6 - line.closing);
+    }
+
+    std::size_t verses(BarRange range) const
+    {
+        std::size_t count = 0;
+        for (int bar = range.first; bar < range.end; ++bar)
+            for (SetNote const& note : score.upper[at(bar)].notes)
+                count = std::max(count, note.what.verses.size());
+        return count;
+    }
 };
 
 } // namespace
@@ -219,6 +262,8 @@ LineColumns lineColumns(SetScore const& score, BarRange range)
                      geometry::betweenChordSymbols);
     builder.addWords(range, &SheetBar::labels, Face::SansBold, geometry::labelHeight,
                      geometry::betweenLabels);
+    std::size_t const verses = builder.verses(range);
+    for (std::size_t verse = 0; verse < verses; ++verse) builder.addVerse(range, verse);
     return builder.line;
 }
 

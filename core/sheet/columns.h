@@ -4,6 +4,7 @@
 #include "core/sheet/notesetting.h"
 #include "core/sheet/score.h"
 #include "core/sheet/signatures.h"
+#include "core/sheet/slurs.h"
 #include "core/sheet/spacing.h"
 
 #include <vector>
@@ -15,8 +16,10 @@ struct SetScore {
     Score const* score = nullptr;
     MusicFont const* font = nullptr;
     std::vector<SetBar> upper;
+    std::vector<SetBar> upperBelow;                       // the left hand on the upper staff
     std::vector<SetBar> lower;                            // empty bars on single-staff sheets
     std::vector<std::vector<music::Pitch>> tiedIntoUpper; // pitches a tie carries into each bar
+    std::vector<SlurSpan> slurs;
 
     tune::Bar const& bar(int index) const
     {

@@ -44,6 +44,11 @@ inline constexpr double labelBelowStaff = 1.6; // highest place of the row's cap
 inline constexpr double endingGap = 0.6;
 inline constexpr double endingHook = 1.6;
 inline constexpr double leverGap = 0.5;
+inline constexpr double verseGap = 0.5;
+inline constexpr double verseBelowStaff = 1.4; // highest place of the row's capitals
+inline constexpr double placingGap = 0.3;
+inline constexpr double placingHook = 0.55;
+inline constexpr double placingThickness = 0.11;
 
 // Staves and systems
 inline constexpr double leastStaffGap = 6.0;      // between the two staves of a system
@@ -65,5 +70,8 @@ inline constexpr double barNumberHeight = 1.35;
 inline constexpr double partHeight = 2.0;
 inline constexpr double endingHeight = 1.6;
 inline constexpr double annotationHeight = 1.6;
+inline constexpr double verseHeight = 1.75;
+inline constexpr double handHeight = 1.35;
+inline constexpr double betweenSyllables = 0.55;
 
 } // namespace sheet::geometry

@@ -132,19 +132,6 @@ std::vector<int> printedPositions(Arrangement const& arrangement, int bar)
     return positions;
 }
 
-bool laterPassesDiffer(Arrangement const& arrangement, int bar)
-{
-    auto const same = [&](int a, int b) {
-        return at(arrangement, a).position.at == at(arrangement, b).position.at &&
-               at(arrangement, a).voicing == at(arrangement, b).voicing;
-    };
-    std::vector<int> const shown = printedPositions(arrangement, bar);
-    std::vector<int> const all = positionsOfBar(arrangement, bar);
-    return std::any_of(all.begin(), all.end(), [&](int p) {
-        return std::none_of(shown.begin(), shown.end(), [&](int s) { return same(p, s); });
-    });
-}
-
 StaffBar leftBar(Arrangement const& arrangement, int index)
 {
     tune::Bar const& written = arrangement.tune.bars[static_cast<std::size_t>(index)];

@@ -9,9 +9,6 @@ namespace sheet {
 // Arrangement::positions. Where passes differ, those of the first pass are printed.
 std::vector<int> printedPositions(arrange::Arrangement const& arrangement, int bar);
 
-// Whether later passes of this bar have voicings of their own that the sheet does not show.
-bool laterPassesDiffer(arrange::Arrangement const& arrangement, int bar);
-
 // The left hand in one written bar: notes at the pitch that sounds as the levers stand, one
 // stem a moment, rests where the hand waits. A note counted on beyond the next is cut there:
 // the string rings on by itself. Chords of three and more are taken by harpers as slightly

@@ -28,6 +28,9 @@ StaffNote printed(tune::Note const& note)
     out.tied = note.tied;
     out.hidden = note.hidden;
     out.beamBroken = note.beamBroken;
+    out.slursOpen = note.slursOpen;
+    out.slursClose = note.slursClose;
+    out.verses = note.verses;
     return out;
 }
 
@@ -64,16 +67,31 @@ std::vector<StaffNote> signs(tune::Bar const& bar, int index)
             part.graces.clear();
             part.marks.clear();
             part.beamBroken = false;
+            part.slursOpen = 0;
+            part.verses.clear();
         }
+        if (i + 1 < pieces.size()) part.slursClose = 0;
         out.push_back(std::move(part));
     }
     return out;
 }
 
+// Strings that the right hand plucks with the tune's: one chord with it. Fingers only where
+// both have them.
+void addBelow(StaffNote& sign, arrange::AddedBelow const& below, bool first)
+{
+    bool const fingered = first && sign.fingers.size() == sign.pitches.size() &&
+                          below.fingers.size() == below.pitches.size();
+    sign.pitches.insert(sign.pitches.begin(), below.pitches.begin(), below.pitches.end());
+    if (fingered)
+        sign.fingers.insert(sign.fingers.begin(), below.fingers.begin(), below.fingers.end());
+}
+
 } // namespace
 
 StaffBar melodyBar(tune::Tune const& tune, int index,
-                   std::vector<arrange::NoteFingers> const& fingers)
+                   std::vector<arrange::NoteFingers> const& fingers,
+                   std::vector<arrange::AddedBelow> const& added)
 {
     tune::Bar const& bar = tune.bars[static_cast<std::size_t>(index)];
     StaffBar out;
@@ -91,6 +109,16 @@ StaffBar melodyBar(tune::Tune const& tune, int index,
         if (note.bar == index && note.note < static_cast<int>(firstSign.size()))
             out.notes[static_cast<std::size_t>(firstSign[static_cast<std::size_t>(note.note)])]
                 .fingers = note.fingers;
+    for (arrange::AddedBelow const& below : added) {
+        if (below.bar != index || below.note >= static_cast<int>(firstSign.size())) continue;
+        auto const note = static_cast<std::size_t>(below.note);
+        auto const first = static_cast<std::size_t>(firstSign[note]);
+        auto const end = note + 1 < firstSign.size()
+                             ? static_cast<std::size_t>(firstSign[note + 1])
+                             : out.notes.size();
+        for (std::size_t sign = first; sign < end; ++sign)
+            addBelow(out.notes[sign], below, sign == first);
+    }
     return out;
 }
 

@@ -6,8 +6,9 @@
 namespace sheet {
 
 // One written bar of the tune as it is printed: lengths as written, with ties where one sign
-// cannot show them. `fingers` may hold any bars; those of this one are used.
+// cannot show them. `fingers` and `added` may hold any bars; those of this one are used.
 StaffBar melodyBar(tune::Tune const& tune, int bar,
-                   std::vector<arrange::NoteFingers> const& fingers);
+                   std::vector<arrange::NoteFingers> const& fingers,
+                   std::vector<arrange::AddedBelow> const& added = {});
 
 } // namespace sheet

@@ -85,15 +85,26 @@ void drawLedgerLines(Pen& pen, SetNote const& note, double x)
     }
 }
 
+void drawAccidental(Pen& pen, SetHead const& head, double x)
+{
+    double const y = yOfStep(head.step);
+    if (head.courtesy) {
+        pen.glyph(glyph::accidentalParensLeft, {x, y});
+        x += advanceOf(pen.font(), glyph::accidentalParensLeft);
+    }
+    pen.glyph(accidentalFor(*head.accidental), {x, y});
+    if (head.courtesy)
+        pen.glyph(glyph::accidentalParensRight,
+                  {x + advanceOf(pen.font(), accidentalFor(*head.accidental)), y});
+}
+
 void drawHeads(Pen& pen, SetNote const& note, double x)
 {
     double right = 0;
     for (SetHead const& head : note.heads) {
         pen.glyph(note.head, {x + head.dx, yOfStep(head.step)});
         right = std::max(right, head.dx + boxOf(pen.font(), note.head).right);
-        if (head.accidental)
-            pen.glyph(accidentalFor(*head.accidental),
-                      {x + head.accidentalDx, yOfStep(head.step)});
+        if (head.accidental) drawAccidental(pen, head, x + head.accidentalDx);
     }
     for (SetHead const& head : note.heads)
         for (int dot = 0; dot < note.what.value.dots; ++dot)
@@ -102,15 +113,18 @@ void drawHeads(Pen& pen, SetNote const& note, double x)
                        yOfStep(head.dotStep)});
 }
 
-void drawRest(Pen& pen, SetNote const& note, double x)
+void drawRest(Pen& pen, SetNote const& note, double x, Voice voice)
 {
     if (note.what.hidden) return;
-    // A semibreve rest hangs from the second line, all others lie about the middle line.
-    pen.glyph(note.head, {x, note.what.value.halvings == 0 ? 1.0 : 2.0});
+    // A semibreve rest hangs from the second line, all others lie about the middle line; above
+    // another voice they move up.
+    double const up = voice == Voice::Above ? 1.0 : 0.0;
+    pen.glyph(note.head, {x, (note.what.value.halvings == 0 ? 1.0 : 2.0) - up});
     double const right = boxOf(pen.font(), note.head).right;
     for (int dot = 0; dot < note.what.value.dots; ++dot)
-        pen.glyph(glyph::augmentationDot,
-                  {x + right + geometry::dotGap + dot * (dotWidth + geometry::dotGap), 1.5});
+        pen.glyph(
+            glyph::augmentationDot,
+            {x + right + geometry::dotGap + dot * (dotWidth + geometry::dotGap), 1.5 - up});
 }
 
 // The wiggle runs a little beyond the outer noteheads.
@@ -244,7 +258,7 @@ std::vector<DrawnBeam> drawNotes(Pen& pen, SetBar const& bar, BarPlace const& pl
         double const x = signX(note, place, i, pen.font());
         pen.belongTo(barIndex, note.what.position);
         if (note.what.isRest()) {
-            drawRest(pen, note, x);
+            drawRest(pen, note, x, bar.voice);
             continue;
         }
         drawLedgerLines(pen, note, x);

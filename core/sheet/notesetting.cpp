@@ -84,11 +84,19 @@ void placeDots(std::vector<SetHead>& heads)
     }
 }
 
+double bracketAdvance(MusicFont const& font)
+{
+    return advanceOf(font, glyph::accidentalParensLeft);
+}
+
 Box accidentalBox(SetHead const& head, MusicFont const& font)
 {
     GlyphBox const box = boxOf(font, accidentalFor(*head.accidental));
     double const y = yOfStep(head.step);
-    return {0, y - box.top, advanceOf(font, accidentalFor(*head.accidental)), y - box.bottom};
+    double const brackets = head.courtesy ? 2 * bracketAdvance(font) : 0;
+    return {0, y - std::max(box.top, head.courtesy ? 1.0 : 0.0),
+            brackets + advanceOf(font, accidentalFor(*head.accidental)),
+            y - std::min(box.bottom, head.courtesy ? -1.0 : 0.0)};
 }
 
 // Accidentals of a chord stand in as few columns as keep them apart; the outermost notes come
@@ -164,6 +172,9 @@ void measure(SetNote& note, MusicFont const& font)
     bool const flagged = !note.what.isRest() && !note.beam && beamCount(note.what.value) > 0;
     if (flagged && note.stem == Stem::Up)
         right = std::max(right, box.right + boxOf(font, glyph::flag8thUp).right);
+    auto const& marks = note.what.marks;
+    if (std::find(marks.begin(), marks.end(), letRing) != marks.end())
+        right = headsRight + ringLength + 0.2;
     left = placeAccidentals(note.heads, left, font);
     if (ledger && left == 0) left = -engravingOf(font, "legerLineExtension", 0.4) / 2;
     if (note.what.rolled || note.what.bracketed) {
@@ -192,8 +203,16 @@ SetNote headsSet(StaffNote const& what, Clef clef)
     return note;
 }
 
-void chooseStems(SetBar& bar)
+void chooseStems(SetBar& bar, Voice voice)
 {
+    if (voice != Voice::Alone) {
+        Stem const stem = voice == Voice::Above ? Stem::Up : Stem::Down;
+        for (SetNote& note : bar.notes) note.stem = stem;
+        for (std::size_t b = 0; b < bar.beams.size(); ++b)
+            for (int i = bar.beams[b].group.first; i <= bar.beams[b].group.last; ++i)
+                bar.notes[static_cast<std::size_t>(i)].beam = static_cast<int>(b);
+        return;
+    }
     for (SetNote& note : bar.notes)
         if (!note.heads.empty()) note.stem = stemDirection(stepsOf(note.heads));
     for (std::size_t b = 0; b < bar.beams.size(); ++b) {
@@ -210,10 +229,13 @@ void chooseStems(SetBar& bar)
     }
 }
 
-void markAccidentals(SetBar& bar, int signature, std::vector<music::Pitch> const& tiedOver)
+// Accidentals where they are needed, and in brackets where the bar before, or another octave,
+// leaves a doubt [gould11].
+void markAccidentals(SetBar& bar, int signature, BarBefore const& before)
 {
     AccidentalMemory memory(signature);
-    std::vector<music::Pitch> carried = tiedOver;
+    std::vector<music::Pitch> carried = before.tied;
+    std::map<int, int> doubts = before.altered;
     for (SetNote& note : bar.notes) {
         for (SetGrace& grace : note.graces)
             if (memory.needs(grace.pitch)) grace.accidental = grace.pitch.alter;
@@ -221,26 +243,36 @@ void markAccidentals(SetBar& bar, int signature, std::vector<music::Pitch> const
         for (SetHead& head : note.heads) {
             bool const tiedIn =
                 std::find(carried.begin(), carried.end(), head.pitch) != carried.end();
-            if (!tiedIn && memory.needs(head.pitch)) head.accidental = head.pitch.alter;
+            auto const doubt = doubts.find(music::diatonicStep(head.pitch));
+            bool const doubted = doubt != doubts.end() && doubt->second != head.pitch.alter;
+            if (doubt != doubts.end()) doubts.erase(doubt);
+            if (!tiedIn && memory.needs(head.pitch)) {
+                head.accidental = head.pitch.alter;
+            } else if (!tiedIn && (doubted || memory.invitesDoubt(head.pitch))) {
+                head.accidental = head.pitch.alter;
+                head.courtesy = true;
+            }
             if (tiedIn && note.what.tied) next.push_back(head.pitch);
         }
         carried = next;
     }
+    bar.altered = memory.altered();
 }
 
 } // namespace
 
-SetBar setBar(StaffBar const& bar, tune::Bar const& written, Clef clef,
-              std::vector<music::Pitch> const& tiedOver, MusicFont const& font)
+SetBar setBar(StaffBar const& bar, tune::Bar const& written, Clef clef, BarBefore const& before,
+              MusicFont const& font, Voice voice)
 {
     SetBar out;
+    out.voice = voice;
     out.clef = clef;
     for (BeamGroup group : beamGroups(bar, written.meter, written.upbeat))
         out.beams.push_back({group, beamRuns(bar, group, written.meter, written.upbeat)});
     out.tuplets = bar.tuplets;
     for (StaffNote const& note : bar.notes) out.notes.push_back(headsSet(note, clef));
-    chooseStems(out);
-    markAccidentals(out, music::signature(written.key), tiedOver);
+    chooseStems(out, voice);
+    markAccidentals(out, music::signature(written.key), before);
     for (SetNote& note : out.notes) {
         displaceSeconds(note, font);
         placeDots(note.heads);

@@ -7,7 +7,9 @@
 #include "core/sheet/staffplace.h"
 #include "core/sheet/stems.h"
 
+#include <map>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace sheet {
@@ -19,6 +21,7 @@ struct SetHead {
     int step = 0;                  // half spaces above the middle line
     double dx = 0;                 // displaced beside its neighbour a second away
     std::optional<int> accidental; // alteration to print
+    bool courtesy = false;         // in brackets: the reader may doubt it
     double accidentalDx = 0;
     int dotStep = 0; // where its dot stands: always in a space
 };
@@ -50,21 +53,36 @@ struct SetBeam {
     std::vector<BeamRun> runs;
 };
 
+// Which of the voices of a staff a bar holds: one alone, or that of the right hand above or of
+// the left hand below on the upper staff.
+enum class Voice { Alone, Above, Below };
+
 struct SetBar {
+    Voice voice = Voice::Alone;
     Clef clef = Clef::Treble;
     std::vector<SetNote> notes;
     std::vector<SetBeam> beams;
     std::vector<tune::Tuplet> tuplets;
+    std::map<int, int> altered; // what accidentals have left altered, by diatonic step
 };
 
 char32_t noteheadFor(NoteValue value);
 char32_t restFor(NoteValue value);
 char32_t flagFor(NoteValue value, Stem stem);
 char32_t accidentalFor(int alter);
+// The mark of a note that is left ringing, and the length of its sign.
+inline constexpr std::string_view letRing = "lv";
+inline constexpr double ringLength = 1.7;
+
 inline bool hasStem(NoteValue value) { return value.halvings > 0; }
 
-// `tiedOver`: pitches that a tie carries in from the bar before; they need no accidental.
-SetBar setBar(StaffBar const& bar, tune::Bar const& written, Clef clef,
-              std::vector<music::Pitch> const& tiedOver, MusicFont const& font);
+// What a bar takes over from the one before it on the same staff.
+struct BarBefore {
+    std::vector<music::Pitch> tied; // carried in by a tie: they need no accidental
+    std::map<int, int> altered;     // a reader may think them altered still
+};
+
+SetBar setBar(StaffBar const& bar, tune::Bar const& written, Clef clef, BarBefore const& before,
+              MusicFont const& font, Voice voice = Voice::Alone);
 
 } // namespace sheet

@@ -122,6 +122,16 @@ Box lineBox(Point from, Point to, double thickness)
 
 } // namespace
 
+Point onBow(Bow const& bow, double t)
+{
+    double const a = (1 - t) * (1 - t) * (1 - t);
+    double const b = 3 * (1 - t) * (1 - t) * t;
+    double const c = 3 * (1 - t) * t * t;
+    double const d = t * t * t;
+    return {a * bow.from.x + b * bow.control1.x + c * bow.control2.x + d * bow.to.x,
+            a * bow.from.y + b * bow.control1.y + c * bow.control2.y + d * bow.to.y};
+}
+
 Primitive placed(Primitive const& what, Point origin, double scale)
 {
     return std::visit(Placing{origin, scale}, what);
@@ -180,10 +190,17 @@ void Pen::bow(Point from, Point to, double height, Ink ink)
     double const width = to.x - from.x;
     Point const control1{from.x + 0.3 * width, from.y + height * 4 / 3};
     Point const control2{from.x + 0.7 * width, to.y + height * 4 / 3};
-    keep(Bow{from, control1, control2, to, engravingOf(*m_font, "tieMidpointThickness", 0.22),
-             ink},
-         {from.x, std::min(from.y, to.y) + std::min(0.0, height), to.x,
-          std::max(from.y, to.y) + std::max(0.0, height)});
+    double const thickness = engravingOf(*m_font, "tieMidpointThickness", 0.22);
+    Bow const bow{from, control1, control2, to, thickness, ink};
+    m_marks.push_back({bow, m_bar, m_position});
+    int const slices = std::clamp(static_cast<int>(width), 2, 40);
+    Point before = from;
+    for (int i = 1; i <= slices; ++i) {
+        Point const here = onBow(bow, static_cast<double>(i) / slices);
+        m_reach.add({before.x, std::min(before.y, here.y) - thickness / 2, here.x,
+                     std::max(before.y, here.y) + thickness / 2});
+        before = here;
+    }
 }
 
 void Pen::circle(Point centre, double radius, Ink ink)

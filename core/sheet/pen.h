@@ -63,6 +63,9 @@ private:
 // The same primitive scaled about the origin and moved.
 Primitive placed(Primitive const& what, Point origin, double scale);
 
+// Where a bow runs, from 0 at its beginning to 1 at its end.
+Point onBow(Bow const& bow, double t);
+
 // Box of the words as the layout measures them.
 Box wordsBox(std::string const& text, Point at, double height, Face face, Anchor anchor);
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/harp/levers.h"
 #include "core/music/pitch.h"
 #include "core/music/time.h"
 #include "core/sheet/drawing.h"
@@ -28,6 +29,9 @@ struct StaffNote {
     bool rolled = false;
     bool bracketed = false;      // three or more strings to be plucked strictly together
     std::optional<int> position; // index into Arrangement::positions
+    int slursOpen = 0;           // slurs that begin on it
+    int slursClose = 0;          // and end on it
+    std::vector<tune::Syllable> verses;
 
     bool isRest() const { return pitches.empty(); }
 };
@@ -49,11 +53,25 @@ struct Label {
 // says of the bar (key, meter, repeats, endings) is read from the tune.
 struct SheetBar {
     StaffBar upper;
-    StaffBar lower; // empty on single-staff sheets
+    StaffBar lower;      // empty on single-staff sheets
+    StaffBar upperBelow; // left-hand notes on the upper staff, stems down: where it has any,
+                         // the stems of the right hand's all point up
     std::vector<Label> chords;
     std::vector<Label> annotations;
     std::vector<Label> leverCues;
     std::vector<Label> labels; // under the lowest staff
+};
+
+// Notes whose fingers are placed together: a bracket from the first to the last.
+struct PlacingBracket {
+    struct End {
+        int bar = 0; // index into Tune::bars
+        music::Length at;
+    };
+    harp::Side hand = harp::Side::Right;
+    bool linked = false; // a finger stays on from the bracket before: they overlap
+    End from;
+    End to;
 };
 
 // All that a sheet shows, before it is set on paper. Heading lines may be empty.
@@ -61,6 +79,8 @@ struct Score {
     tune::Tune tune;
     bool grand = true; // two staves, else one
     std::vector<SheetBar> bars;
+    std::vector<PlacingBracket> placings; // of each hand in written order
+    std::vector<std::string> wordsBelow;  // verses under the last line of music
     std::string harpLine;
     std::string setupLine;
     std::vector<std::string> footLines; // remarks before the caution

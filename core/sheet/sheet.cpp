@@ -1,9 +1,12 @@
 #include "core/sheet/sheet.h"
 
+#include "core/arrange/unfold.h"
 #include "core/sheet/engrave.h"
+#include "core/sheet/handcrossing.h"
 #include "core/sheet/lefthand.h"
 #include "core/sheet/levercues.h"
 #include "core/sheet/melody.h"
+#include "core/sheet/placings.h"
 
 #include <array>
 #include <string_view>
@@ -15,8 +18,6 @@ namespace {
 constexpr char const* caution =
     "Warm up, keep the hand easy, rest every half hour; if anything hurts, stop and ask your "
     "teacher or a clinician. Retune only as the maker of your harp allows.";
-constexpr char const* firstPassOnly =
-    "Where the left hand differs from one time through to the next, the first is printed.";
 
 // "m7b5" as print has it: m7♭5.
 std::string withSigns(std::string const& chord)
@@ -106,7 +107,7 @@ std::string harpLine(arrange::Arrangement const& arrangement)
 
 // Tune, chords and annotations: what every sheet has.
 Score leadScore(tune::Tune const& tune, std::vector<arrange::NoteFingers> const& fingers,
-                SheetStyle const& style)
+                std::vector<arrange::AddedBelow> const& added, SheetStyle const& style)
 {
     Score score;
     score.tune = tune;
@@ -114,26 +115,26 @@ Score leadScore(tune::Tune const& tune, std::vector<arrange::NoteFingers> const&
     for (int i = 0; i < static_cast<int>(tune.bars.size()); ++i) {
         tune::Bar const& bar = tune.bars[static_cast<std::size_t>(i)];
         SheetBar out;
-        out.upper = melodyBar(tune, i, fingers);
+        out.upper = melodyBar(tune, i, fingers, added);
         if (style.chordSymbols) out.chords = chordLabels(bar);
         out.annotations = annotationLabels(bar);
         score.bars.push_back(std::move(out));
     }
+    score.wordsBelow = tune.words;
     return score;
 }
 
 void addLeftHand(Score& score, arrange::Arrangement const& arrangement, SheetStyle const& style)
 {
-    bool differs = false;
     for (int i = 0; i < static_cast<int>(score.bars.size()); ++i) {
         SheetBar& bar = score.bars[static_cast<std::size_t>(i)];
         bar.lower = leftBar(arrangement, i);
         if (!style.fingers)
             for (StaffNote& note : bar.lower.notes) note.fingers.clear();
         bar.leverCues = leverCues(arrangement, i);
-        differs = differs || laterPassesDiffer(arrangement, i);
+        moveHighNotes(bar, score.tune.bars[static_cast<std::size_t>(i)]);
     }
-    if (differs) score.footLines.push_back(firstPassOnly);
+    if (style.fingers && style.placings) score.placings = placingBrackets(arrangement);
     score.caution = caution;
 }
 
@@ -154,29 +155,78 @@ tune::Tune withTempo(arrange::Arrangement const& arrangement)
 
 } // namespace
 
-Document arrangementSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
-                          SheetStyle const& style)
+namespace {
+
+Document grandSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
+                    SheetStyle const& style)
 {
-    Score score = leadScore(
-        withTempo(arrangement),
-        style.fingers ? arrangement.rightFingers : std::vector<arrange::NoteFingers>{}, style);
+    Score score = leadScore(withTempo(arrangement),
+                            style.fingers ? arrangement.rightFingers
+                                          : std::vector<arrange::NoteFingers>{},
+                            arrangement.added, style);
     score.grand = true;
     addLeftHand(score, arrangement, style);
     addLabels(score, arrangement, style.patternLabels);
     return engraved(score, font, style);
 }
 
-Document patternSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
-                      SheetStyle const& style)
+Document labelledSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
+                       SheetStyle const& style)
 {
-    Score score = leadScore(withTempo(arrangement), {}, style);
+    Score score = leadScore(withTempo(arrangement), {}, {}, style);
     addLabels(score, arrangement, true);
     return engraved(score, font, style);
 }
 
+std::optional<int> mapped(std::optional<int> index, std::vector<int> const& to)
+{
+    return index ? std::optional(to[static_cast<std::size_t>(*index)]) : std::nullopt;
+}
+
+// Whoever clicks on a page means bars and positions of the arrangement as it is.
+Document folded(Document document, arrange::Unfolded const& unfolded)
+{
+    for (Page& page : document.pages) {
+        for (Mark& mark : page.marks) {
+            mark.bar = mapped(mark.bar, unfolded.bars);
+            mark.position = mapped(mark.position, unfolded.positions);
+        }
+        for (Area& area : page.areas) {
+            area.bar = *mapped(area.bar, unfolded.bars);
+            area.position = mapped(area.position, unfolded.positions);
+        }
+    }
+    return document;
+}
+
+using Sheet = Document (*)(arrange::Arrangement const&, MusicFont const&, SheetStyle const&);
+
+// What is printed is what is played: passes that differ are written out.
+Document asPlayed(Sheet sheet, arrange::Arrangement const& arrangement, MusicFont const& font,
+                  SheetStyle const& style)
+{
+    if (!arrange::passesDiffer(arrangement)) return sheet(arrangement, font, style);
+    arrange::Unfolded const unfolded = arrange::unfolded(arrangement);
+    return folded(sheet(unfolded.arrangement, font, style), unfolded);
+}
+
+} // namespace
+
+Document arrangementSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
+                          SheetStyle const& style)
+{
+    return asPlayed(grandSheet, arrangement, font, style);
+}
+
+Document patternSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
+                      SheetStyle const& style)
+{
+    return asPlayed(labelledSheet, arrangement, font, style);
+}
+
 Document leadSheet(tune::Tune const& tune, MusicFont const& font, SheetStyle const& style)
 {
-    return engraved(leadScore(tune, {}, style), font, style);
+    return engraved(leadScore(tune, {}, {}, style), font, style);
 }
 
 } // namespace sheet

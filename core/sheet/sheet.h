@@ -17,6 +17,7 @@ struct SheetStyle {
     bool fingers = true;
     bool chordSymbols = true;
     bool patternLabels = true;
+    bool placings = true; // brackets over fingers that are placed together
 };
 
 // The arrangement sheet: grand staves with title, key, meter, chord symbols, tune, left hand,

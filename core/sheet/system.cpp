@@ -3,8 +3,11 @@
 #include "core/sheet/attachments.h"
 #include "core/sheet/geometry.h"
 #include "core/sheet/glyphs.h"
+#include "core/sheet/placings.h"
 #include "core/sheet/rows.h"
 #include "core/sheet/ties.h"
+#include "core/sheet/verses.h"
+#include "core/sheet/words.h"
 
 #include <algorithm>
 
@@ -16,6 +19,9 @@ namespace {
 
 constexpr double beforeClef = 0.6;
 constexpr double betweenEndings = 0.6; // white between two brackets
+constexpr char const* leftHand = "L.H.";
+
+using DrawnBeams = std::vector<DrawnBeam>; // of one bar
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
@@ -84,7 +90,15 @@ private:
 
     StaffLine staffLine(std::vector<SetBar> const& bars) const;
     void drawHead(Pen& pen, Clef clef) const;
-    void drawStaff(Pen& pen, std::vector<SetBar> const& bars, Clef clef) const;
+    void drawUpperStaff(Pen& pen) const;
+    void drawLowerStaff(Pen& pen) const;
+    std::vector<DrawnBeams> drawSigns(Pen& pen, StaffLine const& line,
+                                      std::vector<music::Pitch> const& tiedOver) const;
+    void drawBeside(Pen& pen, StaffLine const& line,
+                    std::vector<DrawnBeams> const& beams) const;
+    void drawAllFingers(Pen& pen, StaffLine const& line, FingerSide side) const;
+    void drawHandSigns(Pen& pen, StaffLine const& line) const;
+    std::vector<PlacedBracket> placings(harp::Side hand) const;
     void drawAbove(Pen& pen) const;
     std::vector<PlacedLabel> placed(std::vector<Label> SheetBar::*row) const;
     std::vector<EndingBracket> endings() const;
@@ -152,26 +166,102 @@ void LineSetting::drawHead(Pen& pen, Clef clef) const
                    endOf(i) + borderAfter(i));
 }
 
-void LineSetting::drawStaff(Pen& pen, std::vector<SetBar> const& bars, Clef clef) const
+// Notes and ties; what stands by them comes when all are drawn.
+std::vector<DrawnBeams> LineSetting::drawSigns(Pen& pen, StaffLine const& line,
+                                               std::vector<music::Pitch> const& tiedOver) const
 {
-    drawHead(pen, clef);
-    StaffLine const line = staffLine(bars);
-    std::vector<std::vector<DrawnBeam>> beams;
+    std::vector<DrawnBeams> beams;
     for (int i = 0; i < count(); ++i)
         beams.push_back(
             drawNotes(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)]));
-    bool const upper = clef == Clef::Treble;
-    drawTies(pen, line,
-             upper ? m_score.tiedIntoUpper[at(m_range.first)] : std::vector<music::Pitch>{});
+    drawTies(pen, line, tiedOver);
+    pen.belongTo({});
+    return beams;
+}
+
+void LineSetting::drawBeside(Pen& pen, StaffLine const& line,
+                             std::vector<DrawnBeams> const& beams) const
+{
     for (int i = 0; i < count(); ++i)
         drawTuplets(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)],
                     beams[at(i)]);
     for (int i = 0; i < count(); ++i)
         drawMarks(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)]);
-    for (int i = 0; i < count(); ++i)
-        drawFingers(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)],
-                    upper ? FingerSide::Above : FingerSide::Below);
     pen.belongTo({});
+}
+
+void LineSetting::drawAllFingers(Pen& pen, StaffLine const& line, FingerSide side) const
+{
+    for (int i = 0; i < count(); ++i)
+        drawFingers(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)], side);
+    pen.belongTo({});
+}
+
+// Says whose notes they are where the left hand comes up to the upper staff.
+void LineSetting::drawHandSigns(Pen& pen, StaffLine const& line) const
+{
+    for (int i = 0; i < count(); ++i) {
+        if (line.bars[at(i)].notes.empty()) continue;
+        double const x = line.places[at(i)].x.front();
+        double const width = widthOf(leftHand, Face::Italic, geometry::handHeight);
+        double const floor = std::max(pen.reach().bottom(x - 0.1, x + width, 4), 4.3);
+        pen.belongTo(line.indices[at(i)], line.bars[at(i)].notes.front().what.position);
+        pen.words(leftHand, {x, floor + 0.25 + wordsRise * geometry::handHeight},
+                  geometry::handHeight, Face::Italic, Anchor::Left, Ink::Quiet);
+    }
+    pen.belongTo({});
+}
+
+void LineSetting::drawUpperStaff(Pen& pen) const
+{
+    StaffLine const line = staffLine(m_score.upper);
+    StaffLine const below = staffLine(m_score.upperBelow);
+    Pen notes(font()); // without the staff: slurs run through its lines
+    auto const beams = drawSigns(notes, line, m_score.tiedIntoUpper[at(m_range.first)]);
+    auto const beamsBelow = drawSigns(notes, below, {});
+    drawSlurs(notes, line, m_score.slurs);
+    drawHead(pen, Clef::Treble);
+    pen.take(notes, 0);
+    drawBeside(pen, line, beams);
+    drawBeside(pen, below, beamsBelow);
+    drawAllFingers(pen, line, FingerSide::Above);
+    drawPlacings(pen, placings(harp::Side::Right), FingerSide::Above);
+    drawAllFingers(pen, below, FingerSide::Below);
+    drawHandSigns(pen, below);
+    drawVerses(pen, line);
+}
+
+void LineSetting::drawLowerStaff(Pen& pen) const
+{
+    StaffLine const line = staffLine(m_score.lower);
+    drawHead(pen, Clef::Bass);
+    drawBeside(pen, line, drawSigns(pen, line, {}));
+    drawAllFingers(pen, line, FingerSide::Below);
+    drawPlacings(pen, placings(harp::Side::Left), FingerSide::Below);
+}
+
+// The parts of the hand's brackets that lie on this line.
+std::vector<PlacedBracket> LineSetting::placings(harp::Side hand) const
+{
+    double const head = boxOf(font(), glyph::noteheadBlack).right;
+    std::vector<PlacedBracket> out;
+    for (PlacingBracket const& bracket : m_score.score->placings) {
+        if (bracket.hand != hand) continue;
+        bool const comesIn = bracket.from.bar < m_range.first;
+        bool const goesOn = bracket.to.bar >= m_range.end;
+        if (bracket.to.bar < m_range.first || bracket.from.bar >= m_range.end) continue;
+        PlacedBracket placed;
+        placed.linked = bracket.linked && !comesIn;
+        placed.bar = comesIn ? m_range.first : bracket.from.bar;
+        placed.opens = !comesIn;
+        placed.closes = !goesOn;
+        placed.left =
+            comesIn ? startOf(0) : xAt(bracket.from.bar - m_range.first, bracket.from.at);
+        placed.right = goesOn ? endOf(count() - 1)
+                              : xAt(bracket.to.bar - m_range.first, bracket.to.at) + head;
+        out.push_back(placed);
+    }
+    return out;
 }
 
 std::vector<PlacedLabel> LineSetting::placed(std::vector<Label> SheetBar::*row) const
@@ -283,12 +373,12 @@ System LineSetting::set()
 {
     bool const grand = m_score.score->grand;
     Pen pen(font());
-    drawStaff(pen, m_score.upper, Clef::Treble);
+    drawUpperStaff(pen);
     drawAbove(pen);
     std::vector<double> staves{0};
     if (grand) {
         Pen lower(font());
-        drawStaff(lower, m_score.lower, Clef::Bass);
+        drawLowerStaff(lower);
         drawLeverCues(pen, placed(&SheetBar::leverCues));
         drawRowBelow(lower, placed(&SheetBar::labels),
                      {Face::SansBold, geometry::labelHeight, Ink::PatternLabel},
@@ -304,8 +394,8 @@ System LineSetting::set()
                      geometry::labelGap, geometry::labelBelowStaff);
     }
     drawBarLines(pen, staves);
-    double const top = pen.reach().top(-10, m_width + 10, 0);
-    double const bottom = pen.reach().bottom(-10, m_width + 10, 4);
+    double const top = pen.reach().top(0);
+    double const bottom = pen.reach().bottom(4);
     return {std::move(pen),     top,     bottom,
             areas(top, bottom), m_range, beginsPart(m_score, m_range.first)};
 }

@@ -15,6 +15,7 @@ struct Standing {
     BarPlace const* place = nullptr;
     double x = 0;
     int bar = 0;
+    Voice voice = Voice::Alone;
 };
 
 std::vector<Standing> inOrder(StaffLine const& line, MusicFont const& font)
@@ -24,13 +25,14 @@ std::vector<Standing> inOrder(StaffLine const& line, MusicFont const& font)
         for (std::size_t i = 0; i < line.bars[b].notes.size(); ++i) {
             SetNote const& note = line.bars[b].notes[i];
             out.push_back({&note, &line.places[b], signX(note, line.places[b], i, font),
-                           line.indices[b]});
+                           line.indices[b], line.bars[b].voice});
         }
     return out;
 }
 
-bool curvesUp(SetNote const& note, std::size_t head)
+bool curvesUp(SetNote const& note, std::size_t head, Voice voice)
 {
+    if (voice != Voice::Alone) return voice == Voice::Above;
     if (note.heads.size() == 1) return note.stem == Stem::Down;
     return 2 * head >= note.heads.size();
 }
@@ -72,13 +74,13 @@ void drawTies(Pen& pen, StaffLine const& line, std::vector<music::Pitch> const& 
                     double const from =
                         std::max(to - shortTie, std::min(here.place->left, to - leastTie));
                     drawTie(pen, from, to, here.note->heads[*head].step,
-                            curvesUp(*here.note, *head));
+                            curvesUp(*here.note, *head, here.voice));
                 }
         if (!here.note->what.tied) continue;
         for (std::size_t h = 0; h < here.note->heads.size(); ++h) {
             SetHead const& head = here.note->heads[h];
             double const from = here.x + head.dx + middle + clear;
-            bool const up = curvesUp(*here.note, h);
+            bool const up = curvesUp(*here.note, h, here.voice);
             if (i + 1 == signs.size()) {
                 drawTie(pen, from, std::max(here.place->right - clear, from + 1.2), head.step,
                         up);

@@ -19,6 +19,14 @@ struct Place {
     friend bool operator==(Place const&, Place const&) = default;
 };
 
+// What is sung to one note in one verse.
+struct Syllable {
+    std::string text;    // empty: nothing begins here
+    bool hyphen = false; // its word goes on with the next syllable
+    bool held = false;   // the syllable before is sung on
+    friend bool operator==(Syllable const&, Syllable const&) = default;
+};
+
 // One written note, chord of the tune, or rest.
 struct Note {
     music::Length at;                  // from the start of its bar
@@ -31,6 +39,9 @@ struct Note {
     std::vector<std::string>
         marks; // "staccato", "fermata", "trill", "roll" ...: words of ABC 2.1
     Place place;
+    int slursOpen = 0;            // slurs that begin on it
+    int slursClose = 0;           // and end on it
+    std::vector<Syllable> verses; // sung to it, verse by verse; may be shorter than others'
     friend bool operator==(Note const&, Note const&) = default;
 };
 
@@ -116,6 +127,7 @@ struct Tune {
     std::string source;
     std::string rhythm;             // "jig", "reel" ... as the file says it
     std::vector<std::string> notes; // remarks of the writer (N:)
+    std::vector<std::string> words; // verses that stand below the tune, line by line (W:)
     std::optional<Tempo> tempo;     // none where the file is silent
     music::Key key;                 // at the start
     music::Meter meter;             // at the start

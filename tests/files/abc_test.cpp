@@ -443,3 +443,52 @@ TEST_CASE("The line of what was read has the agreed form", "[check]")
     CHECK(line["said"][0]["place"] == "line 7, column 16");
     CHECK(checkLine(tune).find('\n') == std::string::npos);
 }
+
+TEST_CASE("Slurs begin and end on their notes, nest, and break no beam", "[abc]")
+{
+    // ABC 2.1, section 4.11: (c (d) e f), and (c d (e) f g a) where one slur ends as another
+    // begins.
+    auto const tune = notes("(c (d e f) g) (3abc z |");
+    auto const& n = tune.bars[0].notes;
+    CHECK(n[0].slursOpen == 1);
+    CHECK(n[1].slursOpen == 1);
+    CHECK(n[3].slursClose == 1);
+    CHECK(n[4].slursClose == 1);
+    CHECK(n[5].slursOpen == 0); // a triplet is no slur
+    CHECK(tune.bars[0].tuplets.size() == 1);
+    auto const beamed = notes("ab(cd) .(ef).g2|").bars[0].notes;
+    CHECK_FALSE(beamed[2].beamBroken);
+    CHECK(beamed[3].slursClose == 1);
+    CHECK(beamed[4].slursOpen == 1); // dotted: read as any other
+    CHECK(beamed[5].marks.empty());
+}
+
+TEST_CASE("Words to sing stand under the notes of the line before them", "[abc]")
+{
+    // The signs and their meaning: ABC 2.1, section 5.1.
+    auto const tune = read("X:1\nM:4/4\nL:1/4\nK:C\nC D E z|F G A B|\n"
+                           "w:syl-la-ble|gold~en * tide _\nw: two three\\-four|five\n"
+                           "c d e f|\nw:a--b\nW:And so it ends.\n");
+    std::vector<tune::Syllable> sung[2];
+    for (tune::Bar const& bar : tune.bars)
+        for (tune::Note const& note : bar.notes)
+            for (std::size_t verse : {0, 1})
+                sung[verse].push_back(verse < note.verses.size() ? note.verses[verse]
+                                                                 : tune::Syllable{});
+    using Sung = std::vector<tune::Syllable>;
+    CHECK(sung[0] == Sung{{"syl", true},
+                          {"la", true},
+                          {"ble"},
+                          {}, // a rest
+                          {"gold en"},
+                          {},
+                          {"tide"},
+                          {"", false, true}, // held
+                          {"a", true},
+                          {"", true, true},
+                          {"b"},
+                          {}}); // in parts
+    CHECK(sung[1] ==
+          Sung{{"two"}, {"three-four"}, {}, {}, {"five"}, {}, {}, {}, {}, {}, {}, {}});
+    CHECK(tune.words == std::vector<std::string>{"And so it ends."});
+}

@@ -57,8 +57,8 @@ TEST_CASE("A note tied over the bar line needs no new accidental but the next on
     for (tune::Note const& note : bar.notes) {
         staff.notes.push_back(signOf(note));
     }
-    sheet::SetBar const set =
-        sheet::setBar(staff, bar, sheet::Clef::Treble, {pitch("C#5")}, sheet::MusicFont{});
+    sheet::SetBar const set = sheet::setBar(staff, bar, sheet::Clef::Treble,
+                                            {{pitch("C#5")}, {}}, sheet::MusicFont{});
     CHECK_FALSE(set.notes[0].heads[0].accidental);
     CHECK(set.notes[1].heads[0].accidental == 1);
 }

@@ -1,0 +1,325 @@
+#include "core/arrange/unfold.h"
+
+#include <algorithm>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <utility>
+
+namespace arrange {
+
+namespace {
+
+std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+using Place = std::pair<int, music::Length>; // bar and time
+
+// Bars of which a position is not played on every pass, and places that have two positions.
+std::set<int> differingBars(Arrangement const& arrangement)
+{
+    std::map<int, std::set<int>> passesOfBar;
+    for (tune::PlayedBar const& bar : arrangement.playing.bars)
+        passesOfBar[bar.bar].insert(bar.pass);
+    std::map<Place, std::vector<ArrangedPosition const*>> here;
+    for (ArrangedPosition const& p : arrangement.positions)
+        here[{p.position.bar, p.position.at}].push_back(&p);
+    std::set<int> out;
+    for (auto const& [place, positions] : here) {
+        std::set<int> passes;
+        for (ArrangedPosition const* p : positions)
+            for (Occurrence const& played : p->position.played) passes.insert(played.pass);
+        bool const alike =
+            std::all_of(positions.begin(), positions.end(), [&](ArrangedPosition const* p) {
+                return p->voicing == positions.front()->voicing &&
+                       p->position.chord == positions.front()->position.chord;
+            });
+        if (!alike || passes != passesOfBar[place.first]) out.insert(place.first);
+    }
+    return out;
+}
+
+// A stretch of the performance that is written as one: played bars from `first` to before
+// `end`.
+struct Stretch {
+    int first = 0;
+    int end = 0;
+    bool folded = true;
+    int time = 1; // of an unfolded section
+};
+
+// The sections between repeat signs, with their endings: bars from `first` to before `end`.
+struct Section {
+    int first = 0;
+    int end = 0;
+};
+
+bool endsSection(tune::Tune const& tune, int bar)
+{
+    int const next = bar + 1;
+    if (next == static_cast<int>(tune.bars.size())) return true;
+    tune::Bar const& here = tune.bars[at(bar)];
+    tune::Bar const& after = tune.bars[at(next)];
+    if (after.repeatOpens) return true;
+    if (!after.endings.empty()) return false;
+    return here.repeatCloses || (here.endingCloses && !here.repeatCloses);
+}
+
+std::vector<Section> sectionsOf(tune::Tune const& tune)
+{
+    std::vector<Section> out;
+    int first = 0;
+    for (int bar = 0; bar < static_cast<int>(tune.bars.size()); ++bar)
+        if (endsSection(tune, bar)) {
+            out.push_back({first, bar + 1});
+            first = bar + 1;
+        }
+    return out;
+}
+
+// The section's turns, if it is played in one go: each turn begins where the bars step back.
+std::optional<std::vector<Stretch>> turnsOf(Arrangement const& arrangement, Section section,
+                                            int& next)
+{
+    auto const& bars = arrangement.playing.bars;
+    std::vector<Stretch> turns;
+    int const count = static_cast<int>(bars.size());
+    int last = section.end; // so that the first bar begins a turn
+    for (; next < count; ++next) {
+        int const bar = bars[at(next)].bar;
+        if (bar < section.first || bar >= section.end) break;
+        if (bar <= last)
+            turns.push_back({next, next, false, static_cast<int>(turns.size()) + 1});
+        turns.back().end = next + 1;
+        last = bar;
+    }
+    if (turns.empty()) return std::nullopt;
+    return turns;
+}
+
+std::vector<Stretch> wholeTune(Arrangement const& arrangement)
+{
+    std::vector<Stretch> out;
+    std::map<std::string, int> times;
+    auto const& bars = arrangement.playing.bars;
+    for (int i = 0; i < static_cast<int>(bars.size()); ++i) {
+        bool const stepsBack = i > 0 && bars[at(i)].bar <= bars[at(i - 1)].bar;
+        bool const part = !arrangement.tune.bars[at(bars[at(i)].bar)].part.empty();
+        if (out.empty() || stepsBack || part) out.push_back({i, i, false, bars[at(i)].pass});
+        out.back().end = i + 1;
+    }
+    return out;
+}
+
+// The whole performance in stretches.
+std::vector<Stretch> stretchesOf(Arrangement const& arrangement)
+{
+    std::set<int> const differing = differingBars(arrangement);
+    if (!arrangement.tune.partOrder.empty()) return wholeTune(arrangement);
+    std::vector<Stretch> out;
+    int next = 0;
+    for (Section const section : sectionsOf(arrangement.tune)) {
+        auto const turns = turnsOf(arrangement, section, next);
+        if (!turns) return wholeTune(arrangement);
+        bool const differs = std::any_of(differing.begin(), differing.end(), [&](int bar) {
+            return section.first <= bar && bar < section.end;
+        });
+        if (differs && turns->size() > 1)
+            out.insert(out.end(), turns->begin(), turns->end());
+        else
+            out.push_back({turns->front().first, turns->back().end, true, 1});
+    }
+    if (next != static_cast<int>(arrangement.playing.bars.size()))
+        return wholeTune(arrangement);
+    return out;
+}
+
+class Unfolding {
+public:
+    explicit Unfolding(Arrangement const& folded) : m_folded(folded) {}
+
+    Unfolded made()
+    {
+        m_out.arrangement = m_folded;
+        m_out.arrangement.tune.bars.clear();
+        m_out.arrangement.tune.partOrder.clear();
+        m_barOfPlayed.resize(m_folded.playing.bars.size());
+        for (Stretch const& stretch : stretchesOf(m_folded))
+            stretch.folded ? keep(stretch) : writeOut(stretch);
+        Arrangement& out = m_out.arrangement;
+        out.tune.bars.back().closes = tune::BarLine::Final;
+        tune::numberBars(out.tune.bars);
+        std::map<std::pair<int, int>, int> passes; // of each new bar
+        for (std::size_t i = 0; i < out.playing.bars.size(); ++i) {
+            tune::PlayedBar& played = out.playing.bars[i];
+            played.bar = m_barOfPlayed[i];
+            played.pass = ++passes[{played.bar, 0}];
+        }
+        placePositions();
+        moveWritten(m_folded.rightFingers, out.rightFingers);
+        moveWritten(m_folded.added, out.added);
+        moveWritten(m_folded.handRemarks, out.handRemarks);
+        moveGroups();
+        return std::move(m_out);
+    }
+
+private:
+    void keep(Stretch const& stretch)
+    {
+        std::map<int, int> newBar;
+        int last = 0;
+        for (int i = stretch.first; i < stretch.end; ++i) {
+            int const bar = m_folded.playing.bars[at(i)].bar;
+            newBar[bar] = 0;
+            last = std::max(last, bar);
+        }
+        // Bars that are never played, as a third ending, stay where they stand.
+        for (int bar = newBar.begin()->first; bar <= last; ++bar) {
+            newBar[bar] = static_cast<int>(m_out.bars.size());
+            add(bar, m_folded.tune.bars[at(bar)]);
+        }
+        for (int i = stretch.first; i < stretch.end; ++i)
+            m_barOfPlayed[at(i)] = newBar[m_folded.playing.bars[at(i)].bar];
+    }
+
+    void writeOut(Stretch const& stretch)
+    {
+        for (int i = stretch.first; i < stretch.end; ++i) {
+            int const index = m_folded.playing.bars[at(i)].bar;
+            tune::Bar bar = m_folded.tune.bars[at(index)];
+            bar.repeatOpens = false;
+            bar.repeatCloses = false;
+            bar.endings.clear();
+            bar.endingCloses = false;
+            if (bar.closes == tune::BarLine::Final) bar.closes = tune::BarLine::Double;
+            if (i + 1 == stretch.end && bar.closes == tune::BarLine::Single)
+                bar.closes = tune::BarLine::Double;
+            if (stretch.time > 1 && i == stretch.first && !bar.part.empty())
+                bar.part += ' ' + std::to_string(stretch.time);
+            keepChordsOf(bar, m_folded.playing.bars[at(i)].pass);
+            m_barOfPlayed[at(i)] = static_cast<int>(m_out.bars.size());
+            add(index, std::move(bar));
+        }
+    }
+
+    // Chords that stand on this pass only; a second time's takes the place of the first's.
+    static void keepChordsOf(tune::Bar& bar, int pass)
+    {
+        std::erase_if(bar.chords, [pass](tune::ChordMark const& mark) {
+            return !tune::standsOn(mark.pass, pass);
+        });
+        for (tune::ChordMark& mark : bar.chords) mark.pass.reset();
+    }
+
+    void add(int index, tune::Bar bar)
+    {
+        m_copies[index].push_back(static_cast<int>(m_out.bars.size()));
+        m_out.arrangement.tune.bars.push_back(std::move(bar));
+        m_out.bars.push_back(index);
+    }
+
+    // A position stands in the bar of its first time; where it is played in bars that are now
+    // written apart, a copy stands in each.
+    void placePositions()
+    {
+        Arrangement& out = m_out.arrangement;
+        std::size_t const count = out.positions.size();
+        m_out.positions.resize(count);
+        for (std::size_t p = 0; p < count; ++p) {
+            m_out.positions[p] = static_cast<int>(p);
+            std::map<int, std::vector<Occurrence>> byBar;
+            int const home = m_barOfPlayed[at(out.positions[p].position.played[0].playedBar)];
+            for (Occurrence played : out.positions[p].position.played) {
+                int const bar = m_barOfPlayed[at(played.playedBar)];
+                played.pass = out.playing.bars[at(played.playedBar)].pass;
+                byBar[bar].push_back(played);
+            }
+            for (auto& [bar, played] : byBar) {
+                std::size_t index = p;
+                if (bar != home) {
+                    index = out.positions.size();
+                    out.positions.push_back(out.positions[p]);
+                    m_out.positions.push_back(static_cast<int>(p));
+                }
+                out.positions[index].position.bar = bar;
+                out.positions[index].position.played = std::move(played);
+                m_positionIn[{static_cast<int>(p), bar}] = static_cast<int>(index);
+            }
+        }
+        out.given.clear();
+        for (GivenNote const& given : m_folded.given)
+            for (std::size_t p = 0; p < m_out.positions.size(); ++p)
+                if (m_out.positions[p] == given.position)
+                    out.given.push_back({static_cast<int>(p), given.note, given.finger});
+    }
+
+    template<typename Written>
+    void moveWritten(std::vector<Written> const& from, std::vector<Written>& to) const
+    {
+        to.clear();
+        for (Written const& one : from)
+            for (int bar : copiesOf(one.bar)) {
+                to.push_back(one);
+                to.back().bar = bar;
+            }
+        std::stable_sort(to.begin(), to.end(),
+                         [](Written const& a, Written const& b) { return a.bar < b.bar; });
+    }
+
+    std::vector<int> copiesOf(int bar) const
+    {
+        auto const found = m_copies.find(bar);
+        return found == m_copies.end() ? std::vector<int>{} : found->second;
+    }
+
+    // A group is written once for every copy of its first bar; its other notes stand in the
+    // next copies of theirs.
+    void moveGroups()
+    {
+        auto& groups = m_out.arrangement.groups;
+        groups.clear();
+        for (PlacingGroup const& group : m_folded.groups) {
+            if (group.notes.empty()) continue;
+            for (int first : copiesOf(group.notes.front().bar)) {
+                PlacingGroup copy = group;
+                bool whole = true;
+                int before = first;
+                for (GroupNote& note : copy.notes) {
+                    auto const copies = copiesOf(note.bar);
+                    auto const next = std::lower_bound(copies.begin(), copies.end(), before);
+                    whole = whole && next != copies.end();
+                    if (!whole) break;
+                    note.bar = before = *next;
+                    if (!note.position) continue;
+                    auto const position = m_positionIn.find({*note.position, note.bar});
+                    whole = position != m_positionIn.end();
+                    if (!whole) break;
+                    note.position = position->second;
+                }
+                if (whole) groups.push_back(std::move(copy));
+            }
+        }
+        std::stable_sort(groups.begin(), groups.end(),
+                         [](PlacingGroup const& a, PlacingGroup const& b) {
+                             return std::pair(a.hand == harp::Side::Left, a.notes.front().bar) <
+                                    std::pair(b.hand == harp::Side::Left, b.notes.front().bar);
+                         });
+    }
+
+    Arrangement const& m_folded;
+    Unfolded m_out;
+    std::vector<int> m_barOfPlayed;                  // new bar of every played bar
+    std::map<int, std::vector<int>> m_copies;        // of every folded bar, ascending
+    std::map<std::pair<int, int>, int> m_positionIn; // by folded position and new bar
+};
+
+} // namespace
+
+bool passesDiffer(Arrangement const& arrangement)
+{
+    return !differingBars(arrangement).empty();
+}
+
+Unfolded unfolded(Arrangement const& arrangement) { return Unfolding(arrangement).made(); }
+
+} // namespace arrange

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+
+#include <vector>
+
+namespace arrange {
+
+// An arrangement whose repeats are written out where the left hand does not do the same each
+// time, so that what is printed is what is played.
+struct Unfolded {
+    Arrangement arrangement;
+    std::vector<int> bars;      // the bar of the folded tune that each bar stands for
+    std::vector<int> positions; // and the position
+};
+
+// Whether the left hand plays some bar differently on different times through it.
+bool passesDiffer(Arrangement const& arrangement);
+
+// Writes out a repeated section of which any pass differs; the others keep their repeats. Where
+// the tune has an order of parts, or a section's bars are not simply played one after the
+// other, the whole tune is written out. Second times have part names of their own, "A 2".
+// Played time and played bars stay; a position that is written more than once has copies at the
+// end.
+Unfolded unfolded(Arrangement const& arrangement);
+
+} // namespace arrange

@@ -1,0 +1,105 @@
+#include "core/sheet/handcrossing.h"
+
+#include "core/sheet/beams.h"
+#include "core/sheet/staffplace.h"
+
+#include <algorithm>
+
+namespace sheet {
+
+namespace {
+
+constexpr int threeLedgerLines = 10; // half spaces above the middle line of the bass staff
+constexpr int middleC = 6;
+constexpr int leastApart = 2; // half spaces: a third
+
+struct Run {
+    std::size_t first = 0;
+    std::size_t end = 0;
+};
+
+// Signs that a beam or ties hold together, from one on.
+Run runFrom(StaffBar const& bar, std::vector<BeamGroup> const& beams, std::size_t first)
+{
+    std::size_t end = first + 1;
+    for (bool grown = true; grown && end < bar.notes.size();) {
+        grown = bar.notes[end - 1].tied;
+        for (BeamGroup const& beam : beams)
+            grown = grown || (static_cast<std::size_t>(beam.first) < end &&
+                              end <= static_cast<std::size_t>(beam.last));
+        if (grown) ++end;
+    }
+    return {first, end};
+}
+
+bool plain(std::vector<music::Pitch> const& pitches, int signature)
+{
+    return std::all_of(pitches.begin(), pitches.end(), [signature](music::Pitch p) {
+        return p.alter == music::alterIn(signature, p.letter);
+    });
+}
+
+bool plain(StaffBar const& bar, int signature)
+{
+    return std::all_of(bar.notes.begin(), bar.notes.end(), [signature](StaffNote const& note) {
+        return plain(note.pitches, signature) && plain(note.graces, signature);
+    });
+}
+
+bool tuneLiesAbove(StaffBar const& upper, StaffNote const& note)
+{
+    int const top = staffStep(note.pitches.back(), Clef::Treble);
+    return std::all_of(upper.notes.begin(), upper.notes.end(), [&](StaffNote const& other) {
+        bool const together =
+            other.at < note.at + note.length && note.at < other.at + other.length;
+        if (!together) return true;
+        if (other.fillsBar) return false;
+        return other.isRest() ||
+               staffStep(other.pitches.front(), Clef::Treble) >= top + leastApart;
+    });
+}
+
+bool mayMove(SheetBar const& bar, Run run, int signature)
+{
+    bool far = false;
+    for (std::size_t i = run.first; i < run.end; ++i) {
+        StaffNote const& note = bar.lower.notes[i];
+        if (note.isRest() || note.rolled || note.bracketed) return false;
+        if (staffStep(note.pitches.front(), Clef::Bass) < middleC) return false;
+        far = far || staffStep(note.pitches.back(), Clef::Bass) >= threeLedgerLines;
+        if (!plain(note.pitches, signature) || !tuneLiesAbove(bar.upper, note)) return false;
+    }
+    return far;
+}
+
+StaffNote unprintedRest(StaffNote const& note)
+{
+    StaffNote rest;
+    rest.at = note.at;
+    rest.length = note.length;
+    rest.value = note.value;
+    rest.hidden = true;
+    rest.position = note.position;
+    return rest;
+}
+
+} // namespace
+
+void moveHighNotes(SheetBar& bar, tune::Bar const& written)
+{
+    int const signature = music::signature(written.key);
+    if (!plain(bar.upper, signature)) return;
+    std::vector<BeamGroup> const beams = beamGroups(bar.lower, written.meter, written.upbeat);
+    for (std::size_t i = 0; i < bar.lower.notes.size();) {
+        Run const run = runFrom(bar.lower, beams, i);
+        i = run.end;
+        if (!mayMove(bar, run, signature)) continue;
+        for (std::size_t n = run.first; n < run.end; ++n) {
+            StaffNote& note = bar.lower.notes[n];
+            StaffNote const rest = unprintedRest(note);
+            bar.upperBelow.notes.push_back(std::exchange(note, rest));
+        }
+    }
+}
+
+} // namespace sheet

@@ -1,0 +1,60 @@
+#include "core/sheet/placings.h"
+
+#include "core/sheet/geometry.h"
+
+#include <algorithm>
+
+namespace sheet {
+
+std::vector<PlacingBracket> placingBrackets(arrange::Arrangement const& arrangement)
+{
+    std::vector<PlacingBracket> out;
+    arrange::PlacingGroup const* lastGroup = nullptr;
+    for (arrange::PlacingGroup const& group : arrangement.groups) {
+        if (group.notes.empty()) continue;
+        arrange::GroupNote const& first = group.notes.front();
+        arrange::GroupNote const& last = group.notes.back();
+        PlacingBracket bracket{
+            group.hand, group.linked, {first.bar, first.at}, {last.bar, last.at}};
+        bool const atOnce = first.bar == last.bar && first.at == last.at;
+        if (!atOnce || group.linked) {
+            if (group.linked && lastGroup && lastGroup->hand == group.hand)
+                bracket.from = {lastGroup->notes.back().bar, lastGroup->notes.back().at};
+            out.push_back(bracket);
+        }
+        lastGroup = &group;
+    }
+    return out;
+}
+
+void drawPlacings(Pen& pen, std::vector<PlacedBracket> const& brackets, FingerSide side)
+{
+    double const away = side == FingerSide::Above ? -1 : 1;
+    Skyline const before = pen.reach();
+    double last = 0;            // where the bracket before runs
+    bool lastIsFurther = false; // it stands further out than the notes ask for
+    for (PlacedBracket const& bracket : brackets) {
+        double const near = side == FingerSide::Above
+                                ? std::min(before.top(bracket.left, bracket.right, 0), 0.0)
+                                : std::max(before.bottom(bracket.left, bracket.right, 4), 4.0);
+        double y = near + away * (geometry::placingGap + geometry::placingHook);
+        bool const meets = bracket.linked && std::abs(y - last) < geometry::placingHook;
+        if (meets && !lastIsFurther) y = last + away * geometry::placingHook;
+        lastIsFurther = meets && !lastIsFurther;
+        last = y;
+        double const foot = y - away * geometry::placingHook;
+        double const thickness = geometry::placingThickness;
+        double const half = thickness / 2;
+        pen.belongTo(bracket.bar);
+        pen.line({bracket.left, y}, {bracket.right, y}, thickness, Ink::Finger);
+        if (bracket.opens)
+            pen.line({bracket.left + half, y}, {bracket.left + half, foot}, thickness,
+                     Ink::Finger);
+        if (bracket.closes)
+            pen.line({bracket.right - half, y}, {bracket.right - half, foot}, thickness,
+                     Ink::Finger);
+    }
+    pen.belongTo({});
+}
+
+} // namespace sheet

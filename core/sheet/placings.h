@@ -1,0 +1,29 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+#include "core/sheet/attachments.h"
+#include "core/sheet/score.h"
+
+#include <vector>
+
+namespace sheet {
+
+// Brackets for the groups that hold more than one pluck; what is plucked at once needs none
+// [trade-3.3].
+std::vector<PlacingBracket> placingBrackets(arrange::Arrangement const& arrangement);
+
+// The part of one bracket on one line.
+struct PlacedBracket {
+    double left = 0;
+    double right = 0;
+    bool opens = true;  // a hook at its left: it does not come in from the line before
+    bool closes = true; // a hook at its right
+    bool linked = false;
+    int bar = 0;
+};
+
+// Outside the fingers, hooks towards the notes. One that is linked to the bracket before begins
+// over its end and stands further out.
+void drawPlacings(Pen& pen, std::vector<PlacedBracket> const& brackets, FingerSide side);
+
+} // namespace sheet

@@ -1,0 +1,121 @@
+#include "core/sheet/handcrossing.h"
+#include "core/sheet/melody.h"
+#include "core/sheet/placings.h"
+#include "core/sheet/slurs.h"
+#include "tests/sheet/examples.h"
+#include "tests/sheet/measure.h"
+
+#include <catch2/catch.hpp>
+
+using sheet::SlurSpan;
+
+namespace {
+
+sheet::SheetBar upperBar(std::vector<std::pair<int, int>> const& opensAndCloses)
+{
+    sheet::SheetBar bar;
+    for (auto const& [opens, closes] : opensAndCloses) {
+        sheet::StaffNote note;
+        note.pitches = {*music::pitchFrom("G4")};
+        note.slursOpen = opens;
+        note.slursClose = closes;
+        bar.upper.notes.push_back(note);
+    }
+    return bar;
+}
+
+std::vector<sheet::Bow> bowsOf(tune::Tune const& tune, sheet::MusicFont const& font)
+{
+    return measure::allOf<sheet::Bow>(sheet::leadSheet(tune, font, {}).pages[0]);
+}
+
+} // namespace
+
+TEST_CASE("Slurs nest, meet on one note and cross bar lines", "[slurs]")
+{
+    // (a (b c) d) | (e f) (f' ... where one ends as the next begins
+    auto const spans = sheet::slurSpans({upperBar({{1, 0}, {1, 0}, {0, 1}, {0, 1}}),
+                                         upperBar({{1, 0}, {1, 1}}), upperBar({{0, 1}})});
+    CHECK(spans == std::vector<SlurSpan>{
+                       {{0, 1}, {0, 2}}, {{0, 0}, {0, 3}}, {{1, 0}, {1, 1}}, {{1, 1}, {2, 0}}});
+}
+
+TEST_CASE("A slur without end or over one note only is not drawn", "[slurs]")
+{
+    CHECK(sheet::slurSpans({upperBar({{1, 0}, {0, 0}})}).empty());
+    CHECK(sheet::slurSpans({upperBar({{1, 1}, {0, 1}})}).size() == 1); // opens again at its end
+    CHECK(sheet::slurSpans({upperBar({{0, 1}})}).empty());
+}
+
+TEST_CASE("A slur lies below where all stems point up, else above, clear of the notes",
+          "[slurs]")
+{
+    // The rule of [gould11], from memory.
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto tune = example::tuneOf(
+        {example::bar("E4:1/4 G4:1/4 A4:1/4 F4:1/4", example::fourFour, example::gMajor)});
+    tune.bars[0].notes[0].slursOpen = 1;
+    tune.bars[0].notes[3].slursClose = 1;
+    auto const below = bowsOf(tune, *font);
+    REQUIRE(below.size() == 1);
+    CHECK(below[0].control1.y > below[0].from.y);
+    tune.bars[0].notes[2].pitches = {*music::pitchFrom("D5")};
+    auto const above = bowsOf(tune, *font);
+    REQUIRE(above.size() == 1);
+    CHECK(above[0].control1.y < above[0].from.y);
+    // Its middle runs above the highest notehead.
+    double highest = 1e9;
+    for (sheet::Glyph const& glyph :
+         measure::allOf<sheet::Glyph>(sheet::leadSheet(tune, *font, {}).pages[0]))
+        if (measure::isNotehead(glyph.code)) highest = std::min(highest, glyph.at.y);
+    CHECK(sheet::onBow(above[0], 0.6).y < highest - 0.5 * 7.5 / 4);
+}
+
+TEST_CASE("A high left-hand note stands on the upper staff where the tune leaves it room",
+          "[crossing]")
+{
+    auto const written = example::bar("D5:1/2 D5:1/2", example::fourFour, example::gMajor);
+    auto arrangement =
+        example::arrangementOf(example::tuneOf({example::withChord(written, "G")}));
+    sheet::SheetBar bar;
+    bar.upper = sheet::melodyBar(arrangement.tune, 0, {});
+    sheet::StaffNote low;
+    low.length = example::wholes(1, 2);
+    low.value = {1, 0};
+    low.pitches = {*music::pitchFrom("G3")};
+    sheet::StaffNote high = low;
+    high.at = example::wholes(1, 2);
+    high.pitches = {*music::pitchFrom("G4")}; // three ledger lines over the bass staff
+    bar.lower.notes = {low, high};
+    sheet::SheetBar moved = bar;
+    sheet::moveHighNotes(moved, written);
+    REQUIRE(moved.upperBelow.notes.size() == 1);
+    CHECK(moved.upperBelow.notes[0].pitches == high.pitches);
+    CHECK(moved.lower.notes[1].hidden);
+    // A second below the tune there is no room, and an accidental would be read wrongly.
+    sheet::SheetBar crowded = bar;
+    crowded.upper.notes[1].pitches = {*music::pitchFrom("A4")};
+    sheet::moveHighNotes(crowded, written);
+    CHECK(crowded.upperBelow.notes.empty());
+    sheet::SheetBar altered = bar;
+    altered.upper.notes[0].pitches = {*music::pitchFrom("D#5")};
+    sheet::moveHighNotes(altered, written);
+    CHECK(altered.upperBelow.notes.empty());
+}
+
+TEST_CASE("What is plucked at once has no placing bracket, a run has one over it", "[placings]")
+{
+    arrange::Arrangement made = example::arrangementOf(example::jig());
+    made.groups = {
+        {harp::Side::Right, false, {{1, {}, 20, 3, {}}, {1, example::wholes(1, 8), 21, 2, {}}}},
+        {harp::Side::Right, true, {{2, {}, 22, 1, {}}}},
+        {harp::Side::Left, false, {{1, {}, 3, 4, 0}, {1, {}, 7, 2, 0}}}};
+    auto const brackets = sheet::placingBrackets(made);
+    REQUIRE(brackets.size() == 2);
+    CHECK(brackets[0].to.at == example::wholes(1, 8));
+    // A linked one begins where the one before ends.
+    CHECK(brackets[1].linked);
+    CHECK(brackets[1].from.bar == 1);
+    CHECK(brackets[1].from.at == example::wholes(1, 8));
+}
