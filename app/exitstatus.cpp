@@ -14,6 +14,11 @@ ExitStatus exitStatus(base::FaultCode code)
     case FaultCode::NoSuchTuning:
     case FaultCode::NoSuchHand:
     case FaultCode::NoSuchStyle:
+    case FaultCode::NoSuchSlider:
+    case FaultCode::BadPattern:
+    case FaultCode::PatternTooLong:
+    case FaultCode::PatternFingers:
+    case FaultCode::NoSuchPattern:
         return CallOff;
     case FaultCode::KeyBeyondTuning:
     case FaultCode::NoteOffHarp:
@@ -21,6 +26,7 @@ ExitStatus exitStatus(base::FaultCode code)
     case FaultCode::NoChords:
     case FaultCode::NothingPlayable:
     case FaultCode::BadLock:
+    case FaultCode::CannotPlayHere:
         return CannotArrange;
     case FaultCode::CannotWrite:
     case FaultCode::NoSoundFont:

@@ -88,11 +88,12 @@ base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const&
     if (book.saved) {
         ArrangeOptions usual;
         usual.tune = options.tune;
+        usual.wishes = options.wishes;
         if (options != usual)
             return base::Fault{base::FaultCode::BadCall, book.name,
                                "a saved arrangement brings its own harp, hand, level and key: "
                                "leave these options out"};
-        return *book.saved;
+        return withWishes(*book.saved, options.wishes, tables);
     }
     auto tune = readTune(book, entry);
     if (!tune) return tune.error();

@@ -21,6 +21,7 @@ void declare(CLI::App& verb, ArrangeOptions& options)
         ->check(CLI::IsMember({"keep", "suggest", "auto"}));
     verb.add_option("--passes", options.passes, "repeats as written, or varied")
         ->check(CLI::IsMember({"written", "varied"}));
+    declare(verb, options.wishes);
 }
 
 namespace {
@@ -57,17 +58,18 @@ base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& op
     if (options.tempo)
         quarters = *options.tempo * 4 * music::beatLength(tune.meter).wholes.toDouble();
 
-    return proposal::Brief{.tune = std::move(tune),
-                           .harp = *std::move(harp),
-                           .hand = *std::move(hand),
-                           .level = *std::move(level),
-                           .book = tables.book,
-                           .weights = *std::move(style),
-                           .key = *std::move(key),
-                           .quartersPerMinute = quarters,
-                           .passes = options.passes == "varied" ? proposal::Passes::Varied
-                                                                : proposal::Passes::Written,
-                           .locks = {}};
+    proposal::Brief brief{.tune = std::move(tune),
+                          .harp = *std::move(harp),
+                          .hand = *std::move(hand),
+                          .level = *std::move(level),
+                          .book = tables.book,
+                          .weights = *std::move(style),
+                          .key = *std::move(key),
+                          .quartersPerMinute = quarters,
+                          .passes = options.passes == "varied" ? proposal::Passes::Varied
+                                                               : proposal::Passes::Written,
+                          .locks = {}};
+    return withWishes(std::move(brief), options.wishes, tables);
 }
 
 } // namespace app

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/wishes.h"
 #include "core/base/result.h"
 #include "core/files/tables.h"
 #include "core/proposal/brief.h"
@@ -27,6 +28,7 @@ struct ArrangeOptions {
     std::optional<double> tempo; // beats a minute, of the beat that the meter has
     std::string chords = "auto";
     std::string passes = "written";
+    Wishes wishes;
     friend bool operator==(ArrangeOptions const&, ArrangeOptions const&) = default;
 };
 

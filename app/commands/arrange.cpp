@@ -27,13 +27,18 @@ ExitStatus arrangeOne(Book const& book, files::AbcEntry const& entry,
 {
     auto brief = readBrief(book, entry, call.options, tables);
     if (!brief) return refuse(brief.error());
-    auto proposal = proposal::propose(*brief);
+    auto proposal = proposalFor(*brief, call.options.wishes);
     if (!proposal) {
         base::Fault fault = proposal.error();
         fault.place = book.name + ", \"" + brief->tune.title + "\"" +
                       (fault.place.empty() ? "" : ", " + fault.place);
         return refuse(fault);
     }
+    if (proposal->take)
+        std::cerr << "sallow: note: " << proposal::takeWords(*proposal->take) << '\n';
+    if (call.options.wishes.take && *call.options.wishes.take > proposal->brief.take)
+        std::cerr << "sallow: note: there are no more clearly different takes than "
+                  << proposal->brief.take << '\n';
     for (std::string const& warning : proposal->warnings)
         std::cerr << "sallow: note: " << warning << '\n';
     auto written = writeOutputs({*proposal, files::ownText(book.text, entry), tables}, outputs,

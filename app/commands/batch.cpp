@@ -87,7 +87,7 @@ base::Result<base::Done> arrangeOne(Book const& book, files::AbcEntry const& ent
 {
     auto brief = readBrief(book, entry, call.options, tables);
     if (!brief) return brief.error();
-    auto proposal = proposal::propose(*brief);
+    auto proposal = proposalFor(*brief, call.options.wishes);
     if (!proposal) {
         base::Fault fault = proposal.error();
         fault.place = book.name + ", X:" + std::to_string(entry.number) +

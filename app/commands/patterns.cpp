@@ -1,8 +1,11 @@
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
+#include "app/keptpatterns.h"
 #include "app/sharedfolder.h"
+#include "app/wishes.h"
 #include "core/files/patternsjson.h"
 #include "core/files/tables.h"
+#include "core/pattern/own.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -13,26 +16,38 @@ namespace app {
 
 namespace {
 
-std::string fingers(pattern::Pattern const& pattern)
+struct PatternsCall {
+    bool json = false;
+    Wishes wishes;
+};
+
+// With the patterns that the arranger keeps for herself and those of the call.
+base::Result<pattern::PatternBook> bookFor(PatternsCall const& call,
+                                           files::Tables const& tables)
 {
-    std::string out;
-    for (pattern::PatternNote const& note : pattern.notes)
-        out += (out.empty() ? "" : "-") + std::to_string(note.finger);
-    return out;
+    auto kept = keptPatterns();
+    if (!kept) return kept.error();
+    pattern::PatternBook book = tables.book;
+    for (pattern::Pattern& own : *kept)
+        book = pattern::withOwn(std::move(book), std::move(own)).book;
+    return withWishes(std::move(book), call.wishes);
 }
 
-ExitStatus patterns(bool json)
+ExitStatus patterns(PatternsCall const& call)
 {
     auto tables = files::readTables(sharedFolder());
     if (!tables) return refuse(tables.error());
-    if (json) {
-        std::cout << files::patternsJson(tables->book) << '\n';
+    auto book = bookFor(call, *tables);
+    if (!book) return refuse(book.error());
+    if (call.json) {
+        std::cout << files::patternsJson(*book) << '\n';
         return Fine;
     }
     std::cout << fmt::format("{:<16}{:<14}{:>6}  {}\n", "pattern", "fingers", "level", "feel");
-    for (pattern::Pattern const& pattern : tables->book.patterns)
-        std::cout << fmt::format("{:<16}{:<14}{:>6}  {}\n", pattern.name, fingers(pattern),
-                                 pattern.level, pattern.feel);
+    for (pattern::Pattern const& pattern : book->patterns)
+        std::cout << fmt::format("{:<16}{:<14}{:>6}  {}\n", pattern.name,
+                                 pattern::fingersText(pattern.notes), pattern.level,
+                                 pattern.feel);
     return Fine;
 }
 
@@ -40,10 +55,15 @@ ExitStatus patterns(bool json)
 
 void declarePatterns(CLI::App& program, int& status)
 {
-    auto json = std::make_shared<bool>(false);
-    CLI::App* verb = program.add_subcommand("patterns", "list the pattern book");
-    verb->add_flag("--json", *json, "as JSON");
-    verb->callback([json, &status] { status = patterns(*json); });
+    auto call = std::make_shared<PatternsCall>();
+    CLI::App* verb = program.add_subcommand(
+        "patterns", "list the pattern book, with the patterns you keep for yourself");
+    verb->add_flag("--json", call->json, "as JSON");
+    verb->add_option("--pattern", call->wishes.patterns, "check and list one of your own")
+        ->take_all();
+    verb->add_option("--patterns", call->wishes.patternFiles, "list those of a file, too")
+        ->take_all();
+    verb->callback([call, &status] { status = patterns(*call); });
 }
 
 } // namespace app

@@ -67,7 +67,7 @@ base::Result<QImage> drawnPicture(PictureCall const& call, QSize size)
     if (!brief) return brief.error();
 
     if (call.view == View::Sheet) {
-        auto proposal = proposal::propose(*brief);
+        auto proposal = proposalFor(*brief, call.options.wishes);
         if (!proposal) return proposal.error();
         auto document = drawn(proposal->arrangement, SheetKind::Arrangement);
         if (!document) return document.error();

@@ -30,7 +30,7 @@ ExitStatus weigh(WeighCall const& call)
     if (!entries) return refuse(entries.error());
     auto brief = readBrief(*book, entries->front(), call.options, *tables);
     if (!brief) return refuse(brief.error());
-    auto proposal = proposal::propose(*brief);
+    auto proposal = proposalFor(*brief, call.options.wishes);
     if (!proposal) {
         base::Fault fault = proposal.error();
         fault.place = book->name + (fault.place.empty() ? "" : ", " + fault.place);

@@ -20,13 +20,6 @@ using pattern::Rhythm;
 // Seconds by which a time may fall short of a limit that is met exactly.
 constexpr double shortOfLimit = 1e-9;
 
-bool playsAllNotes(Rhythm const& rhythm, Pattern const& pattern)
-{
-    std::set<int> played;
-    for (std::vector<int> const& at : rhythm.plays) played.insert(at.begin(), at.end());
-    return played.size() == pattern.notes.size();
-}
-
 // Degrees 1, 8, 15, -6 ...: the root in any octave.
 bool isRootDegree(int degree) { return (degree - 1) % 7 == 0; }
 
@@ -57,47 +50,56 @@ Laid atRootZero(Figure const& figure, View const& view)
 }
 
 // Moves the strings of a figure up to a root string and asks what they sound there.
-std::optional<Obstacle> raise(std::vector<Pluck>& plucks, int rootString, View const& view)
+std::optional<Hindrance> raise(std::vector<Pluck>& plucks, int rootString, View const& view)
 {
     for (Pluck& p : plucks) {
         p.string += rootString;
-        if (p.string < 0 || p.string >= view.harp->count()) return Obstacle::OffHarp;
+        if (p.string < 0 || p.string >= view.harp->count())
+            return Hindrance{Obstacle::OffHarp, p.string, std::nullopt, p.at};
         p.midi = midiAt(view.passes.front(), p.string, p.at);
         if (isRootDegree(p.degree) && p.midi % 12 != view.chord.lowest)
-            return Obstacle::RootSilent;
+            return Hindrance{Obstacle::RootSilent, p.string, std::nullopt, p.at};
         for (PassView const& pass : view.passes)
-            if (midiAt(pass, p.string, p.at) != p.midi) return Obstacle::SoundsVary;
+            if (midiAt(pass, p.string, p.at) != p.midi)
+                return Hindrance{Obstacle::SoundsVary, p.string, std::nullopt, p.at};
     }
     return std::nullopt;
 }
 
-std::optional<Obstacle> tuneInTheWay(std::vector<Pluck> const& plucks, PassView const& pass)
+std::optional<Hindrance> tuneInTheWay(std::vector<Pluck> const& plucks, PassView const& pass)
 {
     for (Pluck const& p : plucks) {
         for (TuneNote const& n : pass.tune) {
             if (n.from > p.at) break;
             if (n.to <= p.at) continue;
-            if (n.string == p.string) return Obstacle::OnTunesString;
-            if (n.string < p.string) return Obstacle::HandsCross;
+            if (n.string == p.string)
+                return Hindrance{Obstacle::OnTunesString, p.string, n.string, p.at};
+            if (n.string < p.string)
+                return Hindrance{Obstacle::HandsCross, p.string, n.string, p.at};
         }
     }
     return std::nullopt;
 }
 
-std::optional<Obstacle> tooFast(std::vector<Pluck> const& plucks, View const& view)
+std::optional<Hindrance> tooFast(std::vector<Pluck> const& plucks, View const& view)
 {
     double const gap = 1.0 / view.level->leftNotesPerSecond - shortOfLimit;
     double const sameGap = 1.0 / view.level->sameStringPerSecond - shortOfLimit;
     for (std::size_t i = 0; i < plucks.size(); ++i) {
         for (std::size_t j = i + 1; j < plucks.size(); ++j) {
             double const apart = view.seconds(plucks[j].at - plucks[i].at);
-            if (plucks[i].at != plucks[j].at && apart < gap) return Obstacle::TooFast;
+            if (plucks[i].at != plucks[j].at && apart < gap)
+                return Hindrance{Obstacle::TooFast, plucks[j].string, plucks[i].string,
+                                 plucks[j].at};
             if (plucks[i].string == plucks[j].string && apart < sameGap)
-                return Obstacle::StringTooSoon;
+                return Hindrance{Obstacle::StringTooSoon, plucks[j].string, std::nullopt,
+                                 plucks[j].at};
         }
     }
     // The next position may begin at once.
-    if (view.seconds(view.span - plucks.back().at) < gap) return Obstacle::TooFast;
+    if (view.seconds(view.span - plucks.back().at) < gap)
+        return Hindrance{Obstacle::TooFast, plucks.back().string, std::nullopt,
+                         plucks.back().at};
     return std::nullopt;
 }
 
@@ -111,7 +113,7 @@ bool beyondReach(Pluck const& a, Pluck const& b, View const& view)
 }
 
 // Where fingers cannot be down on both strings, the hand must have time to move.
-std::optional<Obstacle> movesTooFar(std::vector<Pluck> const& plucks, View const& view)
+std::optional<Hindrance> movesTooFar(std::vector<Pluck> const& plucks, View const& view)
 {
     for (std::size_t i = 0; i + 1 < plucks.size(); ++i) {
         Pluck const& a = plucks[i];
@@ -119,7 +121,8 @@ std::optional<Obstacle> movesTooFar(std::vector<Pluck> const& plucks, View const
         if (a.at == b.at || a.string == b.string || !beyondReach(a, b, view)) continue;
         double const needed =
             secondsForMove(*view.level, harp::distanceMm(*view.harp, a.string, b.string));
-        if (view.seconds(b.at - a.at) < needed - shortOfLimit) return Obstacle::BeyondReach;
+        if (view.seconds(b.at - a.at) < needed - shortOfLimit)
+            return Hindrance{Obstacle::BeyondReach, b.string, a.string, b.at};
     }
     return std::nullopt;
 }
@@ -145,15 +148,18 @@ bool inRollReach(std::span<Pluck const> block, View const& view)
 }
 
 // Rolls the notes of one time where they are too wide to be plucked together.
-std::optional<Obstacle> rollWhereWide(std::vector<Pluck>& plucks, bool mayRoll,
-                                      View const& view)
+std::optional<Hindrance> rollWhereWide(std::vector<Pluck>& plucks, Pattern const& pattern,
+                                       View const& view)
 {
     for (auto first = plucks.begin(); first != plucks.end();) {
         auto const last = std::find_if(first, plucks.end(),
                                        [&](Pluck const& p) { return p.at != first->at; });
         std::span<Pluck> const block(first, last);
-        if (!inBlockReach(block, view)) {
-            if (!mayRoll || !inRollReach(block, view)) return Obstacle::BeyondReach;
+        bool const spread = pattern.spread && block.size() > 1;
+        if (spread || !inBlockReach(block, view)) {
+            if (!pattern.rolls || !inRollReach(block, view))
+                return Hindrance{Obstacle::BeyondReach, block.back().string,
+                                 block.front().string, block.front().at};
             for (std::size_t i = 0; i < block.size(); ++i)
                 block[i].rollOrder = static_cast<int>(i) + 1;
         }
@@ -179,43 +185,45 @@ void letGoForTheTune(Laid& laid, View const& view)
     }
 }
 
-std::optional<Obstacle> flipInTheWay(std::vector<Pluck> const& plucks, PassView const& pass)
+std::optional<Hindrance> flipInTheWay(std::vector<Pluck> const& plucks, PassView const& pass)
 {
     for (NearFlip const& f : pass.flips) {
         for (Pluck const& p : plucks) {
             bool const busy =
                 f.hand == harp::Side::Left && p.at > f.freeFrom && p.at < f.freeTo;
-            if (busy) return Obstacle::HandBusy;
+            if (busy) return Hindrance{Obstacle::HandBusy, p.string, f.string, p.at};
             if (f.string == p.string && p.at < f.at && f.at < p.at + p.held)
-                return Obstacle::LeverTurned;
+                return Hindrance{Obstacle::LeverTurned, p.string, std::nullopt, f.at};
         }
     }
     return std::nullopt;
 }
 
 template<typename Rule>
-std::optional<Obstacle> onAnyPass(View const& view, std::vector<Pluck> const& plucks, Rule rule)
+std::optional<Hindrance> onAnyPass(View const& view, std::vector<Pluck> const& plucks,
+                                   Rule rule)
 {
     for (PassView const& pass : view.passes)
-        if (std::optional<Obstacle> const obstacle = rule(plucks, pass)) return obstacle;
+        if (std::optional<Hindrance> const found = rule(plucks, pass)) return found;
     return std::nullopt;
 }
 
 // What does not depend on how long notes are counted. Gives the plucks strings and pitches.
-std::optional<Obstacle> obstacleTo(std::vector<Pluck>& plucks, Pattern const& pattern,
-                                   int rootString, View const& view)
+std::optional<Hindrance> obstacleTo(std::vector<Pluck>& plucks, Pattern const& pattern,
+                                    int rootString, View const& view)
 {
     int const rootMidi = view.passes.front().midi[static_cast<std::size_t>(rootString)];
-    if (rootMidi < pattern.lowestRoot) return Obstacle::RootTooLow;
+    if (rootMidi < pattern.lowestRoot)
+        return Hindrance{Obstacle::RootTooLow, rootString, std::nullopt, 0};
     if (auto const found = raise(plucks, rootString, view)) return found;
     if (auto const found = onAnyPass(view, plucks, tuneInTheWay)) return found;
     if (auto const found = tooFast(plucks, view)) return found;
     if (auto const found = movesTooFar(plucks, view)) return found;
-    return rollWhereWide(plucks, pattern.rolls, view);
+    return rollWhereWide(plucks, pattern, view);
 }
 
-std::variant<Laid, Obstacle> raised(Laid laid, Figure const& figure, int rootString,
-                                    View const& view)
+std::variant<Laid, Hindrance> raised(Laid laid, Figure const& figure, int rootString,
+                                     View const& view)
 {
     if (auto const found = obstacleTo(laid.plucks, figure.pattern, rootString, view))
         return *found;
@@ -237,12 +245,13 @@ std::variant<Laid, Obstacle> raised(Laid laid, Figure const& figure, int rootStr
 bool sameNotes(Laid const& a, Laid const& b)
 {
     auto const same = [](Pluck const& p, Pluck const& q) {
-        return p.at == q.at && p.string == q.string && p.rollOrder == q.rollOrder;
+        return p.at == q.at && p.string == q.string && p.finger == q.finger &&
+               p.rollOrder == q.rollOrder;
     };
     return a.strings == b.strings && std::ranges::equal(a.plucks, b.plucks, same);
 }
 
-// Collects what can be played, each set of notes once.
+// Collects what can be played, each set of notes and fingers once.
 class Collection {
 public:
     explicit Collection(View const& view) : m_view(view) {}
@@ -327,12 +336,6 @@ std::vector<std::string> shapesOverBass(std::vector<int> const& degrees)
     return names;
 }
 
-bool suitsLevel(Pattern const& pattern, harp::Level const& level)
-{
-    return pattern.level <= level.number &&
-           pattern::stringsSpanned(pattern) <= level.leftStrings;
-}
-
 void addShapes(Collection& all, View const& view, std::vector<std::string> const& names,
                int rootString, pattern::PatternBook const& book)
 {
@@ -347,6 +350,24 @@ void addShapes(Collection& all, View const& view, std::vector<std::string> const
 
 } // namespace
 
+bool playsAllNotes(Rhythm const& rhythm, Pattern const& pattern)
+{
+    std::set<int> played;
+    for (std::vector<int> const& at : rhythm.plays) played.insert(at.begin(), at.end());
+    return played.size() == pattern.notes.size();
+}
+
+bool suitsLevel(Pattern const& pattern, harp::Level const& level)
+{
+    return pattern.level <= level.number &&
+           pattern::stringsSpanned(pattern) <= level.leftStrings;
+}
+
+std::vector<int> rootStrings(View const& view)
+{
+    return stringsOf(view.chord.lowestLetter, *view.harp);
+}
+
 std::vector<Figure> figuresFor(pattern::PatternBook const& book, harp::Level const& level,
                                music::Meter meter, music::Length span)
 {
@@ -359,7 +380,7 @@ std::vector<Figure> figuresFor(pattern::PatternBook const& book, harp::Level con
     return figures;
 }
 
-std::variant<Laid, Obstacle> laidOn(Figure const& figure, int rootString, View const& view)
+std::variant<Laid, Hindrance> laidOn(Figure const& figure, int rootString, View const& view)
 {
     return raised(atRootZero(figure, view), figure, rootString, view);
 }
@@ -377,7 +398,7 @@ std::vector<Laid> playableVoicings(View const& view, std::vector<Figure> const& 
                                    pattern::PatternBook const& book)
 {
     Collection all(view);
-    std::vector<int> const roots = stringsOf(view.chord.lowestLetter, *view.harp);
+    std::vector<int> const roots = rootStrings(view);
     for (Figure const& figure : figures) all.addOn(figure, roots);
     for (int root : roots) {
         std::vector<int> const degrees = soundingDegrees(view, root);

@@ -68,6 +68,7 @@ constexpr std::array rows{
     Row{FaultCode::NoSuchHand,
         {"no hand or level goes by that name", "choose one of those listed"}},
     Row{FaultCode::NoSuchStyle, {"no style goes by that name", "choose one of those listed"}},
+    Row{FaultCode::NoSuchSlider, {"no slider goes by that name", "choose one of those listed"}},
     Row{FaultCode::KeyBeyondTuning,
         {"the harp's tuning and levers cannot give this key",
          "choose another key, tune the harp differently as its maker allows, or use --key "
@@ -80,7 +81,18 @@ constexpr std::array rows{
          "try a higher level, a slower tempo, another key, or leave the altered note out"}},
     Row{FaultCode::BadPattern,
         {"this is no pattern",
-         "write degrees with dashes, such as 1-5-8, and + between notes plucked together"}},
+         "write degrees with dashes, such as 1-5-8, + between notes plucked together, ~ "
+         "between those of a roll, low5 for the fifth below the root"}},
+    Row{FaultCode::PatternTooLong,
+        {"the pattern has more notes than a bar can carry",
+         "write at most eight, or divide it over two chords"}},
+    Row{FaultCode::PatternFingers,
+        {"no hand is placed so",
+         "the thumb (1) lies highest and finger 4 lowest; mark a crossing with u under or o "
+         "over, or leave the fingers out to have the usual ones"}},
+    Row{FaultCode::NoSuchPattern,
+        {"the book has no such pattern",
+         "choose one that \"sallow patterns\" lists, or add your own with --pattern"}},
     Row{FaultCode::NoChords,
         {"the tune has no chord symbols",
          "write chords over the tune, such as \"G\" before a note"}},
@@ -90,6 +102,7 @@ constexpr std::array rows{
     Row{FaultCode::BadLock,
         {"the chosen voicing cannot be kept here",
          "choose another variant or unlock the chord"}},
+    Row{FaultCode::CannotPlayHere, {"the pattern cannot be played here", {}}},
     Row{FaultCode::NoSoundFont,
         {"no sound font was found",
          "install one, or name it with the SALLOW_SOUNDFONT variable"}},
@@ -117,8 +130,7 @@ std::string sentence(Fault const& fault)
     if (!out.empty()) out += ": ";
     out += words.wrong;
     if (!fault.detail.empty()) out += " (" + fault.detail + ")";
-    out += "; ";
-    out += words.remedy;
+    if (!words.remedy.empty()) out += "; " + std::string(words.remedy);
     return out;
 }
 

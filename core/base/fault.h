@@ -40,15 +40,20 @@ enum class FaultCode {
     NoSuchTuning,
     NoSuchHand,
     NoSuchStyle,
+    NoSuchSlider,
     KeyBeyondTuning,
     NoteOffHarp,
     NoMomentForFlip,
     // pattern
     BadPattern,
+    PatternTooLong,
+    PatternFingers,
+    NoSuchPattern,
     // arrange
     NoChords,
     NothingPlayable,
     BadLock,
+    CannotPlayHere,
     // sound
     NoSoundFont,
     NoSoundDevice,

@@ -82,4 +82,9 @@ base::Result<arrange::Weights> styleFrom(Tables const& tables, std::string_view 
     return named(tables.styles, &arrange::Weights::style, id, base::FaultCode::NoSuchStyle);
 }
 
+base::Result<arrange::Slider> sliderFrom(Tables const& tables, std::string_view id)
+{
+    return named(tables.sliders, &arrange::Slider::id, id, base::FaultCode::NoSuchSlider);
+}
+
 } // namespace files

@@ -2,6 +2,8 @@
 
 #include "core/files/abc.h"
 #include "core/files/jsonline.h"
+#include "core/files/patternfile.h"
+#include "core/pattern/own.h"
 
 #include <nlohmann/json.hpp>
 
@@ -54,6 +56,19 @@ Json lockMember(proposal::Lock const& lock)
             {"root", root}};
 }
 
+// The arranger's own patterns as she would type them, with what she noted of each.
+Json ownPatternsMember(proposal::Brief const& brief)
+{
+    return Json::parse(patternFileText(pattern::ownPatterns(brief.book))).at("patterns");
+}
+
+Json slidersMember(proposal::Brief const& brief)
+{
+    Json out = Json::object();
+    for (arrange::Turned const& t : brief.sliders) out[t.slider.id] = t.percent;
+    return out;
+}
+
 // What stands wrong in a document, for the one place that catches it.
 struct Wrong {
     std::string pointer; // of the value
@@ -91,6 +106,10 @@ proposal::Lock lockFrom(Json const& member, std::string const& pointer)
     lock.at = {rationalAt(member.at("at"), pointer + "/at")};
     lock.pass = member.at("pass").get<int>();
     lock.voicing.pattern = member.at("pattern").get<std::string>();
+    // Names of degrees below the root have changed; older documents say "1--2" for "1-low5".
+    if (auto const pattern = pattern::patternFrom(lock.voicing.pattern))
+        if (lock.voicing.pattern.find('(') == std::string::npos)
+            lock.voicing.pattern = pattern->name;
     lock.voicing.rhythm = member.at("rhythm").get<std::string>();
     lock.voicing.rolled = member.at("rolled").get<bool>();
     lock.voicing.rootString = member.at("root_string").get<int>() - 1;
@@ -99,6 +118,30 @@ proposal::Lock lockFrom(Json const& member, std::string const& pointer)
         if (!lock.root) throw Wrong{pointer + "/root", root.get<std::string>()};
     }
     return lock;
+}
+
+// Members that older documents do not have.
+std::optional<Fault> takeOwnPatterns(Json const& json, std::string const& file,
+                                     proposal::Brief& brief)
+{
+    if (!json.contains("own_patterns")) return std::nullopt;
+    Json const list{{"sallow_patterns", 1}, {"patterns", json.at("own_patterns")}};
+    auto own = readPatternFile(list.dump(), file);
+    if (!own) return own.error();
+    for (pattern::Pattern& p : *own)
+        brief.book = pattern::withOwn(std::move(brief.book), std::move(p)).book;
+    return std::nullopt;
+}
+
+void takeSliders(Json const& json, Tables const& tables, proposal::Brief& brief)
+{
+    if (!json.contains("sliders")) return;
+    for (auto const& [id, percent] : json.at("sliders").items()) {
+        auto const slider = sliderFrom(tables, id);
+        if (!slider) throw Wrong{"/sliders/" + id, id};
+        brief.sliders =
+            arrange::withSlider(std::move(brief.sliders), *slider, percent.get<int>());
+    }
 }
 
 Result<tune::Tune> tuneIn(std::string const& abc, std::string const& file)
@@ -136,6 +179,9 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
     work.brief.passes = json.at("passes").get<std::string>() == "varied"
                             ? proposal::Passes::Varied
                             : proposal::Passes::Written;
+    if (auto const fault = takeOwnPatterns(json, file, work.brief)) return *fault;
+    takeSliders(json, tables, work.brief);
+    work.brief.take = json.value("take", 0);
     std::size_t place = 0;
     for (Json const& member : json.at("locks"))
         work.brief.locks.push_back(lockFrom(member, "/locks/" + std::to_string(place++)));
@@ -161,6 +207,9 @@ std::string documentText(SavedWork const& work, Tables const& tables)
         {"key", keyText(brief.key)},
         {"tempo_qpm", tempo},
         {"passes", brief.passes == proposal::Passes::Varied ? "varied" : "written"},
+        {"sliders", slidersMember(brief)},
+        {"own_patterns", ownPatternsMember(brief)},
+        {"take", brief.take},
         {"locks", locks},
         {"abc", work.abc}};
     return document.dump(1, ' ', false, Json::error_handler_t::replace) + '\n';

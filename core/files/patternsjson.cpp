@@ -20,6 +20,8 @@ std::string patternsJson(pattern::PatternBook const& book)
                         {"fingers", fingers},
                         {"together", pattern.together},
                         {"rolls", pattern.rolls},
+                        {"always_rolled", pattern.spread},
+                        {"own", pattern.own},
                         {"level", pattern.level},
                         {"strings", stringsSpanned(pattern)},
                         {"meters", pattern.meters},

@@ -398,6 +398,35 @@ void readStyles(Row& table, Tables& tables)
     }
 }
 
+// {"reach": 1000, "rate": -500}: pulls at the weights of terms.
+std::vector<arrange::Pull> pullsOf(Node const& node)
+{
+    constexpr int whole1000 = 1000;
+    Row row(node);
+    std::vector<arrange::Pull> pulls;
+    for (std::size_t i = 0; i < arrange::termCount; ++i) {
+        auto const term = static_cast<arrange::Term>(i);
+        std::string const name{termName(term)};
+        if (row.has(name.c_str()))
+            pulls.push_back({term, whole(row[name], -whole1000, whole1000)});
+    }
+    row.done();
+    return pulls;
+}
+
+void readSliders(Row& table, Tables& tables)
+{
+    Names names;
+    for (Node const& node : list(table["sliders"])) {
+        Row row(node);
+        arrange::Slider slider{text(row["id"]), text(row["name"]), text(row["less"]),
+                               text(row["more"]), pullsOf(row["weights"])};
+        row.done();
+        names.add(node, slider.id);
+        tables.sliders.push_back(std::move(slider));
+    }
+}
+
 base::Fault malformed(std::string const& file, int line, std::string detail)
 {
     return {base::FaultCode::TableMalformed, fmt::format("{}, line {}", file, line),
@@ -438,7 +467,7 @@ base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
         {"harps.json", readHarps},       {"tunings.json", readTunings},
         {"hands.json", readHands},       {"levels.json", readLevels},
         {"patterns.json", readPatterns}, {"rhythms.json", readRhythms},
-        {"weights.json", readStyles}};
+        {"weights.json", readStyles},    {"sliders.json", readSliders}};
     for (auto const& [file, read] : files)
         if (auto const fault = readTable(sharedFolder, file, read, tables)) return *fault;
     return tables;

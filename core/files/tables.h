@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/score.h"
+#include "core/arrange/slider.h"
 #include "core/base/result.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
@@ -53,11 +54,12 @@ struct Tables {
     std::vector<harp::Level> levels; // 1 to 5
     pattern::PatternBook book;
     std::vector<arrange::Weights> styles;
+    std::vector<arrange::Slider> sliders;
 };
 
-// Reads harps, tunings, hands, levels, patterns, rhythms and weights (each a .json file there).
-// Faults: TableMissing, TableMalformed with file and line; keys that nobody reads are damage,
-// too.
+// Reads harps, tunings, hands, levels, patterns, rhythms, weights and sliders (each a .json
+// file there). Faults: TableMissing, TableMalformed with file and line; keys that nobody reads
+// are damage, too.
 base::Result<Tables> readTables(std::filesystem::path const& sharedFolder);
 
 // A harp from the tables. Faults: NoSuchHarp, NoSuchTuning for tuning and lever fit, NoSuchHand
@@ -68,6 +70,8 @@ base::Result<harp::Harp> harpFrom(Tables const& tables, std::string_view size,
 base::Result<harp::HandModel> handFrom(Tables const& tables, std::string_view id);
 base::Result<harp::Level> levelFrom(Tables const& tables, int number);
 base::Result<arrange::Weights> styleFrom(Tables const& tables, std::string_view id);
+// Fault: NoSuchSlider.
+base::Result<arrange::Slider> sliderFrom(Tables const& tables, std::string_view id);
 
 // SMuFL metadata of a music font (JSON): boxes, advances and anchors of the glyphs that our
 // sheets use (core/sheet/glyphs.h), and the font's engraving defaults. What else it holds is

@@ -44,18 +44,20 @@ int placesIn(Length span, Length step)
     return std::max(1, static_cast<int>(exact ? whole : whole + 1));
 }
 
-// The beat where it has room for so many plucks, else its half (in compound meters its third).
-Length stepFor(int wanted, Meter meter, Length span)
+// The beat where it has room for so many plucks, else its half (in compound meters its third);
+// the half of that only where the arranger has asked for the shape herself.
+Length stepFor(int wanted, Meter meter, Length span, bool own)
 {
     Length const beat = beatLength(meter);
     Length const division = beat * Rational(1, isCompound(meter) ? 3 : 2);
-    return placesIn(span, beat) >= wanted ? beat : division;
+    if (placesIn(span, beat) >= wanted) return beat;
+    return !own || placesIn(span, division) >= wanted ? division : division * Rational(1, 2);
 }
 
 Rhythm onTheBeats(Pattern const& pattern, Meter meter, Length span)
 {
     std::vector<std::vector<int>> all = plucks(pattern);
-    Length const step = stepFor(static_cast<int>(all.size()), meter, span);
+    Length const step = stepFor(static_cast<int>(all.size()), meter, span, pattern.own);
     int const room = std::min(placesIn(span, step), static_cast<int>(all.size()));
     bool const cut = room < static_cast<int>(all.size());
     Rhythm rhythm{cut                         ? fmt::format("first {}", room)

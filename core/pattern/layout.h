@@ -8,8 +8,9 @@ namespace pattern {
 // that the book has for this meter and span; else those it has for a whole bar of that length
 // with the same beat (half a bar of 4/4 goes like a bar of 2/4). Where the book has none there
 // is one all the same: notes on the beats, or on halves (thirds) of beats where the beats are
-// too few, the last one ringing on; what does not fit is left out, last notes first. Notes that
-// the pattern plucks together stay together. Never empty for a pattern with notes.
+// too few (quarters for a shape of the arranger's own), the last one ringing on; what does not
+// fit is left out, last notes first. Notes that the pattern plucks together stay together.
+// Never empty for a pattern with notes.
 std::vector<Rhythm> rhythmsFor(PatternBook const& book, Pattern const& pattern,
                                music::Meter meter, music::Length span);
 

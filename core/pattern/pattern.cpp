@@ -3,10 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <map>
 #include <optional>
 #include <set>
+#include <utility>
 
 namespace pattern {
 
@@ -15,6 +17,10 @@ namespace {
 constexpr int mostNotes = 16;
 constexpr int lowestAllowed = -13;
 constexpr int highestAllowed = 22;
+constexpr int stringsOfOctave = 7;
+// How names tell that a degree is counted within an octave below the root.
+constexpr std::array<std::pair<std::string_view, int>, 2> octavesBelow{
+    {{"low", 1}, {"deep", 2}}};
 constexpr int thumb = 1;
 constexpr int lastFinger = 4;
 
@@ -54,12 +60,18 @@ struct Cursor {
         }
         return value;
     }
+    bool takeWord(std::string_view word)
+    {
+        if (rest().substr(0, word.size()) != word) return false;
+        at += word.size();
+        return true;
+    }
     std::string_view rest() const { return text.substr(at); }
 };
 
-enum class Joint { Dash, Plus };
+enum class Joint { Dash, Plus, Roll };
 
-// What stands between two numbers: "-", "+" or a space. "1 -2" and "1--2" both go on with
+// What stands between two numbers: "-", "+", "~" or a space. "1 -2" and "1--2" both go on with
 // minus two.
 std::optional<Joint> joint(Cursor& in, bool signsAllowed)
 {
@@ -67,6 +79,10 @@ std::optional<Joint> joint(Cursor& in, bool signsAllowed)
     if (in.take('+')) {
         in.skipSpaces();
         return Joint::Plus;
+    }
+    if (in.take('~')) {
+        in.skipSpaces();
+        return Joint::Roll;
     }
     if (in.peek() == '-') {
         bool const isSign =
@@ -81,8 +97,16 @@ std::optional<Joint> joint(Cursor& in, bool signsAllowed)
     return std::nullopt;
 }
 
+// "5", "-2", "low5" or "deep 5".
 std::optional<int> degreeFrom(Cursor& in)
 {
+    for (auto const& [word, octaves] : octavesBelow) {
+        if (!in.takeWord(word)) continue;
+        in.skipSpaces();
+        std::optional<int> const within = in.number();
+        if (!within || *within < 1 || *within > stringsOfOctave) return std::nullopt;
+        return *within - octaves * stringsOfOctave;
+    }
     bool const below = in.take('-');
     std::optional<int> const number = in.number();
     if (!number) return std::nullopt;
@@ -93,9 +117,15 @@ std::optional<int> degreeFrom(Cursor& in)
 
 std::string notePlace(std::size_t count) { return fmt::format("note {}", count + 1); }
 
-base::Result<std::vector<PatternNote>> degreesFrom(Cursor& in)
+struct Degrees {
+    std::vector<PatternNote> notes;
+    bool spread = false; // all joined by "~"
+};
+
+base::Result<Degrees> degreesFrom(Cursor& in)
 {
     std::vector<PatternNote> notes;
+    bool spread = false;
     in.skipSpaces();
     Joint before = Joint::Dash;
     while (true) {
@@ -103,15 +133,19 @@ base::Result<std::vector<PatternNote>> degreesFrom(Cursor& in)
         std::optional<int> const degree = degreeFrom(in);
         if (!degree || notes.size() == mostNotes)
             return badPattern(notePlace(notes.size()), rest);
-        notes.push_back({*degree, lastFinger, before == Joint::Plus, Placing::Plain});
+        notes.push_back({*degree, lastFinger, before != Joint::Dash, Placing::Plain});
         Cursor ahead = in;
         ahead.skipSpaces();
         if (ahead.atEnd() || ahead.peek() == '(') {
             in = ahead;
-            return notes;
+            return Degrees{std::move(notes), spread};
         }
+        std::string_view const gap = in.rest();
         std::optional<Joint> const next = joint(in, true);
-        if (!next) return badPattern(notePlace(notes.size()), in.rest());
+        // A roll takes all notes of a shape, so its sign stands between all or none.
+        bool const mixed = next && notes.size() > 1 && (*next == Joint::Roll) != spread;
+        if (!next || mixed) return badPattern(notePlace(notes.size()), next ? gap : in.rest());
+        spread = *next == Joint::Roll;
         before = *next;
     }
 }
@@ -271,12 +305,21 @@ int levelOf(Pattern const& pattern)
 
 } // namespace
 
-std::string nameOf(std::vector<PatternNote> const& notes)
+std::string degreeText(int degree)
+{
+    for (auto const& [word, octaves] : octavesBelow) {
+        int const within = degree + octaves * stringsOfOctave;
+        if (degree < 1 && within >= 1) return fmt::format("{}{}", word, within);
+    }
+    return std::to_string(degree);
+}
+
+std::string nameOf(std::vector<PatternNote> const& notes, bool spread)
 {
     std::string name;
     for (PatternNote const& n : notes) {
-        if (!name.empty()) name += n.withPrevious ? '+' : '-';
-        name += std::to_string(n.degree);
+        if (!name.empty()) name += !n.withPrevious ? '-' : spread ? '~' : '+';
+        name += degreeText(n.degree);
     }
     return name;
 }
@@ -297,17 +340,19 @@ std::string fingersText(std::vector<PatternNote> const& notes)
 base::Result<Pattern> patternFrom(std::string_view text)
 {
     Cursor in{text};
-    base::Result<std::vector<PatternNote>> notes = degreesFrom(in);
-    if (!notes) return notes.error();
-    if (auto const fault = faultOfBlocks(*notes)) return *fault;
-    giveUsualFingers(*notes);
+    base::Result<Degrees> degrees = degreesFrom(in);
+    if (!degrees) return degrees.error();
+    std::vector<PatternNote>& notes = degrees->notes;
+    if (auto const fault = faultOfBlocks(notes)) return *fault;
+    giveUsualFingers(notes);
     if (!in.atEnd())
-        if (auto const fault = takeFingers(in, *notes)) return *fault;
-    if (auto const fault = faultOfPlacing(*notes)) return *fault;
+        if (auto const fault = takeFingers(in, notes)) return *fault;
+    if (auto const fault = faultOfPlacing(notes)) return *fault;
 
     Pattern pattern;
-    pattern.notes = std::move(*notes);
-    pattern.name = nameOf(pattern.notes);
+    pattern.spread = degrees->spread;
+    pattern.notes = std::move(notes);
+    pattern.name = nameOf(pattern.notes, pattern.spread);
     pattern.together = pattern.notes.size() > 1 &&
                        std::all_of(pattern.notes.begin() + 1, pattern.notes.end(),
                                    [](PatternNote const& n) { return n.withPrevious; });

@@ -25,12 +25,15 @@ struct PatternNote {
     friend bool operator==(PatternNote const&, PatternNote const&) = default;
 };
 
-// A left-hand shape. Its name is its degrees, "1-5-8", with "+" between notes plucked together.
+// A left-hand shape. Its name is its degrees, "1-5-8", with "+" between notes plucked together
+// and "~" between those of a roll.
 struct Pattern {
     std::string name;
     std::vector<PatternNote> notes;  // in playing order, at least one
     bool together = false;           // a block of two or more: all notes at once
     bool rolls = false;              // may be spread low to high when out of block reach
+    bool spread = false;             // a block that is always rolled
+    bool own = false;                // the arranger's own, not one of the program's book
     int level = 1;                   // from which level on
     int lowestRoot = 0;              // MIDI key below which the root is not placed; 0: none
     std::vector<std::string> meters; // "6/8" ...; empty: any
@@ -54,17 +57,20 @@ struct PatternBook {
     std::vector<Rhythm> rhythms;
 };
 
-// "1-5+8": the name that the notes of a shape have. A degree below the root keeps its sign:
-// "1--2".
-std::string nameOf(std::vector<PatternNote> const& notes);
+// A degree in a name: "5"; below the root "low5", the fifth of the octave below (degree -2),
+// and "deep5" an octave below that (degree -9).
+std::string degreeText(int degree);
+
+// "1-5+8": the name that the notes of a shape have; "1~5~8" where they are always rolled.
+std::string nameOf(std::vector<PatternNote> const& notes, bool spread = false);
 
 // "4-2-1-2u": fingers in playing order, u under, o over, s sliding, + together.
 std::string fingersText(std::vector<PatternNote> const& notes);
 
-// Reads "1-5-8", "1 5 8", "1-5+8", "1+5+8", "1--2" or "1 -2", with the fingers in brackets
-// where the player wants others than the usual ones: "1-5-8 (4-3-1)". Usual are, by the width
-// of each interval, 2-1 up to a fourth, 3-1 up to a sixth, 4-1 beyond [trade-3.2]. The level
-// follows from the width. Fault: BadPattern with the offending part.
+// Reads "1-5-8", "1 5 8", "1-5+8", "1+5+8", "1~5~8" (all rolled), "1-low5" or "1 -2", with the
+// fingers in brackets where the player wants others than the usual ones: "1-5-8 (4-3-1)". Usual
+// are, by the width of each interval, 2-1 up to a fourth, 3-1 up to a sixth, 4-1 beyond
+// [trade-3.2]. The level follows from the width. Fault: BadPattern with the offending part.
 base::Result<Pattern> patternFrom(std::string_view text);
 
 // Whether the shape is meant for a meter.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/score.h"
+#include "core/arrange/slider.h"
 #include "core/arrange/voicing.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
@@ -66,11 +67,13 @@ struct Brief {
     harp::HandModel hand;
     harp::Level level;
     pattern::PatternBook book;
-    arrange::Weights weights;
+    arrange::Weights weights; // of the style, before the sliders
     KeyWish key = BestKey{};
     std::optional<double> quartersPerMinute{}; // none: the tune's own or usual tempo
     Passes passes = Passes::Written;
     std::vector<Lock> locks{};
+    std::vector<arrange::Turned> sliders{}; // those that are turned
+    int take = 0; // 0 the best arrangement, 1 the first clearly different one, and so on
     RightHand right = RightHand::Bare;
     std::vector<FingerLock> fingers{};
     std::vector<tune::NoteChange> changes{};    // of the tune as read, see remedies.h

@@ -6,10 +6,23 @@
 #include "core/base/result.h"
 #include "core/proposal/brief.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
 namespace proposal {
+
+// How far a take stands from the best arrangement.
+struct TakeNote {
+    int number = 0;             // 1 the first after the best
+    int otherShapes = 0;        // chords that have another shape than in the best
+    int chords = 0;             // of so many
+    arrange::Points dearer = 0; // than the best
+    friend bool operator==(TakeNote const&, TakeNote const&) = default;
+};
+
+// "Take 1: another shape on 9 of 24 chords; 1.3 points more than the best."
+std::string takeWords(TakeNote const& note);
 
 // The answer to a brief: the best arrangement, and all that is needed to judge and change it.
 struct Proposal {
@@ -21,7 +34,9 @@ struct Proposal {
     // tables made from them: to solve again after a lock.
     std::vector<arrange::PairTable> writtenPairs;
     arrange::Tables tables;
-    arrange::Solution solution;
+    arrange::Solution solution;   // its best is what is arranged: the take that was asked for
+    arrange::Weights weights;     // of the brief, with its sliders
+    std::optional<TakeNote> take; // none: the best arrangement itself
     std::vector<std::string> warnings; // sentences for the arranger
 };
 
@@ -37,6 +52,10 @@ base::Result<Proposal> propose(Brief const& brief);
 // Fault: BadLock when there is no such candidate.
 base::Result<Proposal> withChoice(Proposal proposal, int position, int candidate, bool locked);
 Proposal withoutLock(Proposal proposal, int position);
+
+// The same with another take: 0 the best, 1 the first clearly different one, and so on. Where
+// there are not so many it is the last there is; the brief then says which.
+Proposal withTake(Proposal proposal, int take);
 
 // One candidate as the arranger sees it.
 struct Variant {

@@ -12,6 +12,8 @@
 #include "core/proposal/repeats.h"
 #include "core/proposal/warnings.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cassert>
 #include <iterator>
@@ -59,6 +61,39 @@ void placeLeftHand(arrange::Arrangement& arrangement)
     std::move(left.begin(), left.end(), std::back_inserter(arrangement.groups));
 }
 
+int shapesApart(arrange::Lattice const& lattice, arrange::Choice const& a,
+                arrange::Choice const& b)
+{
+    int apart = 0;
+    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+        auto const shape = [&](arrange::Choice const& c) {
+            return lattice.candidates[i][static_cast<std::size_t>(c.candidates[i])]
+                .voicing.pattern;
+        };
+        if (shape(a) != shape(b)) ++apart;
+    }
+    return apart;
+}
+
+// Puts the take that the brief asks for in the place of the best, which has just been found.
+void takeAnother(Proposal& proposal)
+{
+    proposal.take.reset();
+    std::vector<arrange::Choice> takes{proposal.solution.best};
+    while (static_cast<int>(takes.size()) <= proposal.brief.take) {
+        auto next = anotherTakeAsPlayed(proposal, takes);
+        if (!next) break;
+        takes.push_back(*std::move(next));
+    }
+    proposal.brief.take = static_cast<int>(takes.size()) - 1;
+    if (proposal.brief.take == 0) return;
+    proposal.take = TakeNote{proposal.brief.take,
+                             shapesApart(proposal.lattice, takes.front(), takes.back()),
+                             static_cast<int>(proposal.lattice.positions.size()),
+                             takes.back().cost - takes.front().cost};
+    proposal.solution.best = std::move(takes.back());
+}
+
 // The arrangement says what the solution has chosen.
 void carryOut(Proposal& proposal)
 {
@@ -80,6 +115,7 @@ void solveAgain(Proposal& proposal, int changedLock)
     proposal.tables = arrange::tablesAfterLock(proposal.lattice, std::move(proposal.tables),
                                                static_cast<std::size_t>(changedLock));
     solveAsPlayed(proposal);
+    takeAnother(proposal);
     carryOut(proposal);
 }
 
@@ -89,6 +125,7 @@ Proposal inKey(Brief const& brief, music::Interval moved)
     Proposal out;
     out.brief = brief;
     out.moved = moved;
+    out.weights = arrange::turned(brief.weights, brief.sliders);
     arrange::Arrangement& arrangement = out.arrangement;
     arrangement.tune = tune::transposed(tune::changed(brief.tune, brief.changes), moved);
     arrangement.transposedSemitones = moved.semitones;
@@ -164,6 +201,7 @@ Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
     if (!planning.plan) return planning.refusal->fault;
     leaveGraces(arrangement.tune, planning.plan->gracesLeft);
     if (auto solved = solveAround(*planning.plan, out); !solved) return solved.error();
+    takeAnother(out);
     placeRightHand(arrangement);
     carryOut(out);
     return out;
@@ -203,15 +241,8 @@ Proposal heard(Proposal proposal, std::size_t position, int candidate)
 arrange::Scene sceneOf(Proposal const& proposal)
 {
     arrange::Arrangement const& a = proposal.arrangement;
-    return {a.tune,
-            a.playing,
-            a.harp,
-            a.hand,
-            a.level,
-            a.levers,
-            a.tempo,
-            proposal.brief.book,
-            proposal.brief.weights};
+    return {a.tune,  a.playing,           a.harp,          a.hand, a.level, a.levers,
+            a.tempo, proposal.brief.book, proposal.weights};
 }
 
 Result<Proposal> propose(Brief const& brief)
@@ -249,6 +280,24 @@ Proposal withoutLock(Proposal proposal, int position)
     proposal.lattice.locks[i].reset();
     solveAgain(proposal, position);
     return proposal;
+}
+
+Proposal withTake(Proposal proposal, int take)
+{
+    proposal.brief.take = std::max(0, take);
+    proposal.lattice.pairs = proposal.writtenPairs;
+    solveAsPlayed(proposal);
+    takeAnother(proposal);
+    carryOut(proposal);
+    return proposal;
+}
+
+std::string takeWords(TakeNote const& note)
+{
+    return fmt::format("Take {}: another shape on {} of {} chords; {:.1f} points more than the "
+                       "best.",
+                       note.number, note.otherShapes, note.chords,
+                       static_cast<double>(note.dearer) / 1000);
 }
 
 std::vector<Variant> variants(Proposal const& proposal, int position)

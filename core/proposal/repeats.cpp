@@ -1,6 +1,7 @@
 #include "core/proposal/repeats.h"
 
 #include "core/arrange/build.h"
+#include "core/arrange/takes.h"
 
 #include <algorithm>
 #include <optional>
@@ -82,18 +83,23 @@ void forbid(Lattice& lattice, Chosen chosen)
 }
 
 // One set of forbidden candidates and the best that is left.
+template<typename Found>
 struct Attempt {
     std::set<Chosen> forbidden;
-    arrange::Solution solution;
+    Found found;
 };
 
+arrange::Choice const& choiceOf(arrange::Solution const& solution) { return solution.best; }
+arrange::Choice const& choiceOf(arrange::Choice const& choice) { return choice; }
+
 struct DearerOrLater {
-    bool operator()(Attempt const& a, Attempt const& b) const
+    template<typename Found>
+    bool operator()(Attempt<Found> const& a, Attempt<Found> const& b) const
     {
-        if (a.solution.best.cost != b.solution.best.cost)
-            return a.solution.best.cost > b.solution.best.cost;
-        if (a.solution.best.candidates != b.solution.best.candidates)
-            return a.solution.best.candidates > b.solution.best.candidates;
+        arrange::Choice const& first = choiceOf(a.found);
+        arrange::Choice const& second = choiceOf(b.found);
+        if (first.cost != second.cost) return first.cost > second.cost;
+        if (first.candidates != second.candidates) return first.candidates > second.candidates;
         return a.forbidden > b.forbidden;
     }
 };
@@ -110,6 +116,31 @@ Lattice latticeWithout(Proposal const& proposal, std::set<Chosen> const& forbidd
     Lattice lattice = proposal.lattice;
     for (Chosen chosen : forbidden) forbid(lattice, chosen);
     return lattice;
+}
+
+// The best without a conflict that can be mended: best first, one of the conflicting candidates
+// forbidden at a time. `solve` answers a lattice with the best that it has, or none; `first` is
+// its answer where nothing is forbidden.
+template<typename Found, typename Solve>
+Attempt<Found> bestPlayable(Proposal const& proposal, Found first, Solve solve)
+{
+    std::priority_queue<Attempt<Found>, std::vector<Attempt<Found>>, DearerOrLater> attempts;
+    attempts.push({{}, std::move(first)});
+    Attempt<Found> best = attempts.top();
+    for (int tried = 1; !attempts.empty(); ++tried) {
+        best = attempts.top();
+        attempts.pop();
+        auto const mendable = firstMendable(proposal, choiceOf(best.found));
+        if (!mendable || tried == attemptsAllowed) break;
+        for (Chosen chosen : *mendable) {
+            if (isLocked(proposal.lattice, chosen)) continue;
+            std::set<Chosen> forbidden = best.forbidden;
+            forbidden.insert(chosen);
+            if (std::optional<Found> next = solve(latticeWithout(proposal, forbidden)))
+                attempts.push({std::move(forbidden), *std::move(next)});
+        }
+    }
+    return best;
 }
 
 } // namespace
@@ -155,24 +186,29 @@ void removeSelfConflicts(Proposal& proposal)
 
 void solveAsPlayed(Proposal& proposal)
 {
-    std::priority_queue<Attempt, std::vector<Attempt>, DearerOrLater> attempts;
-    attempts.push({{}, arrange::solved(proposal.lattice, proposal.tables)});
-    for (int tried = 1;; ++tried) {
-        Attempt const best = attempts.top();
-        attempts.pop();
-        auto const mendable = firstMendable(proposal, best.solution.best);
-        if (!mendable || tried == attemptsAllowed) {
-            for (Chosen chosen : best.forbidden) forbid(proposal.lattice, chosen);
-            proposal.solution = best.solution;
-            return;
-        }
-        for (Chosen chosen : *mendable) {
-            if (isLocked(proposal.lattice, chosen)) continue;
-            std::set<Chosen> forbidden = best.forbidden;
-            forbidden.insert(chosen);
-            attempts.push({forbidden, arrange::solved(latticeWithout(proposal, forbidden))});
-        }
-    }
+    Attempt<arrange::Solution> best =
+        bestPlayable(proposal, arrange::solved(proposal.lattice, proposal.tables),
+                     [](Lattice const& lattice) -> std::optional<arrange::Solution> {
+                         return arrange::solved(lattice);
+                     });
+    for (Chosen chosen : best.forbidden) forbid(proposal.lattice, chosen);
+    proposal.solution = std::move(best.found);
+}
+
+std::optional<arrange::Choice> anotherTakeAsPlayed(Proposal const& proposal,
+                                                   std::span<arrange::Choice const> earlier)
+{
+    auto const solve = [&](Lattice const& lattice) -> std::optional<arrange::Choice> {
+        auto take = arrange::anotherTake(lattice, earlier);
+        // A pair that no hand can play is no take, however new.
+        if (take && take->cost >= arrange::unplayablePair) return std::nullopt;
+        return take;
+    };
+    std::optional<arrange::Choice> first = solve(proposal.lattice);
+    if (!first) return std::nullopt;
+    arrange::Choice best = bestPlayable(proposal, *std::move(first), solve).found;
+    if (firstMendable(proposal, best)) return std::nullopt;
+    return best;
 }
 
 } // namespace proposal

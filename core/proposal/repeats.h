@@ -2,6 +2,8 @@
 
 #include "core/proposal/proposal.h"
 
+#include <optional>
+#include <span>
 #include <vector>
 
 // A tune is solved as it is written, one position after the other. It is played otherwise: the
@@ -36,5 +38,10 @@ void removeSelfConflicts(Proposal& proposal);
 // `arrange::unplayablePair` each, so that anyone who solves the lattice finds the same. Locked
 // candidates are never forbidden: a conflict among them alone stays.
 void solveAsPlayed(Proposal& proposal);
+
+// Another take (core/arrange/takes.h) of a solved proposal that can be played, too, over its
+// repeats: the cheapest without a conflict, found in the same way. None when there is none.
+std::optional<arrange::Choice> anotherTakeAsPlayed(Proposal const& proposal,
+                                                   std::span<arrange::Choice const> earlier);
 
 } // namespace proposal

@@ -240,3 +240,62 @@ TEST_CASE("A folder of books is arranged in one call, in parts, and resumed", "[
     CHECK(sallow(words + " --to mid").status == 4);
     CHECK(fs::exists(folder.at("out/d-1.mid")));
 }
+
+TEST_CASE("Own patterns, locks, sliders and takes are asked for in the call", "[commandline]")
+{
+    Folder folder;
+    std::string const in = folder.file("a.abc", good);
+    std::string const plan = folder.at("a.plan.json");
+    CHECK(sallow("arrange " + in + " --lock 1=1-5-8-5-1 --lock 2.1=rest --weight ease=150 -o " +
+                 plan)
+              .status == 0);
+    std::string const first = contents(plan);
+    CHECK(first.find("\"pattern\":\"1-5-8-5-1\"") != std::string::npos);
+    CHECK(first.find("\"pattern\":\"rest\"") != std::string::npos);
+
+    std::string const mine = folder.file(
+        "mine.json", R"~({"sallow_patterns": 1, "patterns": [{"pattern": "1 5 8 (4 3 1)"}]})~");
+    CHECK(
+        sallow("arrange " + in + " --patterns " + mine + " --lock '1=1-5-8 (4-3-1)' -o " + plan)
+            .status == 0);
+    CHECK(contents(plan).find("1-5-8 (4-3-1)") != std::string::npos);
+
+    Outcome const take = sallow("arrange " + in + " --take 1 -o " + plan);
+    CHECK(take.status == 0);
+    CHECK(take.said.find("Take 1: another shape on ") != std::string::npos);
+}
+
+TEST_CASE("Wishes that cannot be met are told apart: words that are off, and hands",
+          "[commandline]")
+{
+    Folder folder;
+    std::string const in = folder.file("a.abc", good);
+    struct Row {
+        std::string words;
+        int status;
+        std::string said;
+    };
+    Row const row = GENERATE(
+        Row{"--lock 1", 2, "write BAR=PATTERN"}, Row{"--lock 1.x=1-5", 2, "--lock"},
+        Row{"--lock 9=1-5", 2, "no such bar"}, Row{"--lock 1=1-x", 2, "this is no pattern"},
+        Row{"--pattern '1-5-8 (1-2-4)'", 2, "the thumb (1) lies highest"},
+        Row{"--weight ease", 2, "NAME=PERCENT"}, Row{"--weight luck=100", 2, "luck"},
+        Row{"--level 2 --lock 1=1-5-10", 4, "level 2 goes to"});
+    CAPTURE(row.words);
+    Outcome const outcome =
+        sallow("arrange " + in + " " + row.words + " -o " + folder.at("a.pdf"));
+    CHECK(outcome.status == row.status);
+    CHECK(outcome.said.find(row.said) != std::string::npos);
+    CHECK(lines(outcome.said) == 1);
+    CHECK(!fs::exists(folder.at("a.pdf")));
+}
+
+TEST_CASE("The list of patterns checks and shows those of the call", "[commandline]")
+{
+    Outcome const listed = sallow("patterns --pattern '1 5 8 10 8'");
+    CHECK(listed.status == 0);
+    CHECK(listed.out.find("1-5-8-10-8") != std::string::npos);
+    CHECK(listed.out.find("4-3-2-1-2") != std::string::npos);
+    CHECK(listed.out.find("1-low5") != std::string::npos);
+    CHECK(sallow("patterns --pattern '1-99'").status == 2);
+}

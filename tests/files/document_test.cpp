@@ -1,6 +1,8 @@
 #include "core/files/abc.h"
 #include "core/files/document.h"
 #include "core/files/textfile.h"
+#include "core/pattern/own.h"
+#include "core/proposal/asked.h"
 #include "core/proposal/proposal.h"
 
 #include <catch2/catch.hpp>
@@ -55,6 +57,44 @@ TEST_CASE("A saved arrangement reads back with every decision", "[document]")
     CHECK(reopened->solution.best == proposal->solution.best);
     CHECK(reopened->lattice.locks == proposal->lattice.locks);
     CHECK(documentText(*again, shelf()) == documentText(work, shelf()));
+}
+
+TEST_CASE("Own patterns, sliders and the take are saved, and locks on own patterns hold",
+          "[document]")
+{
+    SavedWork work = example();
+    work.brief.level = *levelFrom(shelf(), 4);
+    for (char const* text : {"1 5 8 (4 3 1)", "1 5 3"})
+        work.brief.book =
+            pattern::withOwn(work.brief.book, *pattern::ownPatternFrom(text)).book;
+    work.brief.sliders = arrange::withSlider({}, *sliderFrom(shelf(), "ease"), 160);
+    work.brief.take = 1;
+    auto proposal = proposal::propose(work.brief);
+    REQUIRE(proposal);
+    proposal = proposal::withPattern(*std::move(proposal), 1, "1-5-8 (4-3-1)");
+    REQUIRE(proposal);
+    work.brief = proposal->brief;
+
+    auto const again = readDocument(documentText(work, shelf()), shelf(), "a.sallow");
+    REQUIRE(again);
+    CHECK(again->brief.book.patterns == work.brief.book.patterns);
+    CHECK(again->brief.sliders == work.brief.sliders);
+    CHECK(again->brief.take == 1);
+    auto const reopened = proposal::propose(again->brief);
+    REQUIRE(reopened);
+    CHECK(reopened->solution.best == proposal->solution.best);
+    CHECK(reopened->arrangement.positions[1].voicing.pattern == "1-5-8 (4-3-1)");
+}
+
+TEST_CASE("A document from before own patterns and sliders still opens", "[document]")
+{
+    std::string text = documentText(example(), shelf());
+    auto const from = text.find(" \"sliders\"");
+    text.erase(from, text.find(" \"locks\"") - from);
+    auto const read = readDocument(text, shelf(), "a.sallow");
+    REQUIRE(read);
+    CHECK(read->brief.sliders.empty());
+    CHECK(read->brief.take == 0);
 }
 
 TEST_CASE("A damaged saved arrangement is refused with its line", "[document]")

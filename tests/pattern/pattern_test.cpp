@@ -28,21 +28,30 @@ TEST_CASE("Degrees are read with dashes, spaces or both", "[pattern]")
         CHECK(patternFrom(text)->name == "1-5-8");
 }
 
-TEST_CASE("A degree below the root keeps its sign", "[pattern]")
+TEST_CASE("A degree below the root is named within its own octave: low5 is the fifth below",
+          "[pattern]")
 {
-    // Trade section 4: the alternating bass, root and fifth below.
+    // Trade section 4: the alternating bass, root and fifth below. A degree is a string, so
+    // that seven degrees are an octave: -2 is 5 an octave down, 0 the seventh below the root.
+    CHECK(degrees(*patternFrom("1-low5")) == std::vector{1, -2});
+    CHECK(degrees(*patternFrom("1 low 5")) == std::vector{1, -2});
+    CHECK(degrees(*patternFrom("low1-low7-deep1")) == std::vector{-6, 0, -13});
+    CHECK(nameOf({{0}, {-6}, {-7}, {-13}}) == "low7-low1-deep7-deep1");
+    CHECK(!patternFrom("1-low8"));
+    CHECK(!patternFrom("1-low0"));
     CHECK(degrees(*patternFrom("1--2")) == std::vector{1, -2});
     CHECK(degrees(*patternFrom("1 -2")) == std::vector{1, -2});
     CHECK(degrees(*patternFrom("-2+1")) == std::vector{-2, 1});
-    CHECK(patternFrom("1 -2")->name == "1--2");
+    CHECK(patternFrom("1 -2")->name == "1-low5");
     CHECK(lowestDegree(*patternFrom("1--2")) == -2);
     CHECK(stringsSpanned(*patternFrom("1--2")) == 4);
 }
 
 TEST_CASE("The name of a pattern reads back as the same pattern", "[pattern]")
 {
-    for (std::string_view text : {"1", "1-5", "1-5-8", "1+5+8", "1-5+8", "1-5+8-5+8", "1--2",
-                                  "1-5-8-7-6", "1-5-10-11-12", "1-0", "-2+1-5"}) {
+    for (std::string_view text :
+         {"1", "1-5", "1-5-8", "1+5+8", "1-5+8", "1-5+8-5+8", "1-low5", "1-5-8-7-6",
+          "1-5-10-11-12", "1-low7", "low5+1-5", "1~5~8~10", "deep1-1"}) {
         Pattern const p = *patternFrom(text);
         CHECK(p.name == text);
         CHECK(*patternFrom(p.name) == p);
@@ -105,6 +114,7 @@ TEST_CASE("What is no pattern is refused with the offending part", "[pattern]")
         Row{"1+1", "note 2", "+1"}, Row{"1+3+5+8+10", "note 5", "+10"},
         Row{"1-5-8 (4-2)", "note 3", ")"}, Row{"1-5-8 (4-2-5)", "note 3", "5)"},
         Row{"1-5-8 (4-2-1", "fingers", ""}, Row{"1-5-8 (4-2-1) x", "after the fingers", "x"},
+        Row{"1~5-8", "note 3", "-8"}, Row{"1-5~8", "note 3", "~8"},
         Row{"1-1-1-1-1-1-1-1-1-1-1-1-1-1-1-1-1", "note 17", "1"});
     CAPTURE(row.text);
     auto const result = patternFrom(row.text);
@@ -171,7 +181,7 @@ TEST_CASE("Any row of degrees within bounds reads back, whatever its fingers", "
 TEST_CASE("Any text is read or refused, never more", "[pattern]")
 {
     std::mt19937 random(7); // fixed, so that a failure can be seen again
-    constexpr std::string_view letters = "0123456789-+ ()uos\t1583x";
+    constexpr std::string_view letters = "0123456789-+~ ()uoslw\t1583x";
     std::uniform_int_distribution<std::size_t> which(0, letters.size() - 1);
     std::uniform_int_distribution<int> length(0, 14);
     int readable = 0;
@@ -214,6 +224,16 @@ TEST_CASE("A shape all plucked together is a block and may be rolled", "[pattern
     CHECK(patternFrom("1+5+8")->rolls);
     CHECK(!patternFrom("1-5+8")->together);
     CHECK(!patternFrom("1")->together);
+}
+
+TEST_CASE("A shape joined by ~ is a block that is always rolled", "[pattern]")
+{
+    Pattern const roll = *patternFrom("1 ~ 5 ~ 10");
+    CHECK(roll.name == "1~5~10");
+    CHECK(roll.together);
+    CHECK(roll.rolls);
+    CHECK(roll.spread);
+    CHECK(!patternFrom("1+5+10")->spread);
 }
 
 TEST_CASE("A pattern without meters suits every meter", "[pattern]")

@@ -1,0 +1,175 @@
+#include "app/wishes.h"
+
+#include "core/files/patternfile.h"
+#include "core/files/textfile.h"
+#include "core/pattern/own.h"
+#include "core/proposal/asked.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <charconv>
+
+namespace app {
+
+namespace {
+
+using base::Fault;
+using base::FaultCode;
+using base::Result;
+
+struct AskedLock {
+    int bar = 1;
+    std::optional<int> beat;
+    std::string pattern;
+};
+
+std::optional<int> wholeNumber(std::string_view text)
+{
+    int value = 0;
+    auto const [stop, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc{} || stop != text.data() + text.size()) return std::nullopt;
+    return value;
+}
+
+// "5=1-5-10", "5.3=1-5-10".
+Result<AskedLock> askedFrom(std::string const& text)
+{
+    Fault const unclear{FaultCode::BadCall, "--lock",
+                        text + "; write BAR=PATTERN or BAR.BEAT=PATTERN, such as 5.3=1-5-10"};
+    auto const equals = text.find('=');
+    if (equals == std::string::npos || equals + 1 == text.size()) return unclear;
+    std::string const place = text.substr(0, equals);
+    auto const dot = place.find('.');
+    auto const bar = wholeNumber(place.substr(0, dot));
+    if (!bar || *bar < 0) return unclear;
+    AskedLock asked{*bar, std::nullopt, text.substr(equals + 1)};
+    if (dot != std::string::npos) {
+        asked.beat = wholeNumber(place.substr(dot + 1));
+        if (!asked.beat || *asked.beat < 1) return unclear;
+    }
+    return asked;
+}
+
+// Where a pattern was written, in front of the place in it.
+Fault saidAt(std::string const& where, Fault fault)
+{
+    fault.place = where + (fault.place.empty() ? "" : ", " + fault.place);
+    return fault;
+}
+
+// Adds a typed pattern to the book; the name under which the book has it.
+Result<std::string> added(pattern::PatternBook& book, std::string const& text,
+                          std::string const& where)
+{
+    if (pattern::named(book, text) != nullptr || text == "rest") return text;
+    auto own = pattern::ownPatternFrom(text);
+    if (!own) return saidAt(where + " \"" + text + "\"", own.error());
+    pattern::WithOwn with = pattern::withOwn(std::move(book), *std::move(own));
+    book = std::move(with.book);
+    return with.name;
+}
+
+std::optional<Fault> addFile(pattern::PatternBook& book, std::string const& file)
+{
+    auto const text = files::readTextFile(file);
+    if (!text) return text.error();
+    auto own = files::readPatternFile(*text, file);
+    if (!own) return own.error();
+    for (pattern::Pattern& p : *own)
+        book = pattern::withOwn(std::move(book), std::move(p)).book;
+    return std::nullopt;
+}
+
+std::optional<Fault> turn(proposal::Brief& brief, std::string const& text,
+                          files::Tables const& tables)
+{
+    auto const equals = text.find('=');
+    auto const percent =
+        equals == std::string::npos ? std::nullopt : wholeNumber(text.substr(equals + 1));
+    if (!percent || *percent < 0 || *percent > arrange::sliderMost)
+        return Fault{FaultCode::BadCall, "--weight",
+                     fmt::format("{}; write NAME=PERCENT from 0 to {}, such as ease=150", text,
+                                 arrange::sliderMost)};
+    auto const slider = files::sliderFrom(tables, text.substr(0, equals));
+    if (!slider) return slider.error();
+    brief.sliders = arrange::withSlider(std::move(brief.sliders), *slider, *percent);
+    return std::nullopt;
+}
+
+} // namespace
+
+void declare(CLI::App& verb, Wishes& wishes)
+{
+    verb.add_option("--pattern", wishes.patterns,
+                    "a pattern of your own, such as \"1 5 8 10 8\" or \"1-5-8 (4-3-1)\"; + "
+                    "between notes plucked together, ~ between those of a roll, low5 for the "
+                    "fifth below the root")
+        ->take_all();
+    verb.add_option("--patterns", wishes.patternFiles, "a file of patterns of your own")
+        ->take_all();
+    verb.add_option("--lock", wishes.locks,
+                    "BAR=PATTERN or BAR.BEAT=PATTERN: this shape at that chord, \"rest\" for "
+                    "none")
+        ->take_all();
+    verb.add_option("--weight", wishes.weights,
+                    "SLIDER=PERCENT, 0 to 200, such as ease=150: fullness, movement, ease, "
+                    "colour, sameness")
+        ->take_all();
+    verb.add_option("--take", wishes.take,
+                    "0 the best arrangement, 1 a clearly different one, 2 the next ...")
+        ->check(CLI::Range(0, 20));
+}
+
+Result<pattern::PatternBook> withWishes(pattern::PatternBook book, Wishes const& wishes)
+{
+    for (std::string const& file : wishes.patternFiles)
+        if (auto const fault = addFile(book, file)) return *fault;
+    for (std::string const& text : wishes.patterns)
+        if (auto const name = added(book, text, "--pattern"); !name) return name.error();
+    return book;
+}
+
+Result<proposal::Brief> withWishes(proposal::Brief brief, Wishes const& wishes,
+                                   files::Tables const& tables)
+{
+    auto book = withWishes(std::move(brief.book), wishes);
+    if (!book) return book.error();
+    brief.book = *std::move(book);
+    for (std::string const& text : wishes.locks) {
+        auto const asked = askedFrom(text);
+        if (!asked) return asked.error();
+        if (auto const name = added(brief.book, asked->pattern, "--lock"); !name)
+            return name.error();
+    }
+    for (std::string const& text : wishes.weights)
+        if (auto const fault = turn(brief, text, tables)) return *fault;
+    if (wishes.take) brief.take = *wishes.take;
+    return brief;
+}
+
+Result<proposal::Proposal> proposalFor(proposal::Brief const& brief, Wishes const& wishes)
+{
+    auto proposal = proposal::propose(brief);
+    if (!proposal) return proposal;
+    for (std::string const& text : wishes.locks) {
+        auto asked = askedFrom(text);
+        if (!asked) return asked.error();
+        // Known by now, if only under the name that the book has for it.
+        pattern::PatternBook known = proposal->brief.book;
+        auto const name = added(known, asked->pattern, "--lock");
+        if (!name) return name.error();
+        std::vector<int> const places =
+            proposal::positionsAt(*proposal, asked->bar, asked->beat);
+        if (places.empty())
+            return Fault{FaultCode::BadCall, "--lock " + text,
+                         "the tune has no such bar or beat with a chord"};
+        for (int place : places) {
+            proposal = proposal::withPattern(*std::move(proposal), place, *name);
+            if (!proposal) return proposal;
+        }
+    }
+    return proposal;
+}
+
+} // namespace app

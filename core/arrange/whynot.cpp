@@ -1,0 +1,202 @@
+#include "core/arrange/whynot.h"
+
+#include "core/arrange/handmove.h"
+#include "core/pattern/layout.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <tuple>
+
+namespace arrange {
+
+namespace {
+
+// The middle of the left hand's home, F2 to E3 (MIDI key). Common practice, no source.
+constexpr int home = 46;
+
+// A place for the arranger's eyes.
+struct Place {
+    Scene const& scene;
+    Position const& position;
+    View const& view;
+
+    std::string string(int index, double at, std::size_t time = 0) const
+    {
+        if (index < 0 || index >= scene.harp.count()) return "a string beyond the ends";
+        music::Moment const when{position.played[time].at.wholes +
+                                 music::Rational(std::lround(at * parts), parts)};
+        return music::shown(harp::pitchAt(scene.harp, scene.levers, index, when));
+    }
+    std::string beat(double at) const
+    {
+        double const beats = (view.fromBar.wholes.toDouble() + at) / view.beat;
+        auto const whole = static_cast<int>(beats + nearly);
+        return fmt::format("{} beat {}", beats - whole < 2 * nearly ? "on" : "after",
+                           whole + 1);
+    }
+
+private:
+    static constexpr int parts = 5040; // of a whole note: every division in use
+    static constexpr double nearly = 1e-6;
+};
+
+std::string offHarp(Place const& place, Hindrance const& h)
+{
+    int const count = place.scene.harp.count();
+    int const beyond = h.string < 0 ? -h.string : h.string - count + 1;
+    return fmt::format("it needs {} string{} {} {}, the {} of this harp", beyond,
+                       beyond == 1 ? "" : "s", h.string < 0 ? "below" : "above",
+                       place.string(h.string < 0 ? 0 : count - 1, 0),
+                       h.string < 0 ? "lowest" : "highest");
+}
+
+std::string variedSounds(Place const& place, Hindrance const& h)
+{
+    std::vector<std::string> names;
+    for (std::size_t time = 0; time < place.position.played.size(); ++time) {
+        std::string const name = place.string(h.string, h.at, time);
+        if (std::ranges::find(names, name) == names.end()) names.push_back(name);
+    }
+    return fmt::format("one of its strings sounds {} on different passes",
+                       fmt::join(names, " and "));
+}
+
+std::string tooFast(Place const& place, Hindrance const& h)
+{
+    return fmt::format("{} its notes come closer than the {:.2g} a second that level {} asks "
+                       "of a left hand",
+                       place.beat(h.at), place.view.level->leftNotesPerSecond,
+                       place.view.level->number);
+}
+
+std::string beyondReach(Place const& place, Hindrance const& h)
+{
+    int const from = h.other.value_or(h.string);
+    double const mm = harp::distanceMm(place.scene.harp, from, h.string);
+    return fmt::format("from {} to {} {} it is {:.0f} mm, more than this hand reaches, and "
+                       "there is no time to move",
+                       place.string(from, h.at), place.string(h.string, h.at), place.beat(h.at),
+                       mm);
+}
+
+WhyNot told(Place const& place, Hindrance const& h, pattern::Pattern const& shape)
+{
+    std::string const own = place.string(h.string, h.at);
+    std::string const other = h.other ? place.string(*h.other, h.at) : std::string();
+    switch (h.what) {
+    case Obstacle::OffHarp:
+        return {offHarp(place, h), "take a narrower shape or a larger harp"};
+    case Obstacle::RootTooLow:
+        return {fmt::format("it would stand on {}, where so close a shape growls", own),
+                "take an open shape such as 1-5-8"};
+    case Obstacle::RootSilent:
+        return {fmt::format("the string of its root sounds {} as the levers stand", own),
+                "choose another key, another tuning or another chord"};
+    case Obstacle::SoundsVary:
+        return {variedSounds(place, h), "let the passes vary"};
+    case Obstacle::OnTunesString:
+        return {
+            fmt::format("{} the tune has {}, a string that it needs", place.beat(h.at), own),
+            "take a smaller shape, or set the tune in a higher key"};
+    case Obstacle::HandsCross:
+        return {fmt::format("{} it would pluck {}, above the tune's {}", place.beat(h.at), own,
+                            other),
+                "take a smaller shape, or set the tune in a higher key"};
+    case Obstacle::TooFast:
+        return {tooFast(place, h), "play slower, choose a higher level or take fewer notes"};
+    case Obstacle::StringTooSoon:
+        return {fmt::format("{} the {} string comes again sooner than level {} asks for",
+                            place.beat(h.at), own, place.view.level->number),
+                "play slower or choose a higher level"};
+    case Obstacle::BeyondReach:
+        return {beyondReach(place, h), shape.together ? "take a narrower shape or break it"
+                                                      : "play slower or take a narrower shape"};
+    case Obstacle::HandBusy:
+        return {
+            fmt::format("{} the left hand is turning the lever of {}", place.beat(h.at), other),
+            "take a shape that begins later or has fewer notes"};
+    case Obstacle::LeverTurned:
+        return {fmt::format("the lever of {} is turned {} while its note still counts", own,
+                            place.beat(h.at)),
+                "take a shape without that string"};
+    }
+    return {};
+}
+
+std::optional<WhyNot> againstLevel(pattern::Pattern const& shape, harp::Level const& level)
+{
+    if (suitsLevel(shape, level)) return std::nullopt;
+    int const strings = stringsSpanned(shape);
+    if (strings > level.leftStrings)
+        return WhyNot{fmt::format("it spans {} strings, and level {} goes to {}", strings,
+                                  level.number, level.leftStrings),
+                      "choose a higher level"};
+    return WhyNot{fmt::format("it is a shape of level {}, and the level here is {}",
+                              shape.level, level.number),
+                  "choose a higher level"};
+}
+
+std::optional<WhyNot> againstMeter(pattern::Pattern const& shape, music::Meter meter)
+{
+    if (suits(shape, meter)) return std::nullopt;
+    std::string meters;
+    for (std::string const& m : shape.meters) meters += (meters.empty() ? "" : ", ") + m;
+    return WhyNot{fmt::format("the book has it for {}, and this bar is in {}", meters,
+                              music::text(meter)),
+                  "add it as a pattern of your own, which goes in any meter"};
+}
+
+// One way to lay the shape, and what stands in its way.
+struct Attempt {
+    Hindrance hindrance;
+    int fromHome = 0; // semitones
+    // Lower tells more: not that a root cannot be had at all, near home, far on.
+    auto rank() const
+    {
+        bool const noRoot = hindrance.what <= Obstacle::RootSilent;
+        return std::tuple(noRoot, fromHome, -static_cast<int>(hindrance.what));
+    }
+};
+
+} // namespace
+
+std::string sentence(WhyNot const& why)
+{
+    std::string out = why.reason + ": " + why.remedy + ".";
+    if (out[0] >= 'a' && out[0] <= 'z') out[0] = static_cast<char>(out[0] - 'a' + 'A');
+    return out;
+}
+
+std::optional<WhyNot> whyNot(Scene const& scene, Position const& position,
+                             pattern::Pattern const& shape)
+{
+    View const view = viewOf(scene, position, longestNote(scene.playing));
+    if (auto const why = againstLevel(shape, scene.level)) return why;
+    if (auto const why = againstMeter(shape, view.meter)) return why;
+
+    std::optional<Attempt> furthest;
+    std::size_t room = 0;
+    for (pattern::Rhythm& rhythm :
+         pattern::rhythmsFor(scene.book, shape, view.meter, view.spanLength)) {
+        room = std::max(room, rhythm.onsets.size());
+        if (!playsAllNotes(rhythm, shape)) continue;
+        Figure const figure{shape, std::move(rhythm)};
+        for (int root : rootStrings(view)) {
+            auto const laid = laidOn(figure, root, view);
+            if (std::holds_alternative<Laid>(laid)) return std::nullopt;
+            int const midi = view.passes.front().midi[static_cast<std::size_t>(root)];
+            Attempt const here{std::get<Hindrance>(laid), std::abs(midi - home)};
+            if (!furthest || here.rank() < furthest->rank()) furthest = here;
+        }
+    }
+    if (furthest) return told({scene, position, view}, furthest->hindrance, shape);
+    return WhyNot{fmt::format("it has {} notes, and this chord has room for {}",
+                              shape.notes.size(), room),
+                  "take a shorter shape, or write one of your own"};
+}
+
+} // namespace arrange

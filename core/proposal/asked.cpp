@@ -1,0 +1,115 @@
+#include "core/proposal/asked.h"
+
+#include "core/arrange/whynot.h"
+#include "core/pattern/own.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace proposal {
+
+namespace {
+
+using base::Fault;
+using base::FaultCode;
+
+// "bar 5, beat 3, 1-5-10 over G"
+std::string placeOf(Proposal const& proposal, int position, std::string_view pattern)
+{
+    arrange::Position const& p = proposal.lattice.positions[static_cast<std::size_t>(position)];
+    tune::Tune const& tune = proposal.arrangement.tune;
+    tune::Bar const& bar = tune.bars[static_cast<std::size_t>(p.bar)];
+    auto const beat = music::floorOf((bar.upbeat + p.at) / music::beatLength(bar.meter)) + 1;
+    return fmt::format("{}, beat {}, {} over {}", tune::barName(tune, p.bar), beat, pattern,
+                       music::shown(p.chord));
+}
+
+std::string lowerFirst(std::string text)
+{
+    if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
+        text[0] = static_cast<char>(text[0] - 'A' + 'a');
+    return text;
+}
+
+// The candidate of this shape with the least regret, ties by number.
+std::optional<int> bestOf(Proposal const& proposal, int position, std::string_view pattern)
+{
+    auto const i = static_cast<std::size_t>(position);
+    std::optional<int> best;
+    for (int c = 0; c < static_cast<int>(proposal.lattice.candidates[i].size()); ++c) {
+        auto const k = static_cast<std::size_t>(c);
+        if (proposal.lattice.candidates[i][k].voicing.pattern != pattern) continue;
+        std::vector<arrange::Points> const& regrets = proposal.solution.regrets[i];
+        if (!best || regrets[k] < regrets[static_cast<std::size_t>(*best)]) best = c;
+    }
+    return best;
+}
+
+bool holdsBeat(arrange::Position const& position, tune::Bar const& bar, std::optional<int> beat)
+{
+    if (!beat) return true;
+    music::Length const at = music::beatLength(bar.meter) * music::Rational(*beat - 1);
+    music::Length const from = bar.upbeat + position.at;
+    return from <= at && at < from + position.span;
+}
+
+} // namespace
+
+std::vector<int> positionsAt(Proposal const& proposal, int bar, std::optional<int> beat)
+{
+    std::vector<int> found;
+    std::optional<music::Length> first; // where the chord begins that was meant
+    for (int i = 0; i < static_cast<int>(proposal.lattice.positions.size()); ++i) {
+        arrange::Position const& p = proposal.lattice.positions[static_cast<std::size_t>(i)];
+        tune::Bar const& here = proposal.arrangement.tune.bars[static_cast<std::size_t>(p.bar)];
+        if (here.number != bar || !holdsBeat(p, here, beat)) continue;
+        if (!first) first = p.at;
+        if (p.at == *first) found.push_back(i);
+    }
+    return found;
+}
+
+base::Result<Proposal> withPattern(Proposal proposal, int position, std::string_view pattern)
+{
+    auto const i = static_cast<std::size_t>(position);
+    std::optional<int> const candidate = bestOf(proposal, position, pattern);
+    std::string const place = placeOf(proposal, position, pattern);
+    if (candidate) {
+        bool const inTime = proposal.solution.regrets[i][static_cast<std::size_t>(*candidate)] <
+                            arrange::unplayablePair;
+        if (!inTime)
+            return Fault{FaultCode::CannotPlayHere, place,
+                         "beside the locked chords the hand has no time for it: unlock one of "
+                         "them, or play slower"};
+        return withChoice(std::move(proposal), position, *candidate, true);
+    }
+    pattern::Pattern const* const shape = pattern::named(proposal.brief.book, pattern);
+    if (shape == nullptr) return Fault{FaultCode::NoSuchPattern, place, std::string(pattern)};
+    auto const why = arrange::whyNot(sceneOf(proposal), proposal.lattice.positions[i], *shape);
+    return Fault{FaultCode::CannotPlayHere, place,
+                 why ? lowerFirst(why->reason) + ": " + why->remedy
+                     : "another shape of the book has the same notes here: choose that one"};
+}
+
+std::vector<Unplayable> unplayable(Proposal const& proposal, int position)
+{
+    arrange::Position const& place =
+        proposal.lattice.positions[static_cast<std::size_t>(position)];
+    arrange::Scene const scene = sceneOf(proposal);
+    std::vector<Unplayable> hindered;
+    std::vector<Unplayable> notMeant;
+    for (pattern::Pattern const& shape : proposal.brief.book.patterns) {
+        if (bestOf(proposal, position, shape.name)) continue;
+        auto const why = arrange::whyNot(scene, place, shape);
+        if (!why) continue; // its notes are there under another name
+        bool const meant =
+            arrange::suitsLevel(shape, scene.level) &&
+            pattern::suits(shape, scene.tune.bars[static_cast<std::size_t>(place.bar)].meter);
+        (meant ? hindered : notMeant).push_back({shape.name, arrange::sentence(*why)});
+    }
+    hindered.insert(hindered.end(), notMeant.begin(), notMeant.end());
+    return hindered;
+}
+
+} // namespace proposal
