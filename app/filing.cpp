@@ -26,6 +26,10 @@ Filing::Filing(ui::Workbench& workbench, ui::Session& session, files::Tables con
     workbench.installEventFilter(this);
     connect(&session.undoStack(), &QUndoStack::cleanChanged, &workbench,
             [&workbench](bool clean) { workbench.setWindowModified(!clean); });
+    connect(&session, &ui::Session::opened, this, [this] {
+        if (m_waiting && m_session.brief().tune == m_waiting->tune)
+            takeUp(std::move(m_waiting->book), m_waiting->entry);
+    });
     connect(&workbench, &ui::Workbench::saveRequested, this, &Filing::save);
     connect(&workbench, &ui::Workbench::saveAsRequested, this, &Filing::saveAs);
     connect(&workbench, &ui::Workbench::openRequested, this, &Filing::askAndOpen);
@@ -59,7 +63,6 @@ void Filing::open(QString const& path)
     bool const saved = book->saved.has_value();
     if (!openEntry(*std::move(book), 0)) return;
     m_folder = QFileInfo(path).absolutePath();
-    m_workbench.actions().otherTune->setEnabled(m_book.entries.size() > 1);
     if (saved) m_saved = path;
 }
 
@@ -86,12 +89,23 @@ bool Filing::openEntry(Book book, std::size_t entry)
             m_workbench.tellFault(tune.error());
             return false;
         }
-        if (!m_session.open(*std::move(tune))) return false;
+        if (!m_session.open(*tune)) {
+            m_waiting = Waiting{std::move(book), entry, *std::move(tune)};
+            return false;
+        }
     }
+    takeUp(std::move(book), entry);
+    return true;
+}
+
+// The book and tune that the session has opened.
+void Filing::takeUp(Book book, std::size_t entry)
+{
     m_book = std::move(book);
     m_entry = entry;
     m_saved.clear();
-    return true;
+    m_waiting.reset();
+    m_workbench.actions().otherTune->setEnabled(m_book.entries.size() > 1);
 }
 
 bool Filing::save() { return m_saved.isEmpty() ? saveAs() : saveTo(m_saved); }

@@ -32,6 +32,7 @@ private:
     void askAndOpen();
     void openDemo();
     void openOtherTune();
+    void takeUp(Book book, std::size_t entry);
     bool openEntry(Book book, std::size_t entry); // what is refused leaves all as it was
     bool save();
     bool saveAs();
@@ -47,6 +48,13 @@ private:
     QString m_saved;         // the .sallow file of the open tune; empty while there is none
     Book m_book;             // the last that was opened
     std::size_t m_entry = 0; // its tune that was opened last
+    // A tune that was refused; it is opened after all when the arranger takes a remedy.
+    struct Waiting {
+        Book book;
+        std::size_t entry = 0;
+        tune::Tune tune;
+    };
+    std::optional<Waiting> m_waiting;
 };
 
 } // namespace app

@@ -89,6 +89,7 @@ base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const&
         ArrangeOptions usual;
         usual.tune = options.tune;
         usual.wishes = options.wishes;
+        usual.mend = options.mend;
         if (options != usual)
             return base::Fault{base::FaultCode::BadCall, book.name,
                                "a saved arrangement brings its own harp, hand, level and key: "

@@ -22,6 +22,12 @@ void declare(CLI::App& verb, ArrangeOptions& options)
     verb.add_option("--passes", options.passes, "repeats as written, or varied")
         ->check(CLI::IsMember({"written", "varied"}));
     declare(verb, options.wishes);
+    verb.add_option("--mend", options.mend,
+                    "where the levers stand in the way: no (refuse and say what would help), any "
+                    "(do the first thing that helps), or one of key, octave, leave-out, plain, "
+                    "slower, level")
+        ->check(CLI::IsMember(
+            {"no", "any", "key", "octave", "leave-out", "plain", "slower", "level"}));
 }
 
 namespace {

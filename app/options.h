@@ -29,6 +29,7 @@ struct ArrangeOptions {
     std::string chords = "auto";
     std::string passes = "written";
     Wishes wishes;
+    std::string mend = "no"; // what is done where the tune is refused: no, any, or a Help's id
     friend bool operator==(ArrangeOptions const&, ArrangeOptions const&) = default;
 };
 

@@ -41,7 +41,7 @@ int openWorkbench(int argc, char** argv)
     if (!standing) return refuse(standing.error());
 
     ui::dress(*qApp, ui::Theme::System);
-    ui::Session session(ui::coreEngine(), *std::move(standing));
+    ui::Session session(ui::coreEngine(tables->levels), *std::move(standing));
     ui::Workbench workbench(session, *tables);
     QObject::connect(&workbench, &ui::Workbench::themeChosen, &workbench,
                      [](ui::Theme theme) { ui::dress(*qApp, theme); });

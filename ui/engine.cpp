@@ -2,7 +2,7 @@
 
 namespace ui {
 
-Engine coreEngine()
+Engine coreEngine(std::vector<harp::Level> levels)
 {
     return {
         .propose = proposal::propose,
@@ -13,6 +13,10 @@ Engine coreEngine()
             [](proposal::Brief const& brief) {
                 return levers::keyFits(brief.tune, brief.harp, tune::tempoOf(brief.tune),
                                        brief.level);
+            },
+        .remedies =
+            [levels = std::move(levels)](proposal::Brief const& brief) {
+                return proposal::remediesFor(brief, levels);
             },
     };
 }

@@ -2,6 +2,7 @@
 
 #include "core/levers/keyfit.h"
 #include "core/proposal/proposal.h"
+#include "core/proposal/remedies.h"
 
 #include <functional>
 #include <vector>
@@ -18,9 +19,11 @@ struct Engine {
     std::function<std::vector<proposal::Variant>(proposal::Proposal const&, int position)>
         variants;
     std::function<std::vector<levers::KeyFit>(proposal::Brief const&)> keyFits;
+    // What would help where propose refuses.
+    std::function<std::vector<proposal::Remedy>(proposal::Brief const&)> remedies;
 };
 
-// The functions of core themselves.
-Engine coreEngine();
+// The functions of core themselves. `levels`: those a remedy may offer.
+Engine coreEngine(std::vector<harp::Level> levels = {});
 
 } // namespace ui

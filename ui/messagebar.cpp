@@ -7,11 +7,13 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <QVBoxLayout>
 
 namespace ui {
 
 MessageBar::MessageBar(QWidget* parent)
-    : QWidget(parent), m_words(new QLabel(this)), m_close(new Button(QString(), this))
+    : QWidget(parent), m_words(new QLabel(this)), m_close(new Button(QString(), this)),
+      m_offer(new QWidget(this)), m_choices(new QVBoxLayout(m_offer))
 {
     m_words->setWordWrap(true);
     m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -20,9 +22,16 @@ MessageBar::MessageBar(QWidget* parent)
     m_close->setLook(Button::Look::Flat);
     m_close->setAccessibleName(tr("Dismiss the message"));
     m_close->setToolTip(tr("Dismiss (Esc)"));
+    m_choices->setContentsMargins(0, 3, 0, 2);
+    m_choices->setSpacing(3);
+    m_offer->hide();
+    auto* column = new QVBoxLayout;
+    column->setSpacing(0);
+    column->addWidget(m_words);
+    column->addWidget(m_offer);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(44, 4, 10, 5);
-    row->addWidget(m_words, 1);
+    row->addLayout(column, 1);
     row->addWidget(m_close, 0, Qt::AlignTop);
     connect(m_close, &QAbstractButton::clicked, this, &MessageBar::dismiss);
     hide();
@@ -31,6 +40,7 @@ MessageBar::MessageBar(QWidget* parent)
 void MessageBar::tell(QString const& words, Tone tone)
 {
     m_tone = tone;
+    offer({});
     m_words->setText(words);
     // The theme keeps the bright role for notices.
     m_words->setForegroundRole(tone == Tone::Notice ? QPalette::BrightText
@@ -41,11 +51,37 @@ void MessageBar::tell(QString const& words, Tone tone)
     QAccessible::updateAccessibility(&alert);
 }
 
+void MessageBar::offer(QStringList const& choices)
+{
+    for (Button* old : m_offer->findChildren<Button*>()) {
+        old->hide();
+        old->setParent(nullptr);
+        old->deleteLater();
+    }
+    for (qsizetype i = 0; i < choices.size(); ++i) {
+        auto* choice = new Button(choices[i], m_offer);
+        choice->setObjectName(choices[i]);
+        m_choices->addWidget(choice, 0, Qt::AlignLeft);
+        choice->show();
+        connect(choice, &QAbstractButton::clicked, this,
+                [this, i] { emit choiceClicked(static_cast<int>(i)); });
+    }
+    m_offer->setVisible(!choices.isEmpty());
+}
+
+QStringList MessageBar::choices() const
+{
+    QStringList words;
+    for (Button const* choice : m_offer->findChildren<Button*>()) words << choice->objectName();
+    return words;
+}
+
 QString MessageBar::words() const { return m_words->text(); }
 
 void MessageBar::dismiss()
 {
     m_words->clear();
+    offer({});
     hide();
 }
 

@@ -3,6 +3,7 @@
 #include <QWidget>
 
 class QLabel;
+class QVBoxLayout;
 
 namespace ui {
 
@@ -19,9 +20,15 @@ public:
 
     void tell(QString const& words, Tone tone = Tone::Notice);
     QString words() const;
+    // What may be done about it, as buttons under the words, until the next message.
+    void offer(QStringList const& choices);
+    QStringList choices() const;
 
 public slots:
     void dismiss();
+
+signals:
+    void choiceClicked(int choice); // index into choices()
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -30,6 +37,8 @@ private:
     Tone m_tone = Tone::Notice;
     QLabel* m_words;
     Button* m_close;
+    QWidget* m_offer;
+    QVBoxLayout* m_choices;
 };
 
 } // namespace ui

@@ -67,7 +67,8 @@ bool Session::open(Brief brief)
 {
     auto answer = m_engine.propose(brief);
     if (!answer) {
-        emit refused(answer.error());
+        m_offersToOpen = true;
+        refuse(answer.error(), brief);
         return false;
     }
     m_undo.clear();
@@ -251,6 +252,36 @@ bool Session::setPasses(proposal::Passes passes)
     return become(std::move(next), tr("change of passes"));
 }
 
+bool Session::wishLever(int string, harp::Lever lever)
+{
+    if (!isOpen()) return false;
+    harp::Harp const& harp = arrangement().harp;
+    music::Pitch const open = harp.string(string).open;
+    Brief next = m_brief;
+    std::erase_if(next.leverWishes, [&](harp::LeverWish const& wish) {
+        return wish.letter == open.letter && wish.octave == open.octave;
+    });
+    next.leverWishes.push_back({open.letter, open.octave, lever});
+    QString const name = QString::fromStdString(harp::stringName(harp, string));
+    return become(std::move(next), lever == harp::Lever::Up ? tr("lever of %1 up").arg(name)
+                                                            : tr("lever of %1 down").arg(name));
+}
+
+bool Session::take(proposal::Remedy const& remedy)
+{
+    if (m_offersToOpen) return open(remedy.brief);
+    return become(remedy.brief, QString::fromStdString(remedy.sentence).chopped(1));
+}
+
+// Says why, and what would help where core knows of something.
+void Session::refuse(base::Fault const& fault, Brief const& brief)
+{
+    emit refused(fault);
+    if (!m_engine.remedies) return;
+    if (auto const remedies = m_engine.remedies(brief); !remedies.empty())
+        emit offered(remedies);
+}
+
 // Where only locks differ the lattice that is there is solved again; anything else asks for a
 // whole new proposal.
 base::Result<Proposal> Session::answered(Brief const& next) const
@@ -303,7 +334,8 @@ bool Session::become(Brief next, QString const& text)
     }
     auto answer = answered(next);
     if (!answer) {
-        emit refused(answer.error());
+        m_offersToOpen = false;
+        refuse(answer.error(), next);
         return false;
     }
     bool const more = !sameButLocks(m_brief, next);

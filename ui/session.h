@@ -66,12 +66,18 @@ public slots:
     bool setKey(proposal::KeyWish key);
     bool setTempo(std::optional<double> quartersPerMinute);
     bool setPasses(proposal::Passes passes);
+    // How the lever of a string stands before playing, where the tune does not play it.
+    bool wishLever(int string, harp::Lever lever);
+    // A way out that was offered(): an edit of the open document, or the opening of the tune
+    // that was refused.
+    bool take(proposal::Remedy const& remedy);
 
 signals:
     void opened();           // another document; changed() follows
     void changed();          // the answer
     void selectionChanged(); // the position, the shown candidate or the variants
     void refused(base::Fault const& fault);
+    void offered(std::vector<proposal::Remedy> const& remedies); // after refused(): what helps
     void noticed(QString const& sentence); // done, but the arranger should know
 
 private:
@@ -83,6 +89,7 @@ private:
     proposal::Brief withoutLocksAt(int position) const;
     void tellOfWaitingLocks();
     bool become(proposal::Brief next, QString const& text);
+    void refuse(base::Fault const& fault, proposal::Brief const& brief);
     void restore(proposal::Brief brief, std::optional<int> where);
     void take(proposal::Brief brief, proposal::Proposal proposal);
     void look();
@@ -95,6 +102,7 @@ private:
     std::optional<int> m_shown; // none: the chosen candidate
     std::vector<proposal::Variant> m_variants;
     QUndoStack m_undo;
+    bool m_offersToOpen = false; // the last offer was for a document that is not open
 };
 
 } // namespace ui

@@ -309,15 +309,39 @@ void StringBank::pluck(int string)
 void StringBank::mousePressEvent(QMouseEvent* event)
 {
     if (event->button() != Qt::LeftButton) return;
+    if (auto const string = leverAt(event->position())) {
+        m_cursor = string;
+        turnLever(*string,
+                  lever(*string) == harp::Lever::Up ? harp::Lever::Down : harp::Lever::Up);
+        update();
+        return;
+    }
     auto const string = stringNear(m_layout, event->position().x(), event->position().y());
     if (!string) return;
     m_cursor = string;
     pluck(*string);
 }
 
+std::optional<int> StringBank::leverAt(QPointF where) const
+{
+    auto const string = leverNear(m_layout, where.x(), where.y());
+    if (!string || !m_harp || !m_harp->string(*string).hasLever) return std::nullopt;
+    return string;
+}
+
+void StringBank::turnLever(int string, harp::Lever to)
+{
+    if (m_harp->string(string).hasLever && lever(string) != to) emit leverTurned(string, to);
+}
+
 // Dragging across the strings plucks each as it is passed.
 void StringBank::mouseMoveEvent(QMouseEvent* event)
 {
+    auto const onLever = leverAt(event->position());
+    setCursor(onLever ? Qt::PointingHandCursor : Qt::ArrowCursor);
+    setToolTip(onLever ? tr("Lever of %1: a click turns it")
+                             .arg(QString::fromStdString(harp::stringName(*m_harp, *onLever)))
+                       : QString());
     auto const string = stringNear(m_layout, event->position().x(), event->position().y());
     if (string == m_pointed) return;
     m_pointed = string;
@@ -378,6 +402,11 @@ void StringBank::keyPressEvent(QKeyEvent* event)
         return;
     case Qt::Key_End:
         moveCursor(last);
+        return;
+    case Qt::Key_Up:
+    case Qt::Key_Down:
+        moveCursor(here);
+        turnLever(here, event->key() == Qt::Key_Up ? harp::Lever::Up : harp::Lever::Down);
         return;
     case Qt::Key_Space:
     case Qt::Key_Return:

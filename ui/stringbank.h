@@ -41,6 +41,8 @@ public:
 
 signals:
     void stringPlucked(int string); // index from the lowest
+    // The lever of a string is to be turned, by a click on it or by the arrow keys up and down.
+    void leverTurned(int string, harp::Lever to);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -65,6 +67,8 @@ private:
     harp::Lever lever(int string) const;
     QColor stringColour(int string) const;
     void pluck(int string);
+    std::optional<int> leverAt(QPointF where) const; // of a string that has one
+    void turnLever(int string, harp::Lever to);
     void paintHeading(QPainter& painter) const;
     void paintFrame(QPainter& painter) const;
     void paintString(QPainter& painter, int string) const;

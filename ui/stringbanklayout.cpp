@@ -78,6 +78,14 @@ std::vector<int> fingersOf(arrange::Arrangement const& arrangement, int bar, int
 
 } // namespace
 
+std::optional<int> leverNear(StringBankLayout const& layout, double x, double y)
+{
+    constexpr double margin = 7; // a lever is small, a finger or pointer is not
+    bool const atLevers = y >= std::min(layout.leverUpY, layout.leverDownY) - margin &&
+                          y <= std::max(layout.leverUpY, layout.leverDownY) + margin;
+    return atLevers ? stringNear(layout, x, y) : std::nullopt;
+}
+
 std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement, int position)
 {
     std::vector<FingerDisc> fingers;

@@ -36,6 +36,9 @@ StringBankLayout layOutBank(harp::Harp const& harp, Box area);
 // The string nearest to a point, if the point is in the area.
 std::optional<int> stringNear(StringBankLayout const& layout, double x, double y);
 
+// The string whose lever stands at a point, up or down; whether it has one is not asked.
+std::optional<int> leverNear(StringBankLayout const& layout, double x, double y);
+
 // One finger on one string.
 struct FingerDisc {
     harp::Side hand = harp::Side::Left;

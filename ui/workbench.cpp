@@ -14,6 +14,7 @@
 #include "ui/welcome.h"
 #include "ui/words.h"
 
+#include "core/levers/leverstory.h"
 #include "core/sheet/sheet.h"
 
 #include <QApplication>
@@ -179,6 +180,7 @@ void Workbench::joinViews()
     connect(list, &VariantList::backClicked, this,
             [this] { m_stage->currentWidget()->setFocus(Qt::OtherFocusReason); });
     connect(m_bank, &StringBank::stringPlucked, this, &Workbench::pluck);
+    connect(m_bank, &StringBank::leverTurned, this, &Workbench::turnLever);
 
     connect(m_transport, &Transport::playClicked, this, &Workbench::playOrStop);
     connect(m_transport, &Transport::stopClicked, this, &Workbench::stop);
@@ -204,6 +206,19 @@ void Workbench::joinSession()
     connect(&m_session, &Session::changed, this, &Workbench::showDocument);
     connect(&m_session, &Session::selectionChanged, this, &Workbench::showSelection);
     connect(&m_session, &Session::refused, this, &Workbench::tellFault);
+    connect(&m_session, &Session::offered, this,
+            [this](std::vector<proposal::Remedy> const& remedies) {
+                m_remedies = remedies;
+                QStringList choices;
+                for (proposal::Remedy const& remedy : remedies)
+                    choices << QString::fromStdString(remedy.sentence);
+                m_messages->offer(choices);
+            });
+    connect(m_messages, &MessageBar::choiceClicked, this, [this](int choice) {
+        proposal::Remedy const remedy = m_remedies[static_cast<std::size_t>(choice)];
+        m_messages->dismiss();
+        if (m_session.take(remedy)) tellDone(QString::fromStdString(remedy.sentence));
+    });
     connect(&m_session, &Session::noticed, this, &Workbench::tell);
 }
 
@@ -494,6 +509,21 @@ void Workbench::pluck(int string)
     harp::Lever const lever =
         m_session.isOpen() ? leversNow()[static_cast<std::size_t>(string)] : harp::Lever::Down;
     emit stringPluckRequested(string, music::midi(harp::sounding(harp.string(string), lever)));
+}
+
+// A lever that the tune needs stays as it is planned, and the arranger is told why; any other is
+// hers to set.
+void Workbench::turnLever(int string, harp::Lever to)
+{
+    if (!m_session.isOpen()) return;
+    if (levers::tunePlays(m_session.arrangement(), string))
+        tell(QString::fromStdString(levers::leverStory(m_session.arrangement(), string)));
+    else if (m_session.wishLever(string, to))
+        tellDone(tr("%1: lever %2 from the start. The left hand is arranged anew; undo takes it "
+                    "back.")
+                     .arg(QString::fromStdString(
+                              harp::stringName(m_session.arrangement().harp, string)),
+                          to == harp::Lever::Up ? tr("up") : tr("down")));
 }
 
 void Workbench::pluckPitch(int midi)

@@ -7,6 +7,7 @@
 
 #include "core/files/tables.h"
 #include "core/harp/levers.h"
+#include "core/proposal/remedies.h"
 #include "core/sheet/musicfont.h"
 
 #include <QMainWindow>
@@ -98,6 +99,7 @@ private:
     void stop();
     void changeHearing();
     void pluck(int string);
+    void turnLever(int string, harp::Lever to);
     void escape();
     void wear(Theme theme);
     perform::Hearing hearing() const;
@@ -121,6 +123,7 @@ private:
     Transport* m_transport;
     StatusLine* m_status;
     View m_view = View::Grid;
+    std::vector<proposal::Remedy> m_remedies; // on offer in the message bar
     std::optional<int> m_playedBar;  // what sounds now: index into Playing::bars
     std::optional<Audition> m_heard; // what was last asked for
     bool m_playing = false;

@@ -1,6 +1,7 @@
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
 #include "app/input.h"
+#include "app/mending.h"
 #include "app/options.h"
 #include "app/outputs.h"
 #include "app/sharedfolder.h"
@@ -27,7 +28,7 @@ ExitStatus arrangeOne(Book const& book, files::AbcEntry const& entry,
 {
     auto brief = readBrief(book, entry, call.options, tables);
     if (!brief) return refuse(brief.error());
-    auto proposal = proposalFor(*brief, call.options.wishes);
+    auto proposal = proposeOrMend(*brief, call.options, tables);
     if (!proposal) {
         base::Fault fault = proposal.error();
         fault.place = book.name + ", \"" + brief->tune.title + "\"" +

@@ -1,6 +1,7 @@
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
 #include "app/input.h"
+#include "app/mending.h"
 #include "app/options.h"
 #include "app/outputs.h"
 #include "app/progress.h"
@@ -87,7 +88,7 @@ base::Result<base::Done> arrangeOne(Book const& book, files::AbcEntry const& ent
 {
     auto brief = readBrief(book, entry, call.options, tables);
     if (!brief) return brief.error();
-    auto proposal = proposalFor(*brief, call.options.wishes);
+    auto proposal = proposeOrMend(*brief, call.options, tables);
     if (!proposal) {
         base::Fault fault = proposal.error();
         fault.place = book.name + ", X:" + std::to_string(entry.number) +

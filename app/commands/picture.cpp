@@ -2,6 +2,7 @@
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
 #include "app/input.h"
+#include "app/mending.h"
 #include "app/options.h"
 #include "app/outputs.h"
 #include "app/sharedfolder.h"
@@ -67,13 +68,13 @@ base::Result<QImage> drawnPicture(PictureCall const& call, QSize size)
     if (!brief) return brief.error();
 
     if (call.view == View::Sheet) {
-        auto proposal = proposalFor(*brief, call.options.wishes);
+        auto proposal = proposeOrMend(*brief, call.options, *tables);
         if (!proposal) return proposal.error();
         auto document = drawn(proposal->arrangement, SheetKind::Arrangement);
         if (!document) return document.error();
         return sheetPicture(*std::move(document), size);
     }
-    ui::Session session(ui::coreEngine(), *brief);
+    ui::Session session(ui::coreEngine(tables->levels), *brief);
     std::optional<base::Fault> refusal;
     QObject::connect(&session, &ui::Session::refused, &session,
                      [&refusal](base::Fault const& fault) { refusal = fault; });

@@ -1,6 +1,7 @@
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
 #include "app/input.h"
+#include "app/mending.h"
 #include "app/options.h"
 #include "app/sharedfolder.h"
 #include "core/files/plan.h"
@@ -30,7 +31,7 @@ ExitStatus weigh(WeighCall const& call)
     if (!entries) return refuse(entries.error());
     auto brief = readBrief(*book, entries->front(), call.options, *tables);
     if (!brief) return refuse(brief.error());
-    auto proposal = proposalFor(*brief, call.options.wishes);
+    auto proposal = proposeOrMend(*brief, call.options, *tables);
     if (!proposal) {
         base::Fault fault = proposal.error();
         fault.place = book->name + (fault.place.empty() ? "" : ", " + fault.place);

@@ -91,6 +91,38 @@ Rational rationalAt(Json const& value, std::string const& pointer)
     return {numerator, denominator};
 }
 
+Json changeMember(tune::NoteChange const& change)
+{
+    return {{"bar", change.place.bar + 1},
+            {"note", change.place.note + 1},
+            {"of_chord", change.place.ofChord + 1},
+            {"grace", change.place.grace},
+            {"change", std::string(tune::changeId(change.change))}};
+}
+
+Json wishMember(harp::LeverWish const& wish)
+{
+    return {{"string", music::plain(music::Pitch{wish.letter, 0, wish.octave})},
+            {"up", wish.lever == harp::Lever::Up}};
+}
+
+tune::NoteChange changeFrom(Json const& member, std::string const& pointer)
+{
+    auto const change = tune::changeFrom(member.at("change").get<std::string>());
+    if (!change) throw Wrong{pointer + "/change", member.at("change").get<std::string>()};
+    return {{member.at("bar").get<int>() - 1, member.at("note").get<int>() - 1,
+             member.at("of_chord").get<int>() - 1, member.at("grace").get<bool>()},
+            *change};
+}
+
+harp::LeverWish wishFrom(Json const& member, std::string const& pointer)
+{
+    auto const string = music::pitchFrom(member.at("string").get<std::string>());
+    if (!string) throw Wrong{pointer + "/string", member.at("string").get<std::string>()};
+    return {string->letter, string->octave,
+            member.at("up").get<bool>() ? harp::Lever::Up : harp::Lever::Down};
+}
+
 proposal::KeyWish keyWish(std::string const& text)
 {
     if (text == "best") return proposal::BestKey{};
@@ -185,6 +217,15 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
     std::size_t place = 0;
     for (Json const& member : json.at("locks"))
         work.brief.locks.push_back(lockFrom(member, "/locks/" + std::to_string(place++)));
+    // Members that older files do not have.
+    if (json.contains("changes"))
+        for (std::size_t i = 0; i < json.at("changes").size(); ++i)
+            work.brief.changes.push_back(
+                changeFrom(json.at("changes").at(i), "/changes/" + std::to_string(i)));
+    if (json.contains("lever_wishes"))
+        for (std::size_t i = 0; i < json.at("lever_wishes").size(); ++i)
+            work.brief.leverWishes.push_back(
+                wishFrom(json.at("lever_wishes").at(i), "/lever_wishes/" + std::to_string(i)));
     return work;
 }
 
@@ -196,6 +237,11 @@ std::string documentText(SavedWork const& work, Tables const& tables)
     HarpIds const ids = idsOf(brief.harp, tables);
     Json locks = Json::array();
     for (proposal::Lock const& lock : brief.locks) locks.push_back(lockMember(lock));
+    Json changes = Json::array();
+    for (tune::NoteChange const& change : brief.changes)
+        changes.push_back(changeMember(change));
+    Json wishes = Json::array();
+    for (harp::LeverWish const& wish : brief.leverWishes) wishes.push_back(wishMember(wish));
     Json const tempo = brief.quartersPerMinute ? Json(*brief.quartersPerMinute) : Json(nullptr);
     Json const document{
         {"sallow", version},
@@ -211,6 +257,8 @@ std::string documentText(SavedWork const& work, Tables const& tables)
         {"own_patterns", ownPatternsMember(brief)},
         {"take", brief.take},
         {"locks", locks},
+        {"changes", changes},
+        {"lever_wishes", wishes},
         {"abc", work.abc}};
     return document.dump(1, ' ', false, Json::error_handler_t::replace) + '\n';
 }

@@ -133,7 +133,7 @@ void setWishes(harp::LeverSetting& setup, harp::Harp const& harp,
 Plan planOf(Timed const& timed, harp::LeverSetting setup,
             std::vector<tune::PlayedBar> const& bars)
 {
-    Plan plan{{std::move(setup), {}}, timed.gaps, {}};
+    Plan plan{{std::move(setup), {}}, timed.gaps, {}, timed.cost};
     for (std::size_t string = 0; string < timed.seating.starts.size(); ++string)
         if (timed.seating.starts[string])
             plan.timeline.setup[string] = *timed.seating.starts[string];

@@ -9,6 +9,7 @@
 #include "core/tune/playing.h"
 #include "core/tune/tune.h"
 
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <vector>
@@ -20,6 +21,8 @@ struct Plan {
     harp::LeverTimeline timeline;
     std::vector<Gap> gaps;                    // of each flip, in the order of the flips
     std::vector<tune::NotePlace> gracesLeft; // grace notes for which no lever turns in time
+    std::int64_t cost = 0; // what no plan undercuts: a million for each flip, then its moments,
+                           // then 30 for each note away from the string of its own letter
 };
 
 // Why there is no plan: the fault with its bar, and the note that cannot be had with the note

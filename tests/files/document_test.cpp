@@ -40,6 +40,11 @@ TEST_CASE("A saved arrangement reads back with every decision", "[document]")
     proposal = proposal::withChoice(*std::move(proposal), 1, 2, true);
     work.brief = proposal->brief;
     work.brief.passes = proposal::Passes::Written;
+    work.brief.changes = {{{1, 1, 0, false}, tune::Change::OctaveLower},
+                          {{3, 0, 0, false}, tune::Change::LeftOut}};
+    work.brief.leverWishes = {{music::Letter::F, 3, harp::Lever::Down}};
+    proposal = proposal::propose(work.brief);
+    REQUIRE(proposal);
 
     auto const again = readDocument(documentText(work, shelf()), shelf(), "a.sallow");
     REQUIRE(again);
@@ -52,6 +57,8 @@ TEST_CASE("A saved arrangement reads back with every decision", "[document]")
     CHECK(again->brief.key == work.brief.key);
     CHECK(again->brief.quartersPerMinute == 72.5);
     REQUIRE(again->brief.locks.size() == 1);
+    CHECK(again->brief.changes == work.brief.changes);
+    CHECK(again->brief.leverWishes == work.brief.leverWishes);
     auto const reopened = proposal::propose(again->brief);
     REQUIRE(reopened);
     CHECK(reopened->solution.best == proposal->solution.best);

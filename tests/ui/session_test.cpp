@@ -176,3 +176,58 @@ TEST_CASE("A harp chosen before any tune is open is the one the tune meets", "[u
     REQUIRE(session.open(scenario::jig()));
     CHECK(session.arrangement().harp.count() == 36);
 }
+
+TEST_CASE("A lever wish is an edit that is arranged anew and undone", "[ui]")
+{
+    Session session(coreEngine(), scenario::brief());
+    REQUIRE(session.open(scenario::jig()));
+    auto const before = session.arrangement().levers.setup;
+    harp::Lever const other =
+        before[0] == harp::Lever::Up ? harp::Lever::Down : harp::Lever::Up;
+    REQUIRE(session.wishLever(0, other));
+    CHECK(session.arrangement().levers.setup[0] == other);
+    REQUIRE(session.wishLever(0, before[0]));
+    CHECK(session.brief().leverWishes.size() == 1); // one wish a string
+    session.undoStack().undo();
+    session.undoStack().undo();
+    CHECK(session.arrangement().levers.setup == before);
+    CHECK(session.brief().leverWishes.empty());
+}
+
+TEST_CASE("What would help a refused edit is offered, and taken as an edit", "[ui]")
+{
+    bool refuse = false;
+    Engine engine = coreEngine();
+    engine.propose = [&refuse](proposal::Brief const& brief) {
+        if (refuse && brief.changes.empty())
+            return base::Result<proposal::Proposal>(
+                base::Fault{base::FaultCode::NoMomentForFlip, "bar 1", "G4"});
+        return proposal::propose(brief);
+    };
+    engine.remedies = [](proposal::Brief brief) {
+        brief.changes = {{{0, 0, 0, false}, tune::Change::LeftOut}};
+        return std::vector{
+            proposal::Remedy{proposal::Help::LeaveOut, "Leave out the G4 in bar 1.", brief}};
+    };
+    Session session(engine, scenario::brief());
+    REQUIRE(session.open(scenario::jig()));
+    std::vector<proposal::Remedy> offered;
+    QObject::connect(&session, &Session::offered, &session,
+                     [&offered](auto const& remedies) { offered = remedies; });
+    refuse = true;
+    CHECK_FALSE(session.setTempo(200));
+    REQUIRE(offered.size() == 1);
+    REQUIRE(session.take(offered.front()));
+    CHECK(session.brief().quartersPerMinute == 200); // the edit and the remedy together
+    CHECK(session.arrangement().tune.bars[0].notes[0].pitches.empty());
+    refuse = false;
+    session.undoStack().undo();
+    CHECK_FALSE(session.brief().quartersPerMinute);
+    CHECK(session.brief().changes.empty());
+    // A tune that was refused is opened with the remedy.
+    refuse = true;
+    CHECK_FALSE(session.open(scenario::jig()));
+    REQUIRE(session.take(offered.front()));
+    CHECK(session.undoStack().count() == 0);
+    CHECK(session.arrangement().tune.bars[0].notes[0].pitches.empty());
+}

@@ -111,6 +111,49 @@ TEST_CASE("A click on a string of the bank plucks it, and so do the keys", "[ui]
     CHECK(plucked.at(2).at(0).toInt() == 6);
 }
 
+TEST_CASE("A click on a lever turns it, and so do the arrow keys up and down", "[ui]")
+{
+    scenario::application();
+    StringBank bank;
+    bank.resize(900, 214);
+    bank.setHarp(scenario::brief().harp);
+    harp::LeverSetting levers(34, harp::Lever::Down);
+    levers[12] = harp::Lever::Up;
+    bank.setLevers(levers);
+    QSignalSpy turned(&bank, &StringBank::leverTurned);
+    QSignalSpy plucked(&bank, &StringBank::stringPlucked);
+    StringBankLayout const& layout = bank.bank();
+    QTest::mouseClick(&bank, Qt::LeftButton, {},
+                      {qRound(layout.strings[12].x), qRound(layout.leverUpY)});
+    REQUIRE(turned.size() == 1);
+    CHECK(turned.at(0).at(0).toInt() == 12);
+    CHECK(turned.at(0).at(1).value<harp::Lever>() == harp::Lever::Down);
+    CHECK(plucked.empty());
+    QTest::keyClick(&bank, Qt::Key_Up); // it is up already
+    CHECK(turned.size() == 1);
+    QTest::keyClick(&bank, Qt::Key_Right);
+    QTest::keyClick(&bank, Qt::Key_Up);
+    REQUIRE(turned.size() == 2);
+    CHECK(turned.at(1).at(0).toInt() == 13);
+    CHECK(turned.at(1).at(1).value<harp::Lever>() == harp::Lever::Up);
+}
+
+TEST_CASE("A string without a lever has none to click", "[ui]")
+{
+    scenario::application();
+    StringBank bank;
+    bank.resize(900, 214);
+    harp::Harp const whole = scenario::brief().harp;
+    std::vector<harp::HarpString> strings(whole.strings().begin(), whole.strings().end());
+    strings[12].hasLever = false;
+    bank.setHarp(*harp::Harp::make("own", "Own", {music::Letter::E, -1}, strings));
+    QSignalSpy turned(&bank, &StringBank::leverTurned);
+    StringBankLayout const& layout = bank.bank();
+    QTest::mouseClick(&bank, Qt::LeftButton, {},
+                      {qRound(layout.strings[12].x), qRound(layout.leverDownY)});
+    CHECK(turned.empty());
+}
+
 TEST_CASE("A ringing string changes the picture of the bank until all is still", "[ui]")
 {
     scenario::application();

@@ -177,6 +177,40 @@ TEST_CASE("A refusal is told in the bar with its place and goes when dismissed",
     CHECK_FALSE(messages->isVisible());
 }
 
+TEST_CASE("What would help is offered under the message and taken by a click", "[ui]")
+{
+    Open open;
+    MessageBar* messages = open.workbench.messages();
+    proposal::Brief brief = open.session.brief();
+    brief.changes = {{{0, 0, 0, false}, tune::Change::LeftOut}};
+    open.workbench.tellFault({base::FaultCode::NoMomentForFlip, "bar 1", ""});
+    emit open.session.offered(
+        {{proposal::Help::LeaveOut, "Leave out the G4 in bar 1.", brief}});
+    REQUIRE(messages->choices() == QStringList{"Leave out the G4 in bar 1."});
+    auto* choice = messages->findChild<QAbstractButton*>("Leave out the G4 in bar 1.");
+    REQUIRE(choice);
+    choice->click();
+    CHECK(messages->choices().isEmpty());
+    CHECK(open.session.arrangement().tune.bars[0].notes[0].pitches.empty());
+    open.session.undoStack().undo();
+    CHECK_FALSE(open.session.arrangement().tune.bars[0].notes[0].pitches.empty());
+}
+
+TEST_CASE("A lever that the tune needs stays, and the bar says why", "[ui]")
+{
+    Open open;
+    auto const& a = open.session.arrangement();
+    int const string = *harp::stringFor(a.harp, a.playing.notes.front().pitch);
+    harp::LeverSetting const before = a.levers.setup;
+    emit open.workbench.bank()->leverTurned(string, harp::Lever::Up);
+    CHECK(open.workbench.messages()->words().contains("first plays"));
+    CHECK(open.session.arrangement().levers.setup == before);
+    harp::Lever const other =
+        before[0] == harp::Lever::Up ? harp::Lever::Down : harp::Lever::Up;
+    emit open.workbench.bank()->leverTurned(0, other);
+    CHECK(open.session.arrangement().levers.setup[0] == other);
+}
+
 TEST_CASE("Another tuning is chosen from the header's menu and undone", "[ui]")
 {
     Open open;

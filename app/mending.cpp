@@ -1,0 +1,40 @@
+#include "app/mending.h"
+
+#include "app/wishes.h"
+#include "core/proposal/remedies.h"
+
+#include <iostream>
+
+namespace app {
+
+namespace {
+
+bool mayHelp(base::FaultCode code)
+{
+    using base::FaultCode;
+    return code == FaultCode::NoMomentForFlip || code == FaultCode::NoteOffHarp ||
+           code == FaultCode::KeyBeyondTuning || code == FaultCode::NothingPlayable;
+}
+
+} // namespace
+
+base::Result<proposal::Proposal> proposeOrMend(proposal::Brief const& brief,
+                                               ArrangeOptions const& options,
+                                               files::Tables const& tables)
+{
+    auto proposal = proposalFor(brief, options.wishes);
+    if (proposal || !mayHelp(proposal.error().code)) return proposal;
+    auto const remedies = proposal::remediesFor(brief, tables.levels);
+    if (options.mend != "no")
+        for (proposal::Remedy const& remedy : remedies)
+            if (options.mend == "any" || options.mend == proposal::helpId(remedy.help)) {
+                std::cerr << "sallow: note: mended: " << remedy.sentence << '\n';
+                return proposalFor(remedy.brief, options.wishes);
+            }
+    for (proposal::Remedy const& remedy : remedies)
+        std::cerr << "sallow: would help (--mend " << proposal::helpId(remedy.help)
+                  << "): " << remedy.sentence << '\n';
+    return proposal;
+}
+
+} // namespace app

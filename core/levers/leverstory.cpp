@@ -1,0 +1,76 @@
+#include "core/levers/leverstory.h"
+
+#include "core/harp/placing.h"
+#include "core/levers/uses.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <optional>
+
+namespace levers {
+
+namespace {
+
+using arrange::Arrangement;
+
+std::optional<tune::PlayedNote> firstUse(Arrangement const& a, int string)
+{
+    for (tune::PlayedNote const& use : usesOf(a.tune, a.playing))
+        if (harp::stringAtMoment(a.harp, a.levers, use.pitch, use.at) == string) return use;
+    return std::nullopt;
+}
+
+std::string barOf(Arrangement const& a, int playedBar)
+{
+    tune::PlayedBar const& bar = a.playing.bars[static_cast<std::size_t>(playedBar)];
+    std::string const name = tune::barName(a.tune, bar.bar);
+    return bar.pass == 1 ? name : fmt::format("{}, pass {}", name, bar.pass);
+}
+
+std::string_view shownLever(harp::Lever lever)
+{
+    return lever == harp::Lever::Up ? "up" : "down";
+}
+
+std::string turns(Arrangement const& a, int string)
+{
+    constexpr int told = 3; // more would not be read
+    std::string out;
+    int count = 0;
+    for (harp::Flip const& flip : a.levers.flips) {
+        if (flip.string != string || ++count > told) continue;
+        out += fmt::format("{} {} in {} by the {} hand",
+                           count == 1 ? "; it is turned" : ",", shownLever(flip.to),
+                           barOf(a, flip.playedBar),
+                           flip.hand == harp::Side::Left ? "left" : "right");
+    }
+    if (count > told) out += fmt::format(", and {} more times", count - told);
+    return out;
+}
+
+} // namespace
+
+bool tunePlays(Arrangement const& arrangement, int string)
+{
+    return firstUse(arrangement, string).has_value();
+}
+
+std::string leverStory(Arrangement const& a, int string)
+{
+    std::string const name = harp::stringName(a.harp, string);
+    if (!a.harp.string(string).hasLever) return name + " has no lever.";
+    auto const use = firstUse(a, string);
+    harp::Lever const start = a.levers.setup[static_cast<std::size_t>(string)];
+    if (!use)
+        return fmt::format("The tune does not play {}: its lever, {} from the start, is free "
+                           "for the left hand.",
+                           name, shownLever(start));
+    return fmt::format("The tune first plays {} in {} as {}, so its lever is {} from the "
+                       "start{}.",
+                       name, barOf(a, use->playedBar),
+                       music::shown(harp::pitchAt(a.harp, a.levers, string, use->at)),
+                       shownLever(start), turns(a, string));
+}
+
+} // namespace levers
