@@ -8,6 +8,11 @@ void declare(CLI::App& verb, ArrangeOptions& options)
 {
     verb.add_option("--tune", options.tune, "X: number or place in the book, or all");
     verb.add_option("--harp", options.harp, "harp by its id, such as floor34");
+    verb.add_option("--harp-file", options.harpFile,
+                    "a file of harps of your own, as the harp editor saves them");
+    verb.add_option("--names", options.names,
+                    "how strings are named: usual, scientific, harp (octaves) or number")
+        ->check(CLI::IsMember({"usual", "scientific", "harp", "number"}));
     verb.add_option("--tuning", options.tuning, "key of the open strings: Eb, F, C, Bb, Ab");
     verb.add_option("--levers", options.levers,
                     "which strings have levers: full, CFB, CF, F, none");
@@ -32,6 +37,14 @@ void declare(CLI::App& verb, ArrangeOptions& options)
 
 namespace {
 
+// The harp asked for; of a file with one harp that one.
+std::string harpWished(ArrangeOptions const& options, files::Tables const& tables)
+{
+    if (!options.harp.empty()) return options.harp;
+    if (!options.harpFile.empty() && !tables.ownHarps.empty()) return tables.ownHarps.back().id;
+    return "floor34";
+}
+
 base::Result<proposal::KeyWish> keyWish(std::string const& text)
 {
     if (text == "best") return proposal::KeyWish{proposal::BestKey{}};
@@ -48,8 +61,12 @@ base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& op
     if (options.chords == "suggest")
         return base::Fault{base::FaultCode::BadCall, "--chords suggest",
                            "this version keeps written chords and finds none"};
-    auto harp = files::harpFrom(tables, options.harp, options.tuning, options.levers);
+    auto harp =
+        files::harpFrom(tables, harpWished(options, tables), options.tuning, options.levers);
     if (!harp) return harp.error();
+    if (auto const naming = harp::namingFrom(options.names);
+        naming && *naming != harp::Naming::Usual)
+        harp = withNaming(*std::move(harp), *naming);
     auto hand = files::handFrom(tables, options.hand);
     if (!hand) return hand.error();
     auto level = files::levelFrom(tables, options.level);

@@ -18,9 +18,11 @@ namespace app {
 // The options shared by every verb that arranges, as the user wrote them.
 struct ArrangeOptions {
     std::string tune = "first"; // X: number, place in the book, "first" or "all"
-    std::string harp = "floor34";
-    std::string tuning = "Eb";
-    std::string levers = "full";
+    std::string harp;     // empty: the only one of harpFile, else floor34
+    std::string harpFile; // a book of harps of the user's own
+    std::string tuning;   // empty: E flat, or as the own harp is tuned
+    std::string levers;   // empty: on every string, or as the own harp has them
+    std::string names = "usual"; // how strings are named
     std::string hand = "medium";
     int level = 3;
     std::string key = "best";

@@ -4,7 +4,7 @@
 #include "app/filing.h"
 #include "app/hearing.h"
 #include "app/options.h"
-#include "app/sharedfolder.h"
+#include "app/shelf.h"
 #include "core/files/tables.h"
 #include "ui/engine.h"
 #include "ui/session.h"
@@ -35,7 +35,7 @@ int sayNoDisplay()
 
 int openWorkbench(int argc, char** argv)
 {
-    auto tables = files::readTables(sharedFolder());
+    auto tables = openShelf();
     if (!tables) return refuse(tables.error());
     auto standing = briefFor(tune::Tune{}, ArrangeOptions{}, *tables);
     if (!standing) return refuse(standing.error());
@@ -45,6 +45,15 @@ int openWorkbench(int argc, char** argv)
     ui::Workbench workbench(session, *tables);
     QObject::connect(&workbench, &ui::Workbench::themeChosen, &workbench,
                      [](ui::Theme theme) { ui::dress(*qApp, theme); });
+    QObject::connect(&workbench, &ui::Workbench::harpKept, &workbench,
+                     [&workbench](harp::HarpModel const& harp) {
+                         auto kept = keepHarp(harp);
+                         if (kept)
+                             workbench.tellDone(ui::Workbench::tr("Kept among your harps: %1")
+                                                    .arg(QString::fromStdString(harp.name)));
+                         else
+                             workbench.tellFault(kept.error());
+                     });
     Filing filing(workbench, session, *tables);
     Hearing hearing(workbench);
 

@@ -1,7 +1,10 @@
 #include "ui/choicemenus.h"
 
+#include "ui/harpeditor.h"
 #include "ui/header.h"
 #include "ui/session.h"
+
+#include "core/files/harpbook.h"
 
 #include <QMenu>
 
@@ -103,16 +106,54 @@ void ChoiceMenus::fillHarps()
     for (files::HarpSize const& other : m_tables.harps)
         connect(addChoice(menu, shownText(other.name), other.id == size), &QAction::triggered,
                 this, [=, this] { chooseHarp(other.id, tuning, fit); });
+    bool own = false; // the user's own harp keeps its levers when it is tuned
+    if (!m_tables.ownHarps.empty()) addHeading(menu, tr("My harps"));
+    for (harp::HarpModel const& other : m_tables.ownHarps) {
+        own = own || other.id == size;
+        connect(addChoice(menu, shownText(other.name), other.id == size), &QAction::triggered,
+                this, [=, this] { chooseHarp(other.id, {}, {}); });
+    }
+    menu->addSeparator();
+    connect(menu->addAction(tr("Harp editor…")), &QAction::triggered, this,
+            &ChoiceMenus::editHarp);
     menu->addSeparator();
     QMenu* tunings = menu->addMenu(tr("Tuned in"));
     tunings->setObjectName(QStringLiteral("tunings"));
     for (files::NamedTuning const& other : m_tables.tunings)
         connect(addChoice(tunings, shownText(other.name), other.id == tuning),
-                &QAction::triggered, this, [=, this] { chooseHarp(size, other.id, fit); });
+                &QAction::triggered, this,
+                [=, this] { chooseHarp(size, other.id, own ? std::string() : fit); });
     QMenu* levers = menu->addMenu(tr("Levers"));
     for (files::LeverFit const& other : m_tables.leverFits)
         connect(addChoice(levers, shownText(other.name), other.id == fit), &QAction::triggered,
                 this, [=, this] { chooseHarp(size, tuning, other.id); });
+    QMenu* names = menu->addMenu(tr("Strings named"));
+    names->setObjectName(QStringLiteral("names"));
+    std::pair<QString, harp::Naming> const ways[] = {
+        {tr("as usual"), harp::Naming::Usual},
+        {tr("scientific: C4"), harp::Naming::Scientific},
+        {tr("harp octaves: 4C"), harp::Naming::HarpOctave},
+        {tr("numbers from the top"), harp::Naming::FromTop}};
+    for (auto const& [words, naming] : ways)
+        connect(addChoice(names, words, naming == harp.naming()), &QAction::triggered, this,
+                [=, this, way = naming] {
+                    m_session.setHarp(withNaming(m_session.brief().harp, way));
+                });
+}
+
+// The harp that is set, to be described otherwise; a new name makes it another harp.
+void ChoiceMenus::editHarp()
+{
+    HarpEditor editor(harp::modelOf(m_session.brief().harp), m_tables, m_header.window());
+    if (editor.exec() != QDialog::Accepted) return;
+    auto harp = harpOf(editor.model());
+    if (!harp) return;
+    if (editor.toBeKept()) {
+        m_tables.ownHarps =
+            files::withHarp(std::move(m_tables.ownHarps), editor.model());
+        emit harpKept(editor.model());
+    }
+    m_session.setHarp(*std::move(harp));
 }
 
 void ChoiceMenus::chooseHarp(std::string const& size, std::string const& tuning,
@@ -120,7 +161,7 @@ void ChoiceMenus::chooseHarp(std::string const& size, std::string const& tuning,
 {
     auto harp = files::harpFrom(m_tables, size, tuning, leverFit);
     if (harp)
-        m_session.setHarp(*std::move(harp));
+        m_session.setHarp(withNaming(*std::move(harp), m_session.brief().harp.naming()));
     else
         emit m_session.refused(harp.error());
 }

@@ -2,6 +2,8 @@
 
 #include "core/files/tables.h"
 
+#include "core/harp/model.h"
+
 #include <QObject>
 
 namespace ui {
@@ -16,7 +18,11 @@ class ChoiceMenus final : public QObject {
 public:
     ChoiceMenus(Session& session, files::Tables tables, Header& header, QObject* parent);
 
+signals:
+    void harpKept(harp::HarpModel const& harp); // to be saved among the user's own
+
 private:
+    void editHarp();
     void fillKeys();
     void fillHarps();
     void fillHands();

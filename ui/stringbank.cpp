@@ -28,7 +28,8 @@ StringBank::StringBank(QWidget* parent) : QWidget(parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setAccessibleName(tr("String bank"));
     setAccessibleDescription(tr("The strings of the harp, low to high. Left and Right choose a "
-                                "string, Space plucks it."));
+                                "string, Space plucks it, Up and Down turn its lever."));
+    m_leverHint = tr("Lever of %1: a click turns it");
     m_clock.start();
 }
 
@@ -56,6 +57,8 @@ void StringBank::setFingers(std::vector<FingerDisc> fingers)
     m_fingers = std::move(fingers);
     update();
 }
+
+void StringBank::setLeverHint(QString const& words) { m_leverHint = words; }
 
 void StringBank::setTitle(QString const& title)
 {
@@ -339,9 +342,9 @@ void StringBank::mouseMoveEvent(QMouseEvent* event)
 {
     auto const onLever = leverAt(event->position());
     setCursor(onLever ? Qt::PointingHandCursor : Qt::ArrowCursor);
-    setToolTip(onLever ? tr("Lever of %1: a click turns it")
-                             .arg(QString::fromStdString(harp::stringName(*m_harp, *onLever)))
-                       : QString());
+    setToolTip(onLever
+                   ? m_leverHint.arg(QString::fromStdString(harp::stringName(*m_harp, *onLever)))
+                   : QString());
     auto const string = stringNear(m_layout, event->position().x(), event->position().y());
     if (string == m_pointed) return;
     m_pointed = string;

@@ -23,6 +23,7 @@ public:
     void setHarp(harp::Harp harp);
     void setLevers(harp::LeverSetting levers); // one for each string
     void setFingers(std::vector<FingerDisc> fingers);
+    void setLeverHint(QString const& words); // shown at a lever, %1 its string
     void setTitle(QString const& title);    // what the fingers belong to
     void ring(int string, harp::Side hand); // it lights and fades
     void still(int string);                 // it is damped
@@ -81,6 +82,7 @@ private:
     harp::LeverSetting m_levers;
     std::vector<FingerDisc> m_fingers;
     QString m_title;
+    QString m_leverHint;
     StringBankLayout m_layout;
     std::vector<std::optional<Ringing>> m_ringing;
     QElapsedTimer m_clock;

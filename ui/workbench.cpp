@@ -46,7 +46,8 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     connect(welcome, &Welcome::openClicked, this, &Workbench::openRequested);
     connect(welcome, &Welcome::demoClicked, this, &Workbench::demoRequested);
     m_welcome = welcome;
-    new ChoiceMenus(session, std::move(tables), *m_header, this);
+    auto* menus = new ChoiceMenus(session, std::move(tables), *m_header, this);
+    connect(menus, &ChoiceMenus::harpKept, this, &Workbench::harpKept);
     m_actions.fill(menuBar());
     place();
     joinActions();

@@ -74,6 +74,7 @@ signals:
     void stopRequested();
     void stringPluckRequested(int string, int midi);
     void themeChosen(ui::Theme theme);
+    void harpKept(harp::HarpModel const& harp); // to be saved among the user's own
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;

@@ -4,7 +4,7 @@
 #include "app/mending.h"
 #include "app/options.h"
 #include "app/outputs.h"
-#include "app/sharedfolder.h"
+#include "app/shelf.h"
 
 #include <CLI/CLI.hpp>
 
@@ -55,7 +55,7 @@ ExitStatus arrange(ArrangeCall const& call)
         if (!output) return refuse(output.error());
         outputs.push_back(*std::move(output));
     }
-    auto tables = files::readTables(sharedFolder());
+    auto tables = openShelf(call.options);
     if (!tables) return refuse(tables.error());
     auto book = openBook(call.input, *tables);
     if (!book) return refuse(book.error());

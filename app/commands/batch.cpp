@@ -5,7 +5,7 @@
 #include "app/options.h"
 #include "app/outputs.h"
 #include "app/progress.h"
-#include "app/sharedfolder.h"
+#include "app/shelf.h"
 
 #include <CLI/CLI.hpp>
 
@@ -182,7 +182,7 @@ ExitStatus batch(BatchCall const& call)
     fs::create_directories(call.folder, failed);
     if (failed) return refuse({base::FaultCode::CannotWrite, call.folder, failed.message()});
     if (call.jobs > 1) return inProcesses(call);
-    auto tables = files::readTables(sharedFolder());
+    auto tables = openShelf(call.options);
     if (!tables) return refuse(tables.error());
     return arrangeAll(call, *part, *tables);
 }

@@ -2,7 +2,7 @@
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
 #include "app/input.h"
-#include "app/sharedfolder.h"
+#include "app/shelf.h"
 
 #include <CLI/CLI.hpp>
 
@@ -23,7 +23,7 @@ void say(tune::Tune const& tune)
 
 ExitStatus check(std::string const& file, bool json)
 {
-    auto tables = files::readTables(sharedFolder());
+    auto tables = openShelf();
     if (!tables) return refuse(tables.error());
     auto book = openBook(file, *tables);
     if (!book) return refuse(book.error());

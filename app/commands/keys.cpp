@@ -2,7 +2,7 @@
 #include "app/exitstatus.h"
 #include "app/input.h"
 #include "app/options.h"
-#include "app/sharedfolder.h"
+#include "app/shelf.h"
 #include "core/files/keysjson.h"
 #include "core/levers/keyfit.h"
 
@@ -42,7 +42,7 @@ void say(harp::Harp const& harp, std::vector<levers::KeyFit> const& fits)
 
 ExitStatus keys(KeysCall const& call)
 {
-    auto tables = files::readTables(sharedFolder());
+    auto tables = openShelf(call.options);
     if (!tables) return refuse(tables.error());
     auto book = openBook(call.input, *tables);
     if (!book) return refuse(book.error());

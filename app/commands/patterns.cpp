@@ -1,8 +1,8 @@
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
 #include "app/keptpatterns.h"
-#include "app/sharedfolder.h"
 #include "app/wishes.h"
+#include "app/shelf.h"
 #include "core/files/patternsjson.h"
 #include "core/files/tables.h"
 #include "core/pattern/own.h"
@@ -35,7 +35,7 @@ base::Result<pattern::PatternBook> bookFor(PatternsCall const& call,
 
 ExitStatus patterns(PatternsCall const& call)
 {
-    auto tables = files::readTables(sharedFolder());
+    auto tables = openShelf();
     if (!tables) return refuse(tables.error());
     auto book = bookFor(call, *tables);
     if (!book) return refuse(book.error());

@@ -5,7 +5,7 @@
 #include "app/mending.h"
 #include "app/options.h"
 #include "app/outputs.h"
-#include "app/sharedfolder.h"
+#include "app/shelf.h"
 #include "core/files/textfile.h"
 #include "ui/engine.h"
 #include "ui/paint/sheetfiles.h"
@@ -58,7 +58,7 @@ QImage sheetPicture(sheet::Document document, QSize size)
 
 base::Result<QImage> drawnPicture(PictureCall const& call, QSize size)
 {
-    auto tables = files::readTables(sharedFolder());
+    auto tables = openShelf(call.options);
     if (!tables) return tables.error();
     auto book = openBook(call.input, *tables);
     if (!book) return book.error();

@@ -3,7 +3,7 @@
 #include "app/input.h"
 #include "app/mending.h"
 #include "app/options.h"
-#include "app/sharedfolder.h"
+#include "app/shelf.h"
 #include "core/files/plan.h"
 #include "core/files/textfile.h"
 
@@ -23,7 +23,7 @@ ExitStatus weigh(WeighCall const& call)
 {
     if (call.options.tune == "all")
         return refuse({base::FaultCode::BadCall, "--tune", "weigh takes one tune at a time"});
-    auto tables = files::readTables(sharedFolder());
+    auto tables = openShelf(call.options);
     if (!tables) return refuse(tables.error());
     auto book = openBook(call.input, *tables);
     if (!book) return refuse(book.error());

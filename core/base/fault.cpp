@@ -63,6 +63,8 @@ constexpr std::array rows{
         {"a table of the program is damaged", "correct the place or install Sallow again"}},
     Row{FaultCode::StringsOutOfOrder,
         {"the strings are out of order", "each string is one letter above the one before"}},
+    Row{FaultCode::BadHarp,
+        {"no lever harp is built so", "correct its number of strings, pitch or spacing"}},
     Row{FaultCode::NoSuchHarp, {"no harp goes by that name", "choose one of those listed"}},
     Row{FaultCode::NoSuchTuning, {"no tuning goes by that name", "choose one of those listed"}},
     Row{FaultCode::NoSuchHand,

@@ -36,6 +36,7 @@ enum class FaultCode {
     TableMalformed,
     // harp, levers
     StringsOutOfOrder,
+    BadHarp,
     NoSuchHarp,
     NoSuchTuning,
     NoSuchHand,

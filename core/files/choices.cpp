@@ -36,18 +36,42 @@ double gapMm(std::vector<SpacingPoint> const& spacing, int step)
     return low.gapMm + std::min(share, 1.0) * (high.gapMm - low.gapMm);
 }
 
+base::Result<harp::Harp> ownHarp(Tables const& tables, harp::HarpModel model,
+                                 std::string_view tuning, std::string_view leverFit)
+{
+    if (!tuning.empty()) {
+        auto const tuned =
+            named(tables.tunings, &NamedTuning::id, tuning, base::FaultCode::NoSuchTuning);
+        if (!tuned) return tuned.error();
+        model = withTuning(std::move(model), tuned->key);
+    }
+    if (!leverFit.empty()) {
+        auto const fitted =
+            named(tables.leverFits, &LeverFit::id, leverFit, base::FaultCode::NoSuchTuning);
+        if (!fitted) return fitted.error();
+        model = withLevers(std::move(model), fitted->letters);
+    }
+    return harpOf(model);
+}
+
 } // namespace
 
 base::Result<harp::Harp> harpFrom(Tables const& tables, std::string_view size,
                                   std::string_view tuning, std::string_view leverFit)
 {
+    for (harp::HarpModel const& own : tables.ownHarps)
+        if (own.id == size) return ownHarp(tables, own, tuning, leverFit);
     auto const ofSize = named(tables.harps, &HarpSize::id, size, base::FaultCode::NoSuchHarp);
     if (!ofSize) return ofSize.error();
     auto const tuned =
-        named(tables.tunings, &NamedTuning::id, tuning, base::FaultCode::NoSuchTuning);
+        named(tables.tunings, &NamedTuning::id,
+              tuning.empty() ? tables.tunings.front().id : tuning,
+              base::FaultCode::NoSuchTuning);
     if (!tuned) return tuned.error();
     auto const fitted =
-        named(tables.leverFits, &LeverFit::id, leverFit, base::FaultCode::NoSuchTuning);
+        named(tables.leverFits, &LeverFit::id,
+              leverFit.empty() ? tables.leverFits.front().id : leverFit,
+              base::FaultCode::NoSuchTuning);
     if (!fitted) return fitted.error();
 
     int const signature = music::signature({tuned->key, music::Mode::Ionian});

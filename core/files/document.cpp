@@ -1,13 +1,16 @@
 #include "core/files/document.h"
 
 #include "core/files/abc.h"
+#include "core/files/harpjson.h"
 #include "core/files/jsonline.h"
 #include "core/files/patternfile.h"
 #include "core/pattern/own.h"
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <charconv>
+#include <optional>
 
 namespace files {
 
@@ -25,15 +28,46 @@ struct HarpIds {
     std::string size, tuning, levers;
 };
 
-// The ids from which the tables make this very harp.
-HarpIds idsOf(harp::Harp const& harp, Tables const& tables)
+// The ids from which the tables make this very harp, names of strings apart; none for a harp of
+// the user's own, which is kept whole.
+std::optional<HarpIds> idsOf(harp::Harp harp, Tables const& tables)
 {
+    harp = withNaming(std::move(harp), harp::Naming::Usual);
+    bool const own = std::any_of(tables.ownHarps.begin(), tables.ownHarps.end(),
+                                 [&](auto const& model) { return model.id == harp.id(); });
+    if (own) return std::nullopt;
     for (NamedTuning const& tuning : tables.tunings)
         for (LeverFit const& fit : tables.leverFits) {
             auto const made = harpFrom(tables, harp.id(), tuning.id, fit.id);
             if (made && *made == harp) return {harp.id(), tuning.id, fit.id};
         }
-    return {harp.id(), music::plain(harp.tuning()), "full"};
+    return std::nullopt;
+}
+
+Json harpIdsMember(harp::Harp const& harp, Tables const& tables)
+{
+    Json member;
+    if (auto const ids = idsOf(harp, tables))
+        member = {{"size", ids->size}, {"tuning", ids->tuning}, {"levers", ids->levers}};
+    else
+        member = {{"own", harpMember(harp::modelOf(harp))}};
+    if (harp.naming() != harp::Naming::Usual)
+        member["names"] = std::string(harp::namingId(harp.naming()));
+    return member;
+}
+
+Result<harp::Harp> harpIn(Json const& member, Tables const& tables)
+{
+    auto harp = member.contains("own")
+                    ? harpOf(harpFromMember(member.at("own"), "/harp/own"))
+                    : harpFrom(tables, member.at("size").get<std::string>(),
+                               member.at("tuning").get<std::string>(),
+                               member.at("levers").get<std::string>());
+    if (!harp || !member.contains("names")) return harp;
+    std::string const names = member.at("names").get<std::string>();
+    auto const naming = harp::namingFrom(names);
+    if (!naming) throw WrongHarp{"/harp/names", names};
+    return withNaming(*std::move(harp), *naming);
 }
 
 std::string keyText(proposal::KeyWish const& wish)
@@ -190,10 +224,7 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
     std::string const abc = json.at("abc").get<std::string>();
     auto tune = tuneIn(abc, file);
     if (!tune) return tune.error();
-    Json const& ids = json.at("harp");
-    auto harp =
-        harpFrom(tables, ids.at("size").get<std::string>(), ids.at("tuning").get<std::string>(),
-                 ids.at("levers").get<std::string>());
+    auto harp = harpIn(json.at("harp"), tables);
     if (!harp) return harp.error();
     auto hand = handFrom(tables, json.at("hand").get<std::string>());
     if (!hand) return hand.error();
@@ -234,7 +265,6 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
 std::string documentText(SavedWork const& work, Tables const& tables)
 {
     proposal::Brief const& brief = work.brief;
-    HarpIds const ids = idsOf(brief.harp, tables);
     Json locks = Json::array();
     for (proposal::Lock const& lock : brief.locks) locks.push_back(lockMember(lock));
     Json changes = Json::array();
@@ -246,7 +276,7 @@ std::string documentText(SavedWork const& work, Tables const& tables)
     Json const document{
         {"sallow", version},
         {"title", brief.tune.title},
-        {"harp", {{"size", ids.size}, {"tuning", ids.tuning}, {"levers", ids.levers}}},
+        {"harp", harpIdsMember(brief.harp, tables)},
         {"hand", brief.hand.id},
         {"level", brief.level.number},
         {"style", brief.weights.style},
@@ -274,6 +304,10 @@ Result<SavedWork> readDocument(std::string_view text, Tables const& tables,
                      "this is no saved arrangement"};
     } catch (Json::exception const& error) {
         return Fault{FaultCode::Malformed, file, error.what()};
+    } catch (WrongHarp const& wrong) {
+        return Fault{FaultCode::Malformed,
+                     file + ", line " + std::to_string(lineOf(text, wrong.pointer)),
+                     wrong.detail};
     } catch (Wrong const& wrong) {
         return Fault{FaultCode::Malformed,
                      file + ", line " + std::to_string(lineOf(text, wrong.pointer)),

@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
+#include "core/harp/model.h"
 #include "core/pattern/pattern.h"
 #include "core/sheet/musicfont.h"
 
@@ -55,6 +56,7 @@ struct Tables {
     pattern::PatternBook book;
     std::vector<arrange::Weights> styles;
     std::vector<arrange::Slider> sliders;
+    std::vector<harp::HarpModel> ownHarps{}; // described by the user; not in shared/
 };
 
 // Reads harps, tunings, hands, levels, patterns, rhythms, weights and sliders (each a .json
@@ -62,11 +64,14 @@ struct Tables {
 // are damage, too.
 base::Result<Tables> readTables(std::filesystem::path const& sharedFolder);
 
-// A harp from the tables. Faults: NoSuchHarp, NoSuchTuning for tuning and lever fit, NoSuchHand
+// A harp from the tables, or the user's own, which go before. No tuning: the first of the
+// tables, or that of the own harp; no lever fit: levers on every string, or those it has.
+// Faults: NoSuchHarp, NoSuchTuning for tuning and lever fit, NoSuchHand
 // for hand and level, NoSuchStyle; the place is what was asked for and the detail lists what
 // there is.
 base::Result<harp::Harp> harpFrom(Tables const& tables, std::string_view size,
-                                  std::string_view tuning, std::string_view leverFit = "full");
+                                  std::string_view tuning = {},
+                                  std::string_view leverFit = {});
 base::Result<harp::HandModel> handFrom(Tables const& tables, std::string_view id);
 base::Result<harp::Level> levelFrom(Tables const& tables, int number);
 base::Result<arrange::Weights> styleFrom(Tables const& tables, std::string_view id);

@@ -2,12 +2,16 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdlib>
 
 namespace harp {
 
 namespace {
+
+constexpr std::array<std::string_view, 4> namingIds{"usual", "scientific", "harp", "number"};
 
 base::Fault outOfOrder(std::size_t index, std::string detail)
 {
@@ -73,9 +77,38 @@ int harpOctave(music::Pitch pitch)
     return pitch.letter < music::Letter::F ? 8 - pitch.octave : 7 - pitch.octave;
 }
 
+Harp withNaming(Harp harp, Naming naming)
+{
+    harp.m_naming = naming;
+    return harp;
+}
+
+std::string_view namingId(Naming naming)
+{
+    return namingIds[static_cast<std::size_t>(naming)];
+}
+
+std::optional<Naming> namingFrom(std::string_view id)
+{
+    auto const found = std::find(namingIds.begin(), namingIds.end(), id);
+    if (found == namingIds.end()) return std::nullopt;
+    return static_cast<Naming>(found - namingIds.begin());
+}
+
 std::string stringName(Harp const& harp, int index)
 {
-    return fmt::format("{} (string {})", shown(harp.string(index).open), index + 1);
+    music::Pitch const open = harp.string(index).open;
+    switch (harp.naming()) {
+    case Naming::HarpOctave:
+        return fmt::format("{}{} (string {})", harpOctave(open), shown(nameOf(open)),
+                           index + 1);
+    case Naming::FromTop:
+        return fmt::format("{}, string {} from the top", shown(nameOf(open)),
+                           harp.count() - index);
+    case Naming::Usual:
+    case Naming::Scientific: break;
+    }
+    return fmt::format("{} (string {})", shown(open), index + 1);
 }
 
 } // namespace harp

@@ -6,6 +6,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace harp {
@@ -29,6 +30,12 @@ constexpr StringColour colourOf(HarpString const& s)
                                                : StringColour::White;
 }
 
+// How the reader wants strings named: by the scientific pitch and the number from the lowest;
+// by harp octaves, which count from the top ("4C" is middle C) [trade-1.2]; or by their numbers
+// as makers count, from the shortest. Usual: sentences as the first, the set-up line as the
+// second.
+enum class Naming { Usual, Scientific, HarpOctave, FromTop };
+
 // One lever harp as its owner tunes it. Index 0 is the lowest, longest string; the reader
 // counts from 1.
 class Harp {
@@ -41,6 +48,7 @@ public:
     std::string const& id() const { return m_id; }
     std::string const& name() const { return m_name; }
     music::PitchName tuning() const { return m_tuning; } // the major key of all levers down
+    Naming naming() const { return m_naming; }
     std::span<HarpString const> strings() const& { return m_strings; }
     std::span<HarpString const> strings() const&& = delete; // they end with the harp
     int count() const { return static_cast<int>(m_strings.size()); }
@@ -52,6 +60,7 @@ public:
     double placeMm(int index) const { return m_placesMm[static_cast<std::size_t>(index)]; }
 
     friend bool operator==(Harp const&, Harp const&) = default;
+    friend Harp withNaming(Harp harp, Naming naming);
 
 private:
     std::string m_id;
@@ -59,7 +68,16 @@ private:
     music::PitchName m_tuning;
     std::vector<HarpString> m_strings;
     std::vector<double> m_placesMm; // follows from the gaps
+    Naming m_naming = Naming::Usual;
 };
+
+// The same harp, its strings named otherwise.
+Harp withNaming(Harp harp, Naming naming);
+
+// "usual", "scientific", "harp", "number": for files and the command line; none for other
+// words.
+std::string_view namingId(Naming naming);
+std::optional<Naming> namingFrom(std::string_view id);
 
 // What a string sounds.
 constexpr music::Pitch sounding(HarpString const& s, Lever lever)
@@ -84,7 +102,8 @@ double ringSeconds(HarpString const& string);
 // [trade-1.2].
 int harpOctave(music::Pitch pitch);
 
-// "E♭3 (string 10)", by its open pitch: for the reader.
+// "E♭3 (string 10)", "5E♭ (string 10)", "E♭, string 25 from the top": a string by its open
+// pitch, as the harp's owner names strings.
 std::string stringName(Harp const& harp, int index);
 
 } // namespace harp

@@ -47,9 +47,14 @@ std::string raised(music::PitchName open)
     return up.alter == 0 ? shown(up) + "♮" : shown(up);
 }
 
-// "4C": harp octave first, so that it is not taken for a scientific one.
-std::string inHarpOctave(music::Pitch open, std::string const& name)
+// One string of a letter: "4C", harp octave first so that it is not taken for a scientific one;
+// "C4"; or "C (string 20 from the top)".
+std::string oneOf(Harp const& harp, int string, std::string const& name)
 {
+    music::Pitch const open = harp.string(string).open;
+    if (harp.naming() == Naming::Scientific) return name + std::to_string(open.octave);
+    if (harp.naming() == Naming::FromTop)
+        return fmt::format("{} (string {} from the top)", name, harp.count() - string);
     return std::to_string(harpOctave(open)) + name;
 }
 
@@ -64,9 +69,9 @@ std::string letterSetup(Harp const& harp, LeverSetting const& setup, Letter lett
         if (open.letter != letter) continue;
         name = raised(nameOf(open));
         if (setup[static_cast<std::size_t>(i)] == Lever::Up)
-            up.push_back(inHarpOctave(open, name));
+            up.push_back(oneOf(harp, i, name));
         else
-            down.push_back(inHarpOctave(open, shown(nameOf(open))));
+            down.push_back(oneOf(harp, i, shown(nameOf(open))));
     }
     if (up.empty()) return {};
     if (down.empty()) return name;
