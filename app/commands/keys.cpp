@@ -4,11 +4,12 @@
 #include "app/options.h"
 #include "app/shelf.h"
 #include "core/files/keysjson.h"
-#include "core/levers/keyfit.h"
+#include "core/proposal/keyranking.h"
 
 #include <CLI/CLI.hpp>
 
 #include <iostream>
+#include <map>
 
 namespace app {
 
@@ -17,27 +18,31 @@ namespace {
 struct KeysCall {
     std::string input;
     bool json = false;
+    proposal::KeyOrder order = proposal::KeyOrder::AsTaken;
     ArrangeOptions options;
 };
 
-void say(harp::Harp const& harp, std::vector<levers::KeyFit> const& fits)
+std::string movedWords(levers::KeyFit const& fit)
+{
+    if (fit.moved.semitones == 0) return {};
+    std::string const sign = fit.moved.semitones > 0 ? "+" : "";
+    return " (moved by " + sign + std::to_string(fit.moved.semitones) + " semitones)";
+}
+
+void say(harp::Harp const& harp, std::vector<proposal::RankedKey> const& keys)
 {
     int place = 0;
-    for (levers::KeyFit const& fit : fits) {
-        if (!fit.possible) continue;
-        std::cout << ++place << ". " << music::shown(fit.key);
-        if (fit.moved.semitones != 0)
-            std::cout << " (moved by " << std::showpos << fit.moved.semitones << std::noshowpos
-                      << " semitones)";
-        std::cout << ": " << fit.reason << '\n';
-        std::string const setup = harp::setupLine(harp, fit.setup);
-        if (!setup.empty()) std::cout << "   " << setup << '\n';
+    for (proposal::RankedKey const& key : keys) {
+        if (!key.possible()) {
+            std::cout << "-  " << music::shown(key.fit.key) << movedWords(key.fit) << ": "
+                      << key.reason << '\n';
+            continue;
+        }
+        std::cout << ++place << ". " << music::shown(key.fit.key) << movedWords(key.fit) << ": "
+                  << key.reason << '\n'
+                  << "   " << harp::setupLine(harp, key.fit.setup) << " ("
+                  << key.leversRaised << " levers up)\n";
     }
-    for (levers::KeyFit const& fit : fits)
-        if (!fit.possible && fit.why)
-            std::cout << "-  " << music::shown(fit.key) << " (moved by " << std::showpos
-                      << fit.moved.semitones << std::noshowpos
-                      << " semitones): " << base::sentence(*fit.why) << '\n';
 }
 
 ExitStatus keys(KeysCall const& call)
@@ -51,12 +56,11 @@ ExitStatus keys(KeysCall const& call)
     for (files::AbcEntry const& entry : *entries) {
         auto brief = readBrief(*book, entry, call.options, *tables);
         if (!brief) return refuse(brief.error());
-        auto const fits =
-            levers::keyFits(brief->tune, brief->harp, tune::tempoOf(brief->tune), brief->level);
+        auto const keys = proposal::rankedKeys(*brief, call.order);
         if (call.json)
-            std::cout << files::keysJson(brief->harp, fits) << '\n';
+            std::cout << files::keysJson(brief->harp, keys) << '\n';
         else
-            say(brief->harp, fits);
+            say(brief->harp, keys);
     }
     return Fine;
 }
@@ -72,6 +76,10 @@ void declareKeys(CLI::App& program, int& status)
                      "an ABC or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_flag("--json", call->json, "as JSON");
+    verb->add_option("--by", call->order,
+                     "in which order: taken (as arrange takes them) or cost (of the left hand)")
+        ->transform(CLI::CheckedTransformer(std::map<std::string, proposal::KeyOrder>{
+            {"taken", proposal::KeyOrder::AsTaken}, {"cost", proposal::KeyOrder::ByCost}}));
     declare(*verb, call->options);
     verb->callback([call, &status] { status = keys(*call); });
 }

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/harp/harp.h"
-#include "core/levers/keyfit.h"
+#include "core/proposal/keyranking.h"
 
 #include <string>
 #include <vector>
@@ -9,7 +9,9 @@
 namespace files {
 
 // Ranked keys as JSON: a list of {"key", "mode", "moved_semitones", "possible", "setup", "flips",
-// "room_below", "rank", "reason"}; strings in "setup" count from 1, the lowest.
-std::string keysJson(harp::Harp const& harp, std::vector<levers::KeyFit> const& fits);
+// "room_below", "rank", "reason", "levers_raised", "notes_lost", "cost", "chords"}; strings in
+// "setup" count from 1, the lowest; "cost" in thousandths of a point, null where there is no
+// arrangement; "notes_lost" null where more than can be counted would be.
+std::string keysJson(harp::Harp const& harp, std::vector<proposal::RankedKey> const& keys);
 
 } // namespace files

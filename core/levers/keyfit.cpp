@@ -189,4 +189,29 @@ std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune
     return fits;
 }
 
+std::optional<int> notesLost(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
+                             harp::Level const& level, music::Interval moved)
+{
+    tune::Playing const playing = tune::played(tune);
+    Performance const performance{tune, playing.bars, tempo, level,
+                                  Clock(tune, playing, tempo, level)};
+    music::Key const key{transposed(tune.key.tonic, moved), tune.key.mode};
+    auto uses = levers::moved(usesOf(tune, playing), moved);
+    for (int lost = 0; lost <= mostLost; ++lost) {
+        auto const planning = planned(harp, key, uses, performance);
+        if (planning.plan) return lost;
+        if (!planning.refusal->note) return std::nullopt;
+        tune::NotePlace const place = *planning.refusal->note;
+        std::erase_if(uses, [&](tune::PlayedNote const& use) {
+            return placeOf(use, playing.bars) == place;
+        });
+    }
+    return std::nullopt;
+}
+
+int leversRaised(harp::LeverSetting const& setup)
+{
+    return static_cast<int>(std::count(setup.begin(), setup.end(), harp::Lever::Up));
+}
+
 } // namespace levers

@@ -33,4 +33,15 @@ struct KeyFit {
 std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
                             harp::Level const& level);
 
+// How many notes of the tune, moved so, would have to be left out before the harp gives the
+// others: notes without a string, and notes for which no lever turns in time, the first that
+// stands in the way each time. None when even `mostLost` are not enough, or the key itself is
+// beyond the tuning.
+inline constexpr int mostLost = 40;
+std::optional<int> notesLost(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
+                             harp::Level const& level, music::Interval moved);
+
+// Strings whose lever is up before playing.
+int leversRaised(harp::LeverSetting const& setup);
+
 } // namespace levers

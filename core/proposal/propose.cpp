@@ -10,6 +10,7 @@
 #include "core/proposal/keywish.h"
 #include "core/proposal/locks.h"
 #include "core/proposal/repeats.h"
+#include "core/proposal/solveat.h"
 #include "core/proposal/warnings.h"
 
 #include <fmt/format.h>
@@ -191,16 +192,25 @@ Result<base::Done> solveAround(levers::Plan const& plan, Proposal& out)
     return base::Done{};
 }
 
+// The levers of a proposal that stands in its key. Takes out the grace notes that have none.
+Result<levers::Plan> planned(Proposal& out)
+{
+    arrange::Arrangement& arrangement = out.arrangement;
+    auto planning =
+        levers::leverPlanFor(arrangement.harp, arrangement.tune, arrangement.playing,
+                             arrangement.tempo, arrangement.level, out.brief.leverWishes);
+    if (!planning.plan) return planning.refusal->fault;
+    leaveGraces(arrangement.tune, planning.plan->gracesLeft);
+    return *std::move(planning.plan);
+}
+
 Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
 {
     Proposal out = inKey(brief, moved);
     arrange::Arrangement& arrangement = out.arrangement;
-    auto planning =
-        levers::leverPlanFor(arrangement.harp, arrangement.tune, arrangement.playing,
-                             arrangement.tempo, arrangement.level, brief.leverWishes);
-    if (!planning.plan) return planning.refusal->fault;
-    leaveGraces(arrangement.tune, planning.plan->gracesLeft);
-    if (auto solved = solveAround(*planning.plan, out); !solved) return solved.error();
+    auto const plan = planned(out);
+    if (!plan) return plan.error();
+    if (auto solved = solveAround(*plan, out); !solved) return solved.error();
     takeAnother(out);
     placeRightHand(arrangement);
     carryOut(out);
@@ -243,6 +253,16 @@ arrange::Scene sceneOf(Proposal const& proposal)
     arrange::Arrangement const& a = proposal.arrangement;
     return {a.tune,  a.playing,           a.harp,          a.hand, a.level, a.levers,
             a.tempo, proposal.brief.book, proposal.weights};
+}
+
+Result<Proposal> solvedAt(Brief const& brief, music::Interval moved)
+{
+    Proposal out = inKey(brief, moved);
+    auto plan = planned(out);
+    if (!plan) return plan.error();
+    out.arrangement.levers = std::move(plan->timeline);
+    if (auto solved = solve(out); !solved) return solved.error();
+    return out;
 }
 
 Result<Proposal> propose(Brief const& brief)

@@ -3,6 +3,7 @@
 #include "core/files/abc.h"
 #include "core/files/plan.h"
 #include "core/files/tables.h"
+#include "core/proposal/keyranking.h"
 #include "core/proposal/proposal.h"
 
 #include <benchmark/benchmark.h>
@@ -128,6 +129,24 @@ void lockAndUnlock(benchmark::State& state, MakeTune make)
 }
 BENCHMARK_CAPTURE(lockAndUnlock, demo_reel, demoReel)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(lockAndUnlock, long_tune, longTune)->Unit(benchmark::kMillisecond);
+
+// Every key of a tune of 32 bars, each solved in full.
+void rankKeys(benchmark::State& state, MakeTune make)
+{
+    auto const brief = briefFor(make(), static_cast<int>(state.range(0)));
+    for (auto _ : state) benchmark::DoNotOptimize(proposal::rankedKeys(brief));
+    int solved = 0;
+    for (auto const& key : proposal::rankedKeys(brief)) solved += key.cost ? 1 : 0;
+    state.counters["keys"] = solved;
+}
+BENCHMARK_CAPTURE(rankKeys, demo_reel, demoReel)
+    ->ArgName("level")
+    ->DenseRange(1, 5, 2)
+    ->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(rankKeys, long_tune, longTune)
+    ->ArgName("level")
+    ->DenseRange(1, 5, 2)
+    ->Unit(benchmark::kMillisecond);
 
 void listVariants(benchmark::State& state, MakeTune make)
 {

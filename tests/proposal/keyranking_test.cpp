@@ -1,0 +1,107 @@
+#include "core/proposal/keyranking.h"
+#include "tests/proposal/scenario.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <set>
+
+using namespace proposal;
+
+namespace {
+
+Brief bestOf(std::string const& abc)
+{
+    Brief brief = scenario::briefFor(abc);
+    brief.key = BestKey{};
+    return brief;
+}
+
+} // namespace
+
+TEST_CASE("The first key told is the one a proposal takes, at the same cost", "[proposal]")
+{
+    auto const brief = bestOf(scenario::eightBars);
+    auto const keys = rankedKeys(brief);
+    auto const proposal = scenario::proposed(brief);
+    REQUIRE(keys.front().cost);
+    CHECK(keys.front().fit.moved == proposal.moved);
+    CHECK(*keys.front().cost == proposal.solution.best.cost);
+}
+
+TEST_CASE("Every key's cost is that of the proposal there", "[proposal]")
+{
+    auto const brief = bestOf(scenario::eightBars);
+    int asked = 0;
+    for (RankedKey const& key : rankedKeys(brief)) {
+        if (!key.cost || key.fit.flips > 0 || ++asked > 6) continue;
+        Brief there = brief;
+        there.tune = tune::transposed(brief.tune, key.fit.moved);
+        there.key = AsWritten{};
+        CAPTURE(key.fit.moved.semitones);
+        CHECK(*key.cost == scenario::proposed(there).solution.best.cost);
+    }
+    CHECK(asked > 3);
+}
+
+TEST_CASE("Keys by cost rise, each move stands once, and the impossible stand last",
+          "[proposal]")
+{
+    auto const keys = rankedKeys(bestOf(scenario::eightBars), KeyOrder::ByCost);
+    std::set<int> moves;
+    bool possibleEnded = false;
+    arrange::Points last = 0;
+    for (RankedKey const& key : keys) {
+        CHECK(moves.insert(key.fit.moved.semitones).second);
+        CHECK_FALSE(key.reason.empty());
+        if (!key.possible()) {
+            possibleEnded = true;
+            CHECK(key.why);
+            continue;
+        }
+        CHECK_FALSE(possibleEnded);
+        CHECK(*key.cost >= last);
+        last = *key.cost;
+    }
+    CHECK(moves.size() == 37); // six semitones and an octave each way, and the written pitch
+}
+
+TEST_CASE("Notes that would be lost are counted: a C sharp beside C on one string is one",
+          "[proposal]")
+{
+    auto const keys = rankedKeys(
+        bestOf("X:1\nT:The Narrow Bridge\nM:4/4\nL:1/8\nQ:1/4=100\nK:G\n"
+               "\"G\"G2B2 d2B2|\"C\"c^cd2 \"G\"B4|\"G\"G8|]\n"));
+    auto const unmoved = std::find_if(keys.begin(), keys.end(), [](RankedKey const& key) {
+        return key.fit.moved == music::Interval{};
+    });
+    REQUIRE(unmoved != keys.end());
+    CHECK_FALSE(unmoved->possible());
+    CHECK(unmoved->notesLost == 1);
+    CHECK(unmoved->reason.find("1 note that would have to be left out") != std::string::npos);
+    // A key beyond the tuning is not a matter of single notes.
+    for (RankedKey const& key : keys)
+        if (key.why && key.why->code == base::FaultCode::KeyBeyondTuning)
+            CHECK_FALSE(key.notesLost);
+}
+
+TEST_CASE("D mixolydian is offered the set-up of one sharp", "[proposal]")
+{
+    // Row 74 of the trade's check values: A dorian, D mixolydian and E aeolian share one sharp.
+    auto const keys = rankedKeys(bestOf("X:1\nT:The Low Ford\nM:4/4\nL:1/4\nK:Dmix\n"
+                                        "\"D\"d2 A2|\"C\"c2 G2|\"D\"A2 d2|]\n"));
+    REQUIRE(keys.front().fit.moved == music::Interval{});
+    auto const brief = bestOf(scenario::eightBars);
+    auto const oneSharp = *harp::settingFor(brief.harp, *music::keyFrom("G"));
+    CHECK(keys.front().fit.setup == oneSharp);
+    CHECK(keys.front().leversRaised == 19); // row 25: G major from E flat tuning, 34 strings
+    CHECK(keys.front().fit.key.mode == music::Mode::Mixolydian);
+}
+
+TEST_CASE("A tune without chords has its keys, too, without a cost", "[proposal]")
+{
+    auto const keys =
+        rankedKeys(bestOf("X:1\nT:The Bare Bank\nM:4/4\nL:1/4\nK:G\nG2 B2|d4|]\n"));
+    CHECK(keys.front().possible());
+    CHECK_FALSE(keys.front().cost);
+}
