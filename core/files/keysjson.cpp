@@ -4,20 +4,30 @@
 
 namespace files {
 
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json raised(harp::LeverSetting const& setup)
+{
+    Json strings = Json::array();
+    for (std::size_t s = 0; s < setup.size(); ++s)
+        if (setup[s] == harp::Lever::Up) strings.push_back(s + 1);
+    return strings;
+}
+
+} // namespace
+
 std::string keysJson(harp::Harp const& harp, std::vector<proposal::RankedKey> const& keys)
 {
-    using Json = nlohmann::ordered_json;
     Json list = Json::array();
     for (proposal::RankedKey const& ranked : keys) {
         levers::KeyFit const& fit = ranked.fit;
-        Json setup = Json::array();
-        for (std::size_t s = 0; s < fit.setup.size(); ++s)
-            if (fit.setup[s] == harp::Lever::Up) setup.push_back(s + 1);
         Json row{{"key", music::plain(fit.key.tonic)},
                  {"mode", music::modeName(fit.key.mode)},
                  {"moved_semitones", fit.moved.semitones},
                  {"possible", ranked.possible()},
-                 {"setup", setup},
+                 {"setup", raised(fit.setup)},
                  {"setup_line", harp::setupLine(harp, fit.setup)},
                  {"flips", fit.flips},
                  {"room_below", fit.roomBelow},
@@ -30,6 +40,31 @@ std::string keysJson(harp::Harp const& harp, std::vector<proposal::RankedKey> co
         list.push_back(std::move(row));
     }
     return list.dump(2);
+}
+
+std::string setJson(harp::Harp const& harp, std::vector<proposal::Brief> const& briefs,
+                    std::vector<levers::SetStep> const& steps)
+{
+    Json list = Json::array();
+    for (levers::SetStep const& step : steps) {
+        Json changes = Json::array();
+        for (levers::LeverChange const& change : step.changes)
+            changes.push_back(
+                {{"string", change.string + 1}, {"up", change.to == harp::Lever::Up}});
+        tune::Tune const& tune = briefs[static_cast<std::size_t>(step.tune)].tune;
+        list.push_back({{"tune", tune.number},
+                        {"title", tune.title},
+                        {"key", music::plain(step.fit.key.tonic)},
+                        {"mode", music::modeName(step.fit.key.mode)},
+                        {"moved_semitones", step.fit.moved.semitones},
+                        {"setup", raised(step.fit.setup)},
+                        {"setup_line", harp::setupLine(harp, step.fit.setup)},
+                        {"flips", step.fit.flips},
+                        {"changes", changes},
+                        {"seconds", step.seconds},
+                        {"changes_line", levers::changesInWords(harp, step)}});
+    }
+    return list.dump(2, ' ', false, Json::error_handler_t::replace);
 }
 
 } // namespace files

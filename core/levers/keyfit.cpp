@@ -157,6 +157,9 @@ KeyFit fitMovedBy(music::Interval by, tune::Tune const& tune,
     if (planning.plan) {
         fit.possible = true;
         fit.setup = std::move(planning.plan->timeline.setup);
+        fit.atEnd = fit.setup;
+        for (harp::Flip const& flip : planning.plan->timeline.flips)
+            fit.atEnd[static_cast<std::size_t>(flip.string)] = flip.to;
         fit.flips = static_cast<int>(planning.plan->timeline.flips.size());
         fit.rank = rankOf(fit, harp, notes.empty() ? 0 : diatonicStep(highest->pitch));
     } else {

@@ -20,6 +20,7 @@ struct KeyFit {
     bool possible = false;
     std::optional<base::Fault> why; // where it is not possible
     harp::LeverSetting setup;
+    harp::LeverSetting atEnd; // as the flips leave it
     int flips = 0;
     int roomBelow = 0;  // strings below the lowest melody note
     int rank = 0;       // cost by which fits are ordered, lower first
