@@ -2,10 +2,12 @@
 
 #include "ui/harpeditor.h"
 #include "ui/header.h"
+#include "ui/keydialog.h"
 #include "ui/session.h"
 
 #include "core/files/harpbook.h"
 
+#include <QApplication>
 #include <QMenu>
 
 #include <algorithm>
@@ -73,6 +75,7 @@ ChoiceMenus::ChoiceMenus(Session& session, files::Tables tables, Header& header,
 void ChoiceMenus::fillKeys()
 {
     QMenu* menu = m_header.keyMenu();
+    menu->setToolTipsVisible(true);
     menu->clear();
     proposal::KeyWish const wish = m_session.brief().key;
     auto const offer = [&](QString const& words, proposal::KeyWish const& key) {
@@ -92,6 +95,20 @@ void ChoiceMenus::fillKeys()
         if (fit.flips > 1) words += tr("   %1 flips").arg(fit.flips);
         offer(words, fit.key)->setToolTip(shownText(fit.reason));
     }
+    menu->addSeparator();
+    connect(menu->addAction(tr("Compare keys…")), &QAction::triggered, this,
+            &ChoiceMenus::compareKeys);
+}
+
+void ChoiceMenus::compareKeys()
+{
+    QApplication::setOverrideCursor(Qt::WaitCursor);
+    auto const keys = m_session.rankedKeys();
+    QApplication::restoreOverrideCursor();
+    KeyDialog dialog(m_session.arrangement().harp, keys, m_session.arrangement().tune.key,
+                     m_header.window());
+    if (dialog.exec() != QDialog::Accepted) return;
+    if (auto const key = dialog.chosen()) m_session.setKey(*key);
 }
 
 void ChoiceMenus::fillHarps()

@@ -23,6 +23,7 @@ signals:
 
 private:
     void editHarp();
+    void compareKeys();
     void fillKeys();
     void fillHarps();
     void fillHands();

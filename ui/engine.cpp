@@ -1,5 +1,7 @@
 #include "ui/engine.h"
 
+#include "core/proposal/keywish.h"
+
 namespace ui {
 
 Engine coreEngine(std::vector<harp::Level> levels)
@@ -11,9 +13,11 @@ Engine coreEngine(std::vector<harp::Level> levels)
         .variants = proposal::variants,
         .keyFits =
             [](proposal::Brief const& brief) {
-                return levers::keyFits(brief.tune, brief.harp, tune::tempoOf(brief.tune),
-                                       brief.level);
+                return levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
+                                       proposal::tempoWished(brief), brief.level);
             },
+        .rankedKeys =
+            [](proposal::Brief const& brief) { return proposal::rankedKeys(brief); },
         .remedies =
             [levels = std::move(levels)](proposal::Brief const& brief) {
                 return proposal::remediesFor(brief, levels);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/levers/keyfit.h"
+#include "core/proposal/keyranking.h"
 #include "core/proposal/proposal.h"
 #include "core/proposal/remedies.h"
 
@@ -19,6 +20,8 @@ struct Engine {
     std::function<std::vector<proposal::Variant>(proposal::Proposal const&, int position)>
         variants;
     std::function<std::vector<levers::KeyFit>(proposal::Brief const&)> keyFits;
+    // The same, each solved in full: takes longer.
+    std::function<std::vector<proposal::RankedKey>(proposal::Brief const&)> rankedKeys;
     // What would help where propose refuses.
     std::function<std::vector<proposal::Remedy>(proposal::Brief const&)> remedies;
 };

@@ -45,6 +45,8 @@ public:
     arrange::Arrangement shownArrangement() const;
     // Keys for the open tune on its harp, best first.
     std::vector<levers::KeyFit> keyFits() const { return m_engine.keyFits(m_brief); }
+    // The same, each solved in full: takes longer.
+    std::vector<proposal::RankedKey> rankedKeys() const { return m_engine.rankedKeys(m_brief); }
 
     QUndoStack& undoStack() { return m_undo; }
 
