@@ -5,6 +5,7 @@
 #include "app/options.h"
 #include "app/outputs.h"
 #include "app/shelf.h"
+#include "core/proposal/tuneset.h"
 
 #include <CLI/CLI.hpp>
 
@@ -19,15 +20,16 @@ struct ArrangeCall {
     std::string input;
     std::vector<std::string> outputs;
     SheetKind sheet = SheetKind::Arrangement;
+    std::vector<std::string> set; // tunes of a set, instead of one tune
+    bool anyOrder = false;
     ArrangeOptions options;
 };
 
-ExitStatus arrangeOne(Book const& book, files::AbcEntry const& entry,
-                      files::Tables const& tables, ArrangeCall const& call,
-                      std::vector<Output> const& outputs)
+ExitStatus arrangeBrief(proposal::Brief const& asked, Book const& book,
+                        files::AbcEntry const& entry, files::Tables const& tables,
+                        ArrangeCall const& call, std::vector<Output> const& outputs)
 {
-    auto brief = readBrief(book, entry, call.options, tables);
-    if (!brief) return refuse(brief.error());
+    proposal::Brief const* const brief = &asked;
     auto proposal = proposeOrMend(*brief, call.options, tables);
     if (!proposal) {
         base::Fault fault = proposal.error();
@@ -47,6 +49,51 @@ ExitStatus arrangeOne(Book const& book, files::AbcEntry const& entry,
     return written ? Fine : refuse(written.error());
 }
 
+ExitStatus arrangeOne(Book const& book, files::AbcEntry const& entry,
+                      files::Tables const& tables, ArrangeCall const& call,
+                      std::vector<Output> const& outputs)
+{
+    auto brief = readBrief(book, entry, call.options, tables);
+    if (!brief) return refuse(brief.error());
+    return arrangeBrief(*brief, book, entry, tables, call, outputs);
+}
+
+// A set: each tune in the key that the set takes it in, written with its place in the set before
+// the ending; what is turned between them is told.
+ExitStatus arrangeSet(Book const& book, files::Tables const& tables, ArrangeCall const& call,
+                      std::vector<Output> const& outputs)
+{
+    std::vector<proposal::Brief> briefs;
+    std::vector<files::AbcEntry> entries;
+    for (std::string const& number : call.set) {
+        auto entry = chosenTunes(book, number);
+        if (!entry) return refuse(entry.error());
+        auto brief = readBrief(book, entry->front(), call.options, tables);
+        if (!brief) return refuse(brief.error());
+        briefs.push_back(*std::move(brief));
+        entries.push_back(entry->front());
+    }
+    auto const steps = proposal::setOf(
+        briefs, call.anyOrder ? levers::SetOrder::Free : levers::SetOrder::AsGiven);
+    if (!steps) return refuse(steps.error());
+    ExitStatus status = Fine;
+    int place = 0;
+    for (levers::SetStep const& step : *steps) {
+        auto const index = static_cast<std::size_t>(step.tune);
+        proposal::Brief brief = briefs[index];
+        brief.key = step.fit.key;
+        std::vector<Output> own = outputs;
+        for (Output& output : own) output.path = numbered(output.path, place + 1);
+        if (place++ > 0)
+            std::cerr << "sallow: note: before \"" << brief.tune.title
+                      << "\": " << levers::changesInWords(brief.harp, step) << '\n';
+        ExitStatus const one =
+            arrangeBrief(brief, book, entries[index], tables, call, own);
+        if (status == Fine) status = one;
+    }
+    return status;
+}
+
 ExitStatus arrange(ArrangeCall const& call)
 {
     std::vector<Output> outputs;
@@ -59,6 +106,7 @@ ExitStatus arrange(ArrangeCall const& call)
     if (!tables) return refuse(tables.error());
     auto book = openBook(call.input, *tables);
     if (!book) return refuse(book.error());
+    if (!call.set.empty()) return arrangeSet(*book, *tables, call, outputs);
     auto entries = chosenTunes(*book, call.options.tune);
     if (!entries) return refuse(entries.error());
 
@@ -92,6 +140,12 @@ void declareArrange(CLI::App& program, int& status)
             std::map<std::string, SheetKind>{{"arrangement", SheetKind::Arrangement},
                                              {"pattern", SheetKind::Pattern},
                                              {"lead", SheetKind::Lead}}));
+    verb->add_option("--set", call->set,
+                     "tunes of a set, such as 1,3,2: in keys that turn the fewest levers "
+                     "between them")
+        ->delimiter(',');
+    verb->add_flag("--any-order", call->anyOrder,
+                   "with --set: also in the order that turns the fewest");
     declare(*verb, call->options);
     verb->callback([call, &status] { status = arrange(*call); });
 }

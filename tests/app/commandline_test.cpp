@@ -299,3 +299,82 @@ TEST_CASE("The list of patterns checks and shows those of the call", "[commandli
     CHECK(listed.out.find("1-low5") != std::string::npos);
     CHECK(sallow("patterns --pattern '1-99'").status == 2);
 }
+
+TEST_CASE("What would help is said where levers stand in the way, and done when asked for",
+          "[commandline]")
+{
+    Folder folder;
+    std::string const tune =
+        folder.file("narrow.abc", "X:1\nT:The Narrow Bridge\nM:4/4\nL:1/8\nQ:1/4=100\nK:G\n"
+                                  "\"G\"G2B2 d2B2|\"C\"c^cd2 \"G\"B4|\"G\"G8|]\n");
+    Outcome const refused = sallow("arrange " + tune + " --key asis -o " + folder.at("o.mid"));
+    CHECK(refused.status == 4);
+    CHECK(refused.said.find("--mend octave") != std::string::npos);
+    CHECK(refused.said.find("Leave out the C\u266f5 in bar 2.") != std::string::npos);
+    CHECK_FALSE(fs::exists(folder.at("o.mid")));
+    Outcome const mended = sallow("arrange " + tune + " --key asis --mend leave-out -o " +
+                                  folder.at("o.plan.json"));
+    CHECK(mended.status == 0);
+    CHECK(mended.said.find("mended: Leave out the C\u266f5 in bar 2.") != std::string::npos);
+    CHECK(contents(folder.at("o.plan.json")).find("is left out") != std::string::npos);
+}
+
+TEST_CASE("Keys as JSON carry cost, levers raised and notes lost beside what they always had",
+          "[commandline]")
+{
+    Folder folder;
+    std::string const tune = folder.file(
+        "weir.abc", "X:1\nT:The Weir\nM:4/4\nL:1/4\nK:Dmix\n\"D\"d2 A2|\"C\"c2 G2|\"D\"d4|]\n");
+    Outcome const keys = sallow("keys " + tune + " --json");
+    REQUIRE(keys.status == 0);
+    for (char const* field : {"\"key\"", "\"mode\": \"mixolydian\"", "\"moved_semitones\"",
+                              "\"possible\"", "\"setup\"", "\"setup_line\"", "\"flips\"",
+                              "\"room_below\"", "\"rank\"", "\"reason\"", "\"levers_raised\"",
+                              "\"notes_lost\"", "\"cost\"", "\"chords\""}) {
+        CAPTURE(field);
+        CHECK(keys.out.find(field) != std::string::npos);
+    }
+}
+
+TEST_CASE("A set is told and written with what is turned between its tunes", "[commandline]")
+{
+    Folder folder;
+    std::string const book =
+        folder.file("set.abc", "X:1\nT:One\nM:4/4\nL:1/4\nK:G\n\"G\"GBdb|\"G\"g4|]\n\n"
+                               "X:2\nT:Two\nM:4/4\nL:1/4\nK:D\n\"D\"dfad'|\"D\"d4|]\n");
+    Outcome const told = sallow("keys " + book + " --set 1,2");
+    REQUIRE(told.status == 0);
+    CHECK(told.out.find("1. One") != std::string::npos);
+    CHECK(told.out.find("2. Two") != std::string::npos);
+    Outcome const written = sallow("arrange " + book + " --set 2,1 -o " + folder.at("s.mid"));
+    CHECK(written.status == 0);
+    CHECK(written.said.find("before \"One\"") != std::string::npos);
+    CHECK(fs::exists(folder.at("s-1.mid")));
+    CHECK(fs::exists(folder.at("s-2.mid")));
+    CHECK(sallow("keys " + book + " --set 1,9").status != 0);
+}
+
+TEST_CASE("A harp of one's own is taken from its file, and its strings are named as asked",
+          "[commandline]")
+{
+    Folder folder;
+    std::string harps = "{\"sallow_harps\":1,\"harps\":[{\"id\":\"willow\",\"name\":\"Willow\","
+                        "\"lowest\":\"C2\",\"strings\":29,\"tuning\":\"C\",\"without_lever\":[],"
+                        "\"wound\":[1,2],\"gaps_mm\":[";
+    for (int i = 0; i < 29; ++i) harps += i == 0 ? "15" : ",15";
+    std::string const file = folder.file("harps.json", harps + "]}]}");
+    std::string const tune = folder.file(
+        "weir.abc", "X:1\nT:The Weir\nM:4/4\nL:1/4\nK:G\n\"G\"G2 B2|\"G\"d4|]\n");
+    Outcome const own = sallow("arrange " + tune + " --harp-file " + file +
+                               " --names harp -o " + folder.at("o.plan.json"));
+    REQUIRE(own.status == 0);
+    CHECK(contents(folder.at("o.plan.json")).find("\"willow\"") != std::string::npos);
+    std::string const damaged = folder.file("bad.json", "{\"sallow_harps\":1");
+    CHECK(sallow("arrange " + tune + " --harp-file " + damaged + " -o " + folder.at("p.mid"))
+              .status == 3);
+    // Saved, it needs the file no more.
+    REQUIRE(sallow("arrange " + tune + " --harp-file " + file + " -o " +
+                   folder.at("o.sallow"))
+                .status == 0);
+    CHECK(sallow("arrange " + folder.at("o.sallow") + " -o " + folder.at("q.mid")).status == 0);
+}
