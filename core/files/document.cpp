@@ -39,7 +39,7 @@ std::optional<HarpIds> idsOf(harp::Harp harp, Tables const& tables)
     for (NamedTuning const& tuning : tables.tunings)
         for (LeverFit const& fit : tables.leverFits) {
             auto const made = harpFrom(tables, harp.id(), tuning.id, fit.id);
-            if (made && *made == harp) return {harp.id(), tuning.id, fit.id};
+            if (made && *made == harp) return HarpIds{harp.id(), tuning.id, fit.id};
         }
     return std::nullopt;
 }
