@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/harp/hand.h"
 #include "core/harp/levers.h"
 #include "core/tune/playing.h"
 #include "core/tune/tune.h"
