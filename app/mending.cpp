@@ -23,18 +23,22 @@ base::Result<proposal::Proposal> proposeOrMend(proposal::Brief const& brief,
                                                files::Tables const& tables)
 {
     auto proposal = proposalFor(brief, options.wishes);
-    if (proposal || !mayHelp(proposal.error().code)) return proposal;
-    auto const remedies = proposal::remediesFor(brief, tables.levels);
-    if (options.mend != "no")
-        for (proposal::Remedy const& remedy : remedies)
-            if (options.mend == "any" || options.mend == proposal::helpId(remedy.help)) {
-                std::cerr << "sallow: note: mended: " << remedy.sentence << '\n';
-                return proposalFor(remedy.brief, options.wishes);
-            }
-    for (proposal::Remedy const& remedy : remedies)
+    if (proposal || options.mend == "no" || !mayHelp(proposal.error().code)) return proposal;
+    for (proposal::Remedy const& remedy : proposal::remediesFor(brief, tables.levels))
+        if (options.mend == "any" || options.mend == proposal::helpId(remedy.help)) {
+            std::cerr << "sallow: note: mended: " << remedy.sentence << '\n';
+            return proposalFor(remedy.brief, options.wishes);
+        }
+    return proposal;
+}
+
+void sayWhatHelps(proposal::Brief const& brief, base::Fault const& fault,
+                  files::Tables const& tables)
+{
+    if (!mayHelp(fault.code)) return;
+    for (proposal::Remedy const& remedy : proposal::remediesFor(brief, tables.levels))
         std::cerr << "sallow: would help (--mend " << proposal::helpId(remedy.help)
                   << "): " << remedy.sentence << '\n';
-    return proposal;
 }
 
 } // namespace app

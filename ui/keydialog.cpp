@@ -71,7 +71,10 @@ KeyDialog::KeyDialog(harp::Harp const& harp, std::vector<proposal::RankedKey> co
         row->setData(LeftHand, Qt::UserRole, points);
         for (int column : {Flips, Room, LeftHand})
             row->setTextAlignment(column, Qt::AlignRight | Qt::AlignVCenter);
-        row->setDisabled(!possible);
+        if (!possible) // still to be looked at, for its reason
+            for (int column = 0; column <= LeftHand; ++column)
+                row->setForeground(column,
+                                   palette().color(QPalette::Disabled, QPalette::WindowText));
         if (key.fit.key == current) m_list->setCurrentItem(row);
     }
     m_list->setSortingEnabled(true);

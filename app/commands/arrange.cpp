@@ -35,7 +35,9 @@ ExitStatus arrangeBrief(proposal::Brief const& asked, Book const& book,
         base::Fault fault = proposal.error();
         fault.place = book.name + ", \"" + brief->tune.title + "\"" +
                       (fault.place.empty() ? "" : ", " + fault.place);
-        return refuse(fault);
+        ExitStatus const status = refuse(fault);
+        sayWhatHelps(*brief, fault, tables);
+        return status;
     }
     if (proposal->take)
         std::cerr << "sallow: note: " << proposal::takeWords(*proposal->take) << '\n';

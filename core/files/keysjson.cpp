@@ -28,7 +28,7 @@ std::string keysJson(harp::Harp const& harp, std::vector<proposal::RankedKey> co
                  {"moved_semitones", fit.moved.semitones},
                  {"possible", ranked.possible()},
                  {"setup", raised(fit.setup)},
-                 {"setup_line", harp::setupLine(harp, fit.setup)},
+                 {"setup_line", fit.setup.empty() ? "" : harp::setupLine(harp, fit.setup)},
                  {"flips", fit.flips},
                  {"room_below", fit.roomBelow},
                  {"rank", fit.rank},

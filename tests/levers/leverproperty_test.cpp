@@ -195,17 +195,20 @@ TEST_CASE("A lever plan costs what the best of all plans costs, on up to six str
           "[levers]")
 {
     // Fixed, so that a failure can be seen again.
-    setenv("RC_PARAMS", "seed=20240611 max_success=500 max_size=48 max_discard_ratio=50", 1);
+    setenv("RC_PARAMS", "seed=20240611 max_success=2000 max_size=100 max_discard_ratio=50", 1);
     auto const harp = sixStrings();
     int planned = 0;
     int refused = 0;
     int withFlips = 0;
     bool const holds = rc::check([&] {
-        auto const strings = *rc::gen::inRange(1, 7);
-        auto const name = rc::gen::inRange(0, 2 * strings);
+        // Whole ranges from the first case on, whatever size the framework has come to.
+        auto const between = [](int from, int to) {
+            return rc::gen::resize(rc::kNominalSize, rc::gen::inRange(from, to));
+        };
+        auto const strings = *between(1, 7);
+        auto const uses = static_cast<std::size_t>(*between(2, 4 * strings + 1));
         auto const draws = *rc::gen::container<std::vector<std::pair<int, int>>>(
-            rc::gen::pair(name, rc::gen::inRange(1, 5)));
-        RC_PRE(!draws.empty());
+            uses, rc::gen::pair(between(0, 2 * strings), between(1, 5)));
         auto const level =
             *rc::gen::element(lines::level(0.5, 0), lines::level(1, 0), lines::level(2, 0.4));
         auto const tune = randomLine(draws);
@@ -228,6 +231,6 @@ TEST_CASE("A lever plan costs what the best of all plans costs, on up to six str
     });
     CHECK(holds);
     CAPTURE(planned, refused, withFlips);
-    CHECK(refused > 50);
-    CHECK(withFlips > 100);
+    CHECK(refused > 30);
+    CHECK(withFlips > 500);
 }
