@@ -2,6 +2,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include <map>
+
 namespace app {
 
 void declare(CLI::App& verb, ArrangeOptions& options)
@@ -54,6 +56,20 @@ base::Result<proposal::KeyWish> keyWish(std::string const& text)
 }
 
 } // namespace
+
+void declare(CLI::App& verb, sheet::SheetStyle& style)
+{
+    verb.add_option("--paper", style.paper, "a4 or letter")
+        ->transform(CLI::CheckedTransformer(
+            std::map<std::string, sheet::Paper>{{"a4", sheet::Paper::A4},
+                                                {"letter", sheet::Paper::Letter}},
+            CLI::ignore_case));
+    verb.add_option("--print-size", style.staffMm, "normal or large")
+        ->transform(CLI::CheckedTransformer(
+            std::map<std::string, double>{{"normal", sheet::usualStaffMm},
+                                          {"large", sheet::largeStaffMm}},
+            CLI::ignore_case));
+}
 
 base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& options,
                                        files::Tables const& tables)

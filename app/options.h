@@ -4,6 +4,7 @@
 #include "core/base/result.h"
 #include "core/files/tables.h"
 #include "core/proposal/brief.h"
+#include "core/sheet/sheet.h"
 
 #include <optional>
 #include <string>
@@ -37,6 +38,9 @@ struct ArrangeOptions {
 
 // Adds them to a verb.
 void declare(CLI::App& verb, ArrangeOptions& options);
+
+// The options of verbs that print: paper and size of the notes.
+void declare(CLI::App& verb, sheet::SheetStyle& style);
 
 // The brief for one tune. Faults: BadCall, NoSuchHarp, NoSuchTuning, NoSuchHand, NoSuchStyle.
 base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& options,

@@ -61,7 +61,7 @@ files::ScoreKind scoreKind(SheetKind kind)
 }
 
 base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
-                                  SheetKind sheetKind)
+                                  SheetKind sheetKind, sheet::SheetStyle const& style)
 {
     proposal::Proposal const& proposal = finished.proposal;
     if (kind == OutputKind::Plan) return files::planJson(proposal);
@@ -72,7 +72,7 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
         std::string score = files::musicXml(proposal.arrangement, scoreKind(sheetKind));
         return kind == OutputKind::MusicXml ? score : files::mxlFile(score, "score");
     }
-    auto document = drawn(proposal.arrangement, sheetKind);
+    auto document = drawn(proposal.arrangement, sheetKind, style);
     if (!document) return document.error();
     QByteArray const bytes = kind == OutputKind::Pdf   ? ui::pdfFile(*document)
                              : kind == OutputKind::Svg ? ui::svgFile(*document)
@@ -82,11 +82,11 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
 
 } // namespace
 
-base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind)
+base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind,
+                                    sheet::SheetStyle const& style)
 {
     auto font = ui::musicFont();
     if (!font) return font.error();
-    sheet::SheetStyle const style;
     switch (kind) {
     case SheetKind::Pattern:
         return sheet::patternSheet(arrangement, *font, style);
@@ -114,12 +114,13 @@ std::string numbered(std::string const& path, int number)
 }
 
 base::Result<base::Done> writeOutputs(Finished const& finished,
-                                      std::vector<Output> const& outputs, SheetKind sheetKind)
+                                      std::vector<Output> const& outputs, SheetKind sheetKind,
+                                      sheet::SheetStyle const& style)
 {
     std::vector<std::pair<Output, std::string>> made;
     for (Output const& output : outputs) {
         if (isSound(output.kind)) continue;
-        auto bytes = bytesOf(finished, output.kind, sheetKind);
+        auto bytes = bytesOf(finished, output.kind, sheetKind, style);
         if (!bytes) return bytes.error();
         made.emplace_back(output, *std::move(bytes));
     }

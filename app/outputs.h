@@ -4,6 +4,7 @@
 #include "core/files/tables.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/drawing.h"
+#include "core/sheet/sheet.h"
 
 #include <string>
 #include <vector>
@@ -26,7 +27,8 @@ base::Result<Output> outputFor(std::string const& path);
 std::string numbered(std::string const& path, int number);
 
 // The pages of a kind of sheet.
-base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind);
+base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind,
+                                    sheet::SheetStyle const& style = {});
 
 // What outputs are made from.
 struct Finished {
@@ -38,6 +40,7 @@ struct Finished {
 // Makes every output first and then writes them, each whole or not at all. Faults: those of
 // drawing and sound, CannotWrite.
 base::Result<base::Done> writeOutputs(Finished const& finished,
-                                      std::vector<Output> const& outputs, SheetKind sheet);
+                                      std::vector<Output> const& outputs, SheetKind sheet,
+                                      sheet::SheetStyle const& style = {});
 
 } // namespace app

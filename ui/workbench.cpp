@@ -575,9 +575,9 @@ void Workbench::barPlaying(int playedBar)
     auto const& bars = m_session.arrangement().playing.bars;
     if (playedBar < 0 || playedBar >= static_cast<int>(bars.size())) return;
     m_playedBar = playedBar;
-    int const bar = bars[static_cast<std::size_t>(playedBar)].bar;
+    auto const& [bar, pass, at] = bars[static_cast<std::size_t>(playedBar)];
     m_grid->setPlayingBar(bar);
-    m_sheet->setSoundingBar(bar);
+    m_sheet->setSoundingBar(bar, pass);
     m_bank->setLevers(leversNow());
 }
 

@@ -22,6 +22,7 @@ struct ArrangeCall {
     SheetKind sheet = SheetKind::Arrangement;
     std::vector<std::string> set; // tunes of a set, instead of one tune
     bool anyOrder = false;
+    sheet::SheetStyle style;
     ArrangeOptions options;
 };
 
@@ -47,7 +48,7 @@ ExitStatus arrangeBrief(proposal::Brief const& asked, Book const& book,
     for (std::string const& warning : proposal->warnings)
         std::cerr << "sallow: note: " << warning << '\n';
     auto written = writeOutputs({*proposal, files::ownText(book.text, entry), tables}, outputs,
-                                call.sheet);
+                                call.sheet, call.style);
     return written ? Fine : refuse(written.error());
 }
 
@@ -148,6 +149,7 @@ void declareArrange(CLI::App& program, int& status)
         ->delimiter(',');
     verb->add_flag("--any-order", call->anyOrder,
                    "with --set: also in the order that turns the fewest");
+    declare(*verb, call->style);
     declare(*verb, call->options);
     verb->callback([call, &status] { status = arrange(*call); });
 }

@@ -32,6 +32,7 @@ struct BatchCall {
     std::string part; // "2/4": every fourth tune, from the second on
     bool resume = false;
     ArrangeOptions options;
+    sheet::SheetStyle style;
 };
 
 struct Part {
@@ -96,7 +97,7 @@ base::Result<base::Done> arrangeOne(Book const& book, files::AbcEntry const& ent
         return fault;
     }
     return writeOutputs({*proposal, files::ownText(book.text, entry), tables}, outputs,
-                        SheetKind::Arrangement);
+                        SheetKind::Arrangement, call.style);
 }
 
 struct Work {
@@ -203,6 +204,7 @@ void declareBatch(CLI::App& program, int& status)
         ->check(CLI::Range(1, 64));
     verb->add_option("--part", call->part, "K/N: only every Nth tune, from the Kth on");
     verb->add_flag("--resume", call->resume, "leave out what has been written already");
+    declare(*verb, call->style);
     declare(*verb, call->options);
     verb->callback([call, &status] { status = batch(*call); });
 }

@@ -272,38 +272,42 @@ private:
         return found == m_copies.end() ? std::vector<int>{} : found->second;
     }
 
-    // A group is written once for every copy of its first bar; its other notes stand in the
-    // next copies of theirs.
+    // A group is written once for every copy of its first bar, as far as the bars of its other
+    // notes follow there.
     void moveGroups()
     {
         auto& groups = m_out.arrangement.groups;
         groups.clear();
-        for (PlacingGroup const& group : m_folded.groups) {
-            if (group.notes.empty()) continue;
-            for (int first : copiesOf(group.notes.front().bar)) {
-                PlacingGroup copy = group;
-                bool whole = true;
-                int before = first;
-                for (GroupNote& note : copy.notes) {
-                    auto const copies = copiesOf(note.bar);
-                    auto const next = std::lower_bound(copies.begin(), copies.end(), before);
-                    whole = whole && next != copies.end();
-                    if (!whole) break;
-                    note.bar = before = *next;
-                    if (!note.position) continue;
-                    auto const position = m_positionIn.find({*note.position, note.bar});
-                    whole = position != m_positionIn.end();
-                    if (!whole) break;
-                    note.position = position->second;
+        for (PlacingGroup const& group : m_folded.groups)
+            if (!group.notes.empty())
+                for (int first : copiesOf(group.notes.front().bar)) {
+                    PlacingGroup copy = group;
+                    copy.notes.clear();
+                    int bar = first;
+                    for (GroupNote note : group.notes) {
+                        if (m_out.bars[at(bar)] != note.bar) ++bar;
+                        if (bar == static_cast<int>(m_out.bars.size())) break;
+                        if (m_out.bars[at(bar)] != note.bar || !moved(note, bar)) break;
+                        copy.notes.push_back(note);
+                    }
+                    if (!copy.notes.empty()) groups.push_back(std::move(copy));
                 }
-                if (whole) groups.push_back(std::move(copy));
-            }
-        }
         std::stable_sort(groups.begin(), groups.end(),
                          [](PlacingGroup const& a, PlacingGroup const& b) {
                              return std::pair(a.hand == harp::Side::Left, a.notes.front().bar) <
                                     std::pair(b.hand == harp::Side::Left, b.notes.front().bar);
                          });
+    }
+
+    // The note in a new bar; false where its position does not stand there.
+    bool moved(GroupNote& note, int bar) const
+    {
+        note.bar = bar;
+        if (!note.position) return true;
+        auto const position = m_positionIn.find({*note.position, bar});
+        if (position == m_positionIn.end()) return false;
+        note.position = position->second;
+        return true;
     }
 
     Arrangement const& m_folded;

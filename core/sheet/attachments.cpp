@@ -2,6 +2,7 @@
 
 #include "core/sheet/geometry.h"
 #include "core/sheet/glyphs.h"
+#include "core/sheet/words.h"
 
 #include <algorithm>
 #include <array>
@@ -44,16 +45,21 @@ double headRight(SetNote const& note, MusicFont const& font)
     return boxOf(font, note.head).right;
 }
 
-void drawTupletBracket(Pen& pen, std::u32string const& number, double left, double right)
+void drawTupletBracket(Pen& pen, std::u32string const& number, double left, double right,
+                       bool above)
 {
     double const thickness = engravingOf(pen.font(), "tupletBracketThickness", 0.16);
     double const height = tupletScale * boxOf(pen.font(), glyph::tuplet0).top;
+    double const hook = above ? 0.7 : -0.7;
     double const y =
-        std::min(pen.reach().top(left, right, 0) - geometry::markGap - 0.7, -0.5 - height / 2);
+        above ? std::min(pen.reach().top(left, right, 0) - geometry::markGap - hook,
+                         -0.5 - height / 2)
+              : std::max(pen.reach().bottom(left, right, 4) + geometry::markGap - hook,
+                         4.5 + height / 2);
     double const gap = rowWidth(number, tupletScale, pen.font()) / 2 + 0.3;
     double const middle = (left + right) / 2;
-    pen.line({left, y + 0.7}, {left, y}, thickness);
-    pen.line({right, y + 0.7}, {right, y}, thickness);
+    pen.line({left, y + hook}, {left, y}, thickness);
+    pen.line({right, y + hook}, {right, y}, thickness);
     if (middle - gap > left) pen.line({left, y}, {middle - gap, y}, thickness);
     if (middle + gap < right) pen.line({middle + gap, y}, {right, y}, thickness);
     drawCentredRow(pen, number, {middle, y + height / 2}, tupletScale, Ink::Music);
@@ -125,6 +131,17 @@ void drawMark(Pen& pen, SetNote const& note, double x, MarkSign const& sign)
     pen.glyph(code, {left, roof - geometry::markGap + box.bottom});
 }
 
+// Most stems of a tuplet point up: its bracket stands at their ends [gould11].
+bool stemsUp(SetBar const& bar, tune::Tuplet const& tuplet)
+{
+    int up = 0;
+    for (int i = tuplet.first; i <= tuplet.last; ++i) {
+        SetNote const& note = bar.notes[static_cast<std::size_t>(i)];
+        if (!note.what.isRest()) up += note.stem == Stem::Up ? 1 : -1;
+    }
+    return up >= 0;
+}
+
 } // namespace
 
 void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,
@@ -150,7 +167,8 @@ void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, int barInde
         auto const first = static_cast<std::size_t>(tuplet.first);
         auto const last = static_cast<std::size_t>(tuplet.last);
         drawTupletBracket(pen, number, place.x[first],
-                          place.x[last] + headRight(bar.notes[last], pen.font()));
+                          place.x[last] + headRight(bar.notes[last], pen.font()),
+                          stemsUp(bar, tuplet));
     }
 }
 
@@ -168,6 +186,17 @@ void drawRing(Pen& pen, SetNote const& note, double x)
     }
 }
 
+// "R.H." over a note of the left hand's staff.
+void drawHandSign(Pen& pen, double x)
+{
+    constexpr char const* words = "R.H.";
+    double const height = geometry::handHeight;
+    double const width = widthOf(words, Face::Italic, height);
+    double const roof = std::min(pen.reach().top(x - 0.1, x + width + 0.1, 0), -0.2);
+    pen.words(words, {x, roof - 0.3 - wordsFall * height}, height, Face::Italic, Anchor::Left,
+              Ink::Quiet);
+}
+
 } // namespace
 
 void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
@@ -178,6 +207,8 @@ void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
             SetNote const& note = bar.notes[i];
             pen.belongTo(barIndex, note.what.position);
             for (std::string const& name : note.what.marks) {
+                if (name == rightHandHelps && which == MarkPlace::Above)
+                    drawHandSign(pen, signX(note, place, i, pen.font()));
                 if (name == letRing && which == MarkPlace::AtHead)
                     drawRing(pen, note, signX(note, place, i, pen.font()));
                 MarkSign const* const sign = signFor(name);

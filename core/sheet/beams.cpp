@@ -52,6 +52,20 @@ bool isIrregular(Meter meter)
     return meter.unit == 8 && !music::isCompound(meter) && meter.beats > 3;
 }
 
+int tupletOf(StaffBar const& bar, int note)
+{
+    for (std::size_t i = 0; i < bar.tuplets.size(); ++i)
+        if (bar.tuplets[i].first <= note && note <= bar.tuplets[i].last)
+            return static_cast<int>(i) + 1;
+    return 0;
+}
+
+bool beginsBeat(StaffBar const& bar, int note, Meter meter, Length upbeat)
+{
+    Length const at = upbeat + bar.notes[static_cast<std::size_t>(note)].at;
+    return metricDepth(meter, at) >= 2;
+}
+
 // Whether a beam may run from one note into the next.
 bool joined(StaffBar const& bar, int left, int right, Meter meter, Length upbeat)
 {
@@ -64,6 +78,9 @@ bool joined(StaffBar const& bar, int left, int right, Meter meter, Length upbeat
     if (windowOf(from, wide) != windowOf(to, wide)) return false;
     bool const atBeat = windowOf(from, narrow) != windowOf(to, narrow);
     if (atBeat && !plainQuavers(bar, upbeat, windowOf(from, wide), wide)) return false;
+    // Each tuplet has a beam of its own, to carry its number.
+    if (tupletOf(bar, left) != tupletOf(bar, right) && beginsBeat(bar, right, meter, upbeat))
+        return false;
     if (b.beamBroken && (atBeat || isIrregular(meter))) return false;
     return true;
 }
@@ -71,12 +88,6 @@ bool joined(StaffBar const& bar, int left, int right, Meter meter, Length upbeat
 int beamsOf(StaffBar const& bar, int note)
 {
     return beamCount(bar.notes[static_cast<std::size_t>(note)].value);
-}
-
-bool beginsBeat(StaffBar const& bar, int note, Meter meter, Length upbeat)
-{
-    Length const at = upbeat + bar.notes[static_cast<std::size_t>(note)].at;
-    return metricDepth(meter, at) >= 2;
 }
 
 } // namespace

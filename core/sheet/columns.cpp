@@ -122,12 +122,15 @@ std::vector<Length> momentsOf(SheetBar const& bar, Length barLength)
 std::optional<Length> shortestAt(SheetBar const& bar, Length moment)
 {
     std::optional<Length> shortest;
-    for (StaffBar const* staff : {&bar.upper, &bar.lower})
-        for (StaffNote const& note : staff->notes) {
-            bool const counts =
-                !note.fillsBar && note.at <= moment && moment < note.at + note.length;
-            if (counts && (!shortest || note.length < *shortest)) shortest = note.length;
-        }
+    for (StaffBar const* staff : {&bar.upper, &bar.upperBelow, &bar.lower}) {
+        auto const after =
+            std::upper_bound(staff->notes.begin(), staff->notes.end(), moment,
+                             [](Length m, StaffNote const& note) { return m < note.at; });
+        if (after == staff->notes.begin()) continue;
+        StaffNote const& note = *(after - 1);
+        bool const counts = !note.fillsBar && moment < note.at + note.length;
+        if (counts && (!shortest || note.length < *shortest)) shortest = note.length;
+    }
     return shortest;
 }
 

@@ -99,11 +99,20 @@ struct Page {
     std::vector<Area> areas; // bars first, then positions
 };
 
+// A place that a reader of the printed thing may want to turn to.
+struct Bookmark {
+    std::string text;
+    int page = 0;   // index into Document::pages
+    double yMm = 0; // from the top of the page
+    friend bool operator==(Bookmark const&, Bookmark const&) = default;
+};
+
 // The printed thing: what screen, PDF, SVG and PNG are painted from.
 struct Document {
     std::string title;
     std::string author;
     std::vector<Page> pages;
+    std::vector<Bookmark> bookmarks; // in the order of reading
 };
 
 } // namespace sheet

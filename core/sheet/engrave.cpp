@@ -5,6 +5,7 @@
 #include "core/sheet/heading.h"
 #include "core/sheet/pages.h"
 #include "core/sheet/system.h"
+#include "core/sheet/words.h"
 
 #include <algorithm>
 
@@ -27,21 +28,27 @@ constexpr double barsToALine = 4; // of dances [trade-6]
 constexpr double afterHeading = 1.8;
 constexpr double beforeFoot = 2.0;
 
-// How much of a full bar it is; a bar that is too long counts as one.
-double shareOfBar(tune::Bar const& bar)
+// How much of a full bar it is; a bar that is too long counts as one. Bars of a second or later
+// ending stand for those of the first, and hardly count.
+double shareOfBar(tune::Bar const& bar, bool laterEnding)
 {
+    if (laterEnding) return 0.15;
     return std::min(1.0, (bar.length / music::barLength(bar.meter)).toDouble());
 }
 
 std::vector<BarWidth> barWidths(SetScore const& score)
 {
     std::vector<BarWidth> out;
+    bool laterEnding = false;
     for (int i = 0; i < score.count(); ++i) {
+        tune::Bar const& bar = score.bar(i);
+        if (!bar.endings.empty()) laterEnding = bar.endings.front() > 1;
         LineColumns const columns = lineColumns(score, {i, i + 1});
         double const around = columns.closing + geometry::afterBarLine;
         out.push_back({widthAt(columns.row, 1) + around,
-                       widthAt(columns.row, tightest) + around, shareOfBar(score.bar(i)),
+                       widthAt(columns.row, tightest) + around, shareOfBar(bar, laterEnding),
                        i > 0 && beginsPart(score, i)});
+        if (bar.endingCloses) laterEnding = false;
     }
     return out;
 }
@@ -67,6 +74,29 @@ std::vector<System> systemsOf(SetScore const& score, double width)
     return out;
 }
 
+// Verses under the music, a few lines to a block so that they may turn the page between them.
+std::vector<System> wordsBelow(Score const& score, MusicFont const& font, double width)
+{
+    constexpr std::size_t linesToBlock = 8;
+    constexpr double indent = 6;
+    std::vector<System> out;
+    std::vector<std::string> const& lines = score.wordsBelow;
+    for (std::size_t first = 0; first < lines.size(); first += linesToBlock) {
+        Pen pen(font);
+        double y = geometry::verseHeight;
+        for (std::size_t i = first; i < std::min(first + linesToBlock, lines.size()); ++i) {
+            double const needed = widthOf(lines[i], Face::Roman, geometry::verseHeight);
+            double const room = width - 2 * indent;
+            pen.words(lines[i], {indent, y},
+                      geometry::verseHeight * std::min(1.0, room / std::max(needed, 1.0)),
+                      Face::Roman);
+            y += 1.35 * geometry::verseHeight;
+        }
+        out.push_back({std::move(pen), 0, y - geometry::verseHeight, {}, {}, false, ""});
+    }
+    return out;
+}
+
 // Lays systems on pages.
 class Paging {
 public:
@@ -85,15 +115,15 @@ public:
 
     double width() const { return m_width; }
 
-    std::vector<Page> pages(std::vector<System> const& systems) const
+    Document document(std::vector<System> const& systems) const
     {
         std::vector<int> const starts = pageStarts(heights(systems), room());
-        std::vector<Page> out;
+        Document out{m_score.tune.title, m_score.tune.composer, {}, {}};
         for (std::size_t p = 0; p < starts.size(); ++p) {
             bool const last = p + 1 == starts.size();
             auto const from = systems.begin() + starts[p];
             auto const to = last ? systems.end() : systems.begin() + starts[p + 1];
-            out.push_back(page({from, to}, static_cast<int>(p) + 1, last));
+            addPage(out, {from, to}, last);
         }
         return out;
     }
@@ -124,8 +154,9 @@ private:
         return std::clamp((available - used) / gaps, geometry::leastSystemGap, widest);
     }
 
-    Page page(std::vector<System> const& systems, int number, bool last) const
+    void addPage(Document& document, std::vector<System> const& systems, bool last) const
     {
+        int const number = static_cast<int>(document.pages.size()) + 1;
         Page out{m_paper.widthMm, m_paper.heightMm, {}, {}};
         double y = number == 1 ? m_headingHeight : m_runningHeight;
         double const gap = gapBetween(systems, m_height - y - (last ? m_footHeight : 0), last);
@@ -133,12 +164,15 @@ private:
         for (System const& system : systems) {
             add(out, system.pen, y - system.top);
             addAreas(out, system.areas, y - system.top);
+            if (!system.part.empty())
+                document.bookmarks.push_back(
+                    {system.part, number - 1, m_corner.y + y * m_space});
             y += system.bottom - system.top + gap;
         }
         if (last) add(out, m_foot, m_height - 0.3);
         std::stable_partition(out.areas.begin(), out.areas.end(),
                               [](Area const& area) { return !area.position; });
-        return out;
+        document.pages.push_back(std::move(out));
     }
 
     void addHead(Page& page, int number) const
@@ -184,14 +218,28 @@ private:
     double m_footHeight = 0;
 };
 
+Document onPaper(SetScore const& set, SheetStyle const& style)
+{
+    Score const& score = *set.score;
+    Paging const paging(score, *set.font, style);
+    std::vector<System> systems = systemsOf(set, paging.width());
+    for (System& words : wordsBelow(score, *set.font, paging.width()))
+        systems.push_back(std::move(words));
+    return paging.document(systems);
+}
+
 } // namespace
 
 Document engraved(Score const& score, MusicFont const& font, SheetStyle const& style)
 {
     SetScore const set = setScore(score, font);
-    Paging const paging(score, font, style);
-    return {score.tune.title, score.tune.composer,
-            paging.pages(systemsOf(set, paging.width()))};
+    Document document = onPaper(set, style);
+    if (document.pages.size() == 1 || style.mayShrinkTo >= 1) return document;
+    SheetStyle smaller = style;
+    smaller.staffMm *= style.mayShrinkTo;
+    Document tighter = onPaper(set, smaller);
+    return tighter.pages.size() < document.pages.size() ? std::move(tighter)
+                                                        : std::move(document);
 }
 
 } // namespace sheet

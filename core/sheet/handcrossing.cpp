@@ -4,6 +4,7 @@
 #include "core/sheet/staffplace.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace sheet {
 
@@ -46,6 +47,14 @@ bool plain(StaffBar const& bar, int signature)
     });
 }
 
+// A tie over a flag that points up would run through it.
+bool tiesFlags(StaffBar const& upper)
+{
+    return std::any_of(upper.notes.begin(), upper.notes.end(), [](StaffNote const& note) {
+        return note.tied && beamCount(note.value) > 0;
+    });
+}
+
 bool tuneLiesAbove(StaffBar const& upper, StaffNote const& note)
 {
     int const top = staffStep(note.pitches.back(), Clef::Treble);
@@ -72,6 +81,16 @@ bool mayMove(SheetBar const& bar, Run run, int signature)
     return far;
 }
 
+// A figure that climbs to the other staff, falls back and climbs again is easier read on its
+// own.
+bool comesAndGoes(SheetBar const& bar, std::vector<Run> const& all, Run run)
+{
+    auto const position = bar.lower.notes[run.first].position;
+    return std::any_of(all.begin(), all.end(), [&](Run other) {
+        return other.first != run.first && bar.lower.notes[other.first].position == position;
+    });
+}
+
 StaffNote unprintedRest(StaffNote const& note)
 {
     StaffNote rest;
@@ -88,18 +107,26 @@ StaffNote unprintedRest(StaffNote const& note)
 void moveHighNotes(SheetBar& bar, tune::Bar const& written)
 {
     int const signature = music::signature(written.key);
-    if (!plain(bar.upper, signature)) return;
+    if (!plain(bar.upper, signature) || tiesFlags(bar.upper)) return;
     std::vector<BeamGroup> const beams = beamGroups(bar.lower, written.meter, written.upbeat);
+    std::vector<Run> runs; // that move
     for (std::size_t i = 0; i < bar.lower.notes.size();) {
         Run const run = runFrom(bar.lower, beams, i);
         i = run.end;
         if (!mayMove(bar, run, signature)) continue;
+        bool const goesOn = !runs.empty() && runs.back().end == run.first;
+        if (goesOn)
+            runs.back().end = run.end;
+        else
+            runs.push_back(run);
+    }
+    std::erase_if(runs, [&, all = runs](Run run) { return comesAndGoes(bar, all, run); });
+    for (Run run : runs)
         for (std::size_t n = run.first; n < run.end; ++n) {
             StaffNote& note = bar.lower.notes[n];
             StaffNote const rest = unprintedRest(note);
             bar.upperBelow.notes.push_back(std::exchange(note, rest));
         }
-    }
 }
 
 } // namespace sheet

@@ -41,17 +41,25 @@ struct Pluck {
     std::vector<int> fingers;
     bool rolled = false;
     int position = 0;
+    bool rightHandHelps = false; // it takes one of the notes
 };
 
-void add(Pluck& pluck, VoicedNote const& note, music::Pitch pitch)
+void add(Pluck& pluck, VoicedNote const& note, int finger, music::Pitch pitch)
 {
     auto const place =
         std::find_if(pluck.pitches.begin(), pluck.pitches.end(), [pitch](music::Pitch other) {
             return music::diatonicStep(other) > music::diatonicStep(pitch);
         });
-    pluck.fingers.insert(pluck.fingers.begin() + (place - pluck.pitches.begin()), note.finger);
+    pluck.fingers.insert(pluck.fingers.begin() + (place - pluck.pitches.begin()), finger);
     pluck.pitches.insert(place, pitch);
     pluck.held = std::max(pluck.held, note.held);
+}
+
+arrange::GivenNote const* givenNote(Arrangement const& arrangement, int position, int note)
+{
+    for (arrange::GivenNote const& given : arrangement.given)
+        if (given.position == position && given.note == note) return &given;
+    return nullptr;
 }
 
 std::vector<Pluck> plucks(Arrangement const& arrangement, int bar)
@@ -59,12 +67,15 @@ std::vector<Pluck> plucks(Arrangement const& arrangement, int bar)
     std::vector<Pluck> out;
     for (int index : printedPositions(arrangement, bar)) {
         ArrangedPosition const& arranged = at(arrangement, index);
-        for (VoicedNote const& note : arranged.voicing.notes) {
+        for (std::size_t n = 0; n < arranged.voicing.notes.size(); ++n) {
+            VoicedNote const& note = arranged.voicing.notes[n];
             Length const place = arranged.position.at + note.at;
             if (out.empty() || out.back().at != place)
-                out.push_back({place, {}, {}, {}, arranged.voicing.rolled, index});
+                out.push_back({place, {}, {}, {}, arranged.voicing.rolled, index, false});
             music::Moment const moment = arranged.position.played.front().at + note.at;
-            add(out.back(), note,
+            auto const* const given = givenNote(arrangement, index, static_cast<int>(n));
+            if (given) out.back().rightHandHelps = true;
+            add(out.back(), note, given ? given->finger : note.finger,
                 harp::pitchAt(arrangement.harp, arrangement.levers, note.string, moment));
         }
     }
@@ -95,6 +106,7 @@ void addNotes(StaffBar& bar, Pluck const& pluck, Length length, tune::Bar const&
         note.tied = i + 1 < pieces.size();
         if (i == 0) {
             note.fingers = pluck.fingers;
+            if (pluck.rightHandHelps) note.marks.emplace_back(rightHandHelps);
             note.rolled = pluck.rolled && pluck.pitches.size() > 1;
             note.bracketed = !pluck.rolled && pluck.pitches.size() > 2;
         }

@@ -34,10 +34,17 @@ std::optional<Place> placeAt(Page const& page, Point at)
     return place;
 }
 
-std::optional<PageArea> areaOfBar(Document const& document, int bar)
+std::optional<PageArea> areaOfBar(Document const& document, int bar, int pass)
 {
-    return firstArea(document,
-                     [bar](Area const& area) { return area.bar == bar && !area.position; });
+    std::optional<PageArea> found;
+    int copies = 0;
+    for (std::size_t page = 0; page < document.pages.size(); ++page)
+        for (Area const& area : document.pages[page].areas) {
+            if (area.bar != bar || area.position) continue;
+            found = PageArea{static_cast<int>(page), area};
+            if (++copies >= pass) return found;
+        }
+    return found;
 }
 
 std::optional<PageArea> areaOfPosition(Document const& document, int position)

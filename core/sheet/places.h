@@ -19,7 +19,9 @@ struct PageArea {
     int page = 0; // index into Document::pages
     Area area;
 };
-std::optional<PageArea> areaOfBar(Document const& document, int bar);
+// Where repeats are written out a bar stands on the page more than once: `pass` says which is
+// meant; the last where there are fewer.
+std::optional<PageArea> areaOfBar(Document const& document, int bar, int pass = 1);
 std::optional<PageArea> areaOfPosition(Document const& document, int position);
 
 // The position before or after in printed order; none at the ends.

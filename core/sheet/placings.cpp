@@ -3,6 +3,7 @@
 #include "core/sheet/geometry.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace sheet {
 
@@ -31,16 +32,14 @@ void drawPlacings(Pen& pen, std::vector<PlacedBracket> const& brackets, FingerSi
 {
     double const away = side == FingerSide::Above ? -1 : 1;
     Skyline const before = pen.reach();
-    double last = 0;            // where the bracket before runs
-    bool lastIsFurther = false; // it stands further out than the notes ask for
+    double last = 0; // where the bracket before runs
     for (PlacedBracket const& bracket : brackets) {
         double const near = side == FingerSide::Above
                                 ? std::min(before.top(bracket.left, bracket.right, 0), 0.0)
                                 : std::max(before.bottom(bracket.left, bracket.right, 4), 4.0);
         double y = near + away * (geometry::placingGap + geometry::placingHook);
-        bool const meets = bracket.linked && std::abs(y - last) < geometry::placingHook;
-        if (meets && !lastIsFurther) y = last + away * geometry::placingHook;
-        lastIsFurther = meets && !lastIsFurther;
+        bool const meets = bracket.linked && std::abs(y - last) < 0.9 * geometry::placingHook;
+        if (meets) y = last + away * geometry::placingHook;
         last = y;
         double const foot = y - away * geometry::placingHook;
         double const thickness = geometry::placingThickness;

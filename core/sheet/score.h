@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheet {
@@ -35,6 +36,9 @@ struct StaffNote {
 
     bool isRest() const { return pitches.empty(); }
 };
+
+// The mark of a left-hand chord of which the right hand takes a note.
+inline constexpr std::string_view rightHandHelps = "righthand";
 
 // One bar of one staff.
 struct StaffBar {

@@ -8,6 +8,7 @@
 #include "core/sheet/melody.h"
 #include "core/sheet/placings.h"
 
+#include <algorithm>
 #include <array>
 #include <string_view>
 
@@ -124,6 +125,32 @@ Score leadScore(tune::Tune const& tune, std::vector<arrange::NoteFingers> const&
     return score;
 }
 
+// What the hands are to mind, each thing once with all the bars it holds for.
+std::vector<std::string> handLines(arrange::Arrangement const& arrangement)
+{
+    constexpr std::size_t mostBars = 8;
+    std::vector<std::pair<std::string, std::vector<int>>> byWords;
+    for (arrange::HandRemark const& remark : arrangement.handRemarks) {
+        std::string const words =
+            (remark.hand == harp::Side::Left ? "left hand: " : "right hand: ") + remark.words;
+        auto found = std::find_if(byWords.begin(), byWords.end(),
+                                  [&words](auto const& one) { return one.first == words; });
+        if (found == byWords.end()) found = byWords.insert(byWords.end(), {words, {}});
+        if (found->second.empty() || found->second.back() != remark.bar)
+            found->second.push_back(remark.bar);
+    }
+    std::vector<std::string> lines;
+    for (auto const& [words, bars] : byWords) {
+        std::string line = bars.size() > 1 ? "Bars " : "Bar ";
+        for (std::size_t i = 0; i < std::min(bars.size(), mostBars); ++i) {
+            tune::Bar const& bar = arrangement.tune.bars[static_cast<std::size_t>(bars[i])];
+            line += (i > 0 ? ", " : "") + std::to_string(bar.number);
+        }
+        lines.push_back(line + (bars.size() > mostBars ? " and others, " : ", ") + words + '.');
+    }
+    return lines;
+}
+
 void addLeftHand(Score& score, arrange::Arrangement const& arrangement, SheetStyle const& style)
 {
     for (int i = 0; i < static_cast<int>(score.bars.size()); ++i) {
@@ -134,6 +161,7 @@ void addLeftHand(Score& score, arrange::Arrangement const& arrangement, SheetSty
         bar.leverCues = leverCues(arrangement, i);
         moveHighNotes(bar, score.tune.bars[static_cast<std::size_t>(i)]);
     }
+    if (style.fingers) score.footLines = handLines(arrangement);
     if (style.fingers && style.placings) score.placings = placingBrackets(arrangement);
     score.caution = caution;
 }

@@ -10,10 +10,16 @@ namespace sheet {
 
 enum class Paper { A4, Letter };
 
+// Heights of a five-line staff. Harp music is read from further away than that of most
+// instruments.
+inline constexpr double usualStaffMm = 7.5;
+inline constexpr double largeStaffMm = 10.5; // large print
+
 struct SheetStyle {
     Paper paper = Paper::A4;
     double marginMm = 14;
-    double staffMm = 7.5; // height of a five-line staff; harp music is read from further away
+    double staffMm = usualStaffMm;
+    double mayShrinkTo = 0.934; // of the staff's height, where that saves a page turn
     bool fingers = true;
     bool chordSymbols = true;
     bool patternLabels = true;

@@ -10,6 +10,7 @@ namespace sheet {
 
 std::vector<SlurSpan> slurSpans(std::vector<SheetBar> const& bars)
 {
+    constexpr int mostBars = 8; // a longer one is a bracket that was forgotten
     std::vector<SlurSpan> out;
     std::vector<SlurSpan::End> open;
     int waiting = 0; // begun on a rest
@@ -21,8 +22,8 @@ std::vector<SlurSpan> slurSpans(std::vector<SheetBar> const& bars)
             if (!note.isRest()) lastNote = here;
             // A slur that ends where another begins ends first.
             for (int i = 0; i < note.slursClose && !open.empty(); ++i) {
-                if (lastNote && open.back() < *lastNote)
-                    out.push_back({open.back(), *lastNote});
+                bool const written = lastNote && lastNote->bar - open.back().bar < mostBars;
+                if (written && open.back() < *lastNote) out.push_back({open.back(), *lastNote});
                 open.pop_back();
             }
             waiting += note.slursOpen;
@@ -114,13 +115,15 @@ public:
         curve.away = away;
         if (!comesIn) curve.from = endAt(slur.from, away);
         if (!goesOn) curve.to = endAt(slur.to, away);
-        if (comesIn) {
-            double const x = m_line.places.front().left;
-            curve.from = {std::min(x, curve.to.x - 2), goesOn ? outside(away) : curve.to.y};
-        }
-        if (goesOn) {
-            double const x = m_line.places.back().right - 0.1;
-            curve.to = {std::max(x, curve.from.x + 1), curve.from.y};
+        double const lineLeft = m_line.places.front().left;
+        double const lineRight = m_line.places.back().right - 0.1;
+        if (comesIn && goesOn) {
+            curve.from = {lineLeft, outside(away)};
+            curve.to = {lineRight, outside(away)};
+        } else if (comesIn) {
+            curve.from = {std::max(0.0, std::min(lineLeft, curve.to.x - 2)), curve.to.y};
+        } else if (goesOn) {
+            curve.to = {std::max(lineRight, curve.from.x + 1), curve.from.y};
         }
         if (curve.to.x - curve.from.x < 0.5) return;
         m_pen.belongTo(comesIn ? first : slur.from.bar);

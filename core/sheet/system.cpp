@@ -104,6 +104,7 @@ private:
     std::vector<EndingBracket> endings() const;
     void drawBarLines(Pen& pen, std::vector<double> const& staves) const;
     std::vector<Area> areas(double top, double bottom) const;
+    std::string partOf() const;
 
     SetScore const& m_score;
     BarRange m_range;
@@ -369,6 +370,13 @@ std::vector<Area> LineSetting::areas(double top, double bottom) const
     return out;
 }
 
+std::string LineSetting::partOf() const
+{
+    for (int i = 0; i < count(); ++i)
+        if (!bar(i).part.empty()) return bar(i).part;
+    return {};
+}
+
 System LineSetting::set()
 {
     bool const grand = m_score.score->grand;
@@ -396,8 +404,10 @@ System LineSetting::set()
     drawBarLines(pen, staves);
     double const top = pen.reach().top(0);
     double const bottom = pen.reach().bottom(4);
-    return {std::move(pen),     top,     bottom,
-            areas(top, bottom), m_range, beginsPart(m_score, m_range.first)};
+    return {std::move(pen), top,
+            bottom,         areas(top, bottom),
+            m_range,        beginsPart(m_score, m_range.first),
+            partOf()};
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 #include "core/sheet/columns.h"
 #include "core/sheet/pen.h"
 
+#include <string>
 #include <vector>
 
 namespace sheet {
@@ -16,6 +17,7 @@ struct System {
     std::vector<Area> areas; // in spaces
     BarRange range;
     bool beginsPart = false;
+    std::string part; // the first part that begins on it, else empty
 };
 
 // Width in spaces of clef, key and (where it is to be shown) meter at a line's beginning, with

@@ -63,7 +63,7 @@ void drawHyphens(Pen& pen, double left, double right, double baseline)
 void drawRow(Pen& pen, std::vector<Sung> const& row, double lineLeft, double lineRight,
              double baseline)
 {
-    double const thickness = engravingOf(pen.font(), "lyricLineThickness", 0.16);
+    constexpr double thickness = 0.1;
     for (std::size_t i = 0; i < row.size(); ++i) {
         Sung const& here = row[i];
         pen.belongTo(here.bar);

@@ -59,9 +59,25 @@ TEST_CASE("The PDF has one page for each page of the sheet and embeds its fonts"
     // ISO 32000-1, 7.5.2: a file begins with its version; 7.7.3.3: page objects.
     CHECK(pdf.startsWith("%PDF-1."));
     CHECK(pdf.trimmed().endsWith("%%EOF"));
-    CHECK(occurrences(pdf, "/Type /Page\n") == static_cast<int>(document.pages.size()));
+    CHECK(occurrences(pdf, "/Type /Page >>") == static_cast<int>(document.pages.size()));
     CHECK(occurrences(pdf, "/FontFile2") >= 2);
     CHECK(pdf.contains("/Creator"));
+}
+
+TEST_CASE("The PDF names its author and its parts, to turn to", "[paint]")
+{
+    sheet::Document document = longSheet();
+    document.title = "Weir";
+    document.author = "Somebody";
+    document.bookmarks = {{"A", 0, 60}, {"B", 1, 20}};
+    QByteArray const pdf = ui::pdfFile(document);
+    // ISO 32000-1, 12.3.3: the outline and its items; 14.3.3: the information dictionary.
+    CHECK(pdf.contains("/Outlines"));
+    CHECK(pdf.contains("/Author (Somebody)"));
+    CHECK(pdf.contains("/Title (B)"));
+    CHECK(occurrences(pdf, "/XYZ null") == 3);
+    // 60 mm from the top of A4 is 237 mm from its foot: 671.8 points.
+    CHECK(pdf.contains("/XYZ null 671.8"));
 }
 
 TEST_CASE("The SVG is well-formed XML of the paper's size and needs no font", "[paint]")

@@ -47,12 +47,13 @@ void PageView::setChosenPosition(std::optional<int> position)
     viewport()->update();
 }
 
-void PageView::setSoundingBar(std::optional<int> bar)
+void PageView::setSoundingBar(std::optional<int> bar, int pass)
 {
-    if (m_sounding == bar) return;
+    if (m_sounding == bar && m_soundingPass == pass) return;
     m_sounding = bar;
+    m_soundingPass = pass;
     if (m_sounding)
-        if (auto const area = sheet::areaOfBar(m_document, *m_sounding)) reveal(*area);
+        if (auto const area = sheet::areaOfBar(m_document, *m_sounding, pass)) reveal(*area);
     viewport()->update();
 }
 
@@ -159,7 +160,7 @@ void PageView::drawLights(QPainter& painter, std::size_t page) const
 {
     QColor light = palette().color(QPalette::Highlight);
     if (m_sounding) {
-        auto const area = sheet::areaOfBar(m_document, *m_sounding);
+        auto const area = sheet::areaOfBar(m_document, *m_sounding, m_soundingPass);
         if (area && static_cast<std::size_t>(area->page) == page) {
             light.setAlpha(45);
             painter.fillRect(onScreen(*area), light);

@@ -27,7 +27,7 @@ public:
     // The position the arranger has chosen, and the bar that sounds; the bar is scrolled into
     // view.
     void setChosenPosition(std::optional<int> position);
-    void setSoundingBar(std::optional<int> bar);
+    void setSoundingBar(std::optional<int> bar, int pass = 1);
 
     // 1: as large as on paper, where the screen tells its size.
     double zoom() const;
@@ -72,6 +72,7 @@ private:
     Fit m_fit = Fit::Width;
     std::optional<int> m_chosen;
     std::optional<int> m_sounding;
+    int m_soundingPass = 1;
     std::map<std::size_t, QPixmap> m_pictures; // of the pages in view
 };
 

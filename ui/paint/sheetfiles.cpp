@@ -1,5 +1,6 @@
 #include "ui/paint/sheetfiles.h"
 
+#include "ui/paint/pdfdata.h"
 #include "ui/paint/sheetpainter.h"
 
 #include <QBuffer>
@@ -69,7 +70,7 @@ QByteArray pdfFile(sheet::Document const& document)
         paintPage(painter, document.pages[i], {}, Lettering::Fonts);
     }
     painter.end();
-    return bytes;
+    return withReadersData(bytes, document);
 }
 
 QByteArray svgFile(sheet::Document const& document)

@@ -1,0 +1,100 @@
+#include "ui/paint/pdfdata.h"
+
+#define POINTERHOLDER_TRANSITION 4
+#include <qpdf/QPDF.hh>
+#include <qpdf/QPDFPageDocumentHelper.hh>
+#include <qpdf/QPDFPageObjectHelper.hh>
+#include <qpdf/QPDFWriter.hh>
+
+#include <exception>
+#include <vector>
+
+namespace ui {
+
+namespace {
+
+using Object = QPDFObjectHandle;
+using Pages = std::vector<QPDFPageObjectHelper>;
+
+constexpr double pointsPerMm = 72 / 25.4;
+
+Object text(std::string const& utf8) { return Object::newUnicodeString(utf8); }
+
+// "The top of this page, from here down": PDF 32000-1:2008, 12.3.2.2.
+Object destination(Pages const& pages, sheet::Document const& document,
+                   sheet::Bookmark const& bookmark)
+{
+    auto const page = static_cast<std::size_t>(bookmark.page);
+    double const fromFoot = document.pages[page].heightMm - bookmark.yMm;
+    return Object::newArray({pages[page].getObjectHandle(), Object::newName("/XYZ"),
+                             Object::newNull(), Object::newReal(fromFoot * pointsPerMm),
+                             Object::newNull()});
+}
+
+// The outline tree of PDF 32000-1:2008, 12.3.3: the title, and its parts below it.
+void addOutline(QPDF& file, Pages const& pages, sheet::Document const& document)
+{
+    auto const dictionary = [&file] {
+        return file.makeIndirectObject(Object::newDictionary());
+    };
+    Object outline = dictionary();
+    Object title = dictionary();
+    outline.replaceKey("/Type", Object::newName("/Outlines"));
+    outline.replaceKey("/First", title);
+    outline.replaceKey("/Last", title);
+    int const parts = static_cast<int>(document.bookmarks.size());
+    outline.replaceKey("/Count", Object::newInteger(1 + parts));
+    title.replaceKey("/Title", text(document.title));
+    title.replaceKey("/Parent", outline);
+    title.replaceKey("/Dest", destination(pages, document, {"", 0, 0}));
+    Object before;
+    for (sheet::Bookmark const& bookmark : document.bookmarks) {
+        Object item = dictionary();
+        item.replaceKey("/Title", text(bookmark.text));
+        item.replaceKey("/Parent", title);
+        item.replaceKey("/Dest", destination(pages, document, bookmark));
+        if (before.isInitialized()) {
+            item.replaceKey("/Prev", before);
+            before.replaceKey("/Next", item);
+        } else {
+            title.replaceKey("/First", item);
+        }
+        before = item;
+    }
+    if (parts > 0) {
+        title.replaceKey("/Last", before);
+        title.replaceKey("/Count", Object::newInteger(parts));
+    }
+    file.getRoot().replaceKey("/Outlines", outline);
+}
+
+QByteArray rewritten(QByteArray const& pdf, sheet::Document const& document)
+{
+    QPDF file;
+    file.processMemoryFile("sheet", pdf.constData(), static_cast<std::size_t>(pdf.size()));
+    Pages const pages = QPDFPageDocumentHelper(file).getAllPages();
+    addOutline(file, pages, document);
+    Object info = file.getTrailer().getKey("/Info");
+    if (info.isDictionary() && !document.author.empty())
+        info.replaceKey("/Author", text(document.author));
+    QPDFWriter writer(file);
+    writer.setOutputMemory();
+    writer.write();
+    auto const buffer = writer.getBufferSharedPointer();
+    return QByteArray(reinterpret_cast<char const*>(buffer->getBuffer()),
+                      static_cast<qsizetype>(buffer->getSize()));
+}
+
+} // namespace
+
+QByteArray withReadersData(QByteArray const& pdf, sheet::Document const& document)
+{
+    if (document.pages.empty()) return pdf;
+    try {
+        return rewritten(pdf, document);
+    } catch (std::exception const&) {
+        return pdf; // still a good sheet
+    }
+}
+
+} // namespace ui
