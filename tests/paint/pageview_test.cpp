@@ -6,6 +6,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <QAbstractButton>
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
@@ -139,4 +140,35 @@ TEST_CASE("The page stands white on the surround and the chosen position is mark
     QPoint const middle = middleOf(view, *sheet::areaOfPosition(jigSheet(), 4));
     QRect const around(middle - QPoint(10, 10), QSize(20, 20));
     CHECK(plain.copy(around) != marked.copy(around));
+}
+
+TEST_CASE("The strip under the sheet turns pages and names the one in view", "[pageview]")
+{
+    application();
+    sheet::Document twoPages = jigSheet();
+    twoPages.pages.resize(2, twoPages.pages.front());
+    ui::PageView view;
+    view.resize(900, 700);
+    view.setDocument(twoPages);
+    view.show();
+    view.fitWidth();
+    auto const button = [&view](char const* name) -> QAbstractButton* {
+        for (auto* b : view.findChildren<QAbstractButton*>())
+            if (b->accessibleName() == QLatin1String(name)) return b;
+        return nullptr;
+    };
+    CHECK(view.page() == 1);
+    REQUIRE(button("Next page"));
+    CHECK_FALSE(button("Page before")->isEnabled());
+    button("Next page")->click();
+    CHECK(view.page() == 2);
+    CHECK_FALSE(button("Next page")->isEnabled());
+    button("Page before")->click();
+    CHECK(view.page() == 1);
+    double const before = view.zoom();
+    button("Larger")->click();
+    CHECK(view.zoom() > before);
+    // The strip hides nothing of the sheet.
+    auto const* bar = button("Larger")->parentWidget();
+    CHECK_FALSE(bar->geometry().intersects(view.viewport()->geometry()));
 }

@@ -1,5 +1,6 @@
 #include "ui/pageview/pageview.h"
 
+#include "ui/pageview/pagebar.h"
 #include "ui/paint/sheetpainter.h"
 
 #include <QKeyEvent>
@@ -22,13 +23,19 @@ constexpr double mostZoom = 4;
 
 } // namespace
 
-PageView::PageView(QWidget* parent) : QAbstractScrollArea(parent)
+PageView::PageView(QWidget* parent) : QAbstractScrollArea(parent), m_bar(new PageBar(this))
 {
     setFocusPolicy(Qt::StrongFocus);
     setFrameShape(QFrame::NoFrame);
     setAccessibleName(tr("Sheet"));
     setAccessibleDescription(tr("The printed sheet. Left and Right go from chord to chord."));
     viewport()->setMouseTracking(false);
+    setViewportMargins(0, 0, 0, m_bar->sizeHint().height());
+    connect(m_bar, &PageBar::turned, this, &PageView::turnPage);
+    connect(m_bar, &PageBar::zoomInClicked, this, &PageView::zoomIn);
+    connect(m_bar, &PageBar::zoomOutClicked, this, &PageView::zoomOut);
+    connect(m_bar, &PageBar::fitWidthClicked, this, &PageView::fitWidth);
+    connect(m_bar, &PageBar::fitPageClicked, this, &PageView::fitPage);
 }
 
 void PageView::setDocument(sheet::Document document)
@@ -115,7 +122,31 @@ void PageView::layOut()
         m_pictures.clear();
         if (m_fit != Fit::None) emit zoomChanged(zoom());
     }
+    showPlace();
     viewport()->update();
+}
+
+// The bar stands under the view, above a horizontal scroll bar.
+void PageView::placeBar()
+{
+    QRect const view = viewport()->geometry();
+    m_bar->setGeometry(view.left(), view.bottom() + 1, view.width(),
+                       m_bar->sizeHint().height());
+}
+
+void PageView::showPlace()
+{
+    m_bar->setPage(page(), static_cast<int>(m_stack.leaves.size()));
+    m_bar->setZoom(zoom());
+}
+
+int PageView::page() const
+{
+    double const middle = verticalScrollBar()->value() + viewport()->height() / 2.0;
+    int page = 0;
+    for (PageStack::Leaf const& leaf : m_stack.leaves)
+        if (page == 0 || leaf.top <= middle) ++page;
+    return page;
 }
 
 QRectF PageView::onScreen(sheet::PageArea const& area) const
@@ -207,7 +238,18 @@ void PageView::paintEvent(QPaintEvent*)
     }
 }
 
-void PageView::resizeEvent(QResizeEvent*) { layOut(); }
+void PageView::resizeEvent(QResizeEvent*)
+{
+    placeBar();
+    layOut();
+}
+
+void PageView::scrollContentsBy(int dx, int dy)
+{
+    QAbstractScrollArea::scrollContentsBy(dx, dy);
+    viewport()->update();
+    showPlace();
+}
 
 void PageView::choose(std::optional<sheet::Place> place)
 {

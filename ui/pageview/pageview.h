@@ -11,6 +11,8 @@
 
 namespace ui {
 
+class PageBar;
+
 // The pages of a sheet, scrolled and zoomed. Shows what it is given and says what was clicked.
 // Paper stays white whatever the program's theme; what surrounds it follows the palette.
 // Keys: + and - zoom, 0 fits the width, 9 the page, Page Up and Down turn pages, Left and Right
@@ -31,6 +33,7 @@ public:
 
     // 1: as large as on paper, where the screen tells its size.
     double zoom() const;
+    int page() const; // in the middle of the view, from 1; 0: there is none
     QSize sizeHint() const override;
 
 public slots:
@@ -39,6 +42,7 @@ public slots:
     void zoomOut();
     void fitWidth();
     void fitPage();
+    void turnPage(int by);
 
 signals:
     void positionClicked(int position); // index into Arrangement::positions
@@ -48,6 +52,7 @@ signals:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void scrollContentsBy(int dx, int dy) override;
     void mousePressEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
@@ -60,12 +65,14 @@ private:
     void setScale(double pixelsPerMm);
     void layOut();
     void reveal(sheet::PageArea const& area);
-    void turnPage(int by);
+    void placeBar();
+    void showPlace();
     void choose(std::optional<sheet::Place> place);
     QRectF onScreen(sheet::PageArea const& area) const;
     QPixmap const& picture(std::size_t page);
     void drawLights(QPainter& painter, std::size_t page) const;
 
+    PageBar* m_bar;
     sheet::Document m_document;
     PageStack m_stack;
     double m_scale = 3; // pixels a millimetre
