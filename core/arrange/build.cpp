@@ -117,8 +117,8 @@ bool sameStrings(Laid const& a, Laid const& b)
 }
 
 // Costs of all pairs of two positions, a row for each candidate of the first. The way of the
-// hand depends on nothing but its two places, the clash with what still rings on nothing but
-// the strings of the second: both are judged once for each kind.
+// hand depends on nothing but its two places, most other terms on nothing but the strings of
+// the second: both are judged once for each kind.
 std::vector<Points> pairCosts(Neighbours const& n, std::vector<Laid> const& before,
                               std::vector<Laid> const& after, Weights const& weights)
 {
@@ -128,7 +128,7 @@ std::vector<Points> pairCosts(Neighbours const& n, std::vector<Laid> const& befo
     for (Laid const& b : after) starts.push_back(handAtStart(*n.after, b));
     Kinds const endKinds = alikeInPlace(ends);
     Kinds const startKinds = alikeInPlace(starts);
-    Kinds const ringKinds(after.size(), [&](std::size_t a, std::size_t b) {
+    Kinds const stringKinds(after.size(), [&](std::size_t a, std::size_t b) {
         return sameStrings(after[a], after[b]);
     });
 
@@ -140,15 +140,16 @@ std::vector<Points> pairCosts(Neighbours const& n, std::vector<Laid> const& befo
     }
     std::vector<Points> costs;
     costs.reserve(before.size() * after.size());
-    std::vector<Points> clashes(ringKinds.examples().size());
+    std::vector<Points> strings(stringKinds.examples().size());
     for (std::size_t a = 0; a < before.size(); ++a) {
         Ringing const ringing = ringingAfter(n, before[a]);
-        for (std::size_t kind = 0; kind < clashes.size(); ++kind)
-            clashes[kind] = ringClash(n, ringing, after[ringKinds.examples()[kind]]);
+        for (std::size_t kind = 0; kind < strings.size(); ++kind)
+            strings[kind] = stringsCost(n, before[a], ringing,
+                                        after[stringKinds.examples()[kind]], weights);
         std::vector<Points> const& way = ways[endKinds.of(a)];
         for (std::size_t b = 0; b < after.size(); ++b)
             costs.push_back(pairCost(n, before[a], after[b], way[startKinds.of(b)],
-                                     clashes[ringKinds.of(b)], weights));
+                                     strings[stringKinds.of(b)], weights));
     }
     return costs;
 }

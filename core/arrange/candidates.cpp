@@ -230,13 +230,15 @@ std::variant<Laid, Hindrance> raised(Laid laid, Figure const& figure, int rootSt
     laid.voicing.pattern = figure.pattern.name;
     laid.voicing.rhythm = figure.rhythm.name;
     laid.voicing.rootString = rootString;
+    laid.level = figure.pattern.level;
+    laid.liking = figure.pattern.liking + figure.rhythm.liking;
     for (std::size_t i = 0; i < laid.plucks.size(); ++i) {
         Pluck const& p = laid.plucks[i];
         laid.voicing.notes[i].string = p.string;
         laid.voicing.notes[i].rollOrder = p.rollOrder;
         laid.voicing.rolled = laid.voicing.rolled || p.rollOrder > 0;
-        laid.strings |= std::uint64_t{1} << (p.string % 64);
     }
+    sumUp(laid);
     letGoForTheTune(laid, view);
     if (auto const found = onAnyPass(view, laid.plucks, flipInTheWay)) return *found;
     return laid;

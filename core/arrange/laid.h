@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/arrange/points.h"
 #include "core/arrange/view.h"
 #include "core/arrange/voicing.h"
 
@@ -27,9 +28,17 @@ struct Laid {
     Voicing voicing;
     std::vector<Pluck> plucks; // one for each note of the voicing, in the same order
     std::uint64_t strings = 0; // bit s is set where string s is plucked
+    int bass = 0;              // the lowest string, the highest
+    int top = 0;
+    double shortestStep = 0; // between two onsets; 0 where there is one
+    int level = 1;           // of the pattern, and what the book holds against it and
+    Points liking = 0;       // against the rhythm
 
     bool rests() const { return plucks.empty(); }
 };
+
+// Fills in what follows from the plucks: strings, bass, top and shortestStep.
+void sumUp(Laid& laid);
 
 // The numbers of a voicing in its position.
 Laid laidAs(Voicing const& voicing, View const& view);

@@ -22,8 +22,36 @@ std::optional<Length> gapBetween(Position const& before, Position const& after)
     return least;
 }
 
-// Groups of two bars counted from bar 1; a pick-up belongs to none.
-int groupOf(tune::Bar const& bar) { return bar.number == 0 ? -1 : (bar.number - 1) / 2; }
+bool beginsPart(tune::Tune const& tune, std::size_t bar)
+{
+    if (bar == 0 || !tune.bars[bar].part.empty() || tune.bars[bar].repeatOpens) return true;
+    tune::Bar const& before = tune.bars[bar - 1];
+    return before.repeatCloses || before.closes == tune::BarLine::Double ||
+           before.closes == tune::BarLine::Final || tune.bars[bar - 1].number == 0;
+}
+
+// Bars from where the part begins; a pick-up is not counted.
+int barOfPart(tune::Tune const& tune, std::size_t bar)
+{
+    int count = 0;
+    while (!beginsPart(tune, bar)) {
+        --bar;
+        ++count;
+    }
+    return count;
+}
+
+Seam seamBetween(tune::Tune const& tune, int before, int after)
+{
+    if (before == after) return Seam::InPair;
+    constexpr int pair = 2;
+    constexpr int phrase = 4;
+    int const from = barOfPart(tune, static_cast<std::size_t>(before));
+    int const to = barOfPart(tune, static_cast<std::size_t>(after));
+    if (to != from + 1) return Seam::Parts;
+    if (to % phrase == 0) return Seam::Phrases;
+    return to % pair == 0 ? Seam::Pairs : Seam::InPair;
+}
 
 } // namespace
 
@@ -31,7 +59,6 @@ Neighbours neighboursOf(Scene const& scene, Position const& before, View const& 
                         Position const& after, View const& viewAfter)
 {
     tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(before.bar)];
-    tune::Bar const& nextBar = scene.tune.bars[static_cast<std::size_t>(after.bar)];
     std::optional<Length> const gap = gapBetween(before, after);
     Neighbours n;
     n.before = &viewBefore;
@@ -40,7 +67,7 @@ Neighbours neighboursOf(Scene const& scene, Position const& before, View const& 
     n.gap = gap ? gap->wholes.toDouble() : 0;
     n.sameChord = before.chord == after.chord;
     n.sameBar = before.bar == after.bar;
-    n.sameGroup = n.adjacent && groupOf(bar) == groupOf(nextBar);
+    n.seam = n.adjacent ? seamBetween(scene.tune, before.bar, after.bar) : Seam::Parts;
     return n;
 }
 

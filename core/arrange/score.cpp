@@ -7,8 +7,10 @@ namespace arrange {
 std::string_view termName(Term term)
 {
     static constexpr std::array<std::string_view, termCount> names{
-        "reach",     "rate",    "chord_fit", "melody_clash", "collision",  "mud",
-        "meter_fit", "cadence", "liking",    "travel",       "ring_clash", "variety"};
+        "reach",          "rate",       "chord_fit",  "quality",   "melody_clash",
+        "melody_company", "collision",  "mud",        "meter_fit", "activity",
+        "levers",         "cadence",    "liking",     "passes",    "travel",
+        "link",           "ring_clash", "thumb_line", "bass_line", "variety"};
     return names[static_cast<std::size_t>(term)];
 }
 

@@ -1,6 +1,10 @@
 #include "core/arrange/telling.h"
 
 #include "core/arrange/roughness.h"
+#include "core/arrange/tellingchord.h"
+#include "core/arrange/tellingnames.h"
+#include "core/arrange/tellingneighbours.h"
+#include "core/arrange/terms.h"
 
 #include <fmt/format.h>
 
@@ -11,94 +15,13 @@
 
 namespace arrange {
 
+using namespace telling;
+
 namespace {
-
-music::Moment momentOf(Told const& told, VoicedNote const& note)
-{
-    return told.position.played.front().at + note.at;
-}
-
-std::string pitchName(Told const& told, int string, music::Moment at)
-{
-    return music::shown(harp::pitchAt(told.scene.harp, told.scene.levers, string, at));
-}
-
-std::string nameOf(Told const& told, std::size_t note)
-{
-    VoicedNote const& n = told.laid.voicing.notes[note];
-    return pitchName(told, n.string, momentOf(told, n));
-}
-
-std::string nameOf(Told const& told, TuneNote const& note)
-{
-    return pitchName(told, note.string, told.position.played.front().at + note.at);
-}
-
-std::string chordName(Position const& position) { return music::shown(position.chord); }
-
-std::string fingerName(int finger)
-{
-    constexpr std::array names{"thumb", "second finger", "third finger", "fourth finger"};
-    return names[static_cast<std::size_t>(std::clamp(finger, 1, 4) - 1)];
-}
-
-// "a tenth" for two strings with eight between them.
-std::string intervalName(int strings)
-{
-    constexpr std::array names{"a unison", "a second", "a third",     "a fourth",
-                               "a fifth",  "a sixth",  "a seventh",   "an octave",
-                               "a ninth",  "a tenth",  "an eleventh", "a twelfth"};
-    auto const place = static_cast<std::size_t>(strings - 1);
-    return place < names.size() ? names[place] : fmt::format("a reach of {} strings", strings);
-}
-
-std::string degreeName(int degree)
-{
-    constexpr std::array names{"root",  "second", "third",  "fourth",
-                               "fifth", "sixth",  "seventh"};
-    constexpr std::array above{"octave", "ninth", "tenth", "eleventh", "twelfth"};
-    if (degree >= 8 && degree <= 12) return above[static_cast<std::size_t>(degree - 8)];
-    return names[static_cast<std::size_t>(((degree - 1) % 7 + 7) % 7)];
-}
-
-std::string capital(std::string text)
-{
-    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
-        text[0] = static_cast<char>(text[0] - 'a' + 'A');
-    return text;
-}
-
-// "on beat 2", "after beat 2".
-std::string beatName(View const& view, music::Length at)
-{
-    music::Rational const beats = (view.fromBar + at) / music::beatLength(view.meter);
-    auto const whole = music::floorOf(beats);
-    bool const onIt = beats == music::Rational(whole);
-    return fmt::format("{} beat {}", onIt ? "on" : "after", whole + 1);
-}
-
-std::size_t lowestNote(Laid const& laid)
-{
-    auto const lowest = std::ranges::min_element(laid.plucks, {}, &Pluck::string);
-    return static_cast<std::size_t>(lowest - laid.plucks.begin());
-}
-
-std::size_t highestNote(Laid const& laid)
-{
-    auto const highest = std::ranges::max_element(laid.plucks, {}, &Pluck::string);
-    return static_cast<std::size_t>(highest - laid.plucks.begin());
-}
 
 int stringsSpanned(Laid const& laid)
 {
     return laid.plucks[highestNote(laid)].string - laid.plucks[lowestNote(laid)].string + 1;
-}
-
-std::set<int> degreesOf(Laid const& laid)
-{
-    std::set<int> degrees;
-    for (Pluck const& p : laid.plucks) degrees.insert(p.degree);
-    return degrees;
 }
 
 bool onlyRootsAndFifths(Laid const& laid)
@@ -107,16 +30,6 @@ bool onlyRootsAndFifths(Laid const& laid)
         int const within = ((p.degree - 1) % 7 + 7) % 7;
         return within == 0 || within == 4;
     });
-}
-
-bool isTone(View const& view, int midi)
-{
-    return view.chord.tone[static_cast<std::size_t>(midi % 12)];
-}
-
-bool isThird(View const& view, int midi)
-{
-    return view.chord.third && midi % 12 == *view.chord.third;
 }
 
 // --- reach, rate ---
@@ -128,35 +41,6 @@ std::string tooWide(Told const& told)
     if (told.laid.voicing.rolled)
         return fmt::format("{} from {} is beyond comfort: it has to be rolled.", width, lowest);
     return fmt::format("{} from {} stretches the hand.", width, lowest);
-}
-
-// --- chord ---
-
-std::string foreignNote(Told const& told)
-{
-    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
-        Pluck const& p = told.laid.plucks[i];
-        if (isTone(told.view, p.midi)) continue;
-        return fmt::format("The {} sounds {}, which is no note of {}.", degreeName(p.degree),
-                           nameOf(told, i), chordName(told.position));
-    }
-    return "Neither hand states the third of the chord.";
-}
-
-bool allTones(Told const& told)
-{
-    return std::ranges::all_of(told.laid.plucks,
-                               [&](Pluck const& p) { return isTone(told.view, p.midi); });
-}
-
-std::string fitsChord(Told const& told)
-{
-    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i)
-        if (isThird(told.view, told.laid.plucks[i].midi))
-            return fmt::format("It states the third, {}.", nameOf(told, i));
-    if (allTones(told))
-        return fmt::format("Every note belongs to {}.", chordName(told.position));
-    return fmt::format("It keeps closer to {}.", chordName(told.position));
 }
 
 // --- the two hands ---
@@ -256,25 +140,65 @@ int onsetsOf(Laid const& laid)
     return static_cast<int>(times.size());
 }
 
-double tuneNotesABeat(Told const& told)
+double notesABeat(Told const& told)
 {
-    double const beats = std::max(1.0, told.view.span / told.view.beat);
-    return tuneOnsets(told.view, told.view.passes.front()) / beats;
+    return tuneNotesABeat(told.view, told.view.passes.front());
 }
-
-bool isBusy(Told const& told) { return tuneNotesABeat(told) > 1.5; }
-bool isHeld(Told const& told) { return tuneNotesABeat(told) < 0.6; }
+bool isBusy(Told const& told)
+{
+    return notesABeat(told) > told.view.taste->activity.busyNotesABeat;
+}
 
 std::string meterFault(Told const& told)
 {
-    int const onsets = onsetsOf(told.laid);
-    double const beats = told.view.span / told.view.beat;
-    if (onsets == 0) return "Nothing marks the first beat.";
-    if (isBusy(told) && onsets > beats)
-        return "It adds notes under a tune that is busy already.";
-    if (isHeld(told) && onsets < beats) return "It moves little where the tune holds still.";
-    return "It leaves a beat empty in both hands.";
+    return onsetsOf(told.laid) == 0 ? "Nothing marks the first beat."
+                                    : "It leaves a beat empty in both hands.";
 }
+
+std::string activityFault(Told const& told)
+{
+    return isBusy(told) ? "It adds notes under a tune that is busy already."
+                        : "It moves little where the tune holds still.";
+}
+
+// --- company ---
+
+// What the left hand's first note makes with the tune's note that sounds then, without octaves.
+std::optional<std::string> companyName(Told const& told)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        Pluck const& p = told.laid.plucks[i];
+        for (TuneNote const& n : told.view.passes.front().tune) {
+            if (n.from > p.at || n.to <= p.at) continue;
+            constexpr std::array<char const*, 12> names{
+                "an octave", nullptr, nullptr,   "a third", "a third", nullptr,
+                nullptr,     nullptr, "a sixth", "a sixth", nullptr,   nullptr};
+            int const apart = std::abs(n.midi - p.midi) % 12;
+            if (char const* const name = names[static_cast<std::size_t>(apart)])
+                return fmt::format("{}'s {} makes {} with the tune's {} {}",
+                                   capital("the " + fingerName(p.finger)), nameOf(told, i),
+                                   name, nameOf(told, n),
+                                   beatName(told.view, told.laid.voicing.notes[i].at));
+        }
+    }
+    return std::nullopt;
+}
+
+std::string poorCompany(Told const& told)
+{
+    if (auto const made = companyName(told); made && made->find("octave") != std::string::npos)
+        return *made + ", which is hollow.";
+    return "It goes the tune's own way instead of against it.";
+}
+
+std::string goodCompany(Told const& told)
+{
+    if (auto const made = companyName(told); made && made->find("octave") == std::string::npos)
+        return *made + ".";
+    return "It goes against the tune's way.";
+}
+
+// --- form ---
 
 std::string closeName(View const& view) { return view.close == Close::Tune ? "tune" : "part"; }
 
@@ -292,6 +216,24 @@ std::string opensTheEnd(Told const& told)
                        closeName(told.view));
 }
 
+// --- passes ---
+
+std::string againstPass(Told const& told)
+{
+    Turn const& turn = told.view.turn;
+    return turn.number == 1
+               ? "It is full already on the first pass."
+               : fmt::format("It is thin for pass {} of {}.", turn.number, turn.of);
+}
+
+std::string forPass(Told const& told)
+{
+    Turn const& turn = told.view.turn;
+    return turn.number == 1
+               ? "It starts thin and leaves room for later passes."
+               : fmt::format("It is fuller for pass {} of {}.", turn.number, turn.of);
+}
+
 // --- liking ---
 
 bool together(Laid const& laid)
@@ -302,8 +244,8 @@ bool together(Laid const& laid)
 std::string unusual(Told const& told)
 {
     if (told.laid.rests()) return "The left hand falls silent here.";
-    constexpr int lowestBest = 41;
-    constexpr int highestBest = 52;
+    auto const& [lowestBest, highestBest] =
+        std::pair{told.view.taste->liking.lowestBest, told.view.taste->liking.highestBest};
     std::size_t const lowest = lowestNote(told.laid);
     int const midi = told.laid.plucks[lowest].midi;
     if (midi > highestBest)
@@ -312,54 +254,6 @@ std::string unusual(Told const& told)
     if (degreesOf(told.laid).size() < 3) return "It is thin where there is time for more.";
     if (together(told.laid)) return "Plucked together it is heavier than one note by one.";
     return "It asks for more than an open fifth and octave.";
-}
-
-// --- neighbours ---
-
-std::string farToGo(Told const& told)
-{
-    if (told.after && told.before)
-        return fmt::format("The hand has far to go between {}, {} and {}.",
-                           chordName(*told.before), chordName(told.position),
-                           chordName(*told.after));
-    if (told.after) return fmt::format("The hand has far to go to {}.", chordName(*told.after));
-    if (told.before)
-        return fmt::format("The hand has far to come from {}.", chordName(*told.before));
-    return {};
-}
-
-std::string blurs(Told const& told)
-{
-    if (told.before && told.before->chord != told.position.chord)
-        return fmt::format("What still rings of {} blurs it.", chordName(*told.before));
-    if (told.after && told.after->chord != told.position.chord)
-        return fmt::format("It rings on into {} and blurs it.", chordName(*told.after));
-    return "It blurs with what rings from the bars beside it.";
-}
-
-bool isLike(Voicing const* other, Told const& told)
-{
-    return other && other->pattern == told.laid.voicing.pattern;
-}
-
-// Against: the same again, or a break in the pulse.
-std::string dullOrRestless(Told const& told)
-{
-    if (told.laid.rests()) return "The left hand drops out inside the phrase.";
-    if (isLike(told.voicedBefore, told)) return "It is the same shape as the one before it.";
-    if (isLike(told.voicedAfter, told)) return "It is the same shape as the one after it.";
-    return "It changes the pulse of the shapes beside it.";
-}
-
-std::string varied(Told const& told)
-{
-    if (isLike(told.voicedBefore, told) || isLike(told.voicedAfter, told))
-        return "It keeps the phrase in one movement.";
-    if (told.voicedBefore && !told.voicedBefore->notes.empty())
-        return fmt::format("It varies the {} before it.", told.voicedBefore->pattern);
-    if (told.voicedAfter && !told.voicedAfter->notes.empty())
-        return fmt::format("It leads on to the {} after it.", told.voicedAfter->pattern);
-    return "It keeps the movement going.";
 }
 
 // --- character ---
@@ -431,22 +325,38 @@ std::string against(Term term, Told const& told)
         return "The left hand has to hurry at this tempo.";
     case Term::ChordFit:
         return rests ? std::string() : foreignNote(told);
+    case Term::Quality:
+        return rests ? std::string() : wrongQuality(told);
     case Term::MelodyClash:
         return rubs(told);
+    case Term::MelodyCompany:
+        return rests ? std::string() : poorCompany(told);
     case Term::Collision:
         return crowds(told);
     case Term::Mud:
         return growls(told);
     case Term::MeterFit:
         return meterFault(told);
+    case Term::Activity:
+        return activityFault(told);
+    case Term::Levers:
+        return wantsLevers(told);
     case Term::Cadence:
         return opensTheEnd(told);
     case Term::Liking:
         return unusual(told);
+    case Term::Passes:
+        return againstPass(told);
     case Term::Travel:
         return farToGo(told);
+    case Term::Link:
+        return unlinked(told);
     case Term::RingClash:
         return blurs(told);
+    case Term::ThumbLine:
+        return thumbLeaps(told);
+    case Term::BassLine:
+        return bassLeaps(told);
     case Term::Variety:
         return dullOrRestless(told);
     }
@@ -463,23 +373,39 @@ std::string inFavour(Term term, Told const& told)
         return "It leaves the left hand time.";
     case Term::ChordFit:
         return fitsChord(told);
+    case Term::Quality:
+        return statesQuality(told);
     case Term::MelodyClash:
         return "Nothing in it rubs against the tune.";
+    case Term::MelodyCompany:
+        return goodCompany(told);
     case Term::Collision:
         return "It keeps clear of the right hand.";
     case Term::Mud:
         return fmt::format("From {} it rings clear.", nameOf(told, lowestNote(told.laid)));
     case Term::MeterFit:
+        return "It marks the beats that the tune leaves empty.";
+    case Term::Activity:
         return isBusy(told) ? "It stays plain under a busy tune."
                             : "It keeps the beat going where the tune is still.";
+    case Term::Levers:
+        return "It asks for no lever and leaves time for those that turn.";
     case Term::Cadence:
         return fmt::format("It closes the {} plainly.", closeName(told.view));
     case Term::Liking:
         return "It is a familiar shape in a good register.";
+    case Term::Passes:
+        return forPass(told);
     case Term::Travel:
         return "The hand has little way to go.";
+    case Term::Link:
+        return linked(told);
     case Term::RingClash:
         return "What rings on agrees with it.";
+    case Term::ThumbLine:
+        return thumbLeads(told);
+    case Term::BassLine:
+        return bassWalks(told);
     case Term::Variety:
         return varied(told);
     }
@@ -492,6 +418,7 @@ std::string character(Told const& told)
     if (laid.rests()) return whyRests(told);
     std::string const lowest = nameOf(told, lowestNote(laid));
     if (auto const sentence = inversion(told, lowest)) return *sentence;
+    if (auto const sentence = wrongNote(told)) return *sentence;
     if (auto const sentence = colour(told, lowest)) return *sentence;
     if (onlyRootsAndFifths(laid)) return openShape(degreesOf(laid), lowest);
     for (std::size_t i = 0; i < laid.plucks.size(); ++i)

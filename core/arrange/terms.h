@@ -5,6 +5,7 @@
 #include "core/arrange/view.h"
 
 #include <cstdint>
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -25,13 +26,30 @@ Points reach(View const& view, Laid const& laid);
 Points rate(View const& view, Laid const& laid);
 
 // Degrees that are no tone of the chord as the levers stand, by beat strength and length:
-// seconds and sevenths are mild colour, a wrong third or fifth is heavy. A third that neither
-// hand states is missed a little [trade-4].
+// seconds, sixths and sevenths are colour. Also what stands lowest where it is not the chord's
+// bass [trade-4].
 Points chordFit(View const& view, Laid const& laid);
+
+// What a string is in a chord that asks for another pitch of the same letter: the third of Cm
+// where the levers give E natural, the fifth above a leading note, which is diminished, the
+// seventh of G7 where F is sharp; or a seventh that is in neither chord nor key. None for tones
+// of the chord, and for letters that the chord does not name [trade-4].
+enum class WrongTone { Third, Fifth, Seventh, SeventhOffScale };
+std::optional<WrongTone> wrongTone(View const& view, Pluck const& pluck);
+
+// The chord's quality: wrong tones, by beat strength; and a third that neither hand states is
+// missed a little, where the chord has one. A chord without a third is left open on purpose
+// [trade-4].
+Points quality(View const& view, Laid const& laid);
 
 // Dissonance with the tune's notes that sound at the same time, by interval class (-consonance,
 // [hur94]), beat strength, and how long both are counted.
 Points melodyClash(View const& view, Laid const& laid);
+
+// The company that the left hand's notes keep with the tune at the time they begin, on the
+// average: thirds, sixths and tenths before fifths, octaves hollow; and both going the same way
+// or one standing still, where contrary motion is best. Common practice, no source.
+Points melodyCompany(View const& view, Laid const& laid);
 
 // Hands on neighbouring strings at one moment: one string apart crowded, two still close
 // [trade-3.1]. The tune coming down onto a counted string counts too.
@@ -41,17 +59,35 @@ Points collision(View const& view, Laid const& laid);
 // averaged over its time [hk78, trade-5].
 Points mud(View const& view, Laid const& laid);
 
-// The rhythm against the meter and the tune: the first beat is there, no strong beat stays
-// empty, a busy tune has a plain left hand, under a held tune the left hand moves [trade-4].
+// The rhythm against the meter: the first beat is there, no strong beat stays empty in both
+// hands [trade-4].
 Points meterFit(View const& view, Laid const& laid);
 
-// How plainly the last position of a part or of the tune closes: root, fifth and octave, few
-// notes, no open sixths or ninths [trade-4].
+// The left hand against the tune's activity: plain where the tune is busy, moving where it
+// holds or rests [trade-4].
+Points activity(View const& view, Laid const& laid);
+
+// Notes of the tune that begin on each beat of the position.
+double tuneNotesABeat(View const& view, PassView const& pass);
+
+// The levers: each string that would have to be turned to sound what the chord asks of it, or
+// cannot be; and notes so close to a flip of the left hand that it has to hurry [trade-3.6].
+Points levers(View const& view, Laid const& laid);
+
+// How plainly the last position of a part or of the tune closes: 1-5-8, 1-8 or a roll; few
+// notes, no open sixths or ninths, no block that strikes on [trade-4].
 Points cadence(View const& view, Laid const& laid);
 
 // How readily a harper takes the shape and the register: 1-5-8 round G2 before all, rest last.
 // Common practice, no source.
 Points liking(View const& view, Laid const& laid);
+
+// How many notes a span has room for without hurry at the player's level.
+int notesWithoutHurry(View const& view);
+
+// Where each pass is arranged for itself: fewer notes than there is room for at first, more on
+// the last pass [trade-4]. 0 where one voicing stands for all passes.
+Points passes(View const& view, Laid const& laid);
 
 // A raw judgement times the style's weight, in thousandths.
 Points weighted(Points raw, Weights const& weights, Term term);
@@ -60,6 +96,10 @@ Points weighted(Points raw, Weights const& weights, Term term);
 Account accountOf(View const& view, Laid const& laid, Weights const& weights);
 
 // --- of two neighbours ---
+
+// What lies between two positions. Bars go in pairs and pairs in phrases of four bars, counted
+// from where a part begins.
+enum class Seam { InPair, Pairs, Phrases, Parts };
 
 // How two positions stand to each other.
 struct Neighbours {
@@ -70,7 +110,7 @@ struct Neighbours {
                             // passes
     bool sameChord = false; // the same chord symbol
     bool sameBar = false;
-    bool sameGroup = false; // both in one group of two bars
+    Seam seam = Seam::Pairs;
     friend bool operator==(Neighbours const&, Neighbours const&) = default;
 };
 
@@ -108,8 +148,22 @@ Ringing ringingAfter(Neighbours const& n, Laid const& before);
 // a string plucked anew has stopped [hk78, trade-2.2].
 Points ringClash(Neighbours const& n, Ringing const& ringing, Laid const& after);
 
-// Dull: the same shape and rhythm on the same chord again. Restless: another shape without need
-// within a group of two bars. Common practice, no source.
+// Strings in common help the hand to place the next shape; one that is plucked anew while it is
+// still loud is choked, and a finger on it buzzes [trade-3.3].
+Points link(Neighbours const& n, Ringing const& ringing, Laid const& before, Laid const& after);
+
+// The way from one top string to the next beyond what makes a line, and whether the last note
+// leads by step into a string of the next shape. Common practice, no source.
+Points thumbLine(Neighbours const& n, Laid const& before, Laid const& after);
+
+// The way of the lowest strings: by step, by fourth or fifth, rather than by leaps. Common
+// practice, no source.
+Points bassLine(Neighbours const& n, Laid const& before, Laid const& after);
+
+// One figure holds a phrase together and changes where the phrase does: what it costs to keep
+// the shape, to vary its end (1-5-8, 1-5-8-7) or to change it, by the seam between. The same
+// strings in the same rhythm on the same chord again are dull anywhere. Common practice, no
+// source.
 Points variety(Neighbours const& n, Laid const& before, Laid const& after);
 
 // Weights applied to the terms of two neighbours; those of one voicing are 0. An unplayable
@@ -118,9 +172,14 @@ Account pairAccount(Neighbours const& n, Laid const& before, HandPlace const& en
                     Ringing const& ringing, Laid const& after, HandPlace const& start,
                     Weights const& weights);
 
-// The same total, from judgements made before, because they are alike for many pairs: `way` of
-// travel between the hand's places, `clash` of ringClash.
+// The terms of two neighbours that see nothing of the second but its strings: link, ring clash,
+// thumb and bass line. Weights applied, summed.
+Points stringsCost(Neighbours const& n, Laid const& before, Ringing const& ringing,
+                   Laid const& after, Weights const& weights);
+
+// The total of pairAccount, from judgements made before, because they are alike for many pairs:
+// `way` of travel between the hand's places, `strings` of stringsCost.
 Points pairCost(Neighbours const& n, Laid const& before, Laid const& after, Points way,
-                Points clash, Weights const& weights);
+                Points strings, Weights const& weights);
 
 } // namespace arrange

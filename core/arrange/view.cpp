@@ -106,11 +106,20 @@ ChordView chordOf(Scene const& scene, PassView const& pass, music::Chord const& 
     music::PitchName const lowest = bassSounds ? music::lowest(chord) : chord.root;
     view.root = music::pitchClass(chord.root);
     view.lowest = music::pitchClass(lowest);
+    view.rootLetter = chord.root.letter;
     view.lowestLetter = lowest.letter;
     view.slash = view.lowest != view.root;
     view.onTonic = view.root == music::pitchClass(key.tonic);
-    for (music::Interval const& tone : chord.tones)
-        if (tone.steps == 2) view.third = (view.root + tone.semitones) % 12;
+    for (music::Interval const& tone : chord.tones) {
+        int const pitchClass = (view.root + tone.semitones) % 12;
+        if (tone.steps == 2) view.third = pitchClass;
+        if (tone.steps == 4) view.fifth = pitchClass;
+        if (tone.steps == 6) view.seventh = pitchClass;
+    }
+    for (music::Letter letter : music::allLetters) {
+        music::PitchName const name{letter, music::alterIn(music::signature(key), letter)};
+        view.inScale[static_cast<std::size_t>(music::pitchClass(name))] = true;
+    }
     return view;
 }
 
@@ -134,6 +143,15 @@ bool endsBar(Scene const& scene, Position const& position)
 {
     tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(position.bar)];
     return position.at + position.span >= bar.length;
+}
+
+Turn turnOf(Scene const& scene, Position const& position)
+{
+    int played = 0;
+    for (tune::PlayedBar const& bar : scene.playing.bars)
+        if (bar.bar == position.bar) ++played;
+    bool const standsForAll = static_cast<int>(position.played.size()) == played;
+    return standsForAll ? Turn{} : Turn{position.played.front().pass, played};
 }
 
 Close closeOf(Scene const& scene, Position const& position)
@@ -182,11 +200,14 @@ View viewOf(Scene const& scene, Position const& position, Length longest)
     view.beat = wholes(music::beatLength(view.meter));
     view.secondsPerWhole = 60.0 / scene.tempo.beatsPerMinute / wholes(scene.tempo.beat);
     view.close = closeOf(scene, position);
+    view.turn = turnOf(scene, position);
     view.passes = passesOf(scene, position, longest);
     view.chord = chordOf(scene, view.passes.front(), position.chord, bar.key);
     view.harp = &scene.harp;
     view.hand = &scene.hand;
     view.level = &scene.level;
+    view.book = &scene.book;
+    view.taste = &scene.weights.taste;
     for (harp::HarpString const& s : scene.harp.strings())
         view.ringSeconds.push_back(harp::ringSeconds(s));
     return view;

@@ -49,13 +49,24 @@ enum class Close { None, Part, Tune };
 struct ChordView {
     std::array<bool, 12> tone{}; // by pitch class, bass included
     int root = 0;                // pitch class
+    music::Letter rootLetter = music::Letter::C;
     int lowest = 0; // pitch class of the note that shapes stand on: the chord's lowest; the
                     // root where the levers give the bass of a slash chord nowhere
     music::Letter lowestLetter = music::Letter::C;
     bool slash = false;       // shapes stand on a bass that is not the root
     bool onTonic = false;     // built on the tonic of the key in force
     std::optional<int> third; // pitch class, where the chord has a third
+    std::optional<int> fifth;
+    std::optional<int> seventh;
+    std::array<bool, 12> inScale{}; // of the key in force, by pitch class
     friend bool operator==(ChordView const&, ChordView const&) = default;
+};
+
+// Which of the times that its bar is played a position stands for.
+struct Turn {
+    int number = 1;
+    int of = 1; // 1 where the position stands for all of them
+    friend bool operator==(Turn const&, Turn const&) = default;
 };
 
 struct View {
@@ -67,10 +78,13 @@ struct View {
     double secondsPerWhole = 2;
     ChordView chord;
     Close close = Close::None;
+    Turn turn;
     std::vector<PassView> passes; // at least one; equal passes stand once
     harp::Harp const* harp = nullptr;
     harp::HandModel const* hand = nullptr;
     harp::Level const* level = nullptr;
+    pattern::PatternBook const* book = nullptr;
+    Taste const* taste = nullptr;
     std::vector<double> ringSeconds; // of each string
 
     double seconds(double wholes) const { return wholes * secondsPerWhole; }

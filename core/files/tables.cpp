@@ -1,6 +1,8 @@
 #include "core/files/tables.h"
 
 #include "core/files/jsonline.h"
+#include "core/files/tablerow.h"
+#include "core/files/tastetable.h"
 #include "core/files/textfile.h"
 
 #include <fmt/format.h>
@@ -16,110 +18,9 @@ namespace files {
 namespace {
 
 using Json = nlohmann::json;
+using namespace table;
 using music::Length;
 using music::Rational;
-
-// What cannot be used in a table. Thrown and caught in this file only: it ends the reading of
-// the table and becomes a Fault with file and line.
-struct Damage {
-    std::string pointer;
-    std::string detail;
-};
-
-// A value of a table and where it stands.
-struct Node {
-    Json const* value;
-    std::string pointer;
-
-    [[noreturn]] void refuse(std::string detail) const
-    {
-        throw Damage{pointer, std::move(detail)};
-    }
-};
-
-std::string text(Node const& node)
-{
-    if (!node.value->is_string() || node.value->get_ref<std::string const&>().empty())
-        node.refuse("words are wanted, not " + node.value->dump());
-    return node.value->get<std::string>();
-}
-
-double number(Node const& node, double least, double most)
-{
-    if (!node.value->is_number()) node.refuse("a number is wanted, not " + node.value->dump());
-    double const value = node.value->get<double>();
-    if (!(value >= least && value <= most))
-        node.refuse(fmt::format("{} is not between {} and {}", value, least, most));
-    return value;
-}
-
-int whole(Node const& node, int least, int most)
-{
-    if (!node.value->is_number_integer())
-        node.refuse("a whole number is wanted, not " + node.value->dump());
-    return static_cast<int>(number(node, least, most));
-}
-
-bool yesOrNo(Node const& node)
-{
-    if (!node.value->is_boolean())
-        node.refuse("true or false is wanted, not " + node.value->dump());
-    return node.value->get<bool>();
-}
-
-std::vector<Node> list(Node const& node)
-{
-    if (!node.value->is_array() || node.value->empty())
-        node.refuse("a list is wanted, not " + node.value->dump());
-    std::vector<Node> items;
-    for (std::size_t i = 0; i < node.value->size(); ++i)
-        items.push_back({&node.value->at(i), fmt::format("{}/{}", node.pointer, i)});
-    return items;
-}
-
-// An object whose keys are all known. What has not been asked for by the time of done() is
-// refused.
-class Row {
-public:
-    explicit Row(Node node) : m_node(std::move(node))
-    {
-        if (!m_node.value->is_object()) m_node.refuse("an entry in braces is wanted");
-    }
-
-    bool has(std::string const& key) const { return m_node.value->contains(key); }
-
-    Node operator[](std::string const& key)
-    {
-        auto const found = m_node.value->find(key);
-        if (found == m_node.value->end()) m_node.refuse(fmt::format("\"{}\" is missing", key));
-        m_asked.insert(key);
-        return {&*found, m_node.pointer + '/' + key};
-    }
-
-    void done() const
-    {
-        for (auto const& item : m_node.value->items())
-            if (!m_asked.contains(item.key()))
-                throw Damage{m_node.pointer + '/' + item.key(),
-                             fmt::format("\"{}\" is not known here", item.key())};
-    }
-
-private:
-    Node m_node;
-    std::set<std::string> m_asked;
-};
-
-// Refuses the second of two entries that go by the same name.
-class Names {
-public:
-    void add(Node const& node, std::string name)
-    {
-        if (!m_seen.insert(name).second) node.refuse(name + " stands here a second time");
-    }
-
-private:
-    std::set<std::string> m_seen;
-};
 
 // Every table says where its figures are from.
 void readSources(Row& table)
@@ -285,6 +186,9 @@ void readLevels(Row& table, Tables& tables)
     }
 }
 
+// Thousandths of a point by which a pattern or rhythm may be less liked, or more.
+constexpr int leastLiked = 5000;
+
 pattern::Pattern patternOf(Node const& node)
 {
     Row row(node);
@@ -297,6 +201,7 @@ pattern::Pattern patternOf(Node const& node)
     if (row.has("meters"))
         for (Node const& m : list(row["meters"])) p.meters.push_back(text(meter(m)));
     if (row.has("lowest_root")) p.lowestRoot = midi(naturalPitch(row["lowest_root"]));
+    if (row.has("liking")) p.liking = whole(row["liking"], -leastLiked, leastLiked);
     p.feel = text(row["feel"]);
     row.done();
     return p;
@@ -354,6 +259,8 @@ std::vector<pattern::Rhythm> rhythmsOf(Node const& node)
     std::vector<Length> const begins = onsets(row["onsets"]);
     std::vector<Node> const plays = list(row["plays"]);
     if (plays.size() != begins.size()) row["plays"].refuse("one for each onset is wanted");
+    int const level = row.has("level") ? whole(row["level"], 1, 5) : 1;
+    int const liking = row.has("liking") ? whole(row["liking"], -leastLiked, leastLiked) : 0;
     std::vector<pattern::Rhythm> rhythms;
     for (Node const& meterNode : list(row["meters"]))
         for (Node const& notesNode : list(row["notes"])) {
@@ -361,6 +268,8 @@ std::vector<pattern::Rhythm> rhythmsOf(Node const& node)
             r.span = row.has("span") ? Length{fraction(row["span"])} : barLength(r.meter);
             if (r.onsets.back() >= r.span)
                 row["onsets"].refuse("an onset lies beyond the span");
+            r.level = level;
+            r.liking = liking;
             for (Node const& play : plays) r.plays.push_back(playedNotes(play, r.notes));
             rhythms.push_back(std::move(r));
         }
@@ -379,25 +288,6 @@ void readRhythms(Row& table, Tables& tables)
         }
 }
 
-void readStyles(Row& table, Tables& tables)
-{
-    Names names;
-    constexpr int greatestWeight = 100'000;
-    for (Node const& node : list(table["styles"])) {
-        Row row(node);
-        arrange::Weights style{text(row["id"]), text(row["name"]), {}};
-        Row weights(row["weights"]);
-        for (std::size_t i = 0; i < arrange::termCount; ++i) {
-            auto const term = termName(static_cast<arrange::Term>(i));
-            style.byTerm[i] = whole(weights[std::string(term)], 0, greatestWeight);
-        }
-        weights.done();
-        row.done();
-        names.add(node, style.style);
-        tables.styles.push_back(std::move(style));
-    }
-}
-
 // {"reach": 1000, "rate": -500}: pulls at the weights of terms.
 std::vector<arrange::Pull> pullsOf(Node const& node)
 {
@@ -407,7 +297,7 @@ std::vector<arrange::Pull> pullsOf(Node const& node)
     for (std::size_t i = 0; i < arrange::termCount; ++i) {
         auto const term = static_cast<arrange::Term>(i);
         std::string const name{termName(term)};
-        if (row.has(name.c_str()))
+        if (row.has(name))
             pulls.push_back({term, whole(row[name], -whole1000, whole1000)});
     }
     row.done();
@@ -463,11 +353,18 @@ std::optional<base::Fault> readTable(std::filesystem::path const& folder,
 base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
 {
     Tables tables;
+    arrange::Taste taste;
     std::pair<char const*, TableReader> const files[] = {
-        {"harps.json", readHarps},       {"tunings.json", readTunings},
-        {"hands.json", readHands},       {"levels.json", readLevels},
-        {"patterns.json", readPatterns}, {"rhythms.json", readRhythms},
-        {"weights.json", readStyles},    {"sliders.json", readSliders}};
+        {"harps.json", readHarps},
+        {"tunings.json", readTunings},
+        {"hands.json", readHands},
+        {"levels.json", readLevels},
+        {"patterns.json", readPatterns},
+        {"rhythms.json", readRhythms},
+        {"taste.json", [&taste](Row& table, Tables&) { readTaste(table, taste); }},
+        {"weights.json",
+         [&taste](Row& table, Tables& read) { readStyles(table, taste, read.styles); }},
+        {"sliders.json", readSliders}};
     for (auto const& [file, read] : files)
         if (auto const fault = readTable(sharedFolder, file, read, tables)) return *fault;
     return tables;

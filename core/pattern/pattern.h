@@ -38,6 +38,8 @@ struct Pattern {
     int lowestRoot = 0;              // MIDI key below which the root is not placed; 0: none
     std::vector<std::string> meters; // "6/8" ...; empty: any
     std::string feel;                // one plain sentence for the arranger
+    int liking = 0; // what speaks against it beside its degrees, thousandths of a point; below
+                    // 0: for it
     friend bool operator==(Pattern const&, Pattern const&) = default;
 };
 
@@ -49,6 +51,8 @@ struct Rhythm {
     int notes = 3;                       // of the pattern it is for
     std::vector<music::Length> onsets;   // from the start of the span, rising, first at 0
     std::vector<std::vector<int>> plays; // for each onset: indices into Pattern::notes
+    int level = 1;                       // from which level on
+    int liking = 0;                      // as of a pattern
     friend bool operator==(Rhythm const&, Rhythm const&) = default;
 };
 

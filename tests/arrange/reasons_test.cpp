@@ -114,7 +114,7 @@ TEST_CASE("A string that is no note of the chord is named by degree and pitch", 
     auto const x = scenes::example("[D] A4:1 |");
     CHECK(against(Term::ChordFit, FirstPosition(x, {1, 7}, "D2", {{0}, {1, 2}})) ==
           "The seventh sounds C3, which is no note of D.");
-    CHECK(inFavour(Term::ChordFit,
+    CHECK(inFavour(Term::Quality,
                    FirstPosition(x, {1, 5, 10}, "D2", {{0}, {1, 4}, {1, 2}}).told) ==
           "It states the third, F♯3.");
 }

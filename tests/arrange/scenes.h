@@ -4,6 +4,7 @@
 #include "core/arrange/positions.h"
 #include "core/arrange/scene.h"
 #include "core/arrange/view.h"
+#include "core/files/tables.h"
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
 
@@ -15,6 +16,14 @@
 // Small lead sheets for tests, written as words with chords in brackets:
 // "[G] G4:1/4 B4:1/4 [D7] A4:1/2 | [G] G4:1 |".
 namespace scenes {
+
+// The figures that the program ships.
+inline arrange::Taste const& shippedTaste()
+{
+    static arrange::Taste const taste =
+        files::readTables(SALLOW_SHARED_DIR).value().styles.front().taste;
+    return taste;
+}
 
 // A scene and all it refers to: 34 strings C2 to A6, levers set for the key, medium hand, level
 // 3, 100 crotchets a minute, every weight 1.
@@ -83,6 +92,7 @@ inline Example example(std::string_view text, std::string_view key = "G",
     out.playing = tune::played(out.tune);
     out.levers.setup = *harp::settingFor(out.harp, out.tune.key);
     out.weights.byTerm.fill(1000);
+    out.weights.taste = shippedTaste();
     for (char const* name : {"1", "1-5", "1-8", "1-5-8", "1-5-10", "1+3+5"})
         out.book.patterns.push_back(*pattern::patternFrom(name));
     return out;

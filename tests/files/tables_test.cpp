@@ -237,7 +237,8 @@ TEST_CASE("Five levels grow from one to the next", "[tables]")
     }
 }
 
-TEST_CASE("The book has the trade's patterns with their fingers, and three blocks more", "[tables]")
+TEST_CASE("The book has the trade's patterns with their fingers, and three blocks more",
+          "[tables]")
 {
     // Trade section 4 (common practice).
     struct Row {
@@ -441,6 +442,9 @@ TEST_CASE("A damaged table is refused with file and line", "[tables]")
         Row{"rhythms.json", "\"1/4\"", "\"1/0\"", "rhythms.json, line 5"},
         Row{"rhythms.json", "\"1\", \"1\"", "\"1\"", "rhythms.json, line 5"},
         Row{"rhythms.json", "\"1\", \"1\"", "\"1\", \"2\"", "rhythms.json, line 5"},
+        Row{"taste.json", "\"easy_share\": 0.7, ", "", "taste.json, line 6"},
+        Row{"taste.json", "\"crowded\": [0, ", "\"crowded\": [", "taste.json, line 22"},
+        Row{"taste.json", "\"mud\"", "\"mood\"", "taste.json, line 1"},
         Row{"weights.json", "\"reach\": 1000, ", "", "weights.json, line 6"},
         Row{"weights.json", "\"reach\"", "\"raech\"", "weights.json, line 6"},
         Row{"weights.json", "1000", "10.5", "weights.json, line 7"},

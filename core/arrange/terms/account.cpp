@@ -12,22 +12,39 @@ struct OneTerm {
 };
 
 constexpr std::array termsOfOne{
-    OneTerm{Term::Reach, reach},         OneTerm{Term::Rate, rate},
-    OneTerm{Term::ChordFit, chordFit},   OneTerm{Term::MelodyClash, melodyClash},
-    OneTerm{Term::Collision, collision}, OneTerm{Term::Mud, mud},
-    OneTerm{Term::MeterFit, meterFit},   OneTerm{Term::Cadence, cadence},
+    OneTerm{Term::Reach, reach},
+    OneTerm{Term::Rate, rate},
+    OneTerm{Term::ChordFit, chordFit},
+    OneTerm{Term::Quality, quality},
+    OneTerm{Term::MelodyClash, melodyClash},
+    OneTerm{Term::MelodyCompany, melodyCompany},
+    OneTerm{Term::Collision, collision},
+    OneTerm{Term::Mud, mud},
+    OneTerm{Term::MeterFit, meterFit},
+    OneTerm{Term::Activity, activity},
+    OneTerm{Term::Levers, levers},
+    OneTerm{Term::Cadence, cadence},
     OneTerm{Term::Liking, liking},
+    OneTerm{Term::Passes, passes},
 };
 
-// Tells every term of a pair with its points, weights applied.
-template<typename Tell>
-void eachOfPair(Neighbours const& n, Laid const& before, Laid const& after, Points way,
-                Points clash, Weights const& weights, Tell tell)
+Points wayCost(Neighbours const& n, Laid const& before, Laid const& after, Points way,
+               Weights const& weights)
 {
     bool const unplayable = way == unplayablePair || stringTooSoon(n, before, after);
-    tell(Term::Travel, unplayable ? unplayablePair : weighted(way, weights, Term::Travel));
-    tell(Term::RingClash, weighted(clash, weights, Term::RingClash));
-    tell(Term::Variety, weighted(variety(n, before, after), weights, Term::Variety));
+    return unplayable ? unplayablePair : weighted(way, weights, Term::Travel);
+}
+
+// Tells the terms of stringsCost, weights applied.
+template<typename Tell>
+void eachOfStrings(Neighbours const& n, Laid const& before, Ringing const& ringing,
+                   Laid const& after, Weights const& weights, Tell tell)
+{
+    auto const judge = [&](Term term, Points raw) { tell(term, weighted(raw, weights, term)); };
+    judge(Term::Link, link(n, ringing, before, after));
+    judge(Term::RingClash, ringClash(n, ringing, after));
+    judge(Term::ThumbLine, thumbLine(n, before, after));
+    judge(Term::BassLine, bassLine(n, before, after));
 }
 
 } // namespace
@@ -51,20 +68,29 @@ Account pairAccount(Neighbours const& n, Laid const& before, HandPlace const& en
                     Weights const& weights)
 {
     Account account{};
-    eachOfPair(n, before, after, travel(n, end, start), ringClash(n, ringing, after), weights,
-               [&](Term term, Points points) {
-                   account[static_cast<std::size_t>(term)] = points;
-               });
+    auto const tell = [&](Term term, Points points) {
+        account[static_cast<std::size_t>(term)] = points;
+    };
+    tell(Term::Travel, wayCost(n, before, after, travel(n, end, start), weights));
+    eachOfStrings(n, before, ringing, after, weights, tell);
+    tell(Term::Variety, weighted(variety(n, before, after), weights, Term::Variety));
     return account;
 }
 
-Points pairCost(Neighbours const& n, Laid const& before, Laid const& after, Points way,
-                Points clash, Weights const& weights)
+Points stringsCost(Neighbours const& n, Laid const& before, Ringing const& ringing,
+                   Laid const& after, Weights const& weights)
 {
     Points sum = 0;
-    eachOfPair(n, before, after, way, clash, weights,
-               [&](Term, Points points) { sum += points; });
+    eachOfStrings(n, before, ringing, after, weights,
+                  [&](Term, Points points) { sum += points; });
     return sum;
+}
+
+Points pairCost(Neighbours const& n, Laid const& before, Laid const& after, Points way,
+                Points strings, Weights const& weights)
+{
+    return wayCost(n, before, after, way, weights) + strings +
+           weighted(variety(n, before, after), weights, Term::Variety);
 }
 
 } // namespace arrange

@@ -7,32 +7,29 @@ namespace arrange {
 
 namespace {
 
-constexpr Points openEnd = 900;  // a degree that does not close: second, fourth, sixth, seventh
-constexpr Points coloured = 300; // a third: closes, but less plainly than root and fifth
-constexpr Points notOnRoot = 250;
-constexpr Points stirs = 250; // each onset beyond three
-constexpr Points rests = 600;
-constexpr double partShare = 0.6; // the end of a part against the end of the tune
-
 int degreeInOctave(int degree) { return ((degree - 1) % 7 + 7) % 7 + 1; }
 
-Points colourOf(Laid const& laid)
+// A degree that does not close, or a third, which closes less plainly than root and fifth. On
+// top of a roll the third is at home.
+Points colourOf(Taste::Cadence const& taste, Laid const& laid)
 {
     Points worst = 0;
     for (Pluck const& p : laid.plucks) {
         int const degree = degreeInOctave(p.degree);
         if (degree == 1 || degree == 5) continue;
-        worst = std::max(worst, degree == 3 ? coloured : openEnd);
+        Points const third = laid.voicing.rolled ? 0 : taste.coloured;
+        worst = std::max(worst, degree == 3 ? third : taste.openEnd);
     }
     return worst;
 }
 
-Points movement(Laid const& laid)
+// Each onset beyond three.
+Points movement(Taste::Cadence const& taste, Laid const& laid)
 {
     Points onsets = 0;
     for (std::size_t i = 0; i < laid.plucks.size(); ++i)
         if (i == 0 || laid.plucks[i].at != laid.plucks[i - 1].at) ++onsets;
-    return stirs * std::max<Points>(0, onsets - 3);
+    return taste.stirs * std::max<Points>(0, onsets - 3);
 }
 
 bool endsOnRoot(Laid const& laid)
@@ -43,15 +40,37 @@ bool endsOnRoot(Laid const& laid)
     });
 }
 
+bool hasOctave(Laid const& laid)
+{
+    return std::ranges::any_of(laid.plucks, [&](Pluck const& p) {
+        return p.string > laid.bass && (p.string - laid.bass) % 7 == 0;
+    });
+}
+
+// Notes plucked at once that are neither a roll nor a bare octave: a beat of dance goes on.
+bool strikesOn(Laid const& laid)
+{
+    if (laid.voicing.rolled) return false;
+    for (std::size_t i = 0; i + 1 < laid.plucks.size(); ++i) {
+        bool const together = laid.plucks[i].at == laid.plucks[i + 1].at;
+        bool const octave = (laid.plucks[i + 1].string - laid.plucks[i].string) % 7 == 0;
+        if (together && !octave) return true;
+    }
+    return false;
+}
+
 } // namespace
 
 Points cadence(View const& view, Laid const& laid)
 {
     if (view.close == Close::None) return 0;
-    Points sum = rests;
+    Taste::Cadence const& taste = view.taste->cadence;
+    Points sum = taste.rests;
     if (!laid.rests())
-        sum = colourOf(laid) + movement(laid) + (endsOnRoot(laid) ? 0 : notOnRoot);
-    double const share = view.close == Close::Tune ? 1.0 : partShare;
+        sum = colourOf(taste, laid) + movement(taste, laid) +
+              (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
+              (hasOctave(laid) ? 0 : taste.noOctave) + (strikesOn(laid) ? taste.block : 0);
+    double const share = view.close == Close::Tune ? 1.0 : taste.partShare;
     return std::lround(share * static_cast<double>(sum));
 }
 

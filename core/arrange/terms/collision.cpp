@@ -9,11 +9,9 @@ namespace {
 
 // By strings between the hands' nearest notes at one moment: the same string never comes here,
 // one apart is crowded, two are close.
-constexpr std::array<Points, 3> crowded{0, 700, 250};
-constexpr Points tuneTakesString = 300;
-
-Points whenPlucked(Pluck const& p, TuneNote const& n)
+Points whenPlucked(Taste::Collision const& taste, Pluck const& p, TuneNote const& n)
 {
+    auto const& crowded = taste.crowded;
     bool const sounds = n.from <= p.at && n.to > p.at;
     auto const apart = static_cast<std::size_t>(n.string - p.string);
     if (!sounds || apart >= crowded.size()) return 0;
@@ -30,13 +28,14 @@ bool takesOver(Pluck const& p, TuneNote const& n)
 
 Points collision(View const& view, Laid const& laid)
 {
+    Taste::Collision const& taste = view.taste->collision;
     Points worst = 0;
     for (PassView const& pass : view.passes) {
         Points sum = 0;
         for (Pluck const& p : laid.plucks) {
             for (TuneNote const& n : pass.tune) {
-                sum += whenPlucked(p, n);
-                if (takesOver(p, n)) sum += tuneTakesString;
+                sum += whenPlucked(taste, p, n);
+                if (takesOver(p, n)) sum += taste.tuneTakesString;
             }
         }
         worst = std::max(worst, sum);

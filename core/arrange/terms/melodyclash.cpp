@@ -12,13 +12,6 @@ namespace {
 // zero.
 constexpr std::array<double, 7> dissonance{0, 1.428, 0.582, 0, 0, 0, 0.453};
 
-constexpr double pointsEach = 420;
-// A tone of the chord has a right to be there: the tune's note passes over it.
-constexpr double chordToneShare = 0.35;
-// The same by octaves between the notes: next to each other, a ninth, further.
-constexpr std::array<double, 3> byOctaves{1.0, 0.8, 0.55};
-constexpr std::array<double, 4> byStrength{0.35, 0.6, 0.8, 1.0};
-
 int intervalClass(int semitones)
 {
     int const within = semitones % 12;
@@ -35,10 +28,13 @@ double against(View const& view, Pluck const& p, TuneNote const& n)
     // Both begin at once on a beat: in the open. One enters later: by where it enters.
     int const strength = n.from > p.at ? n.strength : p.strength;
     double const length = std::min(1.0, together / view.beat);
+    Taste::MelodyClash const& taste = view.taste->melodyClash;
+    // A tone of the chord has a right to be there: the tune's note passes over it.
     bool const belongs = view.chord.tone[static_cast<std::size_t>(p.midi % 12)];
     std::size_t const octaves = std::min<std::size_t>(2, static_cast<std::size_t>(apart / 12));
-    return harsh * pointsEach * length * byOctaves[octaves] *
-           byStrength[static_cast<std::size_t>(strength)] * (belongs ? chordToneShare : 1.0);
+    return harsh * taste.pointsEach * length * taste.byOctaves[octaves] *
+           taste.byStrength[static_cast<std::size_t>(strength)] *
+           (belongs ? taste.chordToneShare : 1.0);
 }
 
 } // namespace

@@ -9,12 +9,6 @@ namespace arrange {
 
 namespace {
 
-// Roughness below which nothing is muddy: just under a minor third on C3, the usual lower limit
-// of thirds, with 0.212. Above it one point for so much more: a close triad on C2 has 0.41
-// [hk78, trade-5].
-constexpr double clear = 0.2;
-constexpr double pointEvery = 0.4;
-
 // Tones that still ring at a time, each string as it was plucked last.
 class Sounding {
 public:
@@ -48,6 +42,10 @@ private:
 
 Points mud(View const& view, Laid const& laid)
 {
+    // Roughness below `clear` is not muddy: just under a minor third on C3, the usual lower
+    // limit of thirds, with 0.212. Above it one point for so much more as `pointEvery` says: a
+    // close triad on C2 has 0.41 [hk78, trade-5].
+    Taste::Mud const& taste = view.taste->mud;
     Sounding sounding;
     double sum = 0;
     for (std::size_t i = 0; i < laid.plucks.size(); ++i) {
@@ -56,10 +54,10 @@ Points mud(View const& view, Laid const& laid)
         double const until = last ? view.span : laid.plucks[i + 1].at;
         double const lasts = until - laid.plucks[i].at;
         if (lasts <= 0) continue;
-        sum += lasts * std::max(0.0, roughness(sounding.tones()) - clear);
+        sum += lasts * std::max(0.0, roughness(sounding.tones()) - taste.clear);
         sounding.fade(view, lasts);
     }
-    return std::lround(1000 * sum / view.span / pointEvery);
+    return std::lround(1000 * sum / view.span / taste.pointEvery);
 }
 
 } // namespace arrange

@@ -7,9 +7,6 @@ namespace arrange {
 
 namespace {
 
-constexpr double easyShare = 0.7; // of the level's limit
-constexpr double atTheLimit = 200; // beyond it nothing is proposed
-
 // The shortest time between two onsets, the next position's first onset among them.
 double shortestGap(View const& view, Laid const& laid)
 {
@@ -28,8 +25,9 @@ Points rate(View const& view, Laid const& laid)
     if (laid.rests()) return 0;
     double const notesPerSecond = 1.0 / view.seconds(shortestGap(view, laid));
     double const share = notesPerSecond / view.level->leftNotesPerSecond;
-    double const strain = std::max(0.0, (share - easyShare) / (1 - easyShare));
-    return std::lround(atTheLimit * strain * strain);
+    double const easy = view.taste->rate.easyShare;
+    double const strain = std::max(0.0, (share - easy) / (1 - easy));
+    return std::lround(view.taste->rate.atTheLimit * strain * strain);
 }
 
 } // namespace arrange

@@ -8,12 +8,6 @@ namespace arrange {
 
 namespace {
 
-constexpr double pointEveryMm = 25;
-// A finger that plays after another may leave its string late; a roll lies between.
-constexpr double inBlock = 1.0;
-constexpr double inRoll = 0.7;
-constexpr double oneByOne = 0.3;
-
 // Fingers placed before the first of them plays: notes up to the first finger or string that
 // comes again.
 std::size_t placedFrom(std::span<Pluck const> plucks)
@@ -36,24 +30,26 @@ double stretch(View const& view, std::span<Pluck const> group)
                            std::span<harp::PlacedFinger const>(placed).first(group.size()));
 }
 
-double easing(std::span<Pluck const> group)
+// A finger that plays after another may leave its string late; a roll lies between.
+double easing(Taste::Reach const& taste, std::span<Pluck const> group)
 {
-    if (group.front().at != group.back().at) return oneByOne;
-    return group.back().rollOrder > 0 ? inRoll : inBlock;
+    if (group.front().at != group.back().at) return taste.oneByOne;
+    return group.back().rollOrder > 0 ? taste.inRoll : taste.inBlock;
 }
 
 } // namespace
 
 Points reach(View const& view, Laid const& laid)
 {
+    Taste::Reach const& taste = view.taste->reach;
     double worst = 0;
     std::span<Pluck const> left(laid.plucks);
     while (!left.empty()) {
         std::span<Pluck const> const group = left.first(placedFrom(left));
-        worst = std::max(worst, stretch(view, group) * easing(group));
+        worst = std::max(worst, stretch(view, group) * easing(taste, group));
         left = left.subspan(group.size());
     }
-    return std::lround(1000 * worst / pointEveryMm);
+    return std::lround(1000 * worst / taste.pointEveryMm);
 }
 
 } // namespace arrange

@@ -8,13 +8,6 @@ namespace arrange {
 
 namespace {
 
-// Any change of chord rings on a little: heard as harp, not as a fault. Above it one point for
-// so much more; a semitone low down has about 0.5 at full strength [hk78].
-constexpr double usual = 0.08;
-constexpr double pointEvery = 0.5;
-// Below this share of a pluck nothing is heard beneath the new chord (-26 dB).
-constexpr double inaudible = 0.05;
-
 double fadedOver(double seconds, double ringSeconds)
 {
     return std::pow(10.0, -3 * seconds / ringSeconds);
@@ -32,7 +25,7 @@ Ringing ringingAfter(Neighbours const& n, Laid const& before)
         double const seconds = view.seconds(view.span - p.at + n.gap);
         double const amplitude =
             fadedOver(seconds, view.ringSeconds[static_cast<std::size_t>(p.string)]);
-        if (amplitude < inaudible) continue;
+        if (amplitude < view.taste->ringClash.inaudible) continue;
         out.strings.push_back(p.string);
         out.amplitudes.push_back(amplitude);
         out.midi.push_back(p.midi);
@@ -62,7 +55,10 @@ Points ringClash(Neighbours const& n, Ringing const& ringing, Laid const& after)
         }
     }
     double const mean = sum / static_cast<double>(after.plucks.size());
-    return std::lround(1000 * std::max(0.0, mean - usual) / pointEvery);
+    // Any change of chord rings on a little: heard as harp, not as a fault. Above it one point
+    // for so much more; a semitone low down has about 0.5 at full strength [hk78].
+    Taste::RingClash const& taste = n.before->taste->ringClash;
+    return std::lround(1000 * std::max(0.0, mean - taste.usual) / taste.pointEvery);
 }
 
 } // namespace arrange

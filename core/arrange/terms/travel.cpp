@@ -8,10 +8,6 @@ namespace arrange {
 
 namespace {
 
-constexpr double pointsABit = 30;
-constexpr double easyShare = 0.5; // of the time there is
-constexpr double allowed = 1.25;
-
 double placeMm(View const& view, int string) { return view.harp->placeMm(string); }
 
 // The hand covers a shape's strings, so the middle between the outer ones tells where it is.
@@ -42,9 +38,10 @@ Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start)
     double const seconds = n.before->seconds(wholes);
     double const mm = std::abs(start.centreMm - end.centreMm);
     double const share = secondsForMove(*n.before->level, mm) / seconds;
-    if (share > allowed) return unplayablePair;
-    double const haste = std::max(0.0, share - easyShare) / (1 - easyShare);
-    return std::lround(pointsABit * bitsOfMove(mm) + 1000 * haste * haste);
+    Taste::Travel const& taste = n.before->taste->travel;
+    if (share > taste.allowedShare) return unplayablePair;
+    double const haste = std::max(0.0, share - taste.easyShare) / (1 - taste.easyShare);
+    return std::lround(taste.pointsABit * bitsOfMove(mm) + 1000 * haste * haste);
 }
 
 bool stringTooSoon(Neighbours const& n, Laid const& before, Laid const& after)

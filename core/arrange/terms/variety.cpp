@@ -6,50 +6,35 @@ namespace arrange {
 
 namespace {
 
-constexpr Points dullSameChord = 140; // the same again on the same strings
-constexpr Points dull = 60;          // the same shape on another root
-constexpr Points dullInGroup = 0;    // ... within two bars, where it holds a phrase together
-constexpr Points restless = 60;       // another pulse
-constexpr Points restlessInGroup = 130;
-constexpr Points otherShape = 60; // another shape inside two bars
-constexpr Points dropsOut = 200; // the hand stops or starts inside a group
-
-// The shortest step between onsets; the whole span for a single one.
-double pulse(View const& view, Laid const& laid)
+// Shapes of one family begin alike and differ at their ends: 1-5-8 and 1-5-8-7.
+bool sameFamily(Laid const& before, Laid const& after)
 {
-    double shortest = view.span;
-    for (std::size_t i = 0; i + 1 < laid.plucks.size(); ++i) {
-        double const step = laid.plucks[i + 1].at - laid.plucks[i].at;
-        if (step > 0) shortest = std::min(shortest, step);
-    }
-    return shortest;
-}
-
-Points dullness(Neighbours const& n, Laid const& before, Laid const& after)
-{
-    if (before.voicing.pattern != after.voicing.pattern) return 0;
-    bool const sameRoot = before.voicing.rootString == after.voicing.rootString;
-    Points const full = sameRoot && n.sameChord ? dullSameChord
-                        : n.sameGroup           ? dullInGroup
-                                                : dull;
-    return before.voicing.rhythm == after.voicing.rhythm ? full : full / 2;
-}
-
-Points restlessness(Neighbours const& n, Laid const& before, Laid const& after)
-{
-    Points const shape =
-        n.sameGroup && before.voicing.pattern != after.voicing.pattern ? otherShape : 0;
-    if (pulse(*n.before, before) == pulse(*n.after, after)) return shape;
-    return shape + (n.sameGroup ? restlessInGroup : restless);
+    constexpr std::size_t alike = 2;
+    if (before.plucks.size() < alike || after.plucks.size() < alike) return false;
+    for (std::size_t i = 0; i < alike; ++i)
+        if (before.plucks[i].degree != after.plucks[i].degree ||
+            before.plucks[i].at != after.plucks[i].at)
+            return false;
+    return true;
 }
 
 } // namespace
 
 Points variety(Neighbours const& n, Laid const& before, Laid const& after)
 {
-    if (before.rests() != after.rests()) return n.sameGroup ? dropsOut : 0;
+    Taste::Variety const& taste = n.before->taste->variety;
+    auto const seam = static_cast<std::size_t>(n.seam);
+    if (before.rests() != after.rests()) return taste.dropsOut[seam];
     if (before.rests()) return 0;
-    return dullness(n, before, after) + restlessness(n, before, after);
+    bool const samePulse =
+        before.shortestStep == after.shortestStep || n.before->span != n.after->span;
+    Points const pulse = samePulse ? 0 : taste.otherPulse[seam];
+    if (before.voicing.pattern == after.voicing.pattern) {
+        bool const again = n.sameChord && before.bass == after.bass &&
+                           before.voicing.rhythm == after.voicing.rhythm;
+        return taste.keeps[seam] + (again ? taste.sameAgain : 0) + pulse;
+    }
+    return (sameFamily(before, after) ? taste.varies : taste.changes)[seam] + pulse;
 }
 
 } // namespace arrange

@@ -1,0 +1,109 @@
+#include "core/arrange/tellingchord.h"
+
+#include "core/arrange/tellingnames.h"
+#include "core/arrange/terms.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace arrange::telling {
+
+namespace {
+
+bool allTones(Told const& told)
+{
+    return std::ranges::all_of(told.laid.plucks,
+                               [&](Pluck const& p) { return isTone(told.view, p.midi); });
+}
+
+// "diminished" for a fifth a semitone short.
+std::string fifthName(View const& view, int midi)
+{
+    constexpr int perfect = 7;
+    int const above = (midi - view.chord.root + 120) % 12;
+    return above < perfect ? "diminished" : "augmented";
+}
+
+// The pitch that the other position of a string's lever gives, where that is a tone.
+std::optional<std::string> byTurning(Told const& told, int string)
+{
+    harp::HarpString const& s = told.scene.harp.string(string);
+    if (!s.hasLever) return std::nullopt;
+    for (harp::Lever lever : {harp::Lever::Down, harp::Lever::Up}) {
+        music::Pitch const pitch = harp::sounding(s, lever);
+        if (isTone(told.view, music::midi(pitch))) return music::shown(pitch);
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::string foreignNote(Told const& told)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        Pluck const& p = told.laid.plucks[i];
+        if (isTone(told.view, p.midi)) continue;
+        return fmt::format("The {} sounds {}, which is no note of {}.", degreeName(p.degree),
+                           nameOf(told, i), chordName(told.position));
+    }
+    return "Its lowest note is not the one that the chord stands on.";
+}
+
+std::string fitsChord(Told const& told)
+{
+    if (allTones(told))
+        return fmt::format("Every note belongs to {}.", chordName(told.position));
+    return fmt::format("It keeps closer to {}.", chordName(told.position));
+}
+
+std::optional<std::string> wrongNote(Told const& told)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        Pluck const& p = told.laid.plucks[i];
+        std::optional<WrongTone> const wrong = wrongTone(told.view, p);
+        if (!wrong) continue;
+        std::string const name = nameOf(told, i);
+        std::string const chord = chordName(told.position);
+        switch (*wrong) {
+        case WrongTone::Third:
+            return fmt::format("{} is the wrong third for {}.", name, chord);
+        case WrongTone::Fifth:
+            return fmt::format("The fifth, {}, is {} as the levers stand, not that of {}.",
+                               name, fifthName(told.view, p.midi), chord);
+        case WrongTone::Seventh:
+            return fmt::format("{} is the wrong seventh for {}.", name, chord);
+        case WrongTone::SeventhOffScale:
+            return fmt::format("The seventh, {}, lies in neither {} nor the key.", name, chord);
+        }
+    }
+    return std::nullopt;
+}
+
+std::string wrongQuality(Told const& told)
+{
+    return wrongNote(told).value_or("Neither hand states the third of the chord.");
+}
+
+std::string statesQuality(Told const& told)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i)
+        if (isThird(told.view, told.laid.plucks[i].midi))
+            return fmt::format("It states the third, {}.", nameOf(told, i));
+    return fmt::format("Nothing in it is wrong for {}.", chordName(told.position));
+}
+
+std::string wantsLevers(Told const& told)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        Pluck const& p = told.laid.plucks[i];
+        if (!wrongTone(told.view, p)) continue;
+        if (auto const wanted = byTurning(told, p.string))
+            return fmt::format("It would want a flip from {} to {}.", nameOf(told, i), *wanted);
+        return fmt::format("No lever of the string of {} gives a note of {}.", nameOf(told, i),
+                           chordName(told.position));
+    }
+    return "It leaves the left hand little time to turn a lever.";
+}
+
+} // namespace arrange::telling

@@ -1,0 +1,21 @@
+#pragma once
+
+#include "core/arrange/telling.h"
+
+#include <optional>
+#include <string>
+
+// Sentences on the tones of the chord and on the levers that give them.
+namespace arrange::telling {
+
+std::string foreignNote(Told const& told);
+std::string fitsChord(Told const& told);
+
+// A third, fifth or seventh that is wrong for the chord, by pitch; none where all are right.
+std::optional<std::string> wrongNote(Told const& told);
+std::string wrongQuality(Told const& told);
+std::string statesQuality(Told const& told);
+
+std::string wantsLevers(Told const& told);
+
+} // namespace arrange::telling

@@ -1,0 +1,163 @@
+#include "core/arrange/tellingneighbours.h"
+
+#include "core/arrange/tellingnames.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <optional>
+
+namespace arrange::telling {
+
+namespace {
+
+bool isLike(Voicing const* other, Told const& told)
+{
+    return other && other->pattern == told.laid.voicing.pattern;
+}
+
+bool plucks(Voicing const* voicing, int string)
+{
+    return voicing && std::ranges::any_of(voicing->notes, [&](VoicedNote const& n) {
+               return n.string == string;
+           });
+}
+
+std::optional<int> lowestString(Voicing const* voicing)
+{
+    if (!voicing || voicing->notes.empty()) return std::nullopt;
+    return std::ranges::min_element(voicing->notes, {}, &VoicedNote::string)->string;
+}
+
+std::optional<int> highestString(Voicing const* voicing)
+{
+    if (!voicing || voicing->notes.empty()) return std::nullopt;
+    return std::ranges::max_element(voicing->notes, {}, &VoicedNote::string)->string;
+}
+
+std::string lowName(Told const& told) { return nameOf(told, lowestNote(told.laid)); }
+std::string topName(Told const& told) { return nameOf(told, highestNote(told.laid)); }
+
+int apart(std::optional<int> other, int string)
+{
+    return other ? std::abs(*other - string) : 0;
+}
+
+// "from the one before it", "to the one after it": the side with the wider way.
+std::string widerSide(std::optional<int> before, std::optional<int> after, int string)
+{
+    return apart(before, string) >= apart(after, string) ? "from the one before it"
+                                                         : "to the one after it";
+}
+
+// A string in common with the shape before or after.
+std::optional<std::size_t> sharedNote(Told const& told)
+{
+    for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
+        int const string = told.laid.plucks[i].string;
+        if (plucks(told.voicedBefore, string) || plucks(told.voicedAfter, string)) return i;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+std::string farToGo(Told const& told)
+{
+    if (told.after && told.before)
+        return fmt::format("The hand has far to go between {}, {} and {}.",
+                           chordName(*told.before), chordName(told.position),
+                           chordName(*told.after));
+    if (told.after) return fmt::format("The hand has far to go to {}.", chordName(*told.after));
+    if (told.before)
+        return fmt::format("The hand has far to come from {}.", chordName(*told.before));
+    return {};
+}
+
+std::string blurs(Told const& told)
+{
+    if (told.before && told.before->chord != told.position.chord)
+        return fmt::format("What still rings of {} blurs it.", chordName(*told.before));
+    if (told.after && told.after->chord != told.position.chord)
+        return fmt::format("It rings on into {} and blurs it.", chordName(*told.after));
+    return "It blurs with what rings from the bars beside it.";
+}
+
+std::string dullOrRestless(Told const& told)
+{
+    if (told.laid.rests()) return "The left hand drops out inside the phrase.";
+    if (isLike(told.voicedBefore, told)) return "It is the same shape as the one before it.";
+    if (isLike(told.voicedAfter, told)) return "It is the same shape as the one after it.";
+    return "It changes the pulse of the shapes beside it.";
+}
+
+std::string varied(Told const& told)
+{
+    if (isLike(told.voicedBefore, told) || isLike(told.voicedAfter, told))
+        return "It keeps the phrase in one movement.";
+    if (told.voicedBefore && !told.voicedBefore->notes.empty())
+        return fmt::format("It varies the {} before it.", told.voicedBefore->pattern);
+    if (told.voicedAfter && !told.voicedAfter->notes.empty())
+        return fmt::format("It leads on to the {} after it.", told.voicedAfter->pattern);
+    return "It keeps the movement going.";
+}
+
+std::string unlinked(Told const& told)
+{
+    if (told.laid.rests()) return {};
+    if (auto const shared = sharedNote(told))
+        return fmt::format("{} is plucked anew while it is still loud.", nameOf(told, *shared));
+    return "It shares no string with the shapes beside it, so the hand starts anew.";
+}
+
+std::string linked(Told const& told)
+{
+    if (auto const shared = sharedNote(told))
+        return fmt::format("{} is shared with the shape beside it and keeps the hand in place.",
+                           nameOf(told, *shared));
+    return "No string is choked that still rings.";
+}
+
+std::string thumbLeaps(Told const& told)
+{
+    if (told.laid.rests()) return {};
+    auto const before = highestString(told.voicedBefore);
+    auto const after = highestString(told.voicedAfter);
+    constexpr int line = 2;
+    if (std::max(apart(before, told.laid.top), apart(after, told.laid.top)) > line)
+        return fmt::format("The top note, {}, leaps {}.", topName(told),
+                           widerSide(before, after, told.laid.top));
+    return "Its last note does not lead into the next chord.";
+}
+
+std::string thumbLeads(Told const& told)
+{
+    if (told.voicedAfter && !told.laid.rests()) {
+        std::size_t const last = told.laid.plucks.size() - 1;
+        int const string = told.laid.plucks[last].string;
+        for (int step : {-1, 1})
+            if (plucks(told.voicedAfter, string + step))
+                return fmt::format("Its last note, {}, leads by step into the next chord.",
+                                   nameOf(told, last));
+    }
+    return fmt::format("The top note, {}, stays in line.", topName(told));
+}
+
+std::string bassLeaps(Told const& told)
+{
+    if (told.laid.rests()) return {};
+    return fmt::format("The bass, {}, leaps {}.", lowName(told),
+                       widerSide(lowestString(told.voicedBefore),
+                                 lowestString(told.voicedAfter), told.laid.bass));
+}
+
+std::string bassWalks(Told const& told)
+{
+    bool const step = apart(lowestString(told.voicedBefore), told.laid.bass) == 1 ||
+                      apart(lowestString(told.voicedAfter), told.laid.bass) == 1;
+    return fmt::format("The bass {}, {}.", step ? "walks by step" : "moves quietly",
+                       lowName(told));
+}
+
+} // namespace arrange::telling

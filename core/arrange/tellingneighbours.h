@@ -1,0 +1,26 @@
+#pragma once
+
+#include "core/arrange/telling.h"
+
+#include <string>
+
+// Sentences on a voicing between those on either side of it.
+namespace arrange::telling {
+
+std::string farToGo(Told const& told);
+std::string blurs(Told const& told);
+
+std::string unlinked(Told const& told);
+std::string linked(Told const& told);
+
+std::string thumbLeaps(Told const& told);
+std::string thumbLeads(Told const& told);
+
+std::string bassLeaps(Told const& told);
+std::string bassWalks(Told const& told);
+
+// The same again, or a break in the pulse.
+std::string dullOrRestless(Told const& told);
+std::string varied(Told const& told);
+
+} // namespace arrange::telling
