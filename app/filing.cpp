@@ -44,7 +44,8 @@ void Filing::askAndOpen()
 {
     QString const path = QFileDialog::getOpenFileName(
         &m_workbench, tr("Open a tune"), m_folder,
-        tr("Tunes and arrangements (*.abc *.ABC *.txt *.sallow);;All files (*)"));
+        tr("Tunes and arrangements (*.abc *.ABC *.txt *.musicxml *.xml *.mxl *.sallow);;"
+           "All files (*)"));
     if (path.isEmpty()) return;
     open(path);
     if (m_book.entries.size() > 1 && m_book.name == path.toStdString()) openOtherTune();
@@ -170,7 +171,7 @@ void Filing::exportTo()
         &m_workbench, tr("Export the arrangement"),
         m_folder + '/' + title + QStringLiteral(".pdf"),
         tr("Sheet (*.pdf *.svg *.png);;Sound (*.wav *.flac *.ogg);;"
-           "Score (*.musicxml *.mxl);;MIDI (*.mid);;Plan (*.plan.json)"));
+           "Score (*.musicxml *.mxl *.abc);;MIDI (*.mid);;Plan (*.plan.json)"));
     if (path.isEmpty()) return;
     m_folder = QFileInfo(path).absolutePath();
     auto output = outputFor(path.toStdString());

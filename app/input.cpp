@@ -1,9 +1,12 @@
 #include "app/input.h"
 
+#include "core/files/abcwrite.h"
 #include "core/files/document.h"
+#include "core/files/musicxmlread.h"
 #include "core/files/textfile.h"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <charconv>
 #include <filesystem>
@@ -22,31 +25,59 @@ std::string endingOf(std::string const& file)
     return ending;
 }
 
-base::Result<std::string> textOf(std::string const& file)
+enum class InputKind { Abc, Saved, Score };
+
+struct Ending {
+    std::string_view text;
+    InputKind kind;
+};
+constexpr std::array endings{
+    Ending{".abc", InputKind::Abc},      Ending{".txt", InputKind::Abc},
+    Ending{".sallow", InputKind::Saved}, Ending{".musicxml", InputKind::Score},
+    Ending{".xml", InputKind::Score},    Ending{".mxl", InputKind::Score},
+};
+
+std::optional<InputKind> kindOf(std::string const& file)
+{
+    if (file == "-") return InputKind::Abc;
+    std::string const ending = endingOf(file);
+    for (Ending const& known : endings)
+        if (known.text == ending) return known.kind;
+    return std::nullopt;
+}
+
+base::Result<std::string> bytesOf(std::string const& file)
 {
     if (file == "-")
         return std::string(std::istreambuf_iterator<char>(std::cin),
                            std::istreambuf_iterator<char>());
-    std::string const ending = endingOf(file);
-    bool const known = ending == ".abc" || ending == ".txt" || ending == ".sallow";
-    if (!known && std::filesystem::exists(file))
+    if (!kindOf(file) && std::filesystem::exists(file))
         return base::Fault{base::FaultCode::UnknownFileKind, file,
-                           "this version reads .abc and .sallow"};
+                           "read are .abc .musicxml .xml .mxl .sallow"};
     return files::readTextFile(file);
 }
 
 } // namespace
 
+bool canOpen(std::string const& file) { return kindOf(file).has_value(); }
+
 base::Result<Book> openBook(std::string const& file, files::Tables const& tables)
 {
-    auto text = textOf(file);
-    if (!text) return text.error();
-    Book book{file == "-" ? "standard input" : file, *std::move(text), {}, std::nullopt};
-    if (endingOf(file) == ".sallow") {
+    auto bytes = bytesOf(file);
+    if (!bytes) return bytes.error();
+    Book book{file == "-" ? "standard input" : file, *std::move(bytes), {}, {}, {}};
+    InputKind const kind = kindOf(file).value_or(InputKind::Abc);
+    if (kind == InputKind::Saved) {
         auto work = files::readDocument(book.text, tables, file);
         if (!work) return work.error();
         book.text = work->abc;
         book.saved = std::move(work->brief);
+    }
+    if (kind == InputKind::Score) {
+        auto tune = files::readMusicXml(book.text, file);
+        if (!tune) return tune.error();
+        book.text = files::abcOfTune(*tune);
+        book.score = *std::move(tune);
     }
     auto entries = files::abcTunes(book.text);
     if (!entries) {
@@ -78,6 +109,7 @@ base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book,
 
 base::Result<tune::Tune> readTune(Book const& book, files::AbcEntry const& entry)
 {
+    if (book.score) return *book.score;
     return files::readAbc(book.text, entry, book.name);
 }
 

@@ -13,16 +13,20 @@
 
 namespace app {
 
-// What was opened: a tunebook, or a saved arrangement, which holds one tune and all that was
-// decided about it.
+// What was opened: a tunebook, a score of one tune, or a saved arrangement, which holds one tune
+// and all that was decided about it.
 struct Book {
     std::string name; // as the user gave it; "standard input" for -
-    std::string text; // ABC
+    std::string text; // ABC; of a score, its tune written down as such
     std::vector<files::AbcEntry> entries;
     std::optional<proposal::Brief> saved; // of a .sallow file
+    std::optional<tune::Tune> score;      // of a MusicXML file: the tune as it was read
 };
 
-// Opens an ABC file, a .sallow file, or ABC on standard input for "-". Faults: those of
+// The endings of files that can be opened: ".abc", ".musicxml" ...
+bool canOpen(std::string const& file);
+
+// Opens an ABC, MusicXML or .sallow file, or ABC on standard input for "-". Faults: those of
 // reading, UnknownFileKind.
 base::Result<Book> openBook(std::string const& file, files::Tables const& tables);
 

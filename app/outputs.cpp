@@ -1,6 +1,7 @@
 #include "app/outputs.h"
 
 #include "app/sound/render.h"
+#include "core/files/abcwrite.h"
 #include "core/files/document.h"
 #include "core/files/midi.h"
 #include "core/files/musicxml.h"
@@ -32,8 +33,8 @@ constexpr std::array endings{
     Ending{".sallow", OutputKind::Saved},   Ending{".flac", OutputKind::Flac},
     Ending{".pdf", OutputKind::Pdf},        Ending{".svg", OutputKind::Svg},
     Ending{".png", OutputKind::Png},        Ending{".mxl", OutputKind::Mxl},
-    Ending{".mid", OutputKind::Midi},       Ending{".wav", OutputKind::Wav},
-    Ending{".ogg", OutputKind::Ogg}};
+    Ending{".abc", OutputKind::Abc},        Ending{".mid", OutputKind::Midi},
+    Ending{".wav", OutputKind::Wav},        Ending{".ogg", OutputKind::Ogg}};
 
 Ending const* endingOf(std::string_view path)
 {
@@ -60,6 +61,15 @@ files::ScoreKind scoreKind(SheetKind kind)
     return files::ScoreKind::Arrangement;
 }
 
+// Both hands, or for the sheets that show the tune alone, the tune.
+std::string abcOf(arrange::Arrangement const& arrangement, SheetKind kind)
+{
+    if (kind == SheetKind::Arrangement) return files::abcOfArrangement(arrangement);
+    tune::Tune tune = arrangement.tune;
+    tune.tempo = arrangement.tempo;
+    return "%abc-2.1\n" + files::abcOfTune(tune);
+}
+
 base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
                                   SheetKind sheetKind, sheet::SheetStyle const& style)
 {
@@ -68,6 +78,7 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
     if (kind == OutputKind::Saved)
         return files::documentText({finished.abc, proposal.brief}, finished.tables);
     if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement);
+    if (kind == OutputKind::Abc) return abcOf(proposal.arrangement, sheetKind);
     if (kind == OutputKind::MusicXml || kind == OutputKind::Mxl) {
         std::string score = files::musicXml(proposal.arrangement, scoreKind(sheetKind));
         return kind == OutputKind::MusicXml ? score : files::mxlFile(score, "score");
@@ -101,9 +112,9 @@ base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, She
 base::Result<Output> outputFor(std::string const& path)
 {
     if (Ending const* ending = endingOf(path)) return Output{path, ending->kind};
-    return base::Fault{
-        base::FaultCode::UnknownFileKind, path,
-        "written are .pdf .svg .png .musicxml .mxl .mid .wav .flac .ogg .plan.json .sallow"};
+    return base::Fault{base::FaultCode::UnknownFileKind, path,
+                       "written are .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg "
+                       ".plan.json .sallow"};
 }
 
 std::string numbered(std::string const& path, int number)

@@ -60,8 +60,8 @@ std::vector<std::string> filesIn(std::string const& input)
     if (!fs::is_directory(input, failed)) return {input};
     std::vector<std::string> files;
     for (fs::directory_entry const& entry : fs::directory_iterator(input, failed)) {
-        std::string const ending = entry.path().extension().string();
-        if (ending == ".abc" || ending == ".sallow") files.push_back(entry.path().string());
+        std::string const file = entry.path().string();
+        if (entry.path().extension() != ".txt" && canOpen(file)) files.push_back(file);
     }
     std::ranges::sort(files);
     return files;
@@ -195,7 +195,7 @@ void declareBatch(CLI::App& program, int& status)
     auto call = std::make_shared<BatchCall>();
     CLI::App* verb = program.add_subcommand(
         "batch", "arrange every tune of a book or of all books in a folder");
-    verb->add_option("IN", call->input, "an ABC or .sallow file, or a folder of them")
+    verb->add_option("IN", call->input, "an ABC, MusicXML or .sallow file, or a folder of them")
         ->required();
     verb->add_option("-o,--output", call->folder, "the folder to write to")->required();
     verb->add_option("--to", call->kinds, "kinds to write, such as pdf,mid,plan.json")

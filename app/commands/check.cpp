@@ -12,13 +12,20 @@ namespace app {
 
 namespace {
 
+std::string placeText(tune::Place place)
+{
+    if (place.line <= 0) return {};
+    return "line " + std::to_string(place.line) + ", column " + std::to_string(place.column) +
+           ": ";
+}
+
 void say(tune::Tune const& tune)
 {
     std::cout << "X:" << tune.number << ' ' << tune.title << ": " << tune.bars.size()
               << " bars, " << music::shown(tune.key) << ", " << music::text(tune.meter) << '\n';
     for (tune::Remark const& remark : tune.said)
-        std::cout << "  line " << remark.place.line << ", column " << remark.place.column
-                  << ": " << remark.what << "; " << remark.did << '\n';
+        std::cout << "  " << placeText(remark.place) << remark.what << "; " << remark.did
+                  << '\n';
 }
 
 ExitStatus check(std::string const& file, bool json)
@@ -53,7 +60,7 @@ void declareCheck(CLI::App& program, int& status)
     CLI::App* verb = program.add_subcommand(
         "check", "read a file and report everything wrong with it; write nothing");
     verb->add_option("FILE", call->input,
-                     "an ABC or .sallow file, or - for ABC on standard input")
+                     "an ABC, MusicXML or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_flag("--json", call->json, "one JSON object a line for each tune");
     verb->callback([call, &status] { status = check(call->input, call->json); });

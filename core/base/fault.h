@@ -29,6 +29,8 @@ enum class FaultCode {
     MeterMidBar,
     UnknownFileKind,
     Malformed,
+    NoScore,
+    BadScoreValue,
     // files: writing
     CannotWrite,
     // tables in shared/

@@ -35,19 +35,6 @@ std::string named(std::string const& file, Place place)
     return out;
 }
 
-// A part's name, as against a direction that stands in a P: field: "A", "B2", "Chorus", "V 4".
-bool isPartName(std::string_view text)
-{
-    std::size_t const end = std::min(text.find(' '), text.size());
-    std::string_view const first = text.substr(0, end);
-    if (first.empty() || first[0] < 'A' || first[0] > 'Z') return false;
-    bool const plain = std::all_of(first.begin(), first.end(), [](char c) {
-        return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || c == '\'' ||
-               (c >= '0' && c <= '9');
-    });
-    return plain && (first.size() <= 2 || end == text.size());
-}
-
 bool areCapitals(std::string_view text)
 {
     return std::all_of(text.begin(), text.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
@@ -58,7 +45,10 @@ bool isOrderOfParts(std::string_view text) { return text.size() > 1 && areCapita
 // Reads one tune, line by line.
 class AbcReader {
 public:
-    explicit AbcReader(std::string const& file) : m_file(file) {}
+    // `voice`: the one that is the tune; none: the first.
+    explicit AbcReader(std::string const& file, std::optional<std::string> voice = {})
+        : m_file(file), m_tuneVoice(std::move(voice))
+    {}
 
     Result<tune::Tune> read(std::string_view text, AbcEntry const& entry)
     {
@@ -144,6 +134,8 @@ private:
         case 'Q':
             return tempo(text, place);
         case 'P':
+            // On a line of its own it stands for all voices.
+            if (where == Where::Inline && !listening()) return;
             return part(text, place);
         case 'V':
             return voice(text, place);
@@ -289,7 +281,7 @@ private:
             if (m_order.size() == 1) m_bars.setPart(m_order.front(), place);
         } else if (isOrderOfParts(text)) {
             m_orderInBody = orderFrom(text);
-        } else if (isPartName(text)) {
+        } else if (abcPartName(text)) {
             m_bars.setPart(textString(text), place);
         } else {
             m_bars.addWords(text, place);
@@ -380,7 +372,7 @@ private:
 
     std::string const& m_file;
     tune::Tune m_tune;
-    AbcRemarks m_remarks{m_tune.said};
+    Remarks m_remarks{m_tune.said};
     AbcBars m_bars{m_remarks};
     Symbols m_symbols = usualSymbols();
     std::optional<Fault> m_fault;
@@ -406,6 +398,13 @@ Result<tune::Tune> readAbc(std::string_view bytes, AbcEntry const& entry,
 {
     AbcText const text(bytes);
     return AbcReader(file).read(text.view(), entry);
+}
+
+Result<tune::Tune> readAbcVoice(std::string_view bytes, AbcEntry const& entry,
+                                std::string const& voice, std::string const& file)
+{
+    AbcText const text(bytes);
+    return AbcReader(file, voice).read(text.view(), entry);
 }
 
 } // namespace files

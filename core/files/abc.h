@@ -32,6 +32,10 @@ base::Result<std::vector<AbcEntry>> abcTunes(std::string_view text,
 base::Result<tune::Tune> readAbc(std::string_view text, AbcEntry const& entry,
                                  std::string const& file);
 
+// The same for a voice by its V: name.
+base::Result<tune::Tune> readAbcVoice(std::string_view text, AbcEntry const& entry,
+                                      std::string const& voice, std::string const& file);
+
 // The tune's own lines as UTF-8 with line feeds: a text that reads as the same tune by itself.
 std::string ownText(std::string_view text, AbcEntry const& entry);
 

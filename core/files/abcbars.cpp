@@ -2,8 +2,8 @@
 
 #include "core/files/abcquoted.h"
 #include "core/files/abctext.h"
-#include "core/files/abctidy.h"
 #include "core/files/abcverse.h"
+#include "core/files/tidy.h"
 
 #include <algorithm>
 #include <array>
@@ -126,11 +126,13 @@ AbcOutcome AbcBars::take(sign::Any const& sign, Place place)
 
 AbcOutcome AbcBars::on(sign::Note const& sign, Place place)
 {
-    return on(sign::Chord{{sign}, 1}, place);
+    return on(sign::Chord{{sign}, 1, {}}, place);
 }
 
 AbcOutcome AbcBars::on(sign::Chord const& sign, Place place)
 {
+    for (std::string const& mark : sign.marks)
+        if (m_marks.size() < mostMarks) m_marks.push_back(textString(mark));
     tune::Note note = noteAt(place);
     if (auto problem = pitches(sign.notes, place, note.pitches)) return problem;
     sortPitches(note.pitches);

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/files/abcpitches.h"
-#include "core/files/abcremarks.h"
 #include "core/files/abcscan.h"
+#include "core/files/remarks.h"
 #include "core/tune/tune.h"
 
 #include <optional>
@@ -22,7 +22,7 @@ using AbcOutcome = std::optional<AbcProblem>; // none: all is well
 // Puts the signs of a tune's music together into bars.
 class AbcBars {
 public:
-    explicit AbcBars(AbcRemarks& remarks) : m_remarks(remarks) {}
+    explicit AbcBars(Remarks& remarks) : m_remarks(remarks) {}
 
     void setKey(AbcKey const& key);
     // MeterMidBar when notes stand before it in a bar that is not full.
@@ -95,7 +95,7 @@ private:
         int left = 3; // notes still to come
     };
 
-    AbcRemarks& m_remarks;
+    Remarks& m_remarks;
     AbcPitches m_pitches;
     AbcKey m_key;
     AbcMeter m_meter;

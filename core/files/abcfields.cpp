@@ -389,4 +389,16 @@ std::optional<std::vector<std::string>> abcPartOrder(std::string_view text)
     return PartOrder(trimmed(text)).read();
 }
 
+bool abcPartName(std::string_view text)
+{
+    std::size_t const end = std::min(text.find(' '), text.size());
+    std::string_view const first = text.substr(0, end);
+    if (first.empty() || first[0] < 'A' || first[0] > 'Z') return false;
+    bool const plain = std::all_of(first.begin(), first.end(), [](char c) {
+        return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || c == '\'' ||
+               (c >= '0' && c <= '9');
+    });
+    return plain && (first.size() <= 2 || end == text.size());
+}
+
 } // namespace files

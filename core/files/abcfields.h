@@ -45,6 +45,9 @@ std::optional<AbcTempo> abcTempo(std::string_view text, music::Rational unitLeng
 // P: in the header: "AABB", "A2(BC)3". None when it is no order or has more than 500 parts.
 std::optional<std::vector<std::string>> abcPartOrder(std::string_view text);
 
+// A part's name, as against a direction that stands in a P: field: "A", "B2", "Chorus", "V 4".
+bool abcPartName(std::string_view text);
+
 // "3/4" as two whole numbers of at most nine digits; "3" alone has denominator 1.
 struct Fraction {
     long numerator = 1;

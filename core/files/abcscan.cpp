@@ -29,6 +29,11 @@ bool isSymbolLetter(char c) { return (c >= 'H' && c <= 'W') || (c >= 'h' && c <=
 // Signs of layout, which say nothing of the music: beams run on, lines break, old line breaks.
 bool isLayout(char c) { return c == '`' || c == '\\' || c == '$' || c == '*'; }
 
+bool isMarkName(std::string_view text)
+{
+    return !text.empty() && text.find_first_of(" \t|\"") == std::string_view::npos;
+}
+
 struct Short {
     char sign;
     std::string_view name;
@@ -319,13 +324,16 @@ std::optional<std::string_view> LineScanner::upTo(char close, std::size_t most) 
     return inside.substr(0, end);
 }
 
-// The notes up to the closing bracket at `end`; all else between them is passed over.
-std::vector<sign::Note> LineScanner::readNotes(std::size_t end)
+// The notes up to the closing bracket at `end`, and the names of marks on them; all else
+// between them is passed over.
+std::vector<sign::Note> LineScanner::readNotes(std::size_t end, std::vector<std::string>* marks)
 {
     std::vector<sign::Note> notes;
     while (m_at < end) {
         if (at() == '"' || at() == '!') {
             auto const inside = upTo(at(), end - m_at);
+            if (marks != nullptr && at() == '!' && inside && isMarkName(*inside))
+                marks->emplace_back(*inside);
             m_at += inside ? inside->size() + 2 : 1;
         } else if (!startsNote()) {
             if (at() == '-' && !notes.empty()) notes.back().tied = true;
@@ -358,7 +366,8 @@ sign::Any LineScanner::openBracket()
     }
     std::string const text(*inside);
     m_badLength = false;
-    sign::Chord chord{readNotes(m_at + inside->size() + 1), 1};
+    sign::Chord chord{{}, 1, {}};
+    chord.notes = readNotes(m_at + inside->size() + 1, &chord.marks);
     auto const factor = readFactor();
     if (m_badLength || !factor) return sign::Refused{FaultCode::BadLength, '[' + text + ']'};
     if (chord.notes.empty()) return sign::Stray{'[' + text + ']'};
@@ -408,9 +417,7 @@ sign::Any LineScanner::quoted()
 sign::Any LineScanner::longMark(char fence)
 {
     auto const inside = upTo(fence, longestMark);
-    bool const named =
-        inside && !inside->empty() && inside->find_first_of(" \t|\"") == std::string_view::npos;
-    if (named) {
+    if (inside && isMarkName(*inside)) {
         m_at += inside->size() + 2;
         return sign::Mark{std::string(*inside)};
     }

@@ -28,6 +28,7 @@ struct Note {
 struct Chord {
     std::vector<Note> notes;
     music::Rational factor{1};
+    std::vector<std::string> marks; // of its single notes, such as fingers
 };
 struct Rest {
     music::Rational factor{1};
@@ -135,7 +136,8 @@ private:
     std::optional<music::Rational> readFactor();
     std::optional<long> readNumber();
     std::optional<std::vector<int>> readEndings();
-    std::vector<sign::Note> readNotes(std::size_t end);
+    std::vector<sign::Note> readNotes(std::size_t end,
+                                      std::vector<std::string>* marks = nullptr);
     std::optional<std::string_view> upTo(char close, std::size_t most) const;
 
     std::string_view m_line;

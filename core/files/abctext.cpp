@@ -294,6 +294,26 @@ std::string textString(std::string_view text)
     return out;
 }
 
+std::string plainText(std::string_view text)
+{
+    std::string const whole = asUtf8(text);
+    std::string out;
+    bool indented = false; // blanks at the beginning of a further line
+    for (std::string_view rest = whole; !rest.empty();) {
+        Decoded const character = decoded(rest);
+        std::size_t const size = std::max<std::size_t>(character.size, 1);
+        bool const newLine = character.point == '\n' || character.point == '\r';
+        bool const blank = newLine || character.point == '\t' || character.point == ' ';
+        if (blank && !(newLine && out.ends_with(' ')) && !indented)
+            out += ' ';
+        else if (!blank && !isInvisible(character.point))
+            out += rest.substr(0, size);
+        indented = newLine || (indented && blank);
+        rest.remove_prefix(size);
+    }
+    return out;
+}
+
 int columnAt(std::string_view line, std::size_t byte)
 {
     std::string_view const before = line.substr(0, byte);

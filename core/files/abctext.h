@@ -71,6 +71,10 @@ std::string_view withoutComment(std::string_view line);
 // characters and marks that turn the writing direction taken out (ABC 2.1, section 8.2).
 std::string textString(std::string_view text);
 
+// A text from elsewhere as it can be shown: well-formed, on one line, without control
+// characters and marks that turn the writing direction.
+std::string plainText(std::string_view text);
+
 // One-based column of a byte, counted in characters of UTF-8.
 int columnAt(std::string_view line, std::size_t byte);
 

@@ -81,7 +81,8 @@ ordered_json saidJson(std::vector<tune::Remark> const& said)
 {
     ordered_json list = ordered_json::array();
     for (tune::Remark const& remark : said) {
-        std::string place = "line " + std::to_string(remark.place.line);
+        std::string place =
+            remark.place.line > 0 ? "line " + std::to_string(remark.place.line) : "";
         if (remark.place.column > 0) place += ", column " + std::to_string(remark.place.column);
         list.push_back({{"place", place}, {"what", remark.what}, {"did", remark.did}});
     }

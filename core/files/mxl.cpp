@@ -6,8 +6,13 @@
 #include <archive_entry.h>
 #include <pugixml.hpp>
 
+#include <clocale>
 #include <memory>
 #include <optional>
+
+#if __has_include(<xlocale.h>)
+#include <xlocale.h>
+#endif
 
 namespace files {
 
@@ -34,6 +39,35 @@ struct FreeEntry {
     void operator()(archive_entry* e) const { archive_entry_free(e); }
 };
 
+// While it lives, names beyond ASCII are UTF-8 for this thread, whatever the user's language:
+// the archive library asks the locale.
+class Utf8Names {
+public:
+#if defined(LC_CTYPE_MASK)
+    Utf8Names() : m_utf8(newlocale(LC_CTYPE_MASK, "C.UTF-8", nullptr))
+    {
+        if (m_utf8 != nullptr) m_before = uselocale(m_utf8);
+    }
+    ~Utf8Names()
+    {
+        if (m_utf8 == nullptr) return;
+        uselocale(m_before);
+        freelocale(m_utf8);
+    }
+#else
+    Utf8Names() = default;
+    ~Utf8Names() = default;
+#endif
+    Utf8Names(Utf8Names const&) = delete;
+    Utf8Names& operator=(Utf8Names const&) = delete;
+
+private:
+#if defined(LC_CTYPE_MASK)
+    locale_t m_utf8 = nullptr;
+    locale_t m_before = nullptr;
+#endif
+};
+
 Fault damaged(std::string const& file, std::string const& detail)
 {
     return {FaultCode::Malformed, file, detail};
@@ -55,7 +89,8 @@ public:
         while (m_open && ++m_count <= mostEntries) {
             int const status = archive_read_next_header(m_archive.get(), &m_entry);
             if (status != ARCHIVE_OK && status != ARCHIVE_WARN) return std::nullopt;
-            char const* const name = archive_entry_pathname(m_entry);
+            char const* name = archive_entry_pathname_utf8(m_entry);
+            if (name == nullptr) name = archive_entry_pathname(m_entry);
             bool const ordinary = archive_entry_filetype(m_entry) == AE_IFREG;
             if (name != nullptr && ordinary) return std::string(name);
         }
@@ -88,6 +123,7 @@ public:
     }
 
 private:
+    Utf8Names m_names;
     std::unique_ptr<archive, FreeReader> m_archive;
     archive_entry* m_entry = nullptr; // belongs to the archive
     bool m_open = false;

@@ -1,4 +1,4 @@
-#include "core/files/abctidy.h"
+#include "core/files/tidy.h"
 
 #include <algorithm>
 #include <map>
@@ -85,7 +85,7 @@ bool isOdd(Bars const& bars, std::size_t i)
 }
 
 // One remark a bar; where many bars are odd in the same way, one for all of them.
-void remarkOnLengths(Bars const& bars, AbcRemarks& remarks)
+void remarkOnLengths(Bars const& bars, Remarks& remarks)
 {
     constexpr std::size_t many = 4;
     std::map<std::pair<Rational, Rational>, std::vector<std::size_t>>
@@ -109,7 +109,7 @@ void remarkOnLengths(Bars const& bars, AbcRemarks& remarks)
 
 } // namespace
 
-std::vector<Bar> tidied(std::vector<Bar> bars, bool free, AbcRemarks& remarks)
+std::vector<Bar> tidied(std::vector<Bar> bars, bool free, Remarks& remarks)
 {
     if (bars.empty()) return bars;
     boundEndings(bars);

@@ -10,9 +10,9 @@ namespace files {
 
 // What the reader noticed. A damaged file could fill a book with remarks: the first hundred are
 // kept, and then only that there were more.
-class AbcRemarks {
+class Remarks {
 public:
-    explicit AbcRemarks(std::vector<tune::Remark>& said) : m_said(said) {}
+    explicit Remarks(std::vector<tune::Remark>& said) : m_said(said) {}
 
     void add(tune::Place place, std::string what, std::string did)
     {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/files/abcremarks.h"
+#include "core/files/remarks.h"
 #include "core/tune/tune.h"
 
 #include <vector>
@@ -9,6 +9,6 @@ namespace files {
 
 // What can be said of the bars only when all stand. `free`: the tune has no meter of its own,
 // and every bar takes the commonest length as its meter.
-std::vector<tune::Bar> tidied(std::vector<tune::Bar> bars, bool free, AbcRemarks& remarks);
+std::vector<tune::Bar> tidied(std::vector<tune::Bar> bars, bool free, Remarks& remarks);
 
 } // namespace files

@@ -1,0 +1,75 @@
+#pragma once
+
+#include "core/music/key.h"
+#include "core/tune/tune.h"
+
+#include <array>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+// One voice of ABC music as text, bar by bar. For the .cpp files of this folder.
+namespace files {
+
+// A note, chord or rest as it will be written.
+struct AbcSign {
+    music::Length at; // from the start of its bar
+    music::Length length;
+    std::vector<music::Pitch> pitches; // none: a rest
+    std::vector<int> fingers;          // one for each pitch, or none
+    std::vector<music::Pitch> graces;
+    std::vector<std::string> marks; // names of ABC 2.1, section 4.14
+    bool tied = false;
+    bool hidden = false;
+    bool gap = false; // a blank before it, which parts beams
+};
+
+struct AbcBarSigns {
+    std::vector<AbcSign> signs;
+    std::vector<tune::Tuplet> tuplets; // indices into signs
+};
+
+// A text in quotes before a note: `quoted` is a chord symbol, or begins with the sign of its
+// place.
+struct AbcWord {
+    music::Length at;
+    std::string quoted;
+};
+
+AbcBarSigns signsOf(tune::Bar const& bar);
+
+// Where words stand inside a note, it becomes two that are tied.
+AbcBarSigns withCuts(AbcBarSigns bar, std::vector<AbcWord> const& words);
+
+// The unit length of all that is written: L:1/8.
+inline constexpr music::Length abcUnit{music::Rational(1, 8)};
+
+// Remembers the accidentals of the bar and the tie that comes into it.
+class AbcVoice {
+public:
+    void setKey(music::Key key);
+    // The notes of one bar without its bar lines.
+    std::string notes(AbcBarSigns const& bar, std::vector<AbcWord> const& words);
+
+private:
+    std::string pitch(music::Pitch pitch);
+    std::string graces(AbcSign const& sign);
+    std::string sign(AbcSign const& sign, music::Rational ratio);
+
+    std::array<int, 7> m_signature{};
+    std::map<music::Letter, int> m_inBar;
+    std::vector<music::Pitch> m_tiedOver;
+};
+
+// A text string with the signs escaped that ABC gives a meaning (ABC 2.1, section 8.2).
+std::string abcEscaped(std::string_view text);
+std::string abcQuoted(std::string_view text);
+
+// The bar line behind a bar, and what stands before its first note: "|:", "[1".
+std::string abcLineAfter(std::vector<tune::Bar> const& bars, std::size_t i);
+std::string abcSignsBefore(tune::Bar const& bar);
+
+std::string abcMeterText(music::Meter meter);
+
+} // namespace files

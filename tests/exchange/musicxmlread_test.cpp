@@ -1,0 +1,388 @@
+#include "core/files/check.h"
+#include "core/files/musicxml.h"
+#include "core/files/musicxmlread.h"
+#include "core/files/mxl.h"
+#include "core/files/textfile.h"
+#include "core/tune/playing.h"
+#include "tests/exchange/same.h"
+#include "tests/proposal/nottingham.h"
+#include "tests/proposal/scenario.h"
+#include "tests/sheet/examples.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <filesystem>
+
+using base::FaultCode;
+using music::Rational;
+namespace fs = std::filesystem;
+
+namespace {
+
+fs::path const data = fs::path(SALLOW_TEST_DATA) / "data";
+
+// A score of one part around some measures.
+std::string score(std::string const& measures)
+{
+    return "<?xml version=\"1.0\"?>\n<score-partwise><part-list><score-part id=\"P1\">"
+           "<part-name>Air</part-name></score-part></part-list>\n<part id=\"P1\">\n" +
+           measures + "\n</part></score-partwise>";
+}
+
+std::string note(std::string const& step, int octave, std::string const& duration,
+                 std::string const& more = "")
+{
+    return "<note><pitch><step>" + step + "</step><octave>" + std::to_string(octave) +
+           "</octave></pitch><duration>" + duration + "</duration>" + more + "</note>";
+}
+
+std::string const common = "<attributes><divisions>2</divisions><key><fifths>0</fifths>"
+                           "<mode>major</mode></key><time><beats>4</beats>"
+                           "<beat-type>4</beat-type></time></attributes>\n";
+
+std::string bar(std::string const& inside)
+{
+    return "<measure number=\"1\">" + common + inside + "</measure>";
+}
+
+tune::Tune tuneIn(std::string const& text)
+{
+    auto tune = files::readMusicXml(text, "score");
+    if (!tune) FAIL(base::sentence(tune.error()));
+    return *std::move(tune);
+}
+
+bool said(tune::Tune const& tune, std::string const& what)
+{
+    return std::any_of(tune.said.begin(), tune.said.end(), [&what](tune::Remark const& r) {
+        return r.what.find(what) != std::string::npos;
+    });
+}
+
+std::string notesOf(tune::Tune const& tune)
+{
+    std::string out;
+    for (tune::Bar const& b : tune.bars)
+        for (tune::Note const& n : b.notes) {
+            for (music::Pitch const& p : n.pitches) out += music::plain(p);
+            if (n.pitches.empty()) out += n.hidden ? 'x' : 'z';
+            out += ':' + music::text(n.length.wholes) + ' ';
+        }
+    return out;
+}
+
+void checkRoundTrip(arrange::Arrangement const& arrangement)
+{
+    using files::ScoreKind;
+    for (ScoreKind kind : {ScoreKind::Arrangement, ScoreKind::Pattern, ScoreKind::Lead}) {
+        tune::Tune const back = tuneIn(files::musicXml(arrangement, kind));
+        tune::Tune timed = arrangement.tune;
+        timed.tempo = arrangement.tempo;
+        CHECK(same::difference(timed, back, {true, true, false}) == "");
+    }
+}
+
+// The invariants of tune.h, and what follows the reader.
+void checkPromises(tune::Tune const& tune)
+{
+    REQUIRE(!tune.bars.empty());
+    bool good = true;
+    for (tune::Bar const& b : tune.bars) {
+        music::Length at;
+        for (tune::Note const& n : b.notes) {
+            good = good && n.at == at && n.length > music::Length{};
+            at = at + n.length;
+        }
+        good = good && at == b.length && !b.notes.empty();
+        for (tune::Tuplet const& t : b.tuplets)
+            good = good && t.first >= 0 && t.first <= t.last &&
+                   t.last < static_cast<int>(b.notes.size());
+        for (tune::ChordMark const& mark : b.chords)
+            good = good && mark.at >= music::Length{} && mark.at <= b.length;
+    }
+    CHECK(good);
+    CHECK_FALSE(tune::played(tune).notes.empty());
+    tune::chordSpans(tune);
+    CHECK(!files::checkLine(tune).empty());
+}
+
+} // namespace
+
+TEST_CASE("A tune written as MusicXML reads back as the same tune", "[musicxml][read]")
+{
+    checkRoundTrip(example::arrangementOf(example::jig()));
+    checkRoundTrip(scenario::proposed(scenario::briefFor(scenario::eightBars)).arrangement);
+    for (char const* abc : {
+             "K:D\n^C_B=F f|F2 f2|^G4-|G2 g2|[^CE^c]2 c2|__B2 ^^F2|",
+             "M:6/8\nK:C\n(2ab c3|(3abc (5:4:5c/d/e/f/g/ a|z3/2x/2c2 (3:2:2c2e|",
+             "K:C\nC2|:CDEFGAB|1,3 c8:|2 A8:|4 F8||",
+             "K:C\n|::CDEF::|GABc||cBAG|]",
+             "M:C|\nP:AAB\nK:Ador\nP:A\nA2|:c4d4|e6A2|[M:3/4]c2d2e2:|\nP:B\n[K:Bb]B6|c4d2|]",
+             "K:C\n\"C\"\"Am\"CDEF\" \"\"G7/B\"G4|\"^with care\"\"F#m7b5\"C8|",
+             "K:C\n{^cd}C2 D2 x4|z4{g}c4|",
+         }) {
+        CAPTURE(abc);
+        checkRoundTrip(example::arrangementOf(scenario::tuneOf(
+            "X:1\nT:A & B <c>\nT:other\nC:me\nO:here\nS:book\nN:one\nR:reel\n" +
+            std::string(abc) + '\n')));
+    }
+}
+
+TEST_CASE("Folk tunes written as MusicXML read back the same", "[musicxml][read][data]")
+{
+    auto const tunes = nottingham::tunesWithChords();
+    if (!tunes) {
+        WARN("the folk tune collection is absent");
+        return;
+    }
+    constexpr std::size_t every = 25; // the whole collection is tried by hand
+    for (std::size_t i = 0; i < tunes->size(); i += every) {
+        CAPTURE((*tunes)[i].name);
+        auto const proposal = proposal::propose(scenario::briefFor((*tunes)[i].tune));
+        if (proposal) checkRoundTrip(proposal->arrangement);
+    }
+}
+
+TEST_CASE("Timewise scores read as partwise ones", "[musicxml][read]")
+{
+    std::string const measures = common + note("C", 5, "4") + note("D", 5, "4");
+    tune::Tune const timewise =
+        tuneIn("<score-timewise><part-list/><measure number=\"1\"><part id=\"P1\">" + measures +
+               "</part></measure></score-timewise>");
+    CHECK(notesOf(timewise) == "C5:1/2 D5:1/2 ");
+}
+
+TEST_CASE("Of several voices and staves the first staff's fullest voice is the tune",
+          "[musicxml][read]")
+{
+    std::string const on = "<voice>1</voice><staff>1</staff>";
+    std::string const second = "<voice>2</voice><staff>1</staff>";
+    std::string const bass = "<voice>5</voice><staff>2</staff>";
+    tune::Tune const tune =
+        tuneIn(score(bar(note("C", 4, "8", second) + "<backup><duration>8</duration></backup>" +
+                         note("G", 4, "2", on) + "<forward><duration>2</duration></forward>" +
+                         note("B", 4, "4", on) + "<backup><duration>8</duration></backup>" +
+                         note("C", 3, "8", bass))));
+    CHECK(notesOf(tune) == "G4:1/4 x:1/4 B4:1/2 ");
+    CHECK(said(tune, "2 staves"));
+    CHECK(said(tune, "2 voices"));
+}
+
+TEST_CASE("A part for a transposing instrument is read as it sounds", "[musicxml][read]")
+{
+    // A clarinet in B flat sounds a major second lower than written.
+    std::string const attributes =
+        "<attributes><divisions>2</divisions><key><fifths>2</fifths><mode>major</mode></key>"
+        "<transpose><diatonic>-1</diatonic><chromatic>-2</chromatic></transpose></attributes>";
+    std::string const harmony =
+        "<harmony><root><root-step>D</root-step></root><kind>major</kind></harmony>";
+    tune::Tune const tune = tuneIn(score("<measure>" + attributes + harmony +
+                                         note("D", 5, "4") + note("E", 5, "4") + "</measure>"));
+    CHECK(notesOf(tune) == "C5:1/2 D5:1/2 ");
+    CHECK(music::plain(tune.key) == "C");
+    REQUIRE(tune.bars[0].chords.size() == 1);
+    CHECK(music::plain(tune.bars[0].chords[0].chord) == "C");
+}
+
+TEST_CASE("Chord symbols stand where the file counts them", "[musicxml][read]")
+{
+    auto const harmony = [](std::string const& step, std::string const& more,
+                            std::string const& behind = "") {
+        return "<harmony><root><root-step>" + step + "</root-step></root>" + more + behind +
+               "</harmony>";
+    };
+    tune::Tune const tune = tuneIn(score(
+        bar(harmony("G", "<kind>dominant</kind><bass><bass-step>B</bass-step></bass>") +
+            harmony("C", "<kind>major</kind>", "<offset>4</offset>") + note("G", 4, "8"))));
+    auto const& chords = tune.bars[0].chords;
+    REQUIRE(chords.size() == 2);
+    CHECK(music::plain(chords[0].chord) == "G7/B");
+    CHECK(chords[0].at == music::Length{});
+    CHECK(music::plain(chords[1].chord) == "C");
+    CHECK(chords[1].at == music::Length{Rational(1, 2)});
+
+    tune::Tune const inverted = tuneIn(score(
+        bar(harmony("C", "<kind>major</kind><inversion>1</inversion>") + note("G", 4, "8"))));
+    CHECK(music::plain(inverted.bars[0].chords.at(0).chord) == "C/E");
+}
+
+TEST_CASE("Chord symbols of another part stand over the tune", "[musicxml][read]")
+{
+    std::string const text =
+        "<score-partwise><part-list/><part id=\"P1\"><measure>" + common + note("C", 5, "8") +
+        "</measure></part><part id=\"P2\"><measure><attributes><divisions>1</divisions>"
+        "</attributes><harmony><root><root-step>C</root-step></root><kind>major</kind>"
+        "</harmony><note><rest/><duration>2</duration></note><harmony><root>"
+        "<root-step>F</root-step></root><kind>major</kind></harmony><note><rest/>"
+        "<duration>2</duration></note></measure></part></score-partwise>";
+    auto const& chords = tuneIn(text).bars[0].chords;
+    REQUIRE(chords.size() == 2);
+    CHECK(music::plain(chords[1].chord) == "F");
+    CHECK(chords[1].at == music::Length{Rational(1, 2)});
+}
+
+TEST_CASE("Tuplets that a file rounds to its divisions are exact", "[musicxml][read]")
+{
+    // Three quavers in the time of two with four divisions of a crotchet: 4/3 each is counted
+    // as 1, 2, 1.
+    std::string const ratio =
+        "<type>eighth</type><time-modification><actual-notes>3</actual-notes>"
+        "<normal-notes>2</normal-notes></time-modification>";
+    std::string const attributes =
+        "<attributes><divisions>4</divisions><time><beats>1</beats><beat-type>4</beat-type>"
+        "</time></attributes>";
+    tune::Tune const tune =
+        tuneIn(score("<measure>" + attributes + note("C", 5, "1", ratio) +
+                     note("D", 5, "2", ratio) + note("E", 5, "1", ratio) + "</measure>"));
+    CHECK(notesOf(tune) == "C5:1/12 D5:1/12 E5:1/12 ");
+    CHECK(tune.bars[0].tuplets == std::vector<tune::Tuplet>{{0, 2, 3, 2}});
+    CHECK(tune.bars[0].length == music::Length{Rational(1, 4)});
+}
+
+TEST_CASE("Damaged values are refused with part, measure and line", "[musicxml][read]")
+{
+    auto const [inside, code, place] = GENERATE(table<std::string, FaultCode, std::string>({
+        {note("C", 5, "1/2"), FaultCode::BadScoreValue, "score, part P1, measure 1, line"},
+        {note("C", 5, "inf"), FaultCode::BadScoreValue, "score, part P1, measure 1, line"},
+        {note("C", 5, "99999999999999999999"), FaultCode::BadScoreValue, "score, part P1"},
+        {note("H", 5, "1"), FaultCode::BadScoreValue, "score, part P1, measure 1"},
+        {note("C", 77, "1"), FaultCode::BadScoreValue, "score, part P1, measure 1"},
+        {"<attributes><divisions>0</divisions></attributes>" + note("C", 5, "1"),
+         FaultCode::BadScoreValue, "score, part P1, measure 1"},
+        {"<attributes><time><beats>4</beats><beat-type>5</beat-type></time></attributes>" +
+             note("C", 5, "1"),
+         FaultCode::BadScoreValue, "score, part P1, measure 1"},
+        {"<attributes><key><fifths>99</fifths></key></attributes>" + note("C", 5, "1"),
+         FaultCode::BadScoreValue, "score, part P1, measure 1"},
+        {"<note><rest/><duration>8</duration></note>", FaultCode::NoNotes, "score, line 2"},
+        {note("C", 5, "1") + "<note>", FaultCode::Malformed, "score, line"},
+    }));
+    CAPTURE(inside);
+    auto const read = files::readMusicXml(score(bar(inside)), "score");
+    REQUIRE_FALSE(read);
+    CHECK(read.error().code == code);
+    CHECK(read.error().place.starts_with(place));
+}
+
+TEST_CASE("What is no score is refused as such", "[musicxml][read]")
+{
+    auto const code = [](std::string const& text) {
+        auto const read = files::readMusicXml(text, "file");
+        REQUIRE_FALSE(read);
+        return read.error().code;
+    };
+    CHECK(code("") == FaultCode::FileEmpty);
+    CHECK(code("  \n ") == FaultCode::FileEmpty);
+    CHECK(code("<html><body/></html>") == FaultCode::NoScore);
+    CHECK(code("X:1\nT:no\nK:C\nCDE|\n") == FaultCode::Malformed);
+    CHECK(code("<score-partwise/>") == FaultCode::NoNotes);
+}
+
+TEST_CASE("Entities are not expanded and no other file is read", "[musicxml][read]")
+{
+    std::string const text =
+        "<?xml version=\"1.0\"?><!DOCTYPE score-partwise [<!ENTITY a \"aaaaaaaaaa\">"
+        "<!ENTITY b SYSTEM \"file:///etc/hostname\">]>" +
+        score(bar(note("C", 5, "8"))).substr(22);
+    std::string titled = text;
+    titled.insert(titled.find("<part-list>"), "<movement-title>x&a;&b;</movement-title>");
+    CHECK(tuneIn(titled).title == "x&a;&b;");
+}
+
+TEST_CASE("A score in an archive is read as one that is not", "[musicxml][mxl]")
+{
+    std::string const text = score(bar(note("C", 5, "8")));
+    std::string const archive = files::mxlFile(text, "score");
+    CHECK(same::difference(tuneIn(archive), tuneIn(text)) == "");
+    for (std::size_t cut : {10U, 60U, 200U, 400U}) {
+        auto const read = files::readMusicXml(archive.substr(0, cut), "file");
+        REQUIRE_FALSE(read);
+        CHECK(read.error().place.starts_with("file"));
+    }
+}
+
+TEST_CASE("An archive does not unpack more than a score can hold", "[musicxml][mxl]")
+{
+    // 60 million blanks pack into some 60 kB.
+    std::string const bomb = files::mxlFile(std::string(60'000'000, ' '), "score");
+    REQUIRE(bomb.size() < 100'000);
+    auto const read = files::readMusicXml(bomb, "file");
+    REQUIRE_FALSE(read);
+    CHECK(read.error().code == FaultCode::FileTooLarge);
+}
+
+TEST_CASE("Every case of the outside MusicXML suite is read or refused with a reason",
+          "[musicxml][read][data]")
+{
+    // shared/data/musicxml-cases: the unofficial test suite and examples of the standard.
+    fs::path const folder = data / "musicxml-cases";
+    if (!fs::exists(folder)) {
+        WARN("absent: musicxml-cases");
+        return;
+    }
+    int read = 0;
+    int refused = 0;
+    for (auto const& entry : fs::directory_iterator(folder)) {
+        std::string const ending = entry.path().extension().string();
+        if (ending != ".xml" && ending != ".musicxml" && ending != ".mxl") continue;
+        CAPTURE(entry.path().filename().string());
+        auto const tune = files::readMusicXml(*files::readTextFile(entry.path()), "file");
+        if (tune) {
+            ++read;
+            checkPromises(*tune);
+        } else {
+            // Nothing is wrong with these but that they hold rests or drums alone.
+            ++refused;
+            CHECK(tune.error().code == FaultCode::NoNotes);
+        }
+    }
+    CHECK(read + refused == 82);
+    CHECK(read >= 74);
+}
+
+TEST_CASE("Facts of the outside MusicXML suite come out as its authors describe them",
+          "[musicxml][read][data]")
+{
+    fs::path const folder = data / "musicxml-cases";
+    if (!fs::exists(folder)) {
+        WARN("absent: musicxml-cases");
+        return;
+    }
+    auto const tune = [&folder](char const* file) {
+        return tuneIn(*files::readTextFile(folder / file));
+    };
+    // 03b: two voices with backup; 11c: 5/8 of 3+2; 46d: an implicit pick-up measure; 72a: a
+    // scale that sounds as C major in every part; 43b: keys that differ by staff.
+    CHECK(said(tune("03b-Rhythm-Backup.xml"), "2 voices"));
+    CHECK(music::text(tune("11c-TimeSignatures-CompoundSimple.xml").meter) == "5/8");
+    CHECK(tune("46d-PickupMeasure-ImplicitMeasures.xml").bars[0].number == 0);
+    CHECK(notesOf(tune("72a-TransposingInstruments.xml")).starts_with("C5:"));
+    CHECK(tune("71f-AllChordTypes.xml").bars.size() == 10);
+}
+
+TEST_CASE("Damaged and hostile scores are read with remarks or refused with a reason",
+          "[musicxml][read][data]")
+{
+    // shared/data/broken/manifest.json: no crash, no hang, no great appetite for memory.
+    fs::path const folder = data / "broken";
+    if (!fs::exists(folder)) {
+        WARN("absent: broken");
+        return;
+    }
+    int files = 0;
+    for (auto const& entry : fs::directory_iterator(folder)) {
+        std::string const ending = entry.path().extension().string();
+        if (ending != ".musicxml" && ending != ".mxl") continue;
+        ++files;
+        CAPTURE(entry.path().filename().string());
+        auto const bytes = files::readTextFile(entry.path());
+        REQUIRE(bytes);
+        auto const tune = files::readMusicXml(*bytes, "file");
+        if (tune)
+            checkPromises(*tune);
+        else
+            CHECK(tune.error().place.starts_with("file"));
+    }
+    CHECK(files == 43);
+}
