@@ -100,17 +100,15 @@ void drawAccidental(Pen& pen, SetHead const& head, double x)
 
 void drawHeads(Pen& pen, SetNote const& note, double x)
 {
-    double right = 0;
     for (SetHead const& head : note.heads) {
         pen.glyph(note.head, {x + head.dx, yOfStep(head.step)});
-        right = std::max(right, head.dx + boxOf(pen.font(), note.head).right);
         if (head.accidental) drawAccidental(pen, head, x + head.accidentalDx);
     }
     for (SetHead const& head : note.heads)
         for (int dot = 0; dot < note.what.value.dots; ++dot)
-            pen.glyph(glyph::augmentationDot,
-                      {x + right + geometry::dotGap + dot * (dotWidth + geometry::dotGap),
-                       yOfStep(head.dotStep)});
+            pen.glyph(
+                glyph::augmentationDot,
+                {x + note.dotDx + dot * (dotWidth + geometry::dotGap), yOfStep(head.dotStep)});
 }
 
 void drawRest(Pen& pen, SetNote const& note, double x, Voice voice)

@@ -153,6 +153,11 @@ double placeGraces(std::vector<SetGrace>& graces, double left, MusicFont const& 
     return left - geometry::betweenGraces / 2;
 }
 
+double flagReach(SetNote const& note, MusicFont const& font)
+{
+    return boxOf(font, flagFor(note.what.value, note.stem)).right;
+}
+
 // Reach of the sign to both sides of its place.
 void measure(SetNote& note, MusicFont const& font)
 {
@@ -167,9 +172,14 @@ void measure(SetNote& note, MusicFont const& font)
     bool const ledger = std::any_of(note.heads.begin(), note.heads.end(),
                                     [](SetHead const& h) { return ledgerLines(h.step) != 0; });
     if (ledger) right += engravingOf(font, "legerLineExtension", 0.4) / 2;
-    if (note.what.value.dots > 0)
-        right = headsRight + note.what.value.dots * (geometry::dotGap + 0.4);
     bool const flagged = !note.what.isRest() && !note.beam && beamCount(note.what.value) > 0;
+    // Two flags and more hang down beside the dots.
+    bool const flagsBeside = flagged && note.stem == Stem::Up && beamCount(note.what.value) > 1;
+    note.dotDx = geometry::dotGap +
+                 (flagsBeside ? std::max(headsRight, box.right + flagReach(note, font) - 0.1)
+                              : headsRight);
+    if (note.what.value.dots > 0)
+        right = note.dotDx - geometry::dotGap + note.what.value.dots * (geometry::dotGap + 0.4);
     if (flagged && note.stem == Stem::Up)
         right = std::max(right, box.right + boxOf(font, glyph::flag8thUp).right);
     auto const& marks = note.what.marks;

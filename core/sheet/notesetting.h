@@ -45,6 +45,7 @@ struct SetNote {
     double left = 0;         // reach to the left of its place, positive
     double right = 0;        // reach to the right
     double rollDx = 0;       // centre of the wiggle or bracket
+    double dotDx = 0;        // left edge of the first dot
     std::vector<SetGrace> graces;
 };
 
