@@ -1,12 +1,14 @@
 #include "app/filing.h"
 
+#include "app/commands/levels.h"
 #include "app/outputs.h"
 #include "app/sharedfolder.h"
 #include "core/files/abc.h"
 #include "core/files/document.h"
 #include "core/files/textfile.h"
 #include "ui/bookdialog.h"
-#include "ui/paint/sheetpainter.h"
+#include "ui/handoutdialog.h"
+#include "ui/paint/printing.h"
 #include "ui/session.h"
 #include "ui/workbench.h"
 
@@ -14,11 +16,27 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
-#include <QPainter>
-#include <QPrintPreviewDialog>
-#include <QPrinter>
 
 namespace app {
+
+namespace {
+
+// A drill is pages alone; its other kinds are those of the arrangement.
+SheetKind kindOf(ui::PaperKind kind)
+{
+    switch (kind) {
+    case ui::PaperKind::Pattern:
+        return SheetKind::Pattern;
+    case ui::PaperKind::Lead:
+        return SheetKind::Lead;
+    case ui::PaperKind::Arrangement:
+    case ui::PaperKind::Drill:
+        break;
+    }
+    return SheetKind::Arrangement;
+}
+
+} // namespace
 
 Filing::Filing(ui::Workbench& workbench, ui::Session& session, files::Tables const& tables)
     : QObject(&workbench), m_workbench(workbench), m_session(session), m_tables(tables)
@@ -38,6 +56,8 @@ Filing::Filing(ui::Workbench& workbench, ui::Session& session, files::Tables con
     connect(&workbench, &ui::Workbench::demoRequested, this, &Filing::openDemo);
     connect(&workbench, &ui::Workbench::exportRequested, this, &Filing::exportTo);
     connect(&workbench, &ui::Workbench::printRequested, this, &Filing::print);
+    connect(&workbench, &ui::Workbench::handoutRequested, this, &Filing::openHandout);
+    connect(&workbench, &ui::Workbench::levelsRequested, this, &Filing::exportLevels);
 }
 
 void Filing::askAndOpen()
@@ -176,38 +196,77 @@ void Filing::exportTo()
     m_folder = QFileInfo(path).absolutePath();
     auto output = outputFor(path.toStdString());
     if (!output) return m_workbench.tellFault(output.error());
-    auto written = writeOutputs(
-        {m_session.proposal(), files::ownText(m_book.text, m_book.entries[m_entry]), m_tables},
-        {*output}, SheetKind::Arrangement);
+    auto written = isPages(output->kind)
+                       ? writeShown(output->path)
+                       : writeOutputs({m_session.proposal(), ownText(), m_tables}, {*output},
+                                      kindOf(m_workbench.paperKind()));
     if (!written) return m_workbench.tellFault(written.error());
     m_workbench.tellDone(tr("Written: %1").arg(path));
 }
 
-void Filing::print()
+// The paper that is shown.
+base::Result<base::Done> Filing::writeShown(std::string const& path)
+{
+    auto const pages = m_workbench.pages();
+    if (!pages) return base::Done{}; // what is missing has been told
+    return writePages(*pages, {path});
+}
+
+std::string Filing::ownText() const
+{
+    return files::ownText(m_book.text, m_book.entries[m_entry]);
+}
+
+void Filing::exportLevels()
 {
     if (!m_session.isOpen()) return;
-    auto document = drawn(m_session.arrangement(), SheetKind::Arrangement);
-    if (!document) return m_workbench.tellFault(document.error());
+    QString const title = QString::fromStdString(m_session.brief().tune.title);
+    QString const path = QFileDialog::getSaveFileName(&m_workbench, tr("Export levels 1 to 5"),
+                                                      m_folder + '/' + title + tr(", levels") +
+                                                          QStringLiteral(".pdf"),
+                                                      tr("Sheets (*.pdf *.svg *.png)"));
+    if (path.isEmpty()) return;
+    m_folder = QFileInfo(path).absolutePath();
+    auto output = outputFor(path.toStdString());
+    if (!output) return m_workbench.tellFault(output.error());
+    sheet::SheetStyle style;
+    style.paper = m_workbench.paper();
+    auto written = writeLevels(m_session.brief(), ownText(), {1, 2, 3, 4, 5}, m_tables,
+                               {*output}, SheetKind::Arrangement, style);
+    if (!written) return m_workbench.tellFault(written.error());
+    m_workbench.tellDone(tr("Written: %1").arg(path));
+}
 
-    QPrinter printer(QPrinter::HighResolution);
-    printer.setFullPage(true);
-    printer.setDocName(QString::fromStdString(document->title));
-    QPrintPreviewDialog preview(&printer, &m_workbench);
-    connect(&preview, &QPrintPreviewDialog::paintRequested, &preview,
-            [&document](QPrinter* paper) {
-                QPainter painter(paper);
-                double const dotsPerMm = paper->resolution() / 25.4;
-                bool first = true;
-                for (sheet::Page const& page : document->pages) {
-                    if (!first) paper->newPage();
-                    first = false;
-                    painter.save();
-                    painter.scale(dotsPerMm, dotsPerMm);
-                    ui::paintPage(painter, page);
-                    painter.restore();
-                }
-            });
-    preview.exec();
+void Filing::exportPages(sheet::Document const& document, QWidget* over)
+{
+    QString const path = QFileDialog::getSaveFileName(
+        over, tr("Export the handout"),
+        m_folder + '/' + QString::fromStdString(document.title) + QStringLiteral(".pdf"),
+        tr("Pages (*.pdf *.svg *.png)"));
+    if (path.isEmpty()) return;
+    m_folder = QFileInfo(path).absolutePath();
+    auto written = writePages(document, {path.toStdString()});
+    if (!written) return m_workbench.tellFault(written.error());
+    m_workbench.tellDone(tr("Written: %1").arg(path));
+}
+
+void Filing::openHandout()
+{
+    if (!m_session.isOpen() || !m_workbench.font()) return;
+    sheet::SheetStyle style;
+    style.paper = m_workbench.paper();
+    ui::HandoutDialog dialog(m_workbench.handoutWish(), *m_workbench.font(), style,
+                             &m_workbench);
+    connect(&dialog, &ui::HandoutDialog::exportClicked, &dialog,
+            [this, &dialog] { exportPages(dialog.document(), &dialog); });
+    connect(&dialog, &ui::HandoutDialog::printClicked, &dialog,
+            [&dialog] { ui::previewPrint(dialog.document(), &dialog); });
+    dialog.exec();
+}
+
+void Filing::print()
+{
+    if (auto const pages = m_workbench.pages()) ui::previewPrint(*pages, &m_workbench);
 }
 
 } // namespace app

@@ -2,9 +2,12 @@
 
 #include "app/input.h"
 #include "core/files/tables.h"
+#include "core/sheet/drawing.h"
 
 #include <QObject>
 #include <QString>
+
+class QWidget;
 
 namespace ui {
 class Session;
@@ -39,6 +42,11 @@ private:
     bool saveTo(QString const& path);
     bool mayLeave();
     void exportTo();
+    base::Result<base::Done> writeShown(std::string const& path);
+    std::string ownText() const; // the open tune's own lines
+    void exportPages(sheet::Document const& document, QWidget* over);
+    void exportLevels();
+    void openHandout();
     void print();
 
     ui::Workbench& m_workbench;

@@ -122,11 +122,15 @@ base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const&
         usual.tune = options.tune;
         usual.wishes = options.wishes;
         usual.mend = options.mend;
+        usual.words = options.words;
         if (options != usual)
             return base::Fault{base::FaultCode::BadCall, book.name,
                                "a saved arrangement brings its own harp, hand, level and key: "
                                "leave these options out"};
-        return withWishes(*book.saved, options.wishes, tables);
+        proposal::Brief brief = *book.saved;
+        brief.tune = tune::withWords(brief.tune,
+                                     worded(tune::pageWords(brief.tune), options.words));
+        return withWishes(std::move(brief), options.wishes, tables);
     }
     auto tune = readTune(book, entry);
     if (!tune) return tune.error();

@@ -38,7 +38,7 @@ base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book,
 base::Result<tune::Tune> readTune(Book const& book, files::AbcEntry const& entry);
 
 // The brief for one tune: as it was saved, else by the options. A saved arrangement brings its
-// own decisions, so options beside it are refused. Faults: those of reading, BadCall and those
+// own decisions, so options beside it are refused, but for the words of the page. Faults: those of reading, BadCall and those
 // of briefFor.
 base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const& entry,
                                         ArrangeOptions const& options,

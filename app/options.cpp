@@ -35,6 +35,37 @@ void declare(CLI::App& verb, ArrangeOptions& options)
                     "slower, level")
         ->check(CLI::IsMember(
             {"no", "any", "key", "octave", "leave-out", "plain", "slower", "level"}));
+    declare(verb, options.words);
+}
+
+void declare(CLI::App& verb, WordOptions& options)
+{
+    verb.add_option("--title", options.title, "title on the page, for the tune's own");
+    verb.add_option("--composer", options.composer, "composer on the page");
+    verb.add_option("--source", options.source, "where the tune is from, at the foot");
+    verb.add_option("--arranger", options.arranger, "arranger on the page");
+    verb.add_option("--copyright", options.copyright, "the copyright line, word for word");
+    verb.add_option("--note", options.notes,
+                    "a remark for the player, printed after the music; may be repeated")
+        ->take_all();
+}
+
+tune::PageWords worded(tune::PageWords words, WordOptions const& options)
+{
+    if (options.title) words.title = *options.title;
+    if (options.composer) words.composer = *options.composer;
+    if (options.source) words.source = *options.source;
+    if (options.arranger) words.arranger = *options.arranger;
+    if (options.copyright) words.copyright = *options.copyright;
+    if (!options.notes.empty()) words.notes = options.notes;
+    return words;
+}
+
+void declarePaper(CLI::App& verb, sheet::Paper& paper)
+{
+    verb.add_option("--paper", paper, "a4 or letter")
+        ->transform(CLI::CheckedTransformer(std::map<std::string, sheet::Paper>{
+            {"a4", sheet::Paper::A4}, {"letter", sheet::Paper::Letter}}));
 }
 
 namespace {
@@ -93,6 +124,7 @@ base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& op
     auto key = keyWish(options.key);
     if (!key) return key.error();
 
+    tune = tune::withWords(tune, worded(tune::pageWords(tune), options.words));
     std::optional<double> quarters;
     if (options.tempo)
         quarters = *options.tempo * 4 * music::beatLength(tune.meter).wholes.toDouble();

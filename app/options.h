@@ -5,6 +5,7 @@
 #include "core/files/tables.h"
 #include "core/proposal/brief.h"
 #include "core/sheet/sheet.h"
+#include "core/tune/pagewords.h"
 
 #include <optional>
 #include <string>
@@ -15,6 +16,22 @@ class App;
 }
 
 namespace app {
+
+// Words of the page as the user wrote them; none: as the tune has them.
+struct WordOptions {
+    std::optional<std::string> title;
+    std::optional<std::string> composer;
+    std::optional<std::string> source;
+    std::optional<std::string> arranger;
+    std::optional<std::string> copyright;
+    std::vector<std::string> notes; // none: the tune's own
+    friend bool operator==(WordOptions const&, WordOptions const&) = default;
+};
+void declare(CLI::App& verb, WordOptions& options);
+tune::PageWords worded(tune::PageWords words, WordOptions const& options);
+
+// "a4" or "letter".
+void declarePaper(CLI::App& verb, sheet::Paper& paper);
 
 // The options shared by every verb that arranges, as the user wrote them.
 struct ArrangeOptions {
@@ -33,6 +50,7 @@ struct ArrangeOptions {
     std::string passes = "written";
     Wishes wishes;
     std::string mend = "no"; // what is done where the tune is refused: no, any, or a Help's id
+    WordOptions words;
     friend bool operator==(ArrangeOptions const&, ArrangeOptions const&) = default;
 };
 

@@ -70,6 +70,14 @@ std::string abcOf(arrange::Arrangement const& arrangement, SheetKind kind)
     return "%abc-2.1\n" + files::abcOfTune(tune);
 }
 
+std::string pagesAs(sheet::Document const& document, OutputKind kind)
+{
+    QByteArray const bytes = kind == OutputKind::Pdf   ? ui::pdfFile(document)
+                             : kind == OutputKind::Svg ? ui::svgFile(document)
+                                                       : ui::pngFile(document);
+    return bytes.toStdString();
+}
+
 base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
                                   SheetKind sheetKind, sheet::SheetStyle const& style)
 {
@@ -85,10 +93,7 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
     }
     auto document = drawn(proposal.arrangement, sheetKind, style);
     if (!document) return document.error();
-    QByteArray const bytes = kind == OutputKind::Pdf   ? ui::pdfFile(*document)
-                             : kind == OutputKind::Svg ? ui::svgFile(*document)
-                                                       : ui::pngFile(*document);
-    return bytes.toStdString();
+    return pagesAs(*document, kind);
 }
 
 } // namespace
@@ -117,11 +122,21 @@ base::Result<Output> outputFor(std::string const& path)
                        ".plan.json .sallow"};
 }
 
-std::string numbered(std::string const& path, int number)
+bool isPages(OutputKind kind)
+{
+    return kind == OutputKind::Pdf || kind == OutputKind::Svg || kind == OutputKind::Png;
+}
+
+std::string named(std::string const& path, std::string const& word)
 {
     Ending const* ending = endingOf(path);
     std::size_t const cut = path.size() - (ending ? ending->text.size() : 0);
-    return path.substr(0, cut) + '-' + std::to_string(number) + path.substr(cut);
+    return path.substr(0, cut) + '-' + word + path.substr(cut);
+}
+
+std::string numbered(std::string const& path, int number)
+{
+    return named(path, std::to_string(number));
 }
 
 base::Result<base::Done> writeOutputs(Finished const& finished,
@@ -145,6 +160,24 @@ base::Result<base::Done> writeOutputs(Finished const& finished,
     }
     for (auto const& [output, bytes] : made) {
         auto written = files::writeWhole(output.path, bytes);
+        if (!written) return written.error();
+    }
+    return base::Done{};
+}
+
+base::Result<base::Done> writePages(sheet::Document const& document,
+                                    std::vector<std::string> const& paths)
+{
+    std::vector<Output> outputs;
+    for (std::string const& path : paths) {
+        Ending const* ending = endingOf(path);
+        if (!ending || !isPages(ending->kind))
+            return base::Fault{base::FaultCode::UnknownFileKind, path,
+                               "pages are written as .pdf, .svg or .png"};
+        outputs.push_back({path, ending->kind});
+    }
+    for (Output const& output : outputs) {
+        auto written = files::writeWhole(output.path, pagesAs(document, output.kind));
         if (!written) return written.error();
     }
     return base::Done{};

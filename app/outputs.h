@@ -22,6 +22,10 @@ struct Output {
 // What a path's ending asks for. Fault: UnknownFileKind listing the endings there are.
 base::Result<Output> outputFor(std::string const& path);
 
+bool isPages(OutputKind kind); // pictures of pages: .pdf .svg .png
+
+// The path with a word before its ending: "a.plan.json" gives "a-level3.plan.json".
+std::string named(std::string const& path, std::string const& word);
 // The path with "-3" before its ending, for the third tune of a book: "a.plan.json" gives
 // "a-3.plan.json".
 std::string numbered(std::string const& path, int number);
@@ -29,6 +33,11 @@ std::string numbered(std::string const& path, int number);
 // The pages of a kind of sheet.
 base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind,
                                     sheet::SheetStyle const& style = {});
+
+// Writes pages that are no tune's sheet. Faults: UnknownFileKind where a path's ending is none
+// of pages, CannotWrite.
+base::Result<base::Done> writePages(sheet::Document const& document,
+                                    std::vector<std::string> const& paths);
 
 // What outputs are made from.
 struct Finished {

@@ -4,6 +4,7 @@
 #include "app/filing.h"
 #include "app/hearing.h"
 #include "app/options.h"
+#include "app/preferences.h"
 #include "app/shelf.h"
 #include "core/files/tables.h"
 #include "ui/engine.h"
@@ -40,11 +41,17 @@ int openWorkbench(int argc, char** argv)
     auto standing = briefFor(tune::Tune{}, ArrangeOptions{}, *tables);
     if (!standing) return refuse(standing.error());
 
-    ui::dress(*qApp, ui::Theme::System);
+    Preferences preferences;
+    ui::ThemeFollower follower(*qApp);
+    follower.setTheme(preferences.theme());
+    ui::dress(*qApp, preferences.theme());
     ui::Session session(ui::coreEngine(tables->levels), *std::move(standing));
     ui::Workbench workbench(session, *tables);
-    QObject::connect(&workbench, &ui::Workbench::themeChosen, &workbench,
-                     [](ui::Theme theme) { ui::dress(*qApp, theme); });
+    QObject::connect(&workbench, &ui::Workbench::themeChosen, &workbench, [&](ui::Theme theme) {
+        follower.setTheme(theme);
+        preferences.keepTheme(theme);
+    });
+    preferences.applyTo(workbench);
     QObject::connect(&workbench, &ui::Workbench::harpKept, &workbench,
                      [&workbench](harp::HarpModel const& harp) {
                          auto kept = keepHarp(harp);
@@ -59,7 +66,9 @@ int openWorkbench(int argc, char** argv)
 
     workbench.show();
     for (int word = 1; word < argc; ++word) filing.open(QString::fromLocal8Bit(argv[word]));
-    return QApplication::exec();
+    int const status = QApplication::exec();
+    preferences.keepFrom(workbench);
+    return status;
 }
 
 } // namespace app

@@ -39,6 +39,9 @@ Actions::Actions(QWidget* owner)
       saveAs(made(owner, tr("Save &as…"), Qt::CTRL | Qt::SHIFT | Qt::Key_S)),
       exportTo(made(owner, tr("&Export…"), Qt::CTRL | Qt::Key_E)),
       print(made(owner, tr("&Print…"), QKeySequence::Print)),
+      words(made(owner, tr("&Words on the page…"), Qt::CTRL | Qt::Key_W)),
+      handout(made(owner, tr("&Handout of patterns…"), Qt::CTRL | Qt::Key_H)),
+      levels(made(owner, tr("Export &levels 1 to 5…"), Qt::CTRL | Qt::SHIFT | Qt::Key_E)),
       quit(made(owner, tr("&Quit"), QKeySequence::Quit)),
       undo(made(owner, tr("&Undo"), QKeySequence::Undo)), redo(made(owner, tr("&Redo"))),
       lock(made(owner, tr("&Lock what is shown"), Qt::Key_L)),
@@ -84,7 +87,12 @@ void Actions::fill(QMenuBar* bar) const
             for (QAction* action : group) made->addAction(action);
         }
     };
-    menu(tr("&File"), {{open, otherTune, demo}, {save, saveAs}, {exportTo, print}, {quit}});
+    menu(tr("&File"), {{open, otherTune, demo},
+                       {save, saveAs},
+                       {words},
+                       {exportTo, print},
+                       {levels, handout},
+                       {quit}});
     menu(tr("&Edit"), {{undo, redo},
                        {lock, unlock, unlockAll, leaveEmpty},
                        {varyPasses, heardTempo, ownTempo}});
@@ -96,12 +104,12 @@ void Actions::fill(QMenuBar* bar) const
 
 QList<QAction*> Actions::all() const
 {
-    return {open,      otherTune,  demo,       save,       saveAs,   exportTo,
-            print,     quit,       undo,       redo,       lock,     unlock,
-            unlockAll, leaveEmpty, varyPasses, heardTempo, ownTempo, playTune,
-            fromHere,  hearBar,    stop,       loop,       countIn,  left,
-            right,     faster,     slower,     grid,       sheet,    nextPane,
-            system,    light,      dark,       keys,       care,     about};
+    return {open,     otherTune, demo,       save,       saveAs,     exportTo, print,
+            words,    handout,   levels,     quit,       undo,       redo,     lock,
+            unlock,   unlockAll, leaveEmpty, varyPasses, heardTempo, ownTempo, playTune,
+            fromHere, hearBar,   stop,       loop,       countIn,    left,     right,
+            faster,   slower,    grid,       sheet,      nextPane,   system,   light,
+            dark,     keys,      care,       about};
 }
 
 } // namespace ui

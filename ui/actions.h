@@ -23,6 +23,9 @@ struct Actions {
     QAction* saveAs;
     QAction* exportTo;
     QAction* print;
+    QAction* words; // on the page
+    QAction* handout;
+    QAction* levels;
     QAction* quit;
     QAction* undo;
     QAction* redo;

@@ -18,8 +18,8 @@ bool sameButLocks(Brief const& a, Brief const& b)
 {
     return a.tune == b.tune && a.harp == b.harp && a.hand == b.hand && a.level == b.level &&
            a.weights.style == b.weights.style && a.weights.byTerm == b.weights.byTerm &&
-           a.key == b.key && a.quartersPerMinute == b.quartersPerMinute && a.passes == b.passes &&
-           a.changes == b.changes && a.leverWishes == b.leverWishes;
+           a.key == b.key && a.quartersPerMinute == b.quartersPerMinute &&
+           a.passes == b.passes && a.changes == b.changes && a.leverWishes == b.leverWishes;
 }
 
 } // namespace
@@ -280,6 +280,14 @@ void Session::refuse(base::Fault const& fault, Brief const& brief)
     if (!m_engine.remedies) return;
     if (auto const remedies = m_engine.remedies(brief); !remedies.empty())
         emit offered(remedies);
+}
+
+bool Session::setWords(tune::PageWords words)
+{
+    if (tune::pageWords(m_brief.tune) == words) return true;
+    Brief next = m_brief;
+    next.tune = tune::withWords(std::move(next.tune), std::move(words));
+    return become(std::move(next), tr("words on the page"));
 }
 
 // Where only locks differ the lattice that is there is solved again; anything else asks for a

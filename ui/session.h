@@ -4,6 +4,7 @@
 
 #include "core/base/fault.h"
 #include "core/proposal/proposal.h"
+#include "core/tune/pagewords.h"
 
 #include <QObject>
 #include <QUndoStack>
@@ -73,6 +74,7 @@ public slots:
     // A way out that was offered(): an edit of the open document, or the opening of the tune
     // that was refused.
     bool take(proposal::Remedy const& remedy);
+    bool setWords(tune::PageWords words); // on the page
 
 signals:
     void opened();           // another document; changed() follows

@@ -10,7 +10,19 @@ class QPainter;
 namespace ui {
 
 // Small pictures on buttons, drawn as outlines so that they are crisp at any size.
-enum class Sign { None, Play, Stop, Loop, FromHere, Locked, Unlocked, Close, Notice, Done, Rest };
+enum class Sign {
+    None,
+    Play,
+    Stop,
+    Loop,
+    FromHere,
+    Locked,
+    Unlocked,
+    Close,
+    Notice,
+    Done,
+    Rest
+};
 
 // Fills the square in the middle of `box`.
 void paintSign(QPainter& painter, Sign sign, QRectF const& box, QColor const& colour);

@@ -1,6 +1,7 @@
 #include "ui/theme.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QPalette>
 #include <QStyleFactory>
 #include <QTextLayout>
@@ -9,17 +10,6 @@
 namespace ui {
 
 namespace {
-
-// The desktop's own palette is asked for before ours is laid over it.
-bool desktopIsDark()
-{
-    static bool const dark = [] {
-        QPalette const desktop = QGuiApplication::palette();
-        return desktop.color(QPalette::Window).lightness() <
-               desktop.color(QPalette::WindowText).lightness();
-    }();
-    return dark;
-}
 
 QPalette widgetPalette(Palette const& p)
 {
@@ -102,14 +92,48 @@ QString styleSheet(Palette const& p)
 
 } // namespace
 
+// An application without a palette of its own has the desktop's.
+bool desktopIsDark()
+{
+    QPalette const worn = QGuiApplication::palette();
+    bool const dressed = worn.resolveMask() != 0;
+    if (dressed) QApplication::setPalette(QPalette());
+    QPalette const desktop = QGuiApplication::palette();
+    bool const dark = desktop.color(QPalette::Window).lightness() <
+                      desktop.color(QPalette::WindowText).lightness();
+    if (dressed) QApplication::setPalette(worn);
+    return dark;
+}
+
 void dress(QApplication& application, Theme theme)
 {
-    bool const desktop = desktopIsDark();
-    bool const dark = theme == Theme::Dark || (theme == Theme::System && desktop);
+    bool const dark = theme == Theme::Dark || (theme == Theme::System && desktopIsDark());
     Palette const& palette = dark ? nightPalette : dayPalette;
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setPalette(widgetPalette(palette));
     application.setStyleSheet(styleSheet(palette));
+}
+
+ThemeFollower::ThemeFollower(QApplication& application, std::function<bool()> desktop)
+    : m_application(application), m_desktop(std::move(desktop))
+{
+    application.installEventFilter(this);
+}
+
+bool ThemeFollower::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::ThemeChange && m_theme == Theme::System && !m_waiting) {
+        m_waiting = true;
+        QMetaObject::invokeMethod(this, &ThemeFollower::follow, Qt::QueuedConnection);
+    }
+    return QObject::eventFilter(watched, event);
+}
+
+void ThemeFollower::follow()
+{
+    m_waiting = false;
+    if (m_theme == Theme::System)
+        dress(m_application, m_desktop() ? Theme::Dark : Theme::Light);
 }
 
 Palette const& paletteOf(QWidget const& widget)

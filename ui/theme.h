@@ -4,7 +4,10 @@
 
 #include <QColor>
 #include <QFont>
+#include <QObject>
 #include <QString>
+
+#include <functional>
 
 class QApplication;
 class QWidget;
@@ -21,8 +24,33 @@ inline QColor colour(Rgb c, double opacity)
     return mixed;
 }
 
-// Dresses the whole program. System: as the desktop was when the program began.
+// Whether the desktop's own palette is dark now.
+bool desktopIsDark();
+
+// Dresses the whole program. System: as the desktop is now.
 void dress(QApplication& application, Theme theme);
+
+// Dresses the program anew whenever the desktop changes, while it is to look like it.
+class ThemeFollower final : public QObject {
+    Q_OBJECT
+public:
+    // `desktop` tells whether the desktop is dark.
+    explicit ThemeFollower(QApplication& application,
+                           std::function<bool()> desktop = desktopIsDark);
+    void setTheme(Theme theme) { m_theme = theme; }
+    Theme theme() const { return m_theme; }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void follow();
+
+    QApplication& m_application;
+    std::function<bool()> m_desktop;
+    Theme m_theme = Theme::System;
+    bool m_waiting = false; // several windows tell of one change
+};
 
 // The palette a widget is dressed in.
 Palette const& paletteOf(QWidget const& widget);

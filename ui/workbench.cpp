@@ -6,6 +6,7 @@
 #include "ui/pageview/pageview.h"
 #include "ui/paint/sheetfonts.h"
 #include "ui/session.h"
+#include "ui/sheetpanel.h"
 #include "ui/statusline.h"
 #include "ui/stringbank.h"
 #include "ui/transport.h"
@@ -13,6 +14,7 @@
 #include "ui/variantpanel.h"
 #include "ui/welcome.h"
 #include "ui/words.h"
+#include "ui/wordsdialog.h"
 
 #include "core/levers/leverstory.h"
 #include "core/sheet/sheet.h"
@@ -34,7 +36,7 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     : QMainWindow(parent), m_session(session), m_actions(this), m_header(new Header(this)),
       m_messages(new MessageBar(this)), m_halves(new QSplitter(Qt::Vertical, this)),
       m_sides(new QSplitter(Qt::Horizontal, this)), m_stage(new QStackedWidget(this)),
-      m_grid(new TuneGrid(this)), m_sheet(new PageView(this)),
+      m_grid(new TuneGrid(this)), m_sheet(new SheetPanel(this)),
       m_variants(new VariantPanel(this)), m_bank(new StringBank(this)),
       m_transport(new Transport(this)), m_status(new StatusLine(this))
 {
@@ -98,6 +100,9 @@ void Workbench::joinActions()
     on(m_actions.saveAs, &Workbench::saveAsRequested);
     on(m_actions.exportTo, &Workbench::exportRequested);
     on(m_actions.print, &Workbench::printRequested);
+    on(m_actions.words, [this] { editWords(); });
+    on(m_actions.handout, &Workbench::handoutRequested);
+    on(m_actions.levels, &Workbench::levelsRequested);
     on(m_actions.quit, [this] { close(); });
     QUndoStack& undo = m_session.undoStack();
     on(m_actions.undo, [&undo] { undo.undo(); });
@@ -168,7 +173,12 @@ void Workbench::joinViews()
         menu.addActions({m_actions.lock, m_actions.unlock, m_actions.leaveEmpty});
         menu.exec(where);
     });
-    connect(m_sheet, &PageView::positionClicked, &m_session, &Session::select);
+    connect(m_sheet->view(), &PageView::positionClicked, &m_session, &Session::select);
+    connect(m_sheet, &SheetPanel::kindChosen, this, &Workbench::setPaperKind);
+    connect(m_sheet, &SheetPanel::paperChosen, this, &Workbench::setPaper);
+    connect(m_sheet, &SheetPanel::wordsClicked, this, &Workbench::editWords);
+    connect(m_sheet, &SheetPanel::exportClicked, this, &Workbench::exportRequested);
+    connect(m_sheet, &SheetPanel::printClicked, this, &Workbench::printRequested);
 
     VariantList* list = m_variants->list();
     connect(list, &VariantList::shownClicked, &m_session, &Session::show);
@@ -246,17 +256,68 @@ void Workbench::showSheet()
 {
     m_sheetOutdated = m_stage->currentWidget() != m_sheet;
     if (m_sheetOutdated) return;
-    if (!m_musicFont) {
-        auto font = musicFont();
-        if (!font) {
-            tellFault(font.error());
-            return;
-        }
+    if (!font()) return;
+    m_sheet->view()->setDocument(
+        paperOf(m_paperKind, m_session.shownArrangement(), *m_musicFont, m_style));
+    m_sheet->view()->setChosenPosition(m_session.selected());
+}
+
+std::optional<sheet::MusicFont> const& Workbench::font()
+{
+    if (m_musicFont) return m_musicFont;
+    auto font = musicFont();
+    if (font)
         m_musicFont = *std::move(font);
-    }
-    m_sheet->setDocument(
-        sheet::arrangementSheet(m_session.shownArrangement(), *m_musicFont, {}));
-    m_sheet->setChosenPosition(m_session.selected());
+    else
+        tellFault(font.error());
+    return m_musicFont;
+}
+
+PageView* Workbench::sheet() const { return m_sheet->view(); }
+
+std::optional<sheet::Document> Workbench::pages()
+{
+    if (!m_session.isOpen() || !font()) return std::nullopt;
+    return paperOf(m_paperKind, m_session.arrangement(), *m_musicFont, m_style);
+}
+
+void Workbench::setPaperKind(PaperKind kind)
+{
+    m_paperKind = kind;
+    m_sheet->setKind(kind);
+    if (m_session.isOpen()) showSheet();
+}
+
+void Workbench::setPaper(sheet::Paper paper)
+{
+    m_style.paper = paper;
+    m_sheet->setPaper(paper);
+    if (m_session.isOpen()) showSheet();
+    emit paperChanged();
+}
+
+// The pattern that the selected position has, else the first that the tune uses.
+sheet::HandoutWish Workbench::handoutWish() const
+{
+    proposal::Brief const& brief = m_session.brief();
+    arrange::Arrangement const& arrangement = m_session.arrangement();
+    sheet::HandoutWish wish{brief.harp,           brief.hand, brief.level, brief.book,
+                            arrangement.tune.key, {},         {},          {}};
+    std::string wanted;
+    if (auto const selected = m_session.selected())
+        wanted = arrangement.positions[static_cast<std::size_t>(*selected)].voicing.pattern;
+    for (pattern::Pattern const& pattern : wish.book.patterns)
+        if (pattern.name == wanted) wish.patterns.push_back(pattern);
+    if (wish.patterns.empty() && !wish.book.patterns.empty())
+        wish.patterns.push_back(wish.book.patterns.front());
+    return wish;
+}
+
+void Workbench::editWords()
+{
+    if (!m_session.isOpen()) return;
+    WordsDialog dialog(tune::pageWords(m_session.brief().tune), this);
+    if (dialog.exec() == QDialog::Accepted) m_session.setWords(dialog.words());
 }
 
 void Workbench::tell(QString const& sentence) { m_messages->tell(sentence); }
@@ -414,7 +475,8 @@ void Workbench::enableActions()
         open && position &&
         m_session.proposal().lattice.locks[static_cast<std::size_t>(*position)].has_value();
     for (QAction* action : {m_actions.save, m_actions.saveAs, m_actions.exportTo,
-                            m_actions.print, m_actions.playTune, m_actions.varyPasses})
+                            m_actions.print, m_actions.words, m_actions.handout,
+                            m_actions.levels, m_actions.playTune, m_actions.varyPasses})
         action->setEnabled(open);
     for (QAction* action :
          {m_actions.lock, m_actions.leaveEmpty, m_actions.hearBar, m_actions.fromHere})
@@ -566,7 +628,7 @@ void Workbench::playbackStopped()
     m_playedBar.reset();
     m_transport->setPlaying(false);
     m_grid->setPlayingBar(std::nullopt);
-    m_sheet->setSoundingBar(std::nullopt);
+    m_sheet->view()->setSoundingBar(std::nullopt);
     showBank();
 }
 
@@ -577,7 +639,7 @@ void Workbench::barPlaying(int playedBar)
     m_playedBar = playedBar;
     auto const& [bar, pass, at] = bars[static_cast<std::size_t>(playedBar)];
     m_grid->setPlayingBar(bar);
-    m_sheet->setSoundingBar(bar, pass);
+    m_sheet->view()->setSoundingBar(bar, pass);
     m_bank->setLevers(leversNow());
 }
 

@@ -3,12 +3,14 @@
 #include "ui/actions.h"
 #include "ui/audition.h"
 #include "ui/header.h"
+#include "ui/papers.h"
 #include "ui/theme.h"
 
 #include "core/files/tables.h"
 #include "core/harp/levers.h"
 #include "core/proposal/remedies.h"
 #include "core/sheet/musicfont.h"
+#include "core/sheet/papers/handout.h"
 
 #include <QMainWindow>
 
@@ -21,6 +23,7 @@ namespace ui {
 
 class MessageBar;
 class PageView;
+class SheetPanel;
 class Session;
 class StatusLine;
 class StringBank;
@@ -39,7 +42,17 @@ public:
     void setView(View view);
     Actions const& actions() const { return m_actions; }
     TuneGrid* grid() const { return m_grid; }
-    PageView* sheet() const { return m_sheet; }
+    PageView* sheet() const;
+    // The paper that is shown, exported and printed.
+    PaperKind paperKind() const { return m_paperKind; }
+    void setPaperKind(PaperKind kind);
+    sheet::Paper paper() const { return m_style.paper; }
+    void setPaper(sheet::Paper paper);
+    // Its pages, as they are exported and printed. None: the music font is not there.
+    std::optional<sheet::Document> pages();
+    // What a handout begins with. Only while a tune is open.
+    sheet::HandoutWish handoutWish() const;
+    std::optional<sheet::MusicFont> const& font(); // told where it is not there
     VariantPanel* variants() const { return m_variants; }
     StringBank* bank() const { return m_bank; }
     Transport* transport() const { return m_transport; }
@@ -68,6 +81,9 @@ signals:
     void saveAsRequested();
     void exportRequested();
     void printRequested();
+    void handoutRequested();
+    void levelsRequested();
+    void paperChanged(); // its size
     void playRequested(ui::Audition const& audition);
     // While playing: the same bars in another way (tempo, hands, loop).
     void hearingChanged(ui::Audition const& audition);
@@ -102,6 +118,7 @@ private:
     void pluck(int string);
     void turnLever(int string, harp::Lever to);
     void escape();
+    void editWords();
     void wear(Theme theme);
     perform::Hearing hearing() const;
     std::optional<int> selectedPlayedBar() const;
@@ -116,7 +133,9 @@ private:
     QStackedWidget* m_stage;
     QWidget* m_welcome;
     TuneGrid* m_grid;
-    PageView* m_sheet;
+    SheetPanel* m_sheet;
+    PaperKind m_paperKind = PaperKind::Arrangement;
+    sheet::SheetStyle m_style;
     std::optional<sheet::MusicFont> m_musicFont;
     bool m_sheetOutdated = true; // drawn afresh when it is next looked at
     VariantPanel* m_variants;

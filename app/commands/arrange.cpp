@@ -1,3 +1,4 @@
+#include "app/commands/levels.h"
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
 #include "app/input.h"
@@ -23,6 +24,7 @@ struct ArrangeCall {
     std::vector<std::string> set; // tunes of a set, instead of one tune
     bool anyOrder = false;
     sheet::SheetStyle style;
+    std::string levels; // "1-5"; empty: the one level of the options
     ArrangeOptions options;
 };
 
@@ -31,6 +33,13 @@ ExitStatus arrangeBrief(proposal::Brief const& asked, Book const& book,
                         ArrangeCall const& call, std::vector<Output> const& outputs)
 {
     proposal::Brief const* const brief = &asked;
+    if (!call.levels.empty()) {
+        auto levels = levelsFrom(call.levels);
+        if (!levels) return refuse(levels.error());
+        auto written = writeLevels(*brief, files::ownText(book.text, entry), *levels, tables,
+                                   outputs, call.sheet, call.style);
+        return written ? Fine : refuse(written.error());
+    }
     auto proposal = proposeOrMend(*brief, call.options, tables);
     if (!proposal) {
         base::Fault fault = proposal.error();
@@ -150,6 +159,9 @@ void declareArrange(CLI::App& program, int& status)
     verb->add_flag("--any-order", call->anyOrder,
                    "with --set: also in the order that turns the fewest");
     declare(*verb, call->style);
+    verb->add_option("--levels", call->levels,
+                     "several levels of the same bars, such as 1-5: pages in one file, other "
+                     "kinds in a file each");
     declare(*verb, call->options);
     verb->callback([call, &status] { status = arrange(*call); });
 }

@@ -14,12 +14,9 @@ namespace app {
 
 namespace {
 
-constexpr std::array<std::string_view, 10> verbs{"arrange",  "batch",   "weigh", "keys",
-                                                 "patterns", "picture", "check", "--version",
-                                                 "--help",   "-h"};
-
-// Announced verbs that this version does not have: refused by name, not taken for files.
-constexpr std::array<std::string_view, 2> laterVerbs{"handout", "drill"};
+constexpr std::array<std::string_view, 12> verbs{"arrange",  "batch",     "weigh",  "keys",
+                                                 "patterns", "handout",   "drill",  "picture",
+                                                 "check",    "--version", "--help", "-h"};
 
 bool contains(auto const& words, std::string_view word)
 {
@@ -28,12 +25,10 @@ bool contains(auto const& words, std::string_view word)
 
 } // namespace
 
-bool isVerb(char const* word) { return contains(verbs, word) || contains(laterVerbs, word); }
+bool isVerb(char const* word) { return contains(verbs, word); }
 
 int runVerb(int argc, char** argv)
 {
-    if (contains(laterVerbs, argv[1]))
-        return refuse({base::FaultCode::BadCall, argv[1], "not in this version"});
     CLI::App program(
         "Sallow arranges lead sheets for the lever harp. Without a verb it opens the "
         "workbench: sallow [FILE...]",
@@ -46,6 +41,8 @@ int runVerb(int argc, char** argv)
     declareWeigh(program, status);
     declareKeys(program, status);
     declarePatterns(program, status);
+    declareHandout(program, status);
+    declareDrill(program, status);
     declarePicture(program, status);
     declareCheck(program, status);
     try {

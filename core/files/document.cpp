@@ -5,6 +5,7 @@
 #include "core/files/jsonline.h"
 #include "core/files/patternfile.h"
 #include "core/pattern/own.h"
+#include "core/tune/pagewords.h"
 
 #include <nlohmann/json.hpp>
 
@@ -217,6 +218,33 @@ Result<tune::Tune> tuneIn(std::string const& abc, std::string const& file)
     return readAbc(abc, entries->front(), file + ", the tune in it");
 }
 
+Json wordsMember(tune::PageWords const& words)
+{
+    return {{"title", words.title},       {"composer", words.composer},
+            {"origin", words.origin},     {"source", words.source},
+            {"arranger", words.arranger}, {"copyright", words.copyright},
+            {"notes", Json(words.notes)}};
+}
+
+// What the arranger has worded anew; older files have no such member.
+tune::PageWords wordsFrom(Json const& json, tune::PageWords words)
+{
+    auto const found = json.find("words");
+    if (found == json.end()) return words;
+    auto const read = [&](char const* name, std::string& into) {
+        if (found->contains(name)) into = found->at(name).get<std::string>();
+    };
+    read("title", words.title);
+    read("composer", words.composer);
+    read("origin", words.origin);
+    read("source", words.source);
+    read("arranger", words.arranger);
+    read("copyright", words.copyright);
+    if (found->contains("notes"))
+        words.notes = found->at("notes").get<std::vector<std::string>>();
+    return words;
+}
+
 Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string const& file)
 {
     if (json.at("sallow").get<int>() != version)
@@ -224,6 +252,7 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
     std::string const abc = json.at("abc").get<std::string>();
     auto tune = tuneIn(abc, file);
     if (!tune) return tune.error();
+    *tune = tune::withWords(*tune, wordsFrom(json, tune::pageWords(*tune)));
     auto harp = harpIn(json.at("harp"), tables);
     if (!harp) return harp.error();
     auto hand = handFrom(tables, json.at("hand").get<std::string>());
@@ -273,7 +302,7 @@ std::string documentText(SavedWork const& work, Tables const& tables)
     Json wishes = Json::array();
     for (harp::LeverWish const& wish : brief.leverWishes) wishes.push_back(wishMember(wish));
     Json const tempo = brief.quartersPerMinute ? Json(*brief.quartersPerMinute) : Json(nullptr);
-    Json const document{
+    Json document{
         {"sallow", version},
         {"title", brief.tune.title},
         {"harp", harpIdsMember(brief.harp, tables)},
@@ -290,6 +319,9 @@ std::string documentText(SavedWork const& work, Tables const& tables)
         {"changes", changes},
         {"lever_wishes", wishes},
         {"abc", work.abc}};
+    tune::PageWords const words = tune::pageWords(brief.tune);
+    auto const written = tuneIn(work.abc, "");
+    if (!written || tune::pageWords(*written) != words) document["words"] = wordsMember(words);
     return document.dump(1, ' ', false, Json::error_handler_t::replace) + '\n';
 }
 

@@ -42,7 +42,8 @@ SetScore setScore(Score const& score, MusicFont const& font)
             lower.altered.clear();
         }
         Voice const voice = bar.upperBelow.notes.empty() ? Voice::Alone : Voice::Above;
-        out.upper.push_back(setBar(bar.upper, written, Clef::Treble, upper, font, voice));
+        Clef const clef = score.grand ? Clef::Treble : score.clef;
+        out.upper.push_back(setBar(bar.upper, written, clef, upper, font, voice));
         out.upperBelow.push_back(
             setBar(bar.upperBelow, written, Clef::Treble, {}, font, Voice::Below));
         out.lower.push_back(setBar(bar.lower, written, Clef::Bass, lower, font));

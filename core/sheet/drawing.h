@@ -112,7 +112,7 @@ struct Document {
     std::string title;
     std::string author;
     std::vector<Page> pages;
-    std::vector<Bookmark> bookmarks; // in the order of reading
+    std::vector<Bookmark> bookmarks{}; // in the order of reading
 };
 
 } // namespace sheet

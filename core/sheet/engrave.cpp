@@ -13,15 +13,6 @@ namespace sheet {
 
 namespace {
 
-struct PaperSize {
-    double widthMm = 210; // ISO 216
-    double heightMm = 297;
-};
-PaperSize sizeOf(Paper paper)
-{
-    return paper == Paper::A4 ? PaperSize{} : PaperSize{215.9, 279.4};
-}
-
 // Tightest stretch at which notes still read as evenly spaced.
 constexpr double tightest = 0.55;
 constexpr double barsToALine = 4; // of dances [trade-6]
@@ -53,13 +44,17 @@ std::vector<BarWidth> barWidths(SetScore const& score)
     return out;
 }
 
-// Every line fills the width but a last one that is too short for it; that one is spaced like
-// the line before.
-std::vector<System> systemsOf(SetScore const& score, double width)
+LineRoom roomFor(SetScore const& score, double width)
 {
     double const laterHead = headWidth(score, std::min(1, score.count() - 1));
-    std::vector<int> const starts =
-        lineStarts(barWidths(score), {width, headWidth(score, 0), laterHead, barsToALine, 1});
+    return {width, headWidth(score, 0), laterHead, barsToALine, 1};
+}
+
+// Every line fills the width but a last one that is too short for it; that one is spaced like
+// the line before.
+std::vector<System> systemsOf(SetScore const& score, double width,
+                              std::vector<int> const& starts)
+{
     std::vector<System> out;
     double before = 1;
     for (std::size_t i = 0; i < starts.size(); ++i) {
@@ -115,10 +110,13 @@ public:
 
     double width() const { return m_width; }
 
-    Document document(std::vector<System> const& systems) const
+    Document document(std::vector<System> const& systems, SheetStyle const& style) const
     {
-        std::vector<int> const starts = pageStarts(heights(systems), room());
-        Document out{m_score.tune.title, m_score.tune.composer, {}, {}};
+        std::vector<int> const starts =
+            style.breaks ? style.breaks->pages : pageStarts(heights(systems), room());
+        tune::Tune const& tune = m_score.tune;
+        Document out{
+            tune.title, tune.arranger.empty() ? tune.composer : tune.arranger, {}, {}};
         for (std::size_t p = 0; p < starts.size(); ++p) {
             bool const last = p + 1 == starts.size();
             auto const from = systems.begin() + starts[p];
@@ -128,7 +126,6 @@ public:
         return out;
     }
 
-private:
     static std::vector<SystemHeight> heights(std::vector<System> const& systems)
     {
         std::vector<SystemHeight> out;
@@ -143,6 +140,7 @@ private:
                 geometry::leastSystemGap};
     }
 
+private:
     // White left over is shared out between the systems, up to a limit.
     double gapBetween(std::vector<System> const& systems, double available, bool last) const
     {
@@ -222,10 +220,13 @@ Document onPaper(SetScore const& set, SheetStyle const& style)
 {
     Score const& score = *set.score;
     Paging const paging(score, *set.font, style);
-    std::vector<System> systems = systemsOf(set, paging.width());
+    std::vector<int> const lines =
+        style.breaks ? style.breaks->lines
+                     : lineStarts(barWidths(set), roomFor(set, paging.width()));
+    std::vector<System> systems = systemsOf(set, paging.width(), lines);
     for (System& words : wordsBelow(score, *set.font, paging.width()))
         systems.push_back(std::move(words));
-    return paging.document(systems);
+    return paging.document(systems, style);
 }
 
 } // namespace
@@ -234,12 +235,54 @@ Document engraved(Score const& score, MusicFont const& font, SheetStyle const& s
 {
     SetScore const set = setScore(score, font);
     Document document = onPaper(set, style);
-    if (document.pages.size() == 1 || style.mayShrinkTo >= 1) return document;
+    if (document.pages.size() == 1 || style.mayShrinkTo >= 1 || style.breaks) return document;
     SheetStyle smaller = style;
     smaller.staffMm *= style.mayShrinkTo;
     Document tighter = onPaper(set, smaller);
     return tighter.pages.size() < document.pages.size() ? std::move(tighter)
                                                         : std::move(document);
+}
+
+Breaks commonBreaks(std::vector<Score> const& scores, MusicFont const& font,
+                    SheetStyle const& style)
+{
+    std::vector<BarWidth> widest;
+    LineRoom lineRoom;
+    double width = 0;
+    for (Score const& score : scores) {
+        SetScore const set = setScore(score, font);
+        std::vector<BarWidth> const bars = barWidths(set);
+        if (widest.empty()) {
+            widest = bars;
+            width = Paging(score, font, style).width();
+            lineRoom = roomFor(set, width);
+        }
+        for (std::size_t i = 0; i < std::min(widest.size(), bars.size()); ++i) {
+            widest[i].natural = std::max(widest[i].natural, bars[i].natural);
+            widest[i].least = std::max(widest[i].least, bars[i].least);
+        }
+    }
+    Breaks breaks{lineStarts(widest, lineRoom), {}};
+    std::vector<SystemHeight> highest;
+    PageRoom room;
+    for (Score const& score : scores) {
+        SetScore const set = setScore(score, font);
+        std::vector<System> systems = systemsOf(set, width, breaks.lines);
+        for (System& words : wordsBelow(score, font, width)) systems.push_back(std::move(words));
+        auto const heights = Paging::heights(systems);
+        PageRoom const own = Paging(score, font, style).room();
+        if (highest.empty()) {
+            highest = heights;
+            room = own;
+        }
+        for (std::size_t i = 0; i < highest.size(); ++i)
+            highest[i].height = std::max(highest[i].height, heights[i].height);
+        room.firstPage = std::min(room.firstPage, own.firstPage);
+        room.page = std::min(room.page, own.page);
+        room.foot = std::max(room.foot, own.foot);
+    }
+    breaks.pages = pageStarts(highest, room);
+    return breaks;
 }
 
 } // namespace sheet

@@ -18,6 +18,9 @@ constexpr double subtitleHeight = 2.0;
 constexpr double lineHeight = 1.9;
 constexpr double smallHeight = 1.55;
 constexpr double footHeight = 1.3;
+constexpr double noteHeight = 1.6;
+constexpr double betweenNotes = 0.5;
+constexpr double aroundPicture = 1.6; // white beside the picture of the levers
 
 // A long title is set smaller rather than cut.
 double fitted(std::string const& text, Face face, double height, double width)
@@ -98,6 +101,52 @@ void drawSetup(Pen& pen, std::string const& setup, double baseline)
         0.13, Ink::Lever);
 }
 
+constexpr double probe = 0.25; // spaces
+
+bool isEmpty(Pen const& pen, double left, double right)
+{
+    constexpr double nothing = -1e6;
+    return pen.reach().bottom(left, right, nothing) == nothing;
+}
+
+// The picture of the levers stands between what is left and right of it, in the middle of the
+// page where it can; below them where they leave no room. Answers how far down all reaches.
+double drawLevers(Pen& pen, LeverPicture const& levers, Pen const& left, Pen const& right,
+                  Box room)
+{
+    Box const size = leverPictureBox(levers);
+    double from = room.right;
+    while (from > room.left && isEmpty(left, from - probe, from)) from -= probe;
+    double to = room.left;
+    while (to < room.right && isEmpty(right, to, to + probe)) to += probe;
+    double const centred = (room.right - size.right) / 2;
+    double const least = from + aroundPicture;
+    double const most = to - aroundPicture - size.right;
+    if (least <= most) {
+        double const foot = std::max(room.bottom, room.top + size.bottom);
+        drawLeverPicture(pen, levers, {std::clamp(centred, least, most), foot - size.bottom});
+        return foot;
+    }
+    double const top = room.bottom + 0.8;
+    drawLeverPicture(pen, levers, {centred, top});
+    return top + size.bottom;
+}
+
+// What the player is told in words: a paragraph a note, the arranger's own.
+double drawNotes(Pen& pen, std::vector<std::string> const& notes, double width)
+{
+    std::vector<std::string> lines;
+    double y = 0;
+    for (std::string const& note : notes) {
+        for (std::string const& line : wrapped(note, Face::Roman, noteHeight, width)) {
+            y += 1.25 * noteHeight;
+            pen.words(line, {0, y}, fitted(line, Face::Roman, noteHeight, width), Face::Roman);
+        }
+        y += betweenNotes;
+    }
+    return y;
+}
+
 } // namespace
 
 double drawHeading(Pen& pen, Score const& score, double width)
@@ -113,15 +162,27 @@ double drawHeading(Pen& pen, Score const& score, double width)
                   Face::Italic, Anchor::Centre);
     }
     y += 3.0;
-    drawTempo(pen, tune, y);
-    pen.words(originLine(tune), {width, y}, lineHeight, Face::Italic, Anchor::Right);
+    Pen left(pen.font());
+    Pen right(pen.font());
+    double const top = y - 1.2;
+    drawTempo(left, tune, y);
+    right.words(originLine(tune), {width, y}, lineHeight, Face::Italic, Anchor::Right);
+    if (!tune.arranger.empty()) {
+        y += 1.25 * lineHeight;
+        right.words("arr. " + tune.arranger, {width, y}, lineHeight, Face::Italic,
+                    Anchor::Right);
+    }
     if (!score.setupLine.empty() || !score.harpLine.empty()) {
         y += 2.7;
-        drawSetup(pen, score.setupLine, y);
-        pen.words(score.harpLine, {width, y}, smallHeight, Face::Sans, Anchor::Right,
-                  Ink::Quiet);
+        drawSetup(left, score.setupLine, y);
+        right.words(score.harpLine, {width, y}, smallHeight, Face::Sans, Anchor::Right,
+                    Ink::Quiet);
     }
-    return y + 0.6;
+    y += 0.6;
+    if (score.levers) y = drawLevers(pen, *score.levers, left, right, {0, top, width, y});
+    pen.take(left, 0);
+    pen.take(right, 0);
+    return y;
 }
 
 double drawRunningHead(Pen& pen, Score const& score, int page, double width)
@@ -135,16 +196,26 @@ double drawRunningHead(Pen& pen, Score const& score, int page, double width)
 
 double drawFoot(Pen& pen, Score const& score, double width)
 {
-    std::vector<std::string> lines = score.footLines;
-    if (!score.caution.empty()) lines.push_back(score.caution);
-    double y = 0;
-    for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
-        bool const caution = line == lines.rbegin() && !score.caution.empty();
-        pen.words(*line, {width / 2, y}, fitted(*line, Face::Italic, footHeight, width),
-                  Face::Italic, Anchor::Centre, caution ? Ink::Caution : Ink::Quiet);
-        y -= 1.35 * footHeight;
+    Pen foot(pen.font());
+    double y = drawNotes(foot, score.notes, width);
+    if (!score.shapes.empty()) {
+        Pen box(pen.font());
+        double const height = drawShapeBox(box, score.shapes, "Patterns used here", width);
+        foot.take(box, y + 0.4);
+        y += height + 0.8;
     }
-    return -y;
+    auto const line = [&](std::string const& text, Ink ink) {
+        if (text.empty()) return;
+        y += 1.35 * footHeight;
+        foot.words(text, {width / 2, y}, fitted(text, Face::Italic, footHeight, width),
+                   Face::Italic, Anchor::Centre, ink);
+    };
+    for (std::string const& text : score.footLines) line(text, Ink::Quiet);
+    line(score.caution, Ink::Caution);
+    line(score.tune.source, Ink::Quiet);
+    line(score.tune.copyright, Ink::Words);
+    pen.take(foot, -y);
+    return y;
 }
 
 } // namespace sheet

@@ -209,6 +209,13 @@ void Pen::circle(Point centre, double radius, Ink ink)
          {centre.x - radius, centre.y - radius, centre.x + radius, centre.y + radius});
 }
 
+void Pen::ring(Point centre, double radius, double thickness, Ink ink)
+{
+    double const reach = radius + thickness / 2;
+    keep(Circle{centre, radius, thickness, ink},
+         {centre.x - reach, centre.y - reach, centre.x + reach, centre.y + reach});
+}
+
 void Pen::words(std::string text, Point at, double height, Face face, Anchor anchor, Ink ink)
 {
     Box const box = wordsBox(text, at, height, face, anchor);

@@ -34,6 +34,7 @@ public:
     void shape(std::vector<Point> corners, Ink ink = Ink::Music);
     void bow(Point from, Point to, double height, Ink ink = Ink::Music);
     void circle(Point centre, double radius, Ink ink = Ink::Music);
+    void ring(Point centre, double radius, double thickness, Ink ink = Ink::Music);
     // Height of the em.
     void words(std::string text, Point at, double height, Face face,
                Anchor anchor = Anchor::Left, Ink ink = Ink::Words);

@@ -5,6 +5,8 @@
 #include "core/music/time.h"
 #include "core/sheet/drawing.h"
 #include "core/sheet/durations.h"
+#include "core/sheet/papers/pictures.h"
+#include "core/sheet/staffplace.h"
 #include "core/tune/tune.h"
 
 #include <optional>
@@ -81,12 +83,16 @@ struct PlacingBracket {
 // All that a sheet shows, before it is set on paper. Heading lines may be empty.
 struct Score {
     tune::Tune tune;
-    bool grand = true; // two staves, else one
+    bool grand = true;        // two staves, else one
+    Clef clef = Clef::Treble; // of the only staff
     std::vector<SheetBar> bars;
     std::vector<PlacingBracket> placings; // of each hand in written order
     std::vector<std::string> wordsBelow;  // verses under the last line of music
     std::string harpLine;
     std::string setupLine;
+    std::optional<LeverPicture> levers; // beside the set-up line
+    std::vector<ShapePicture> shapes;   // of the box "Patterns used here", before the foot
+    std::vector<std::string> notes;     // for the player, after the music
     std::vector<std::string> footLines; // remarks before the caution
     std::string caution;
 };

@@ -6,6 +6,8 @@
 #include "core/sheet/lefthand.h"
 #include "core/sheet/levercues.h"
 #include "core/sheet/melody.h"
+#include "core/sheet/papers/cautions.h"
+#include "core/sheet/papers/shapes.h"
 #include "core/sheet/placings.h"
 
 #include <algorithm>
@@ -15,10 +17,6 @@
 namespace sheet {
 
 namespace {
-
-constexpr char const* caution =
-    "Warm up, keep the hand easy, rest every half hour; if anything hurts, stop and ask your "
-    "teacher or a clinician. Retune only as the maker of your harp allows.";
 
 // "m7b5" as print has it: m7♭5.
 std::string withSigns(std::string const& chord)
@@ -113,6 +111,7 @@ Score leadScore(tune::Tune const& tune, std::vector<arrange::NoteFingers> const&
     Score score;
     score.tune = tune;
     score.grand = false;
+    score.notes = tune.notes;
     for (int i = 0; i < static_cast<int>(tune.bars.size()); ++i) {
         tune::Bar const& bar = tune.bars[static_cast<std::size_t>(i)];
         SheetBar out;
@@ -163,7 +162,8 @@ void addLeftHand(Score& score, arrange::Arrangement const& arrangement, SheetSty
     }
     if (style.fingers) score.footLines = handLines(arrangement);
     if (style.fingers && style.placings) score.placings = placingBrackets(arrangement);
-    score.caution = caution;
+    for (std::string& line : cautions(arrangement)) score.footLines.push_back(std::move(line));
+    score.caution = care;
 }
 
 void addLabels(Score& score, arrange::Arrangement const& arrangement, bool shown)
@@ -171,6 +171,7 @@ void addLabels(Score& score, arrange::Arrangement const& arrangement, bool shown
     for (int i = 0; i < static_cast<int>(score.bars.size()); ++i)
         score.bars[static_cast<std::size_t>(i)].labels = patternLabels(arrangement, i, shown);
     score.setupLine = harp::setupLine(arrangement.harp, arrangement.levers.setup);
+    score.levers = leverPicture(arrangement.harp, arrangement.levers.setup);
     score.harpLine = harpLine(arrangement);
 }
 
@@ -185,8 +186,7 @@ tune::Tune withTempo(arrange::Arrangement const& arrangement)
 
 namespace {
 
-Document grandSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
-                    SheetStyle const& style)
+Score grandScore(arrange::Arrangement const& arrangement, SheetStyle const& style)
 {
     Score score = leadScore(withTempo(arrangement),
                             style.fingers ? arrangement.rightFingers
@@ -195,7 +195,14 @@ Document grandSheet(arrange::Arrangement const& arrangement, MusicFont const& fo
     score.grand = true;
     addLeftHand(score, arrangement, style);
     addLabels(score, arrangement, style.patternLabels);
-    return engraved(score, font, style);
+    if (style.shapes) score.shapes = shapesUsed(arrangement);
+    return score;
+}
+
+Document grandSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
+                    SheetStyle const& style)
+{
+    return engraved(grandScore(arrangement, style), font, style);
 }
 
 Document labelledSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
@@ -244,6 +251,15 @@ Document arrangementSheet(arrange::Arrangement const& arrangement, MusicFont con
                           SheetStyle const& style)
 {
     return asPlayed(grandSheet, arrangement, font, style);
+}
+
+Breaks commonBreaks(std::vector<arrange::Arrangement> const& arrangements,
+                    MusicFont const& font, SheetStyle const& style)
+{
+    std::vector<Score> scores;
+    for (arrange::Arrangement const& arrangement : arrangements)
+        scores.push_back(grandScore(arrangement, style));
+    return commonBreaks(scores, font, style);
 }
 
 Document patternSheet(arrange::Arrangement const& arrangement, MusicFont const& font,

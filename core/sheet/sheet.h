@@ -4,7 +4,9 @@
 #include "core/sheet/drawing.h"
 #include "core/sheet/musicfont.h"
 
+#include <optional>
 #include <string>
+#include <vector>
 
 namespace sheet {
 
@@ -14,6 +16,21 @@ enum class Paper { A4, Letter };
 // instruments.
 inline constexpr double usualStaffMm = 7.5;
 inline constexpr double largeStaffMm = 10.5; // large print
+struct PaperSize {
+    double widthMm = 210; // ISO 216
+    double heightMm = 297;
+};
+constexpr PaperSize sizeOf(Paper paper)
+{
+    return paper == Paper::A4 ? PaperSize{} : PaperSize{215.9, 279.4};
+}
+
+// Where lines and pages end, for sheets of the same bars that are to look alike: the first bar
+// of every line, the first line of every page.
+struct Breaks {
+    std::vector<int> lines;
+    std::vector<int> pages;
+};
 
 struct SheetStyle {
     Paper paper = Paper::A4;
@@ -23,13 +40,18 @@ struct SheetStyle {
     bool fingers = true;
     bool chordSymbols = true;
     bool patternLabels = true;
-    bool placings = true; // brackets over fingers that are placed together
+    bool placings = true;           // brackets over fingers that are placed together
+    bool shapes = true;             // the box "Patterns used here"
+    std::optional<Breaks> breaks{}; // none: chosen for the sheet itself
 };
 
 // The arrangement sheet: grand staves with title, key, meter, chord symbols, tune, left hand,
 // pattern label under each position, fingers, and the lever set-up at the head.
 Document arrangementSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
                           SheetStyle const& style);
+// Breaks with which all these arrangements of one tune fit their pages.
+Breaks commonBreaks(std::vector<arrange::Arrangement> const& arrangements,
+                    MusicFont const& font, SheetStyle const& style);
 // The lead sheet with the pattern label under each chord.
 Document patternSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
                       SheetStyle const& style);

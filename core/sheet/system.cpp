@@ -221,11 +221,12 @@ void LineSetting::drawUpperStaff(Pen& pen) const
     auto const beams = drawSigns(notes, line, m_score.tiedIntoUpper[at(m_range.first)]);
     auto const beamsBelow = drawSigns(notes, below, {});
     drawSlurs(notes, line, m_score.slurs);
-    drawHead(pen, Clef::Treble);
+    Clef const clef = m_score.score->grand ? Clef::Treble : m_score.score->clef;
+    drawHead(pen, clef);
     pen.take(notes, 0);
     drawBeside(pen, line, beams);
     drawBeside(pen, below, beamsBelow);
-    drawAllFingers(pen, line, FingerSide::Above);
+    drawAllFingers(pen, line, clef == Clef::Treble ? FingerSide::Above : FingerSide::Below);
     drawPlacings(pen, placings(harp::Side::Right), FingerSide::Above);
     drawAllFingers(pen, below, FingerSide::Below);
     drawHandSigns(pen, below);

@@ -125,6 +125,8 @@ struct Tune {
     std::string composer;
     std::string origin;
     std::string source;
+    std::string arranger;           // named on the page where the arranger wants it
+    std::string copyright;          // the line at the foot of the page, as she words it
     std::string rhythm;             // "jig", "reel" ... as the file says it
     std::vector<std::string> notes; // remarks of the writer (N:)
     std::vector<std::string> words; // verses that stand below the tune, line by line (W:)

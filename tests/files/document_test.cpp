@@ -104,6 +104,26 @@ TEST_CASE("A document from before own patterns and sliders still opens", "[docum
     CHECK(read->brief.take == 0);
 }
 
+TEST_CASE("The arranger's words for the page are kept beside the tune's own lines",
+          "[document]")
+{
+    SavedWork work = example();
+    CHECK(documentText(work, shelf()).find("\"words\"") == std::string::npos);
+    work.brief.tune.title = "The Sluice, for two";
+    work.brief.tune.arranger = "A. Willow";
+    work.brief.tune.copyright = "© A. Willow";
+    work.brief.tune.notes = {"Slowly.", "Let it ring."};
+    auto const again = readDocument(documentText(work, shelf()), shelf(), "a.sallow");
+    REQUIRE(again);
+    CHECK(again->brief.tune == work.brief.tune);
+    CHECK(again->abc == work.abc);
+    std::string text = documentText(work, shelf());
+    text.replace(text.find("\"A. Willow\""), 11, "17");
+    auto const damaged = readDocument(text, shelf(), "a.sallow");
+    REQUIRE_FALSE(damaged);
+    CHECK(damaged.error().code == base::FaultCode::Malformed);
+}
+
 TEST_CASE("A damaged saved arrangement is refused with its line", "[document]")
 {
     std::string const good = documentText(example(), shelf());

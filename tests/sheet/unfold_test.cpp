@@ -97,7 +97,9 @@ TEST_CASE("The sheet prints every voicing that is played, and clicks find it", "
     if (!font) return;
     Arrangement varied = everyPassItsOwn();
     varied.positions[4].voicing.pattern = "1-5-10";
-    sheet::Document const document = sheet::arrangementSheet(varied, *font, {});
+    sheet::SheetStyle style;
+    style.shapes = false; // the box names the shapes again
+    sheet::Document const document = sheet::arrangementSheet(varied, *font, style);
     int labels = 0;
     bool found = false;
     for (sheet::Mark const& mark : document.pages[0].marks)

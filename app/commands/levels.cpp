@@ -1,0 +1,81 @@
+#include "app/commands/levels.h"
+
+#include "core/proposal/levels.h"
+#include "core/sheet/papers/levelpack.h"
+#include "ui/paint/sheetfonts.h"
+
+#include <algorithm>
+#include <iostream>
+
+namespace app {
+
+namespace {
+
+bool isLevel(char c) { return c >= '1' && c <= '5'; }
+
+} // namespace
+
+base::Result<std::vector<int>> levelsFrom(std::string const& text)
+{
+    std::vector<int> levels;
+    base::Fault const bad{base::FaultCode::BadCall, "--levels",
+                          text + "; write levels such as 1-5 or 1,3,5"};
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (!isLevel(text[i])) return bad;
+        int const first = text[i] - '0';
+        int last = first;
+        if (i + 2 < text.size() && text[i + 1] == '-' && isLevel(text[i + 2])) {
+            last = text[i + 2] - '0';
+            i += 2;
+        }
+        for (int level = first; level <= last; ++level) levels.push_back(level);
+        if (last < first) return bad;
+        if (++i < text.size() && (text[i] != ',' || i + 1 == text.size())) return bad;
+    }
+    std::ranges::sort(levels);
+    levels.erase(std::unique(levels.begin(), levels.end()), levels.end());
+    if (levels.empty()) return bad;
+    return levels;
+}
+
+base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string const& abc,
+                                     std::vector<int> const& levels,
+                                     files::Tables const& tables,
+                                     std::vector<Output> const& outputs, SheetKind kind,
+                                     sheet::SheetStyle const& style)
+{
+    std::vector<harp::Level> wanted;
+    for (int number : levels) {
+        auto level = files::levelFrom(tables, number);
+        if (!level) return level.error();
+        wanted.push_back(*std::move(level));
+    }
+    auto proposals = proposal::proposedForLevels(brief, wanted);
+    if (!proposals) return proposals.error();
+    std::vector<std::string> pages;
+    std::vector<Output> others;
+    for (Output const& output : outputs) {
+        if (isPages(output.kind) && kind == SheetKind::Arrangement)
+            pages.push_back(output.path);
+        else
+            others.push_back(output);
+    }
+    std::vector<arrange::Arrangement> arrangements;
+    for (proposal::Proposal const& proposal : *proposals) {
+        arrangements.push_back(proposal.arrangement);
+        std::string const level = std::to_string(proposal.arrangement.level.number);
+        for (std::string const& warning : proposal.warnings)
+            std::cerr << "sallow: note: level " << level << ": " << warning << '\n';
+        std::vector<Output> own = others;
+        for (Output& output : own) output.path = named(output.path, "level" + level);
+        if (own.empty()) continue;
+        auto written = writeOutputs({proposal, abc, tables}, own, kind, style);
+        if (!written) return written.error();
+    }
+    if (pages.empty()) return base::Done{};
+    auto font = ui::musicFont();
+    if (!font) return font.error();
+    return writePages(sheet::levelPack(arrangements, *font, style), pages);
+}
+
+} // namespace app

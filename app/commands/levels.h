@@ -1,0 +1,23 @@
+#pragma once
+
+#include "app/exitstatus.h"
+#include "app/outputs.h"
+#include "core/base/result.h"
+
+#include <string>
+#include <vector>
+
+namespace app {
+
+// "1-5", "2-4", "1,3,5": levels in rising order. Fault: BadCall.
+base::Result<std::vector<int>> levelsFrom(std::string const& text);
+
+// One tune at several levels. Pages of all go into one file, with the same lines and pages;
+// of other kinds every level gets a file of its own, "-level3" before the ending.
+base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string const& abc,
+                                     std::vector<int> const& levels,
+                                     files::Tables const& tables,
+                                     std::vector<Output> const& outputs, SheetKind kind,
+                                     sheet::SheetStyle const& style);
+
+} // namespace app

@@ -1,0 +1,15 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+#include "core/sheet/sheet.h"
+
+#include <vector>
+
+namespace sheet {
+
+// One tune arranged for several levels, one sheet after the other with the same bars, lines and
+// pages, so that a mixed class plays together [trade-6]. All have the same bars and key.
+Document levelPack(std::vector<arrange::Arrangement> const& levels, MusicFont const& font,
+                   SheetStyle const& style);
+
+} // namespace sheet

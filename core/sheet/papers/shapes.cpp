@@ -1,0 +1,92 @@
+#include "core/sheet/papers/shapes.h"
+
+#include "core/pattern/pattern.h"
+#include "core/sheet/lefthand.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace sheet {
+
+using arrange::VoicedNote;
+using arrange::Voicing;
+
+namespace {
+
+// The finger that first plays each string, by string.
+std::map<int, VoicedNote> placedOnce(Voicing const& voicing)
+{
+    std::map<int, VoicedNote> placed;
+    for (VoicedNote const& note : voicing.notes) placed.emplace(note.string, note);
+    return placed;
+}
+
+ShapePicture anywhere(Voicing const& voicing)
+{
+    auto const placed = placedOnce(voicing);
+    int const below = placed.begin()->first - 1;
+    ShapePicture picture;
+    picture.title = voicing.pattern;
+    picture.caption = fingersCaption(voicing);
+    picture.strings.resize(static_cast<std::size_t>(placed.rbegin()->first - below + 2));
+    for (auto const& [string, note] : placed)
+        picture.dots.push_back({string - below, note.finger, std::to_string(note.degree)});
+    return picture;
+}
+
+} // namespace
+
+// A rhythm may play the shape more than once.
+std::string fingersCaption(Voicing const& voicing)
+{
+    auto const shape = pattern::patternFrom(voicing.pattern);
+    std::size_t const once = shape ? shape->notes.size() : voicing.notes.size();
+    std::string fingers;
+    music::Length before;
+    for (std::size_t i = 0; i < std::min(once, voicing.notes.size()); ++i) {
+        VoicedNote const& note = voicing.notes[i];
+        bool const together = !fingers.empty() && note.at == before;
+        if (!fingers.empty()) fingers += together ? '+' : '-';
+        fingers += std::to_string(note.finger);
+        before = note.at;
+    }
+    return fingers;
+}
+
+std::vector<ShapePicture> shapesUsed(arrange::Arrangement const& arrangement)
+{
+    std::vector<ShapePicture> shapes;
+    std::set<std::pair<std::string, std::map<int, int>>> seen; // name, fingers by degree
+    for (int bar = 0; bar < static_cast<int>(arrangement.tune.bars.size()); ++bar)
+        for (int index : printedPositions(arrangement, bar)) {
+            Voicing const& voicing =
+                arrangement.positions[static_cast<std::size_t>(index)].voicing;
+            if (voicing.notes.empty()) continue;
+            std::map<int, int> fingers;
+            for (auto const& [string, note] : placedOnce(voicing))
+                fingers.emplace(note.degree, note.finger);
+            if (seen.emplace(voicing.pattern, fingers).second)
+                shapes.push_back(anywhere(voicing));
+        }
+    return shapes;
+}
+
+ShapePicture shapeOn(harp::Harp const& harp, harp::LeverTimeline const& levers,
+                     Voicing const& voicing, music::Moment at)
+{
+    auto const placed = placedOnce(voicing);
+    int const first = std::max(0, placed.begin()->first - 1);
+    int const last = std::min(harp.count() - 1, placed.rbegin()->first + 1);
+    ShapePicture picture;
+    picture.coloured = true;
+    for (int i = first; i <= last; ++i)
+        picture.strings.push_back({harp.string(i).open.letter, harp.string(i).hasLever,
+                                   harp::leverAt(levers, i, at)});
+    for (auto const& [string, note] : placed)
+        picture.dots.push_back({string - first, note.finger,
+                                music::shown(nameOf(harp::pitchAt(harp, levers, string, at)))});
+    return picture;
+}
+
+} // namespace sheet

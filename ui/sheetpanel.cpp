@@ -1,0 +1,89 @@
+#include "ui/sheetpanel.h"
+
+#include "ui/button.h"
+#include "ui/pageview/pageview.h"
+#include "ui/theme.h"
+
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include <initializer_list>
+
+namespace ui {
+
+namespace {
+
+QString paperWords(sheet::Paper paper)
+{
+    return paper == sheet::Paper::A4 ? SheetPanel::tr("A4") : SheetPanel::tr("Letter");
+}
+
+void setWords(Button* button, QString const& caption, QString const& words)
+{
+    button->setText(words);
+    button->setAccessibleName(caption + QLatin1Char(' ') + words);
+    button->updateGeometry();
+}
+
+} // namespace
+
+SheetPanel::SheetPanel(QWidget* parent)
+    : QWidget(parent), m_view(new PageView(this)), m_kind(new Button(QString(), this)),
+      m_paper(new Button(QString(), this))
+{
+    auto* kinds = new QMenu(this);
+    for (PaperKind kind :
+         {PaperKind::Arrangement, PaperKind::Pattern, PaperKind::Lead, PaperKind::Drill})
+        kinds->addAction(paperName(kind), this, [this, kind] { emit kindChosen(kind); });
+    m_kind->setToolTip(tr("Which paper is shown, exported and printed"));
+    m_kind->setMenu(kinds);
+    auto* papers = new QMenu(this);
+    for (sheet::Paper paper : {sheet::Paper::A4, sheet::Paper::Letter})
+        papers->addAction(paperWords(paper), this, [this, paper] { emit paperChosen(paper); });
+    m_paper->setToolTip(tr("Size of the paper"));
+    m_paper->setMenu(papers);
+
+    auto* row = new QHBoxLayout;
+    row->setContentsMargins(14, 5, 14, 5);
+    row->setSpacing(7);
+    row->addWidget(m_kind);
+    row->addWidget(m_paper);
+    row->addStretch(1);
+    auto const add = [&](QString const& words, QString const& toolTip, auto signal) {
+        auto* button = new Button(words, this);
+        button->setLook(Button::Look::Flat);
+        button->setToolTip(toolTip);
+        button->setAccessibleName(toolTip);
+        connect(button, &QAbstractButton::clicked, this, signal);
+        row->addWidget(button);
+    };
+    add(tr("Words…"), tr("Words on the page"), &SheetPanel::wordsClicked);
+    add(tr("Export…"), tr("Export this paper"), &SheetPanel::exportClicked);
+    add(tr("Print…"), tr("Print this paper"), &SheetPanel::printClicked);
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(row);
+    column->addWidget(m_view, 1);
+    setFocusProxy(m_view);
+    setKind(PaperKind::Arrangement);
+    setPaper(sheet::Paper::A4);
+}
+
+void SheetPanel::setKind(PaperKind kind) { setWords(m_kind, tr("Paper"), paperName(kind)); }
+void SheetPanel::setPaper(sheet::Paper paper)
+{
+    setWords(m_paper, tr("Size"), paperWords(paper));
+}
+
+void SheetPanel::paintEvent(QPaintEvent*)
+{
+    Palette const& p = paletteOf(*this);
+    QPainter painter(this);
+    painter.fillRect(rect(), colour(p.card));
+}
+
+} // namespace ui

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "ui/papers.h"
+
+#include <QWidget>
+
+namespace ui {
+
+class Button;
+class PageView;
+
+// The sheet with a bar over it: which paper is shown, on which size, and what can be done with
+// it.
+class SheetPanel final : public QWidget {
+    Q_OBJECT
+public:
+    explicit SheetPanel(QWidget* parent = nullptr);
+
+    PageView* view() const { return m_view; }
+    void setKind(PaperKind kind);
+    void setPaper(sheet::Paper paper);
+
+signals:
+    void kindChosen(ui::PaperKind kind);
+    void paperChosen(sheet::Paper paper);
+    void wordsClicked();
+    void exportClicked();
+    void printClicked();
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    PageView* m_view;
+    Button* m_kind;
+    Button* m_paper;
+};
+
+} // namespace ui
