@@ -1,9 +1,11 @@
 #include "app/input.h"
 
+#include "app/mending.h"
 #include "core/files/abcwrite.h"
 #include "core/files/document.h"
 #include "core/files/musicxmlread.h"
 #include "core/files/textfile.h"
+#include "core/proposal/relevel.h"
 
 #include <algorithm>
 #include <array>
@@ -123,10 +125,11 @@ base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const&
         usual.wishes = options.wishes;
         usual.mend = options.mend;
         usual.words = options.words;
+        usual.level = options.level; // another level may be asked for
         if (options != usual)
             return base::Fault{base::FaultCode::BadCall, book.name,
-                               "a saved arrangement brings its own harp, hand, level and key: "
-                               "leave these options out"};
+                               "a saved arrangement brings its own harp, hand and key: leave "
+                               "these options out (--level may be given)"};
         proposal::Brief brief = *book.saved;
         brief.tune = tune::withWords(brief.tune,
                                      worded(tune::pageWords(brief.tune), options.words));
@@ -135,6 +138,22 @@ base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const&
     auto tune = readTune(book, entry);
     if (!tune) return tune.error();
     return briefFor(*std::move(tune), options, tables);
+}
+
+base::Result<proposal::Proposal> madeFor(Book const& book, proposal::Brief const& brief,
+                                         ArrangeOptions const& options,
+                                         files::Tables const& tables)
+{
+    auto made = proposeOrMend(brief, options, tables);
+    if (!made || !book.saved || !options.level || *options.level == brief.level.number)
+        return made;
+    auto level = files::levelFrom(tables, *options.level);
+    if (!level) return level.error();
+    auto fitted = proposal::atLevel(*made, *level);
+    if (!fitted) return fitted.error();
+    for (std::string const& change : fitted->changes)
+        std::cerr << "sallow: changed: " << change << '\n';
+    return std::move(fitted->proposal);
 }
 
 } // namespace app

@@ -4,7 +4,7 @@
 #include "core/base/result.h"
 #include "core/files/abc.h"
 #include "core/files/tables.h"
-#include "core/proposal/brief.h"
+#include "core/proposal/proposal.h"
 #include "core/tune/tune.h"
 
 #include <optional>
@@ -38,10 +38,16 @@ base::Result<std::vector<files::AbcEntry>> chosenTunes(Book const& book,
 base::Result<tune::Tune> readTune(Book const& book, files::AbcEntry const& entry);
 
 // The brief for one tune: as it was saved, else by the options. A saved arrangement brings its
-// own decisions, so options beside it are refused, but for the words of the page. Faults: those of reading, BadCall and those
-// of briefFor.
+// own decisions, so options beside it are refused, but for the words of the page and the level:
+// see madeFor. Faults: those of reading, BadCall and those of briefFor.
 base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const& entry,
                                         ArrangeOptions const& options,
                                         files::Tables const& tables);
+
+// Proposes. A saved arrangement for which another level is asked is proposed as it was and then
+// made to fit that level; what changes is told on stderr. Faults: those of propose.
+base::Result<proposal::Proposal> madeFor(Book const& book, proposal::Brief const& brief,
+                                         ArrangeOptions const& options,
+                                         files::Tables const& tables);
 
 } // namespace app

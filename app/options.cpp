@@ -19,7 +19,8 @@ void declare(CLI::App& verb, ArrangeOptions& options)
     verb.add_option("--levers", options.levers,
                     "which strings have levers: full, CFB, CF, F, none");
     verb.add_option("--hand", options.hand, "small, medium, large, child7 or child10");
-    verb.add_option("--level", options.level, "1 beginner to 5 advanced")
+    verb.add_option("--level", options.level,
+                    "1 beginner to 5 advanced; a saved arrangement is made to fit it")
         ->check(CLI::Range(1, 5));
     verb.add_option("--key", options.key, "a key such as G or Ador, best, or asis");
     verb.add_option("--style", options.style, "style of the left hand by its id");
@@ -35,6 +36,10 @@ void declare(CLI::App& verb, ArrangeOptions& options)
                     "slower, level")
         ->check(CLI::IsMember(
             {"no", "any", "key", "octave", "leave-out", "plain", "slower", "level"}));
+    verb.add_option("--right", options.right,
+                    "the right hand: bare (the tune alone), closes (with a third, sixth or "
+                    "octave below where phrases close), full (on strong beats, too)")
+        ->check(CLI::IsMember({"bare", "closes", "full"}));
     declare(verb, options.words);
 }
 
@@ -86,6 +91,14 @@ base::Result<proposal::KeyWish> keyWish(std::string const& text)
     return base::Fault{base::FaultCode::BadCall, "--key", text};
 }
 
+constexpr int usualLevel = 3;
+
+proposal::RightHand rightHand(std::string const& text)
+{
+    if (text == "closes") return proposal::RightHand::Closes;
+    return text == "full" ? proposal::RightHand::Full : proposal::RightHand::Bare;
+}
+
 } // namespace
 
 void declare(CLI::App& verb, sheet::SheetStyle& style)
@@ -116,7 +129,7 @@ base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& op
         harp = withNaming(*std::move(harp), *naming);
     auto hand = files::handFrom(tables, options.hand);
     if (!hand) return hand.error();
-    auto level = files::levelFrom(tables, options.level);
+    auto level = files::levelFrom(tables, options.level.value_or(usualLevel));
     if (!level) return level.error();
     auto style = files::styleFrom(tables, options.style.empty() ? tables.styles.front().style
                                                                 : options.style);
@@ -139,7 +152,8 @@ base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& op
                           .quartersPerMinute = quarters,
                           .passes = options.passes == "varied" ? proposal::Passes::Varied
                                                                : proposal::Passes::Written,
-                          .locks = {}};
+                          .locks = {},
+                          .right = rightHand(options.right)};
     return withWishes(std::move(brief), options.wishes, tables);
 }
 

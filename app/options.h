@@ -42,12 +42,13 @@ struct ArrangeOptions {
     std::string levers;   // empty: on every string, or as the own harp has them
     std::string names = "usual"; // how strings are named
     std::string hand = "medium";
-    int level = 3;
+    std::optional<int> level; // none: 3, or that of a saved arrangement
     std::string key = "best";
     std::string style;           // empty: the first of the tables
     std::optional<double> tempo; // beats a minute, of the beat that the meter has
     std::string chords = "auto";
     std::string passes = "written";
+    std::string right = "bare";
     Wishes wishes;
     std::string mend = "no"; // what is done where the tune is refused: no, any, or a Help's id
     WordOptions words;

@@ -82,7 +82,10 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
                                   SheetKind sheetKind, sheet::SheetStyle const& style)
 {
     proposal::Proposal const& proposal = finished.proposal;
-    if (kind == OutputKind::Plan) return files::planJson(proposal);
+    if (kind == OutputKind::Plan)
+        return files::planJson(
+            proposal, hands::difficultyOf(proposal.arrangement, finished.tables.levels,
+                                          proposal.brief.book, finished.tables.difficulty));
     if (kind == OutputKind::Saved)
         return files::documentText({finished.abc, proposal.brief}, finished.tables);
     if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement);

@@ -190,6 +190,15 @@ void ChoiceMenus::fillHands()
     for (harp::HandModel const& hand : m_tables.hands)
         connect(addChoice(menu, shownText(hand.name), hand.id == m_session.brief().hand.id),
                 &QAction::triggered, this, [this, hand] { m_session.setHand(hand); });
+    addHeading(menu, tr("The right hand plays"));
+    using proposal::RightHand;
+    std::pair<QString, RightHand> const choices[] = {
+        {tr("The tune alone"), RightHand::Bare},
+        {tr("A note below it where phrases close"), RightHand::Closes},
+        {tr("Notes below it on strong beats, too"), RightHand::Full}};
+    for (auto const& [words, right] : choices)
+        connect(addChoice(menu, words, m_session.brief().right == right), &QAction::triggered,
+                this, [this, chosen = right] { m_session.setRightHand(chosen); });
 }
 
 void ChoiceMenus::fillLevels()

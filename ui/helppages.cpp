@@ -74,29 +74,34 @@ void showKeys(QWidget* parent, Actions const& actions)
 
 void showCare(QWidget* parent)
 {
-    showPage(parent, tr("Care of hands and harp"),
-             heading(tr("Your hands")) +
-                 paragraph(
-                     tr("Reach: what is shown as playable fits the hand that is set, by "
-                        "measure. A shape that pulls is too wide for you, whatever the screen "
-                        "says. Choose a smaller hand, a rolled variant, or one string less.")) +
-                 paragraph(
-                     tr("Tension: let go after every group, shoulders down, no held stretches. "
-                        "Tenths many times in a row tire any hand.")) +
-                 paragraph(tr("Breaks: five minutes in every half hour; begin slowly.")) +
-                 paragraph(tr(
-                     "Pain, numbness or weakness: stop. Ask a teacher about how you play and "
-                     "a doctor or physiotherapist about your hand. This program knows "
-                     "neither.")) +
-                 heading(tr("Your harp")) +
-                 paragraph(tr(
-                     "The tunings offered here are those the strings were made for, or so it "
-                     "is assumed. Tuning a string higher than its maker meant can break it "
-                     "or harm the soundboard: ask the maker before you retune a harp.")) +
-                 paragraph(
-                     tr("Levers of wound strings are stiff. A flip that has to be forced wants "
-                        "the harp's maker, not more strength.")),
-             {520, 480});
+    showPage(
+        parent, tr("Care of hands and harp"),
+        heading(tr("Your hands")) +
+            paragraph(
+                tr("Reach: what is shown as playable fits the hand that is set, by "
+                   "measure. A shape that pulls is too wide for you, whatever the screen "
+                   "says. Choose a smaller hand, a rolled variant, or one string less.")) +
+            paragraph(
+                tr("Tension: let go after every group, shoulders down, no held stretches. "
+                   "A tenth held more than four times in eight bars, long stretches "
+                   "near your speed limit, and octave leaps on every beat tire any hand: "
+                   "the line at the foot of the window says where.")) +
+            paragraph(tr("Breaks: five minutes after every 25 to 30; warm up, begin slowly. "
+                         "Forearms level, feet flat, shoulders down.")) +
+            paragraph(
+                tr("Your teacher comes first: fingers and shapes here are proposals. Pain, "
+                   "numbness or weakness: stop, and ask a doctor or physiotherapist about "
+                   "your hand. This program knows "
+                   "neither.")) +
+            heading(tr("Your harp")) +
+            paragraph(
+                tr("The tunings offered here are those the strings were made for, or so it "
+                   "is assumed. Tuning a string higher than its maker meant can break it "
+                   "or harm the soundboard: ask the maker before you retune a harp.")) +
+            paragraph(
+                tr("Levers of wound strings are stiff. A flip that has to be forced wants "
+                   "the harp's maker, not more strength.")),
+        {520, 480});
 }
 
 void showAbout(QWidget* parent)

@@ -1,6 +1,7 @@
 #include "ui/session.h"
 
 #include "core/proposal/locks.h"
+#include "core/proposal/relevel.h"
 
 #include <QUndoCommand>
 
@@ -58,6 +59,7 @@ bool Session::open(tune::Tune tune)
     next.key = proposal::BestKey{};
     next.quartersPerMinute.reset();
     next.locks.clear();
+    next.fingers.clear();
     next.changes.clear();
     next.leverWishes.clear();
     return open(std::move(next));
@@ -98,7 +100,19 @@ arrange::Arrangement Session::shownArrangement() const
             m_proposal->lattice.candidates[position][static_cast<std::size_t>(*candidate)]
                 .voicing;
     }
+    if (m_shown) placeHandsAfresh(shownOne);
     return shownOne;
+}
+
+// The other positions go back to what the solver chose before the hands are placed again.
+void Session::placeHandsAfresh(arrange::Arrangement& arrangement) const
+{
+    for (std::size_t i = 0; i < arrangement.positions.size(); ++i) {
+        if (static_cast<int>(i) == *m_selected) continue;
+        auto const chosen = static_cast<std::size_t>(m_proposal->solution.best.candidates[i]);
+        arrangement.positions[i].voicing = m_proposal->lattice.candidates[i][chosen].voicing;
+    }
+    hands::placeHands(arrangement, proposal::handWishes(m_brief));
 }
 
 void Session::look()
@@ -219,9 +233,24 @@ bool Session::setHand(harp::HandModel hand)
 
 bool Session::setLevel(harp::Level level)
 {
-    Brief next = m_brief;
-    next.level = std::move(level);
-    return become(std::move(next), tr("change of level"));
+    if (!isOpen()) {
+        m_brief.level = std::move(level);
+        emit changed();
+        return true;
+    }
+    auto made = proposal::atLevel(*m_proposal, level);
+    if (!made) {
+        emit refused(made.error());
+        return false;
+    }
+    Brief next = made->proposal.brief;
+    m_undo.push(new Edit(*this, m_brief, next, tr("level %1").arg(level.number)));
+    take(std::move(next), std::move(made->proposal));
+    QStringList told;
+    for (std::string const& change : made->changes) told << QString::fromStdString(change);
+    emit relevelled(level.number, told);
+    tellOfWaitingLocks();
+    return true;
 }
 
 bool Session::setStyle(arrange::Weights weights)
@@ -243,6 +272,40 @@ bool Session::setTempo(std::optional<double> quartersPerMinute)
     Brief next = m_brief;
     next.quartersPerMinute = quartersPerMinute;
     return become(std::move(next), tr("change of tempo"));
+}
+
+bool Session::setRightHand(proposal::RightHand right)
+{
+    Brief next = m_brief;
+    next.right = right;
+    return become(std::move(next), tr("change of the right hand"));
+}
+
+bool Session::setFinger(arrange::SetFinger const& finger)
+{
+    Brief next = withoutFingerAt(finger);
+    next.fingers.push_back(finger);
+    if (!become(std::move(next), tr("finger %1").arg(finger.finger))) return false;
+    if (!m_proposal->unkeptFingers.empty())
+        emit noticed(tr("No hand can lie like that: a finger that is set waits until it can."));
+    return true;
+}
+
+bool Session::freeFinger(arrange::SetFinger const& finger)
+{
+    Brief next = withoutFingerAt(finger);
+    if (next.fingers.size() == m_brief.fingers.size()) return false;
+    return become(std::move(next), tr("finger as proposed"));
+}
+
+Brief Session::withoutFingerAt(arrange::SetFinger const& finger) const
+{
+    Brief next = m_brief;
+    std::erase_if(next.fingers, [&](arrange::SetFinger set) {
+        set.finger = finger.finger;
+        return set == finger;
+    });
+    return next;
 }
 
 bool Session::setPasses(proposal::Passes passes)
@@ -294,7 +357,11 @@ bool Session::setWords(tune::PageWords words)
 // whole new proposal.
 base::Result<Proposal> Session::answered(Brief const& next) const
 {
-    if (m_proposal && sameButLocks(m_brief, next)) return relocked(*m_proposal, next.locks);
+    if (m_proposal && sameButLocks(m_brief, next)) {
+        bool const sameHands = m_brief.right == next.right && m_brief.fingers == next.fingers;
+        if (sameHands) return relocked(*m_proposal, next.locks);
+        return relocked(proposal::withHands(*m_proposal, next.right, next.fingers), next.locks);
+    }
     return m_engine.propose(next);
 }
 

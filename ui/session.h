@@ -7,6 +7,7 @@
 #include "core/tune/pagewords.h"
 
 #include <QObject>
+#include <QStringList>
 #include <QUndoStack>
 
 #include <optional>
@@ -64,7 +65,7 @@ public slots:
     bool leaveEmpty();
     bool setHarp(harp::Harp harp);
     bool setHand(harp::HandModel hand);
-    bool setLevel(harp::Level level);
+    bool setLevel(harp::Level level); // the same bars and key where the level allows them
     bool setStyle(arrange::Weights weights);
     bool setKey(proposal::KeyWish key);
     bool setTempo(std::optional<double> quartersPerMinute);
@@ -75,6 +76,9 @@ public slots:
     // that was refused.
     bool take(proposal::Remedy const& remedy);
     bool setWords(tune::PageWords words); // on the page
+    bool setRightHand(proposal::RightHand right);
+    bool setFinger(arrange::SetFinger const& finger);
+    bool freeFinger(arrange::SetFinger const& finger); // its number is not looked at
 
 signals:
     void opened();           // another document; changed() follows
@@ -82,6 +86,7 @@ signals:
     void selectionChanged(); // the position, the shown candidate or the variants
     void refused(base::Fault const& fault);
     void offered(std::vector<proposal::Remedy> const& remedies); // after refused(): what helps
+    void relevelled(int level, QStringList const& changes); // sentences: what is changed
     void noticed(QString const& sentence); // done, but the arranger should know
 
 private:
@@ -91,6 +96,8 @@ private:
     base::Result<proposal::Proposal> relocked(proposal::Proposal proposal,
                                               std::vector<proposal::Lock> const& locks) const;
     proposal::Brief withoutLocksAt(int position) const;
+    proposal::Brief withoutFingerAt(arrange::SetFinger const& finger) const;
+    void placeHandsAfresh(arrange::Arrangement& arrangement) const;
     void tellOfWaitingLocks();
     bool become(proposal::Brief next, QString const& text);
     void refuse(base::Fault const& fault, proposal::Brief const& brief);

@@ -5,11 +5,13 @@
 #include "ui/words.h"
 
 #include <QContextMenuEvent>
+#include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QPainterPath>
 #include <QScrollBar>
+#include <QToolTip>
 
 #include <algorithm>
 #include <cmath>
@@ -43,8 +45,16 @@ void TuneGrid::setArrangement(arrange::Arrangement arrangement)
     layOut();
 }
 
+void TuneGrid::setDifficulty(hands::Difficulty difficulty, int level)
+{
+    m_difficulty = std::move(difficulty);
+    m_level = level;
+    viewport()->update();
+}
+
 void TuneGrid::clear()
 {
+    m_difficulty = {};
     m_arrangement.reset();
     m_selected.reset();
     m_playingBar.reset();
@@ -192,6 +202,7 @@ void TuneGrid::paintCard(QPainter& painter, GridCard const& card) const
         painter.fillRect(QRectF(box.left(), box.top(), box.width(), 4), colour(p.amber));
     painter.restore();
 
+    paintDifficulty(painter, card);
     paintStrings(painter, card);
     paintTune(painter, card);
     for (GridSpan const& span : card.spans) paintSpan(painter, card, span);
@@ -246,6 +257,43 @@ void TuneGrid::paintStrings(QPainter& painter, GridCard const& card) const
     }
 }
 
+// A quiet strip at the foot: as long as the bar is hard, of another colour where it asks for
+// more than the level that is set.
+void TuneGrid::paintDifficulty(QPainter& painter, GridCard const& card) const
+{
+    auto const bar = static_cast<std::size_t>(card.bar);
+    if (bar >= m_difficulty.bars.size()) return;
+    constexpr double most = 5;
+    constexpr double thick = 2.5;
+    Palette const& p = paletteOf(*this);
+    double const level = m_difficulty.bars[bar].level;
+    double const inset = corner;
+    double const room = card.box.width - 2 * inset;
+    double const top = card.box.bottom() - thick - 1.5;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(colour(p.edge, 0.7));
+    painter.drawRoundedRect(QRectF(card.box.x + inset, top, room, thick), 1, 1);
+    painter.setBrush(level > m_level + 0.05 ? colour(p.amber) : colour(p.leaf, 0.55));
+    painter.drawRoundedRect(
+        QRectF(card.box.x + inset, top, room * std::min(level, most) / most, thick), 1, 1);
+}
+
+// "Bar 3 asks for level 2.4", and why.
+QString TuneGrid::difficultyWords(int bar) const
+{
+    if (static_cast<std::size_t>(bar) >= m_difficulty.bars.size()) return {};
+    hands::BarDifficulty const& asked = m_difficulty.bars[static_cast<std::size_t>(bar)];
+    QString words = tr("%1 asks for level %2")
+                        .arg(barTitle(m_arrangement->tune, bar))
+                        .arg(asked.level, 0, 'f', 1);
+    constexpr std::size_t told = 4;
+    for (std::size_t i = 0; i < std::min(told, asked.reasons.size()); ++i)
+        words += tr("\n%1: %2")
+                     .arg(asked.reasons[i].level, 0, 'f', 1)
+                     .arg(QString::fromStdString(asked.reasons[i].words));
+    return words;
+}
+
 void TuneGrid::paintTune(QPainter& painter, GridCard const& card) const
 {
     Palette const& p = paletteOf(*this);
@@ -259,6 +307,18 @@ void TuneGrid::paintTune(QPainter& painter, GridCard const& card) const
             double const y = yAt(m_layout, card.drawing, diatonicStep(pitch));
             painter.drawRoundedRect(QRectF(from + 1, y - 2.5, std::max(3.0, to - from - 2), 5),
                                     2.5, 2.5);
+        }
+    }
+    painter.setBrush(colour(p.amber, 0.6)); // what the right hand adds
+    for (arrange::AddedBelow const& added : m_arrangement->added) {
+        if (added.bar != card.bar) continue;
+        tune::Note const& note = bar.notes[static_cast<std::size_t>(added.note)];
+        double const from = xAt(card, note.at, bar.length);
+        double const to = xAt(card, note.at + note.length, bar.length);
+        for (music::Pitch const pitch : added.pitches) {
+            double const y = yAt(m_layout, card.drawing, diatonicStep(pitch));
+            painter.drawRoundedRect(
+                QRectF(from + 1, y - 1.75, std::max(3.0, to - from - 2), 3.5), 1.75, 1.75);
         }
     }
 }
@@ -371,6 +431,14 @@ bool TuneGrid::viewportEvent(QEvent* event)
     if (event->type() == QEvent::Leave) {
         m_pointed.reset();
         viewport()->update();
+    }
+    if (event->type() == QEvent::ToolTip) {
+        auto const* help = static_cast<QHelpEvent*>(event);
+        auto const position = under(help->pos());
+        GridCard const* card = position ? cardOf(m_layout, *position) : nullptr;
+        QToolTip::showText(help->globalPos(), card ? difficultyWords(card->bar) : QString(),
+                           viewport());
+        return true;
     }
     return QAbstractScrollArea::viewportEvent(event);
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/hands/difficulty.h"
 #include "ui/readable.h"
 #include "ui/tunegridlayout.h"
 
@@ -19,6 +20,8 @@ public:
     explicit TuneGrid(QWidget* parent = nullptr);
 
     void setArrangement(arrange::Arrangement arrangement);
+    // How much each bar asks of the player, and the level that is set.
+    void setDifficulty(hands::Difficulty difficulty, int level);
     void clear();
     void setSelected(std::optional<int> position);
     void setPlayingBar(std::optional<int> bar); // index into Tune::bars
@@ -60,6 +63,8 @@ private:
     void paintSection(QPainter& painter, GridSection const& section) const;
     void paintCard(QPainter& painter, GridCard const& card) const;
     void paintStrings(QPainter& painter, GridCard const& card) const;
+    void paintDifficulty(QPainter& painter, GridCard const& card) const;
+    QString difficultyWords(int bar) const;
     void paintTune(QPainter& painter, GridCard const& card) const;
     void paintSpan(QPainter& painter, GridCard const& card, GridSpan const& span) const;
     void paintLeftHand(QPainter& painter, GridCard const& card, GridSpan const& span) const;
@@ -69,6 +74,8 @@ private:
 
     std::optional<arrange::Arrangement> m_arrangement;
     GridLayout m_layout;
+    hands::Difficulty m_difficulty;
+    int m_level = 3;
     std::optional<int> m_selected;
     std::optional<int> m_pointed;
     std::optional<int> m_playingBar;

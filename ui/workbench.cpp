@@ -1,6 +1,7 @@
 #include "ui/workbench.h"
 
 #include "ui/choicemenus.h"
+#include "ui/fingermenu.h"
 #include "ui/helppages.h"
 #include "ui/messagebar.h"
 #include "ui/pageview/pageview.h"
@@ -48,6 +49,8 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     connect(welcome, &Welcome::openClicked, this, &Workbench::openRequested);
     connect(welcome, &Welcome::demoClicked, this, &Workbench::demoRequested);
     m_welcome = welcome;
+    m_levels = tables.levels;
+    m_difficultyScale = tables.difficulty;
     auto* menus = new ChoiceMenus(session, std::move(tables), *m_header, this);
     connect(menus, &ChoiceMenus::harpKept, this, &Workbench::harpKept);
     m_actions.fill(menuBar());
@@ -171,6 +174,8 @@ void Workbench::joinViews()
         menu.addActions({m_actions.hearBar, m_actions.fromHere});
         menu.addSeparator();
         menu.addActions({m_actions.lock, m_actions.unlock, m_actions.leaveEmpty});
+        menu.addSeparator();
+        addFingerMenu(menu, m_session);
         menu.exec(where);
     });
     connect(m_sheet->view(), &PageView::positionClicked, &m_session, &Session::select);
@@ -231,6 +236,7 @@ void Workbench::joinSession()
         if (m_session.take(remedy)) tellDone(QString::fromStdString(remedy.sentence));
     });
     connect(&m_session, &Session::noticed, this, &Workbench::tell);
+    connect(&m_session, &Session::relevelled, this, &Workbench::tellLevel);
 }
 
 void Workbench::setView(View view)
@@ -325,6 +331,17 @@ void Workbench::tellDone(QString const& sentence)
 {
     m_messages->tell(sentence, MessageBar::Tone::Done);
 }
+// The first few changes; all of them would fill the window.
+void Workbench::tellLevel(int level, QStringList const& changes)
+{
+    constexpr int told = 4;
+    QStringList sentences{changes.isEmpty() ? tr("Level %1 changes nothing here.").arg(level)
+                                            : tr("Made for level %1.").arg(level)};
+    sentences << changes.mid(0, told);
+    if (changes.size() > told)
+        sentences << tr("And %1 more changes.").arg(changes.size() - told);
+    tellDone(sentences.join(QLatin1Char('\n')));
+}
 void Workbench::tellFault(base::Fault const& fault) { tell(faultWords(fault)); }
 
 void Workbench::showDocument()
@@ -359,6 +376,10 @@ void Workbench::showHeader()
     auto const flips = arrangement.levers.flips.size();
     if (flips == 1) detail << tr("1 flip");
     if (flips > 1) detail << tr("%1 flips").arg(flips);
+    hands::Difficulty difficulty =
+        hands::difficultyOf(arrangement, m_levels, brief.book, m_difficultyScale);
+    detail << tr("asks for level %1").arg(difficulty.level, 0, 'f', 1);
+    m_grid->setDifficulty(std::move(difficulty), brief.level.number);
     QString const title = QString::fromStdString(tune.title);
     m_header->setTitle(title, detail.join(QStringLiteral(" · ")));
     setWindowTitle(tr("%1[*] – Sallow").arg(title));

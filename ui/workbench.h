@@ -62,6 +62,7 @@ public slots:
     void tell(QString const& sentence);
     void tellDone(QString const& sentence);
     void tellFault(base::Fault const& fault);
+    void tellLevel(int level, QStringList const& changes);
     // From the player.
     void playbackStarted();
     void playbackStopped();
@@ -125,6 +126,8 @@ private:
     harp::LeverSetting leversNow() const;
 
     Session& m_session;
+    std::vector<harp::Level> m_levels;
+    hands::DifficultyScale m_difficultyScale;
     Actions m_actions;
     Header* m_header;
     MessageBar* m_messages;

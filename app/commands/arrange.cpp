@@ -40,7 +40,7 @@ ExitStatus arrangeBrief(proposal::Brief const& asked, Book const& book,
                                    outputs, call.sheet, call.style);
         return written ? Fine : refuse(written.error());
     }
-    auto proposal = proposeOrMend(*brief, call.options, tables);
+    auto proposal = madeFor(book, *brief, call.options, tables);
     if (!proposal) {
         base::Fault fault = proposal.error();
         fault.place = book.name + ", \"" + brief->tune.title + "\"" +

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <tuple>
 #include <utility>
 
@@ -66,6 +67,25 @@ void addBelow(Arrangement const& arrangement, std::vector<HandNote>& notes)
     }
 }
 
+// Chords of the tune that are wider than the hand go from low to high. `notes` are those of the
+// right hand, by time and string.
+void rollWideChords(Arrangement const& arrangement, std::vector<HandNote>& notes)
+{
+    std::set<music::Moment> rolled;
+    std::set<std::pair<int, int>> wide;
+    for (NoteFingers const& f : arrangement.rightFingers)
+        if (f.rolled) wide.insert({f.bar, f.note});
+    if (wide.empty()) return;
+    for (tune::PlayedNote const& n : arrangement.playing.notes)
+        if (wide.contains(
+                {arrangement.playing.bars[static_cast<std::size_t>(n.playedBar)].bar, n.note}))
+            rolled.insert(n.at);
+    for (std::size_t i = 0; i < notes.size(); ++i)
+        if (rolled.contains(notes[i].at))
+            notes[i].rollOrder =
+                i > 0 && notes[i - 1].at == notes[i].at ? notes[i - 1].rollOrder + 1 : 1;
+}
+
 GivenNote const* givenNote(Arrangement const& arrangement, int position, int note)
 {
     for (GivenNote const& g : arrangement.given)
@@ -109,10 +129,13 @@ std::vector<HandNote> handNotes(Arrangement const& arrangement)
     std::vector<HandNote> notes;
     addTune(arrangement, notes);
     addBelow(arrangement, notes);
-    addLeftHand(arrangement, notes);
-    std::ranges::stable_sort(notes, [](HandNote const& a, HandNote const& b) {
+    auto const byTimeAndString = [](HandNote const& a, HandNote const& b) {
         return a.at != b.at ? a.at < b.at : a.string < b.string;
-    });
+    };
+    std::ranges::stable_sort(notes, byTimeAndString);
+    rollWideChords(arrangement, notes);
+    addLeftHand(arrangement, notes);
+    std::ranges::stable_sort(notes, byTimeAndString);
     return notes;
 }
 

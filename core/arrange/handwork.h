@@ -17,7 +17,20 @@ struct NoteFingers {
     int bar = 0;  // index into Tune::bars
     int note = 0; // index into Bar::notes
     std::vector<int> fingers;
+    bool rolled = false; // with what is added below it: wider than the hand, low to high
     friend bool operator==(NoteFingers const&, NoteFingers const&) = default;
+};
+
+// A finger that the player has set. The note is named by hand, written bar and time, and its
+// place among what the hand plucks there.
+struct SetFinger {
+    harp::Side hand = harp::Side::Right;
+    int bar = 0;      // index into Tune::bars
+    music::Length at; // from the start of that bar
+    int pass = 1;     // of the left hand: the first on which the position is played
+    int voice = 0;    // 0 the lowest note of that hand there
+    int finger = 1;
+    friend bool operator==(SetFinger const&, SetFinger const&) = default;
 };
 
 // One note of a placing group.

@@ -10,8 +10,10 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <optional>
+#include <utility>
 
 namespace files {
 
@@ -102,6 +104,27 @@ Json slidersMember(proposal::Brief const& brief)
     Json out = Json::object();
     for (arrange::Turned const& t : brief.sliders) out[t.slider.id] = t.percent;
     return out;
+}
+
+constexpr std::array rightHandNames{std::pair{"bare", proposal::RightHand::Bare},
+                                    std::pair{"closes", proposal::RightHand::Closes},
+                                    std::pair{"full", proposal::RightHand::Full}};
+
+std::string rightHandText(proposal::RightHand right)
+{
+    for (auto const& [name, value] : rightHandNames)
+        if (value == right) return name;
+    return rightHandNames.front().first;
+}
+
+Json fingerMember(arrange::SetFinger const& set)
+{
+    return {{"hand", set.hand == harp::Side::Left ? "left" : "right"},
+            {"bar", set.bar + 1},
+            {"at", music::text(set.at.wholes)},
+            {"pass", set.pass},
+            {"voice", set.voice + 1},
+            {"finger", set.finger}};
 }
 
 // What stands wrong in a document, for the one place that catches it.
@@ -211,6 +234,30 @@ void takeSliders(Json const& json, Tables const& tables, proposal::Brief& brief)
     }
 }
 
+proposal::RightHand rightHandFrom(std::string const& text)
+{
+    for (auto const& [name, value] : rightHandNames)
+        if (text == name) return value;
+    throw Wrong{"/right", text};
+}
+
+arrange::SetFinger fingerFrom(Json const& member, std::string const& pointer)
+{
+    arrange::SetFinger set;
+    std::string const hand = member.at("hand").get<std::string>();
+    if (hand != "left" && hand != "right") throw Wrong{pointer + "/hand", hand};
+    set.hand = hand == "left" ? harp::Side::Left : harp::Side::Right;
+    set.bar = member.at("bar").get<int>() - 1;
+    set.at = {rationalAt(member.at("at"), pointer + "/at")};
+    set.pass = member.at("pass").get<int>();
+    set.voice = member.at("voice").get<int>() - 1;
+    set.finger = member.at("finger").get<int>();
+    if (set.voice < 0) throw Wrong{pointer + "/voice", member.at("voice").dump()};
+    if (set.finger < 1 || set.finger > harp::fingers)
+        throw Wrong{pointer + "/finger", member.at("finger").dump()};
+    return set;
+}
+
 Result<tune::Tune> tuneIn(std::string const& abc, std::string const& file)
 {
     auto entries = abcTunes(abc);
@@ -286,6 +333,10 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
         for (std::size_t i = 0; i < json.at("lever_wishes").size(); ++i)
             work.brief.leverWishes.push_back(
                 wishFrom(json.at("lever_wishes").at(i), "/lever_wishes/" + std::to_string(i)));
+    if (json.contains("right")) work.brief.right = rightHandFrom(json.at("right"));
+    place = 0;
+    for (Json const& member : json.value("fingers", Json::array()))
+        work.brief.fingers.push_back(fingerFrom(member, "/fingers/" + std::to_string(place++)));
     return work;
 }
 
@@ -301,6 +352,8 @@ std::string documentText(SavedWork const& work, Tables const& tables)
         changes.push_back(changeMember(change));
     Json wishes = Json::array();
     for (harp::LeverWish const& wish : brief.leverWishes) wishes.push_back(wishMember(wish));
+    Json fingers = Json::array();
+    for (arrange::SetFinger const& set : brief.fingers) fingers.push_back(fingerMember(set));
     Json const tempo = brief.quartersPerMinute ? Json(*brief.quartersPerMinute) : Json(nullptr);
     Json document{
         {"sallow", version},
@@ -315,9 +368,11 @@ std::string documentText(SavedWork const& work, Tables const& tables)
         {"sliders", slidersMember(brief)},
         {"own_patterns", ownPatternsMember(brief)},
         {"take", brief.take},
+        {"right", rightHandText(brief.right)},
         {"locks", locks},
         {"changes", changes},
         {"lever_wishes", wishes},
+        {"fingers", fingers},
         {"abc", work.abc}};
     tune::PageWords const words = tune::pageWords(brief.tune);
     auto const written = tuneIn(work.abc, "");

@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 namespace files {
 
@@ -202,6 +203,30 @@ std::vector<ordered_json> remarkList(arrange::Arrangement const& arrangement)
     return out;
 }
 
+// A level to two places: more would be noise.
+double rounded(double level) { return std::round(level * 100) / 100; }
+
+std::vector<std::string> words(std::vector<hands::Asked> const& reasons)
+{
+    std::vector<std::string> out;
+    for (hands::Asked const& asked : reasons)
+        out.push_back(fmt::format("{} (level {:.1f})", asked.words, asked.level));
+    return out;
+}
+
+ordered_json difficultyMember(arrange::Arrangement const& arrangement,
+                              hands::Difficulty const& difficulty)
+{
+    ordered_json bars = ordered_json::array();
+    for (std::size_t b = 0; b < difficulty.bars.size(); ++b)
+        bars.push_back({{"bar", arrangement.tune.bars[b].number},
+                        {"level", rounded(difficulty.bars[b].level)},
+                        {"reasons", words(difficulty.bars[b].reasons)}});
+    return {{"level", rounded(difficulty.level)},
+            {"reasons", words(difficulty.reasons)},
+            {"bars", std::move(bars)}};
+}
+
 ordered_json termsMember(arrange::Account const& account)
 {
     ordered_json out = ordered_json::object();
@@ -263,7 +288,8 @@ ordered_json choiceMember(arrange::Choice const& choice)
 
 } // namespace
 
-std::string planJson(Proposal const& proposal)
+std::string planJson(Proposal const& proposal,
+                     std::optional<hands::Difficulty> const& difficulty)
 {
     arrange::Arrangement const& a = proposal.arrangement;
     std::string out = "{\n  \"plan\": 1";
@@ -279,6 +305,7 @@ std::string planJson(Proposal const& proposal)
     appendList(out, "notes", noteList(notes));
     appendList(out, "groups", groupList(a, notes));
     appendList(out, "hand_remarks", remarkList(a));
+    if (difficulty) appendMember(out, "difficulty", difficultyMember(a, *difficulty));
     appendMember(out, "total_cost", proposal.solution.best.cost);
     appendMember(out, "warnings", proposal.warnings);
     return out + "\n}\n";

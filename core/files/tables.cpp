@@ -165,6 +165,23 @@ void readHands(Row& table, Tables& tables)
     }
 }
 
+void readDifficulty(Row& table, Tables& tables)
+{
+    hands::DifficultyScale& scale = tables.difficulty;
+    Node const reach = table["reach_strings"];
+    std::vector<Node> const strings = list(reach);
+    if (strings.size() != scale.reachStrings.size())
+        reach.refuse("one number a level is wanted");
+    double before = 0;
+    for (std::size_t i = 0; i < strings.size(); ++i) {
+        scale.reachStrings[i] = number(strings[i], before + 0.1, 30);
+        before = scale.reachStrings[i];
+    }
+    scale.crossingLevel = number(table["crossing_level"], 0, 5);
+    scale.hardestPart = number(table["hardest_part"], 0, 1);
+    scale.hardestBars = number(table["hardest_bars"], 0.01, 1);
+}
+
 void readLevels(Row& table, Tables& tables)
 {
     for (Node const& node : list(table["levels"])) {
@@ -179,6 +196,9 @@ void readLevels(Row& table, Tables& tables)
         level.octaveLeapSeconds = number(row["octave_leap_seconds"], 0, 10);
         level.leftStrings = whole(row["left_strings"], 1, 20);
         level.flips = yesOrNo(row["flips"]);
+        level.rightFingers = whole(row["right_fingers"], 1, harp::fingers);
+        level.crosses = yesOrNo(row["crosses"]);
+        level.slides = yesOrNo(row["slides"]);
         level.flipFreeBeats = number(row["flip_free_beats"], 0, 16);
         level.flipFreeSeconds = number(row["flip_free_seconds"], 0, 10);
         row.done();
@@ -364,7 +384,8 @@ base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
         {"taste.json", [&taste](Row& table, Tables&) { readTaste(table, taste); }},
         {"weights.json",
          [&taste](Row& table, Tables& read) { readStyles(table, taste, read.styles); }},
-        {"sliders.json", readSliders}};
+        {"sliders.json", readSliders},
+        {"difficulty.json", readDifficulty}};
     for (auto const& [file, read] : files)
         if (auto const fault = readTable(sharedFolder, file, read, tables)) return *fault;
     return tables;

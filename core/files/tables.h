@@ -3,6 +3,7 @@
 #include "core/arrange/score.h"
 #include "core/arrange/slider.h"
 #include "core/base/result.h"
+#include "core/hands/difficulty.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
 #include "core/harp/model.h"
@@ -56,12 +57,13 @@ struct Tables {
     pattern::PatternBook book;
     std::vector<arrange::Weights> styles;
     std::vector<arrange::Slider> sliders;
+    hands::DifficultyScale difficulty;
     std::vector<harp::HarpModel> ownHarps{}; // described by the user; not in shared/
 };
 
-// Reads harps, tunings, hands, levels, patterns, rhythms, weights and sliders (each a .json
-// file there). Faults: TableMissing, TableMalformed with file and line; keys that nobody reads
-// are damage, too.
+// Reads harps, tunings, hands, levels, patterns, rhythms, weights, sliders and difficulty (each
+// a .json file there). Faults: TableMissing, TableMalformed with file and line; keys that nobody
+// reads are damage, too.
 base::Result<Tables> readTables(std::filesystem::path const& sharedFolder);
 
 // A harp from the tables, or the user's own, which go before. No tuning: the first of the

@@ -21,13 +21,12 @@ struct Layer {
     std::vector<Way> ways; // one for each shape
 };
 
-Layer after(Layer const& before, Pluck const& pluck, harp::Harp const& harp,
-            harp::HandModel const& hand)
+Layer after(Layer const& before, Pluck const& pluck, Player const& player)
 {
     Layer next;
     std::map<HandShape, std::size_t> known;
     for (std::size_t parent = 0; parent < before.shapes.size(); ++parent)
-        for (HandMove& move : movesTo(before.shapes[parent], pluck, harp, hand)) {
+        for (HandMove& move : movesTo(before.shapes[parent], pluck, player)) {
             int const cost = before.ways[parent].cost + move.cost;
             auto const [place, isNew] = known.try_emplace(move.to, next.shapes.size());
             if (isNew) {
@@ -42,11 +41,10 @@ Layer after(Layer const& before, Pluck const& pluck, harp::Harp const& harp,
 
 } // namespace
 
-FingerPath cheapestFingers(std::vector<Pluck> const& plucks, harp::Harp const& harp,
-                           harp::HandModel const& hand)
+FingerPath cheapestFingers(std::vector<Pluck> const& plucks, Player const& player)
 {
     std::vector<Layer> layers{{{HandShape{}}, {Way{}}}};
-    for (Pluck const& pluck : plucks) layers.push_back(after(layers.back(), pluck, harp, hand));
+    for (Pluck const& pluck : plucks) layers.push_back(after(layers.back(), pluck, player));
 
     auto const& last = layers.back().ways;
     auto const best = std::min_element(

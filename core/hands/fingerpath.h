@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/hands/righthandmoves.h"
+#include "core/hands/moves.h"
 
 #include <vector>
 
@@ -15,7 +15,6 @@ struct FingerPath {
 
 // The cheapest way through all plucks. Exact: no other chain of moves costs less. Ties fall the
 // same way every time. Time grows with the plucks times the shapes a hand can be in.
-FingerPath cheapestFingers(std::vector<Pluck> const& plucks, harp::Harp const& harp,
-                           harp::HandModel const& hand);
+FingerPath cheapestFingers(std::vector<Pluck> const& plucks, Player const& player);
 
 } // namespace hands

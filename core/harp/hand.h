@@ -42,6 +42,9 @@ struct Level {
     double flipFreeBeats = 2;     // free time a hand needs for one flip, in beats
     double flipFreeSeconds = 0.4; // and never less than this
     bool flips = true;            // whether levers are turned in play at all
+    int rightFingers = 4;         // of the right hand, where a chord does not need more
+    bool crosses = true;          // under the thumb and over the fingers, in the right hand
+    bool slides = false;          // of the thumb and of finger 4
     friend bool operator==(Level const&, Level const&) = default;
 };
 

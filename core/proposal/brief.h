@@ -1,11 +1,11 @@
 #pragma once
 
+#include "core/arrange/handwork.h"
 #include "core/arrange/score.h"
 #include "core/arrange/slider.h"
 #include "core/arrange/voicing.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
-#include "core/harp/levers.h"
 #include "core/music/key.h"
 #include "core/music/time.h"
 #include "core/pattern/pattern.h"
@@ -48,18 +48,6 @@ using KeyWish = std::variant<BestKey, AsWritten, music::Key>;
 // on strong beats.
 enum class RightHand { Bare, Closes, Full };
 
-// A finger that the player has set. The note is named by hand, written bar and time, and its
-// place among what the hand plucks there.
-struct FingerLock {
-    harp::Side hand = harp::Side::Right;
-    int bar = 0;      // index into Tune::bars
-    music::Length at; // from the start of that bar
-    int pass = 1;     // of the left hand: the first on which the position is played
-    int voice = 0;    // 0 the lowest note of that hand there
-    int finger = 1;
-    friend bool operator==(FingerLock const&, FingerLock const&) = default;
-};
-
 // Everything a proposal depends on. A value: the same brief gives the same proposal.
 struct Brief {
     tune::Tune tune; // as read
@@ -75,7 +63,7 @@ struct Brief {
     std::vector<arrange::Turned> sliders{}; // those that are turned
     int take = 0; // 0 the best arrangement, 1 the first clearly different one, and so on
     RightHand right = RightHand::Bare;
-    std::vector<FingerLock> fingers{};
+    std::vector<arrange::SetFinger> fingers{};
     std::vector<tune::NoteChange> changes{};    // of the tune as read, see remedies.h
     std::vector<harp::LeverWish> leverWishes{}; // of strings that the tune does not play
 };

@@ -4,6 +4,7 @@
 #include "core/arrange/scene.h"
 #include "core/arrange/solve.h"
 #include "core/base/result.h"
+#include "core/hands/handsof.h"
 #include "core/proposal/brief.h"
 
 #include <optional>
@@ -37,6 +38,7 @@ struct Proposal {
     arrange::Solution solution;   // its best is what is arranged: the take that was asked for
     arrange::Weights weights;     // of the brief, with its sliders
     std::optional<TakeNote> take; // none: the best arrangement itself
+    std::vector<int> unkeptFingers; // indices into Brief::fingers that no hand can keep here
     std::vector<std::string> warnings; // sentences for the arranger
 };
 
@@ -56,6 +58,8 @@ Proposal withoutLock(Proposal proposal, int position);
 // The same with another take: 0 the best, 1 the first clearly different one, and so on. Where
 // there are not so many it is the last there is; the brief then says which.
 Proposal withTake(Proposal proposal, int take);
+// The same choices with other wishes for the hands: nothing is solved again but the fingers.
+Proposal withHands(Proposal proposal, RightHand right, std::vector<arrange::SetFinger> fingers);
 
 // One candidate as the arranger sees it.
 struct Variant {
@@ -71,6 +75,10 @@ std::vector<Variant> variants(Proposal const& proposal, int position);
 
 // What speaks for and against a candidate.
 std::vector<std::string> reasons(Proposal const& proposal, int position, int candidate);
+
+// What the brief asks of the hands: to place them on an arrangement that is looked at before it
+// is chosen. Refers to the brief, which must outlive it.
+hands::HandWishes handWishes(Brief const& brief);
 
 // What the score looks at. Refers to the proposal, which must outlive it.
 arrange::Scene sceneOf(Proposal const& proposal);

@@ -3,8 +3,7 @@
 #include "core/arrange/build.h"
 #include "core/arrange/positions.h"
 #include "core/arrange/reasons.h"
-#include "core/hands/lefthand.h"
-#include "core/hands/righthand.h"
+#include "core/hands/handsof.h"
 #include "core/levers/leverplan.h"
 #include "core/proposal/flipmoments.h"
 #include "core/proposal/keywish.h"
@@ -17,7 +16,6 @@
 
 #include <algorithm>
 #include <cassert>
-#include <iterator>
 
 namespace proposal {
 
@@ -44,22 +42,6 @@ bool onlyRests(arrange::Lattice const& lattice)
                                                   return candidate.voicing.notes.empty();
                                               });
                        });
-}
-
-void placeRightHand(arrange::Arrangement& arrangement)
-{
-    hands::RightHand right = hands::rightHand(arrangement);
-    arrangement.rightFingers = std::move(right.fingers);
-    arrangement.groups = std::move(right.groups);
-}
-
-void placeLeftHand(arrange::Arrangement& arrangement)
-{
-    std::erase_if(arrangement.groups, [](arrange::PlacingGroup const& group) {
-        return group.hand == harp::Side::Left;
-    });
-    std::vector<arrange::PlacingGroup> left = hands::leftGroups(arrangement);
-    std::move(left.begin(), left.end(), std::back_inserter(arrangement.groups));
 }
 
 int shapesApart(arrange::Lattice const& lattice, arrange::Choice const& a,
@@ -106,7 +88,8 @@ void carryOut(Proposal& proposal)
                             proposal.lattice.candidates[i][chosen].voicing,
                             proposal.lattice.locks[i].has_value()});
     }
-    placeLeftHand(proposal.arrangement);
+    proposal.unkeptFingers =
+        hands::placeHands(proposal.arrangement, handWishes(proposal.brief));
     proposal.warnings = warningsFor(proposal);
 }
 
@@ -212,7 +195,6 @@ Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
     if (!plan) return plan.error();
     if (auto solved = solveAround(*plan, out); !solved) return solved.error();
     takeAnother(out);
-    placeRightHand(arrangement);
     carryOut(out);
     return out;
 }
@@ -247,6 +229,13 @@ Proposal heard(Proposal proposal, std::size_t position, int candidate)
 }
 
 } // namespace
+
+hands::HandWishes handWishes(Brief const& brief)
+{
+    return {brief.book,
+            {brief.right != RightHand::Bare, brief.right == RightHand::Full},
+            brief.fingers};
+}
 
 arrange::Scene sceneOf(Proposal const& proposal)
 {
@@ -289,6 +278,14 @@ Result<Proposal> withChoice(Proposal proposal, int position, int candidate, bool
         lockFor(proposal.lattice, position, candidate, proposal.brief.harp, proposal.moved));
     proposal.lattice.locks[i] = candidate;
     solveAgain(proposal, position);
+    return proposal;
+}
+
+Proposal withHands(Proposal proposal, RightHand right, std::vector<arrange::SetFinger> fingers)
+{
+    proposal.brief.right = right;
+    proposal.brief.fingers = std::move(fingers);
+    carryOut(proposal);
     return proposal;
 }
 

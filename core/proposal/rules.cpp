@@ -1,5 +1,7 @@
 #include "core/proposal/rules.h"
 
+#include "core/proposal/handrules.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -358,6 +360,8 @@ std::vector<std::string> brokenRules(arrange::Arrangement const& arrangement,
     askLeaps(inquiry);
     askFlips(inquiry);
     askTune(inquiry);
+    for (std::string& sentence : brokenHandRules(arrangement))
+        inquiry.broken.push_back(std::move(sentence));
     return inquiry.broken;
 }
 

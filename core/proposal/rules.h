@@ -18,6 +18,7 @@ namespace proposal {
 // - the left hand keeps the level's rates, also on one string, and its time for a leap;
 // - the hand that turns a lever plucks nothing meanwhile, and no note changes pitch while it is
 //   wanted: a note of the tune for half its count at least, any other for all of it;
+// - the fingers of both hands keep their order and their reach, see handrules.h;
 // - the tune's own notes are all there, each with its time, length and pitch, and no others.
 std::vector<std::string> brokenRules(arrange::Arrangement const& arrangement,
                                      pattern::PatternBook const& book);

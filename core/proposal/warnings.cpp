@@ -1,5 +1,7 @@
 #include "core/proposal/warnings.h"
 
+#include "core/proposal/barlist.h"
+
 #include "core/arrange/build.h"
 #include "core/proposal/locks.h"
 #include "core/proposal/repeats.h"
@@ -8,7 +10,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <map>
+#include <optional>
 #include <set>
 
 namespace proposal {
@@ -26,31 +30,7 @@ constexpr int tenthsInWindow = 4;
 constexpr int windowBars = 8;
 constexpr int busyBars = 16;
 constexpr double busyShare = 0.8;
-
-// "bar 3", "bars 3, 5-7 and 12", "the pick-up bar": indices into Tune::bars.
-std::string barList(tune::Tune const& tune, std::set<int> const& bars)
-{
-    if (bars.size() == 1) return tune::barName(tune, *bars.begin());
-    std::vector<std::string> runs;
-    for (auto bar = bars.begin(); bar != bars.end();) {
-        auto last = bar;
-        while (std::next(last) != bars.end() && *std::next(last) == *last + 1) ++last;
-        auto const number = [&](int index) -> std::string {
-            int const printed = tune.bars[static_cast<std::size_t>(index)].number;
-            return printed == 0 ? "pick-up" : std::to_string(printed);
-        };
-        runs.push_back(bar == last ? number(*bar) : number(*bar) + "-" + number(*last));
-        bar = std::next(last);
-    }
-    constexpr std::size_t named = 8;
-    if (runs.size() > named)
-        return fmt::format("bars {} and {} more places",
-                           fmt::join(runs.begin(), runs.begin() + named, ", "),
-                           runs.size() - named);
-    if (runs.size() == 1) return "bars " + runs.front();
-    return fmt::format("bars {} and {}", fmt::join(runs.begin(), runs.end() - 1, ", "),
-                       runs.back());
-}
+constexpr int leapsInARow = 8; // octaves, a beat or less apart
 
 double seconds(music::Length length, tune::Tempo tempo)
 {
@@ -125,6 +105,20 @@ Sentences ofLocks(Proposal const& proposal)
     return out;
 }
 
+Sentences ofFingers(Proposal const& proposal)
+{
+    std::set<int> bars;
+    for (int const index : proposal.unkeptFingers) {
+        int const bar = proposal.brief.fingers[static_cast<std::size_t>(index)].bar;
+        if (static_cast<std::size_t>(bar) < proposal.arrangement.tune.bars.size())
+            bars.insert(bar);
+    }
+    if (bars.empty()) return {};
+    return {fmt::format("A finger that is set in {} cannot be kept as things stand: another is "
+                        "taken there until it can.",
+                        barList(proposal.arrangement.tune, bars))};
+}
+
 std::string beyondHands(Proposal const& proposal, int from, int to)
 {
     auto const barOf = [&](int position) {
@@ -179,8 +173,9 @@ Sentences ofGracesLeft(Proposal const& proposal)
                 arranged.bars[bar].notes[note].graces.size())
                 bars.insert(static_cast<int>(bar));
     if (bars.empty()) return {};
-    return {fmt::format("No hand turns the lever of a grace note in time in {}: it is left out.",
-                        barList(arranged, bars))};
+    return {
+        fmt::format("No hand turns the lever of a grace note in time in {}: it is left out.",
+                    barList(arranged, bars))};
 }
 
 Sentences ofLeverWishes(Proposal const& proposal)
@@ -320,33 +315,66 @@ Sentences ofTenths(Arrangement const& arrangement)
     return {};
 }
 
-std::vector<int> leftOnsetsByBar(Arrangement const& arrangement)
+// How many times each hand plucks in each played bar, notes together once.
+std::vector<int> onsetsByBar(Arrangement const& arrangement,
+                             std::vector<arrange::HandNote> const& notes, harp::Side hand)
 {
     std::vector<int> out(arrangement.playing.bars.size(), 0);
-    for (arrange::ArrangedPosition const& p : arrangement.positions) {
-        std::set<music::Length> times;
-        for (arrange::VoicedNote const& note : p.voicing.notes) times.insert(note.at);
-        for (arrange::Occurrence const& when : p.position.played)
-            out[static_cast<std::size_t>(when.playedBar)] += static_cast<int>(times.size());
+    std::optional<music::Moment> last;
+    for (arrange::HandNote const& note : notes) {
+        if (note.hand != hand || last == note.at) continue;
+        last = note.at;
+        ++out[static_cast<std::size_t>(note.playedBar)];
     }
     return out;
 }
 
-Sentences ofBusyLeft(Arrangement const& arrangement)
+Sentences ofBusyHand(Arrangement const& arrangement,
+                     std::vector<arrange::HandNote> const& notes, harp::Side hand)
 {
-    auto const onsetsIn = leftOnsetsByBar(arrangement);
-    double const busy = busyShare * arrangement.level.leftNotesPerSecond;
+    bool const left = hand == harp::Side::Left;
+    auto const onsetsIn = onsetsByBar(arrangement, notes, hand);
+    double const busy = busyShare * (left ? arrangement.level.leftNotesPerSecond
+                                          : arrangement.level.rightNotesPerSecond);
     int run = 0;
     for (std::size_t played = 0; played < onsetsIn.size(); ++played) {
         auto const bar = static_cast<std::size_t>(arrangement.playing.bars[played].bar);
         double const lasts = seconds(arrangement.tune.bars[bar].length, arrangement.tempo);
         run = onsetsIn[played] > busy * lasts ? run + 1 : 0;
         if (run <= busyBars) continue;
-        return {fmt::format("The left hand plays near its limit for more than {} bars without "
-                            "a pause, up to {}. Plainer shapes or a slower tempo give it rest; "
-                            "a teacher, or a clinician if anything hurts, knows better than a "
-                            "program.",
-                            busyBars, tune::barName(arrangement.tune, static_cast<int>(bar)))};
+        return {fmt::format("The {} hand plays near its limit for more than {} bars without a "
+                            "pause, up to {}. {} a slower tempo give it rest; ask a teacher "
+                            "about it, or a clinician if anything hurts.",
+                            left ? "left" : "right", busyBars,
+                            tune::barName(arrangement.tune, static_cast<int>(bar)),
+                            left ? "Plainer shapes or" : "A breath between parts or")};
+    }
+    return {};
+}
+
+// Beats on which the left hand goes an octave or more from its last note, one after another.
+Sentences ofLeaps(Arrangement const& arrangement, std::vector<arrange::HandNote> const& notes)
+{
+    arrange::HandNote const* before = nullptr;
+    int run = 0;
+    for (arrange::HandNote const& note : notes) {
+        if (note.hand != harp::Side::Left) continue;
+        if (before && before->at == note.at) continue; // the lowest of what is plucked together
+        if (before) {
+            auto const bar = static_cast<std::size_t>(
+                arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)].bar);
+            bool const quick =
+                note.at - before->at <= music::beatLength(arrangement.tune.bars[bar].meter);
+            bool const leaps = std::abs(note.string - before->string) >= stringsOfOctave - 1;
+            run = quick && leaps ? run + 1 : 0;
+            if (run > leapsInARow)
+                return {fmt::format(
+                    "The left hand leaps an octave on every beat up to {}. Close the hand and "
+                    "let it rest between; ask a teacher about it, or a clinician if anything "
+                    "hurts.",
+                    tune::barName(arrangement.tune, static_cast<int>(bar)))};
+        }
+        before = &note;
     }
     return {};
 }
@@ -368,13 +396,17 @@ std::vector<std::string> warningsFor(Proposal const& proposal)
     append(out, ofGracesLeft(proposal));
     append(out, ofLeverWishes(proposal));
     append(out, ofLocks(proposal));
+    append(out, ofFingers(proposal));
     append(out, ofMovesBeyondHands(proposal));
     append(out, ofForcedRests(proposal));
     append(out, ofBarsWithoutChord(proposal));
     append(out, ofLowTune(proposal.arrangement));
     append(out, ofFastTune(proposal.arrangement));
     append(out, ofTenths(proposal.arrangement));
-    append(out, ofBusyLeft(proposal.arrangement));
+    std::vector<arrange::HandNote> const notes = arrange::handNotes(proposal.arrangement);
+    append(out, ofBusyHand(proposal.arrangement, notes, harp::Side::Left));
+    append(out, ofBusyHand(proposal.arrangement, notes, harp::Side::Right));
+    append(out, ofLeaps(proposal.arrangement, notes));
     return out;
 }
 

@@ -430,7 +430,7 @@ TEST_CASE("A damaged table is refused with file and line", "[tables]")
         Row{"hands.json", "\"4-1\"", "\"1-4\"", "hands.json, line 10"},
         Row{"hands.json", "\"4-1\"", "\"4-2\"", "hands.json, line 11"}, // twice
         Row{"hands.json", "comfort_mm", "comfort", "hands.json, line 4"},
-        Row{"levels.json", "\"number\": 2", "\"number\": 3", "levels.json, line 11"},
+        Row{"levels.json", "\"number\": 2", "\"number\": 3", "levels.json, line 12"},
         Row{"levels.json", "false", "0", "levels.json, line 8"},
         Row{"patterns.json", "\"1-5-8\"", "\"1-5-x\"", "patterns.json, line 10"},
         Row{"patterns.json", "\"4-2-1\"", "\"4-2\"", "patterns.json, line 10"},

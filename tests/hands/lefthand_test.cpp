@@ -28,7 +28,7 @@ arrange::Arrangement bar(std::vector<Played> const& notes)
 std::string groups(std::vector<Played> const& notes)
 {
     std::string out;
-    for (arrange::PlacingGroup const& group : hands::leftGroups(bar(notes))) {
+    for (arrange::PlacingGroup const& group : hands::leftHand(bar(notes)).groups) {
         out += out.empty() ? "" : group.linked ? " ~" : " ";
         for (arrange::GroupNote const& note : group.notes) out += std::to_string(note.finger);
     }
@@ -56,7 +56,7 @@ TEST_CASE("A group is played as often as its bar, as notes of the plan", "[hands
     arrangement.tune.bars[0].repeatCloses = true;
     auto twice =
         arranged(arrangement.tune, arrangement.tempo, {arrangement.positions[0].voicing.notes});
-    twice.groups = hands::leftGroups(twice);
+    twice.groups = hands::leftHand(twice).groups;
     auto const notes = handNotes(twice);
     auto const played = playedGroups(twice, notes);
     REQUIRE(played.size() == 2);
@@ -69,7 +69,7 @@ TEST_CASE("A note given to the right hand is played by it and leaves the left ha
 {
     auto arrangement = bar({{1, 4}, {5, 2}, {10, 1}});
     arrangement.given = {{0, 2, 2}};
-    auto const groups = hands::leftGroups(arrangement);
+    auto const groups = hands::leftHand(arrangement).groups;
     REQUIRE(groups.size() == 1);
     CHECK(groups[0].notes.size() == 2);
     auto const notes = handNotes(arrangement);

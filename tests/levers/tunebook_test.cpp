@@ -135,9 +135,10 @@ TEST_CASE("Every tune at hand has fingers for each note that begins", "[hands]")
                 .playing = tune::played(tune),
                 .positions = {},
                 .rightFingers = {}};
-            auto const [fingers, groups] = hands::rightHand(arrangement);
+            auto const right = hands::rightHand(arrangement);
+            auto const& fingers = right.fingers;
             std::size_t grouped = 0;
-            for (arrange::PlacingGroup const& group : groups) grouped += group.notes.size();
+            for (arrange::PlacingGroup const& group : right.groups) grouped += group.notes.size();
             CHECK(grouped >= fingers.size());
             std::size_t begun = 0;
             for (tune::Bar const& bar : tune.bars)

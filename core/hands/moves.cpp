@@ -1,7 +1,8 @@
-#include "core/hands/righthandmoves.h"
+#include "core/hands/moves.h"
 
 #include <algorithm>
 #include <cstdlib>
+#include <utility>
 
 namespace hands {
 
@@ -32,8 +33,8 @@ constexpr int shiftAGap = 5;     // ... and so many strings along
 constexpr int crossing = 40;     // under or over, to the next string
 constexpr int crossingFar = 55;  // ... to the one after
 constexpr int crossingShort = 4; // with finger 3, twice that with 2: fewer are left to play on
-constexpr int slide = 55;        // the thumb from one string to the next lower one
-constexpr int nextFinger = 0;    // a string again with the next finger: 2-1, 3-2-1
+constexpr int slide = 55;     // the thumb to the next lower string, finger 4 to the next higher
+constexpr int nextFinger = 0; // a string again with the next finger: 2-1, 3-2-1
 constexpr int otherFinger = 15;  // ... with another
 constexpr int sameFinger = 30;   // ... with the same, which must come back in time
 constexpr int rolledChord = 100; // a chord wider than the hand
@@ -42,8 +43,11 @@ constexpr int rolledChord = 100; // a chord wider than the hand
 // note goes to finger 2 [trade-3.2].
 constexpr std::array weakFinger{0, 0, 1, 2};
 
-// How much placing anew costs where there is time for it, in percent.
-constexpr std::array placingPercent{100, 60, 20};
+// A finger other than the pattern has: the same pattern, the same fingers, every time.
+constexpr int offUsual = 50;
+
+// How much placing anew costs where there is little time for it, or much, in percent.
+constexpr std::array placingPercent{150, 100, 60, 20};
 
 int afterPause(int cost, Pause pause)
 {
@@ -73,23 +77,43 @@ std::vector<std::vector<int>> fingerings(std::size_t strings)
     return out;
 }
 
+bool keepsSet(std::vector<int> const& fingers, Pluck const& pluck)
+{
+    for (std::size_t i = 0; i < pluck.set.size(); ++i)
+        if (pluck.set[i] && *pluck.set[i] != fingers[i]) return false;
+    return true;
+}
+
+// The choices that a pluck has: as set, with the fingers in use where they are enough.
+std::vector<std::vector<int>> fingeringsOf(Pluck const& pluck, Player const& player)
+{
+    std::vector<std::vector<int>> all = fingerings(pluck.strings.size());
+    bool const set = canKeepSet(pluck);
+    std::erase_if(all, [&](std::vector<int> const& fingers) {
+        bool const beyondUse = fingers.front() > player.fingers &&
+                               static_cast<int>(fingers.size()) <= player.fingers &&
+                               fingers != pluck.usual && pluck.set.empty();
+        return beyondUse || (set && !keepsSet(fingers, pluck));
+    });
+    return all;
+}
+
 class Moves {
 public:
-    Moves(HandShape const& from, Pluck const& next, harp::Harp const& harp,
-          harp::HandModel const& hand)
-        : m_from(from), m_next(next), m_harp(harp), m_hand(hand)
+    Moves(HandShape const& from, Pluck const& next, Player const& player)
+        : m_from(from), m_next(next), m_player(player), m_harp(player.harp), m_hand(player.hand)
     {}
 
     std::vector<HandMove> all()
     {
-        for (auto const& fingers : fingerings(m_next.strings.size())) {
+        for (auto const& fingers : fingeringsOf(m_next, m_player)) {
             stay(fingers);
             keepOne(fingers);
             placeAnew(fingers);
             if (fingers.size() == 1 && m_from.played != 0) {
                 changeFinger(fingers.front());
-                cross(fingers.front());
-                slideThumb(fingers.front());
+                if (m_player.crosses || fingers == m_next.usual) cross(fingers.front());
+                if (m_player.slides) slideOn(fingers.front());
             }
         }
         return std::move(m_moves);
@@ -120,8 +144,7 @@ private:
                 auto const a = slot(placed, low);
                 auto const b = slot(placed, high);
                 if (!a || !b) continue;
-                if (*a >= *b) return false;
-                if (!withinReach(m_harp, m_hand, *a, low, *b, high)) return false;
+                if (!lieTogether(m_harp, m_hand, {*a, low}, {*b, high})) return false;
             }
         return true;
     }
@@ -144,6 +167,8 @@ private:
         int cost = 0;
         for (int const finger : fingers)
             cost += weakFinger[static_cast<std::size_t>(finger - 1)];
+        for (std::size_t i = 0; i < m_next.usual.size(); ++i)
+            if (fingers[i] != m_next.usual[i]) cost += offUsual;
         for (std::size_t i = 1; i < fingers.size(); ++i)
             cost += pairCost({m_next.strings[i - 1], fingers[i - 1]},
                              {m_next.strings[i], fingers[i]});
@@ -228,17 +253,19 @@ private:
             Join::Linked);
     }
 
-    void slideThumb(int finger)
+    // The thumb pushes to the next lower string, finger 4 pulls to the next higher one.
+    void slideOn(int finger)
     {
-        if (finger != 1 || m_from.played != 1) return;
-        if (m_next.strings.front() != lastString() - 1) return;
+        if (finger != m_from.played || (finger != 1 && finger != harp::fingers)) return;
+        if (m_next.strings.front() != lastString() + (finger == 1 ? -1 : 1)) return;
         Placed placed = m_from.placed;
-        slot(placed, 1) = m_next.strings.front();
-        if (holds(placed)) add(placed, {1}, slide, Join::Slides);
+        slot(placed, finger) = m_next.strings.front();
+        if (holds(placed)) add(placed, {finger}, slide, Join::Slides);
     }
 
     HandShape const& m_from;
     Pluck const& m_next;
+    Player const& m_player;
     harp::Harp const& m_harp;
     harp::HandModel const& m_hand;
     std::vector<HandMove> m_moves;
@@ -246,10 +273,31 @@ private:
 
 } // namespace
 
-std::vector<HandMove> movesTo(HandShape const& from, Pluck const& next, harp::Harp const& harp,
-                              harp::HandModel const& hand)
+bool lieTogether(harp::Harp const& harp, harp::HandModel const& hand, PlacedFinger a,
+                 PlacedFinger b)
 {
-    return Moves(from, next, harp, hand).all();
+    constexpr double gapMm = 15; // of the table
+    if (a.string > b.string) std::swap(a, b);
+    auto const pair =
+        std::find_if(hand.pairs.begin(), hand.pairs.end(), [&](harp::PairReach const& p) {
+            return p.low == a.finger && p.high == b.finger;
+        });
+    return pair != hand.pairs.end() && a.string < b.string &&
+           distanceMm(harp, a.string, b.string) <=
+               std::min(hand.limitMm, pair->hardGaps * gapMm);
+}
+
+bool canKeepSet(Pluck const& pluck)
+{
+    auto const all = fingerings(pluck.strings.size());
+    return std::any_of(all.begin(), all.end(), [&](std::vector<int> const& fingers) {
+        return keepsSet(fingers, pluck);
+    });
+}
+
+std::vector<HandMove> movesTo(HandShape const& from, Pluck const& next, Player const& player)
+{
+    return Moves(from, next, player).all();
 }
 
 } // namespace hands

@@ -1,0 +1,21 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+#include "core/pattern/pattern.h"
+
+namespace hands {
+
+// Helps a hand that must stretch, where a shape of the left hand is wider than it holds with
+// comfort [trade-3.2]:
+// - what is plucked together is rolled up, where the pattern rolls;
+// - of a broken shape the right hand takes the highest note, where it is near and plucks
+//   nothing for the time it takes to place a finger, on every pass;
+// - else finger 4 leaves its string as the thumb arrives.
+// Says so in the arrangement's remarks. Voicings are those of the solver, in which nothing has
+// been eased yet.
+void easeStretches(arrange::Arrangement& arrangement, pattern::PatternBook const& book);
+
+// Whether two fingers lie farther apart than the hand holds with comfort.
+bool stretches(arrange::Arrangement const& arrangement, int lowString, int highString);
+
+} // namespace hands

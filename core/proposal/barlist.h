@@ -1,0 +1,13 @@
+#pragma once
+
+#include "core/tune/tune.h"
+
+#include <set>
+#include <string>
+
+namespace proposal {
+
+// "bar 3", "bars 3, 5-7 and 12", "the pick-up bar": indices into Tune::bars.
+std::string barList(tune::Tune const& tune, std::set<int> const& bars);
+
+} // namespace proposal
