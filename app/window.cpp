@@ -3,10 +3,12 @@
 #include "app/exitstatus.h"
 #include "app/filing.h"
 #include "app/hearing.h"
+#include "app/keptpatterns.h"
 #include "app/options.h"
 #include "app/preferences.h"
 #include "app/shelf.h"
 #include "core/files/tables.h"
+#include "core/pattern/own.h"
 #include "ui/engine.h"
 #include "ui/session.h"
 #include "ui/theme.h"
@@ -38,6 +40,10 @@ int openWorkbench(int argc, char** argv)
 {
     auto tables = openShelf();
     if (!tables) return refuse(tables.error());
+    auto kept = keptPatterns();
+    if (kept)
+        for (pattern::Pattern& own : *kept)
+            tables->book = pattern::withOwn(std::move(tables->book), std::move(own)).book;
     auto standing = briefFor(tune::Tune{}, ArrangeOptions{}, *tables);
     if (!standing) return refuse(standing.error());
 
@@ -47,6 +53,15 @@ int openWorkbench(int argc, char** argv)
     ui::dress(*qApp, preferences.theme());
     ui::Session session(ui::coreEngine(tables->levels), *std::move(standing));
     ui::Workbench workbench(session, *tables);
+    QObject::connect(&workbench, &ui::Workbench::keepPatternRequested, &workbench,
+                     [&workbench](pattern::Pattern const& own) {
+                         auto const done = keepPattern(own);
+                         if (done)
+                             workbench.tellDone(ui::Workbench::tr("%1 is kept in your book.")
+                                                    .arg(QString::fromStdString(own.name)));
+                         else
+                             workbench.tellFault(done.error());
+                     });
     QObject::connect(&workbench, &ui::Workbench::themeChosen, &workbench, [&](ui::Theme theme) {
         follower.setTheme(theme);
         preferences.keepTheme(theme);
@@ -65,6 +80,7 @@ int openWorkbench(int argc, char** argv)
     Hearing hearing(workbench);
 
     workbench.show();
+    if (!kept) workbench.tellFault(kept.error()); // the tune matters more than her own book
     for (int word = 1; word < argc; ++word) filing.open(QString::fromLocal8Bit(argv[word]));
     int const status = QApplication::exec();
     preferences.keepFrom(workbench);

@@ -48,6 +48,8 @@ Actions::Actions(QWidget* owner)
       unlock(made(owner, tr("Unloc&k"), Qt::Key_U)),
       unlockAll(made(owner, tr("Unlock &all"), Qt::SHIFT | Qt::Key_U)),
       leaveEmpty(made(owner, tr("Leave &empty"), Qt::Key_Delete)),
+      anotherTake(made(owner, tr("An&other take of the whole tune"), Qt::Key_T)),
+      bestTake(made(owner, tr("The &best take"), Qt::SHIFT | Qt::Key_T)),
       varyPasses(made(owner, tr("&Vary the repeats"))),
       heardTempo(made(owner, tr("Arrange for the &tempo heard"), Qt::CTRL | Qt::Key_M)),
       ownTempo(made(owner, tr("Arrange for the tune's &own tempo"))),
@@ -95,6 +97,7 @@ void Actions::fill(QMenuBar* bar) const
                        {quit}});
     menu(tr("&Edit"), {{undo, redo},
                        {lock, unlock, unlockAll, leaveEmpty},
+                       {anotherTake, bestTake},
                        {varyPasses, heardTempo, ownTempo}});
     menu(tr("&Hear"),
          {{playTune, fromHere, hearBar, stop}, {loop, countIn, left, right}, {faster, slower}});
@@ -106,7 +109,7 @@ QList<QAction*> Actions::all() const
 {
     return {open,     otherTune, demo,       save,       saveAs,     exportTo, print,
             words,    handout,   levels,     quit,       undo,       redo,     lock,
-            unlock,   unlockAll, leaveEmpty, varyPasses, heardTempo, ownTempo, playTune,
+            unlock,   unlockAll, leaveEmpty, anotherTake, bestTake, varyPasses, heardTempo, ownTempo, playTune,
             fromHere, hearBar,   stop,       loop,       countIn,    left,     right,
             faster,   slower,    grid,       sheet,      nextPane,   system,   light,
             dark,     keys,      care,       about};

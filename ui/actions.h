@@ -33,6 +33,8 @@ struct Actions {
     QAction* unlock;
     QAction* unlockAll;
     QAction* leaveEmpty;
+    QAction* anotherTake; // of the whole tune
+    QAction* bestTake;
     QAction* varyPasses;
     QAction* heardTempo;
     QAction* ownTempo;

@@ -4,11 +4,13 @@
 #include "ui/header.h"
 #include "ui/keydialog.h"
 #include "ui/session.h"
+#include "ui/sliderbox.h"
 
 #include "core/files/harpbook.h"
 
 #include <QApplication>
 #include <QMenu>
+#include <QWidgetAction>
 
 #include <algorithm>
 #include <set>
@@ -219,6 +221,27 @@ void ChoiceMenus::fillStyles()
         connect(addChoice(menu, shownText(style.name),
                           style.style == m_session.brief().weights.style),
                 &QAction::triggered, this, [this, style] { m_session.setStyle(style); });
+    addSliders();
+}
+
+// Under the styles, so that the arrangement changes while a slider is drawn.
+void ChoiceMenus::addSliders()
+{
+    QMenu* menu = m_header.styleMenu();
+    menu->addSeparator();
+    auto* box = new SliderBox(m_tables.sliders, menu);
+    box->setTurned(m_session.brief().sliders);
+    connect(box, &SliderBox::turned, this, [this, box](int index, int percent) {
+        m_session.setSlider(m_tables.sliders[static_cast<std::size_t>(index)], percent);
+        box->setTurned(m_session.brief().sliders);
+    });
+    connect(box, &SliderBox::resetClicked, this, [this, box] {
+        m_session.resetSliders();
+        box->setTurned(m_session.brief().sliders);
+    });
+    auto* action = new QWidgetAction(menu);
+    action->setDefaultWidget(box);
+    menu->addAction(action);
 }
 
 } // namespace ui

@@ -29,6 +29,7 @@ private:
     void fillHands();
     void fillLevels();
     void fillStyles();
+    void addSliders();
     void chooseHarp(std::string const& size, std::string const& tuning,
                     std::string const& leverFit);
 

@@ -1,5 +1,7 @@
 #include "ui/session.h"
 
+#include "core/pattern/own.h"
+#include "core/proposal/asked.h"
 #include "core/proposal/locks.h"
 #include "core/proposal/relevel.h"
 
@@ -19,8 +21,9 @@ bool sameButLocks(Brief const& a, Brief const& b)
 {
     return a.tune == b.tune && a.harp == b.harp && a.hand == b.hand && a.level == b.level &&
            a.weights.style == b.weights.style && a.weights.byTerm == b.weights.byTerm &&
-           a.key == b.key && a.quartersPerMinute == b.quartersPerMinute &&
-           a.passes == b.passes && a.changes == b.changes && a.leverWishes == b.leverWishes;
+           a.key == b.key && a.quartersPerMinute == b.quartersPerMinute && a.passes == b.passes &&
+           a.book.patterns == b.book.patterns && a.sliders == b.sliders && a.take == b.take &&
+           a.changes == b.changes && a.leverWishes == b.leverWishes;
 }
 
 } // namespace
@@ -29,10 +32,17 @@ bool sameButLocks(Brief const& a, Brief const& b)
 // whose answer is already shown.
 class Session::Edit final : public QUndoCommand {
 public:
-    Edit(Session& session, Brief before, Brief after, QString const& text)
+    // Edits of one kind, from 0 up, that follow each other become one.
+    Edit(Session& session, Brief before, Brief after, QString const& text, int kind = -1)
         : QUndoCommand(text), m_session(session), m_before(std::move(before)),
-          m_after(std::move(after)), m_where(session.m_selected)
+          m_after(std::move(after)), m_where(session.m_selected), m_kind(kind)
     {}
+    int id() const override { return m_kind; }
+    bool mergeWith(QUndoCommand const* next) override
+    {
+        m_after = static_cast<Edit const*>(next)->m_after;
+        return true;
+    }
     void undo() override { m_session.restore(m_before, m_where); }
     void redo() override
     {
@@ -45,6 +55,7 @@ private:
     Brief m_before;
     Brief m_after;
     std::optional<int> m_where; // the position that was selected
+    int m_kind;
     bool m_done = false;
 };
 
@@ -353,6 +364,82 @@ bool Session::setWords(tune::PageWords words)
     return become(std::move(next), tr("words on the page"));
 }
 
+bool Session::usePattern(pattern::Pattern own)
+{
+    if (!m_selected) return false;
+    Brief next = withoutLocksAt(*m_selected);
+    pattern::WithOwn with = pattern::withOwn(std::move(next.book), std::move(own));
+    next.book = std::move(with.book);
+    auto answer = m_engine.propose(next);
+    if (answer) answer = proposal::withPattern(*std::move(answer), *m_selected, with.name);
+    if (!answer) {
+        emit refused(answer.error());
+        return false;
+    }
+    QString const name = QString::fromStdString(with.name);
+    done(*std::move(answer), tr("“%1” in %2").arg(name, placeName(*m_selected)));
+    return true;
+}
+
+bool Session::addPattern(pattern::Pattern own)
+{
+    Brief next = m_brief;
+    QString const name = QString::fromStdString(own.name);
+    next.book = pattern::withOwn(std::move(next.book), std::move(own)).book;
+    if (next.book.patterns == m_brief.book.patterns) return true;
+    return become(std::move(next), tr("own pattern %1").arg(name));
+}
+
+bool Session::setSlider(arrange::Slider const& slider, int percent)
+{
+    Brief next = m_brief;
+    next.sliders = arrange::withSlider(std::move(next.sliders), slider, percent);
+    if (next.sliders == m_brief.sliders) return true;
+    int const kind = static_cast<int>(qHash(QString::fromStdString(slider.id)) & 0x7fffffff);
+    return become(std::move(next), tr("slider %1").arg(QString::fromStdString(slider.name)),
+                  kind);
+}
+
+bool Session::resetSliders()
+{
+    if (m_brief.sliders.empty()) return true;
+    Brief next = m_brief;
+    next.sliders.clear();
+    return become(std::move(next), tr("sliders to the middle"));
+}
+
+bool Session::anotherTake()
+{
+    if (!isOpen()) return false;
+    Proposal answer = proposal::withTake(*m_proposal, m_brief.take + 1);
+    bool const more = answer.brief.take > m_brief.take;
+    if (!more) {
+        if (!bestTake()) return false;
+        emit noticed(tr("There is no further take that is clearly different: here is the best "
+                        "again."));
+        return true;
+    }
+    QString const words = QString::fromStdString(takeWords(*answer.take));
+    done(std::move(answer), tr("another take"));
+    emit noticed(words);
+    return true;
+}
+
+bool Session::bestTake()
+{
+    if (!isOpen() || m_brief.take == 0) return isOpen();
+    done(proposal::withTake(*m_proposal, 0), tr("the best take"));
+    return true;
+}
+
+// An edit whose answer is known already.
+void Session::done(Proposal answer, QString const& text)
+{
+    Brief next = answer.brief;
+    m_undo.push(new Edit(*this, m_brief, next, text));
+    take(std::move(next), std::move(answer));
+}
+
 // Where only locks differ the lattice that is there is solved again; anything else asks for a
 // whole new proposal.
 base::Result<Proposal> Session::answered(Brief const& next) const
@@ -400,7 +487,7 @@ void Session::tellOfWaitingLocks()
                          .arg(waiting));
 }
 
-bool Session::become(Brief next, QString const& text)
+bool Session::become(Brief next, QString const& text, int kind)
 {
     if (!isOpen()) {
         m_brief = std::move(next);
@@ -414,7 +501,7 @@ bool Session::become(Brief next, QString const& text)
         return false;
     }
     bool const more = !sameButLocks(m_brief, next);
-    m_undo.push(new Edit(*this, m_brief, next, text));
+    m_undo.push(new Edit(*this, m_brief, next, text, kind));
     take(std::move(next), *std::move(answer));
     if (more) tellOfWaitingLocks();
     return true;

@@ -79,6 +79,15 @@ public slots:
     bool setRightHand(proposal::RightHand right);
     bool setFinger(arrange::SetFinger const& finger);
     bool freeFinger(arrange::SetFinger const& finger); // its number is not looked at
+    // A pattern of the arranger's own, locked at the selected position; it joins the book.
+    bool usePattern(pattern::Pattern own);
+    bool addPattern(pattern::Pattern own); // to the book, without a lock
+    // Steps of one slider that follow each other are one edit.
+    bool setSlider(arrange::Slider const& slider, int percent);
+    bool resetSliders();
+    // The next clearly different take of the whole tune; after the last one the best again.
+    bool anotherTake();
+    bool bestTake();
 
 signals:
     void opened();           // another document; changed() follows
@@ -99,8 +108,9 @@ private:
     proposal::Brief withoutFingerAt(arrange::SetFinger const& finger) const;
     void placeHandsAfresh(arrange::Arrangement& arrangement) const;
     void tellOfWaitingLocks();
-    bool become(proposal::Brief next, QString const& text);
+    bool become(proposal::Brief next, QString const& text, int kind = -1);
     void refuse(base::Fault const& fault, proposal::Brief const& brief);
+    void done(proposal::Proposal answer, QString const& text);
     void restore(proposal::Brief brief, std::optional<int> where);
     void take(proposal::Brief brief, proposal::Proposal proposal);
     void look();

@@ -50,6 +50,8 @@ QMenu::item:selected { background: %leafWash%; color: %ink%; }
 QMenu::item:disabled { color: %rule%; }
 QMenu::separator { height: 1px; background: %edge%; margin: 5px 8px; }
 QMenu::indicator { left: 7px; width: 12px; height: 12px; }
+QLineEdit { border: 1px solid %rule%; border-radius: 6px; padding: 4px 6px; background: %card%; }
+QLineEdit:focus { border: 1px solid %leaf%; }
 QSlider { min-height: 24px; }
 QSlider::groove:horizontal { height: 4px; border-radius: 2px; background: %edge%; }
 QSlider::sub-page:horizontal { height: 4px; border-radius: 2px; background: %leaf%; }

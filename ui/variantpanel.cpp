@@ -1,15 +1,35 @@
 #include "ui/variantpanel.h"
 
+#include "ui/button.h"
+#include "ui/ownpattern.h"
 #include "ui/theme.h"
+#include "ui/whynotlist.h"
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace ui {
 
-VariantPanel::VariantPanel(QWidget* parent) : QWidget(parent), m_list(new VariantList(this))
+VariantPanel::VariantPanel(QWidget* parent)
+    : QWidget(parent), m_list(new VariantList(this)), m_whyNot(new WhyNotList(this)),
+      m_own(new OwnPattern(this)), m_whyNotButton(new Button(tr("Why not?"), this))
 {
     setMinimumWidth(230);
+    m_whyNot->hide();
+    m_whyNotButton->setLook(Button::Look::Flat);
+    m_whyNotButton->setCheckable(true);
+    m_whyNotButton->setToolTip(
+        tr("The shapes of the book that cannot be played here, and why"));
+    connect(m_whyNotButton, &Button::toggled, this, [this](bool unfolded) {
+        m_list->setVisible(!unfolded);
+        m_whyNot->setVisible(unfolded);
+        if (unfolded) emit whyNotWanted();
+    });
+    connect(m_own, &OwnPattern::resized, this, &VariantPanel::layOut);
 }
+
+bool VariantPanel::showsWhyNot() const { return m_whyNotButton->isChecked(); }
 
 int VariantPanel::headingHeight() const
 {
@@ -30,7 +50,7 @@ void VariantPanel::paintEvent(QPaintEvent*)
     Palette const& p = paletteOf(*this);
     QPainter painter(this);
     painter.fillRect(rect(), colour(p.paper));
-    int const across = width() - 26;
+    int const across = width() - 34 - m_whyNotButton->width();
     painter.setFont(scaledFont(*this, 1.12, QFont::Bold));
     painter.setPen(colour(p.ink));
     int const large = painter.fontMetrics().height();
@@ -43,11 +63,28 @@ void VariantPanel::paintEvent(QPaintEvent*)
                      painter.fontMetrics().elidedText(m_detail, Qt::ElideRight, across));
     painter.setPen(colour(p.edge));
     painter.drawLine(0, headingHeight() - 1, width(), headingHeight() - 1);
+    painter.drawLine(0, m_list->geometry().bottom() + 1, width(),
+                     m_list->geometry().bottom() + 1);
 }
 
-void VariantPanel::resizeEvent(QResizeEvent*)
+void VariantPanel::resizeEvent(QResizeEvent*) { layOut(); }
+
+void VariantPanel::layOut()
 {
-    m_list->setGeometry(0, headingHeight(), width(), height() - headingHeight());
+    constexpr int margin = 12;
+    int const top = headingHeight();
+    int const foot = m_own->heightForWidth(width() - 2 * margin) > 0
+                         ? m_own->heightForWidth(width() - 2 * margin)
+                         : m_own->sizeHint().height();
+    int const below = foot + margin + margin / 2;
+    QRect const middle(0, top, width(), std::max(0, height() - top - below));
+    m_list->setGeometry(middle);
+    m_whyNot->setGeometry(middle.adjusted(margin, margin / 2, 0, 0));
+    m_own->setGeometry(margin, height() - foot - margin / 2 - 3, width() - 2 * margin, foot);
+    QSize const button = m_whyNotButton->sizeHint();
+    m_whyNotButton->setGeometry(width() - button.width() - 8, (top - button.height()) / 2,
+                                button.width(), button.height());
+    update();
 }
 
 } // namespace ui

@@ -6,14 +6,27 @@
 
 namespace ui {
 
-// The side of the window: which chord is selected, how many variants it has, and the list.
+class Button;
+class OwnPattern;
+class WhyNotList;
+
+// The side of the window: which chord is selected, how many variants it has, the list of them,
+// and below it a line for a pattern of one's own. Unfolded, what cannot be played here takes
+// the place of the list.
 class VariantPanel final : public QWidget {
     Q_OBJECT
 public:
     explicit VariantPanel(QWidget* parent = nullptr);
 
     VariantList* list() const { return m_list; }
+    OwnPattern* own() const { return m_own; }
+    WhyNotList* whyNot() const { return m_whyNot; }
+    Button* whyNotButton() const { return m_whyNotButton; }
+    bool showsWhyNot() const;
     void setHeading(QString const& title, QString const& detail);
+
+signals:
+    void whyNotWanted(); // it is unfolded
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -21,8 +34,12 @@ protected:
 
 private:
     int headingHeight() const;
+    void layOut();
 
     VariantList* m_list;
+    WhyNotList* m_whyNot;
+    OwnPattern* m_own;
+    Button* m_whyNotButton;
     QString m_title;
     QString m_detail;
 };

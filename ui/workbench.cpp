@@ -4,6 +4,7 @@
 #include "ui/fingermenu.h"
 #include "ui/helppages.h"
 #include "ui/messagebar.h"
+#include "ui/ownpattern.h"
 #include "ui/pageview/pageview.h"
 #include "ui/paint/sheetfonts.h"
 #include "ui/session.h"
@@ -14,6 +15,7 @@
 #include "ui/tunegrid.h"
 #include "ui/variantpanel.h"
 #include "ui/welcome.h"
+#include "ui/whynotlist.h"
 #include "ui/words.h"
 #include "ui/wordsdialog.h"
 
@@ -121,6 +123,8 @@ void Workbench::joinActions()
     on(m_actions.unlock, [this] { m_session.unlock(); });
     on(m_actions.unlockAll, [this] { m_session.unlockAll(); });
     on(m_actions.leaveEmpty, [this] { m_session.leaveEmpty(); });
+    on(m_actions.anotherTake, [this] { m_session.anotherTake(); });
+    on(m_actions.bestTake, [this] { m_session.bestTake(); });
     on(m_actions.varyPasses, [this](bool vary) {
         m_session.setPasses(vary ? proposal::Passes::Varied : proposal::Passes::Written);
     });
@@ -195,6 +199,12 @@ void Workbench::joinViews()
     });
     connect(list, &VariantList::backClicked, this,
             [this] { m_stage->currentWidget()->setFocus(Qt::OtherFocusReason); });
+    connect(m_variants->own(), &OwnPattern::useClicked, &m_session, &Session::usePattern);
+    connect(m_variants->own(), &OwnPattern::keepClicked, this,
+            [this](pattern::Pattern const& own) {
+                if (m_session.addPattern(own)) emit keepPatternRequested(own);
+            });
+    connect(m_variants, &VariantPanel::whyNotWanted, this, &Workbench::showWhyNot);
     connect(m_bank, &StringBank::stringPlucked, this, &Workbench::pluck);
     connect(m_bank, &StringBank::leverTurned, this, &Workbench::turnLever);
 
@@ -426,6 +436,8 @@ QString whereWords(harp::Harp const& harp, arrange::Voicing const& voicing)
 void Workbench::showVariants()
 {
     auto const position = m_session.selected();
+    m_variants->own()->setReady(position.has_value());
+    if (m_variants->showsWhyNot()) showWhyNot();
     if (!position) {
         m_variants->setHeading(tr("No chords"), {});
         m_variants->list()->setRows({});
@@ -440,10 +452,18 @@ void Workbench::showVariants()
         rows.push_back({variant, voicing, whereWords(harp, voicing)});
     }
     m_variants->setHeading(positionTitle(m_session.arrangement(), *position),
-                           tr("%1 playable · best whole arrangement first").arg(rows.size()));
+                           tr("%1 playable · best first").arg(rows.size()));
     m_variants->list()->setHarp(harp);
     m_variants->list()->setRows(std::move(rows));
     m_variants->list()->setShown(m_session.shown());
+}
+
+void Workbench::showWhyNot()
+{
+    auto const position = m_session.selected();
+    m_variants->whyNot()->setRows(position
+                                      ? proposal::unplayable(m_session.proposal(), *position)
+                                      : std::vector<proposal::Unplayable>{});
 }
 
 void Workbench::showBank()
@@ -472,6 +492,7 @@ void Workbench::showStatus()
     QStringList left;
     left << tr("The whole arrangement costs %1 points")
                 .arg(static_cast<double>(proposal.solution.best.cost) / 1000, 0, 'f', 1);
+    if (proposal.take) left << QString::fromStdString(takeWords(*proposal.take)).chopped(1);
     int locks = 0;
     for (auto const& lock : proposal.lattice.locks) locks += lock.has_value() ? 1 : 0;
     if (locks == 1) left << tr("1 chord locked");
@@ -503,6 +524,8 @@ void Workbench::enableActions()
          {m_actions.lock, m_actions.leaveEmpty, m_actions.hearBar, m_actions.fromHere})
         action->setEnabled(open && position);
     m_actions.heardTempo->setEnabled(open);
+    m_actions.anotherTake->setEnabled(open);
+    m_actions.bestTake->setEnabled(open && m_session.brief().take > 0);
     m_actions.ownTempo->setEnabled(open && m_session.brief().quartersPerMinute);
     m_actions.unlock->setEnabled(locked);
     m_actions.unlockAll->setEnabled(open && !m_session.brief().locks.empty());

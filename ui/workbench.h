@@ -90,6 +90,7 @@ signals:
     void hearingChanged(ui::Audition const& audition);
     void stopRequested();
     void stringPluckRequested(int string, int midi);
+    void keepPatternRequested(pattern::Pattern const& own); // in the arranger's own book
     void themeChosen(ui::Theme theme);
     void harpKept(harp::HarpModel const& harp); // to be saved among the user's own
 
@@ -110,6 +111,7 @@ private:
     void showSheet();
     void showStage();
     void showVariants();
+    void showWhyNot();
     void enableActions();
     void hear(int firstPlayedBar, std::optional<int> lastPlayedBar);
     void hearSelected();

@@ -1,5 +1,7 @@
 #include "ui/session.h"
 
+#include "core/pattern/own.h"
+
 #include "scenario.h"
 
 #include <QSignalSpy>
@@ -230,4 +232,75 @@ TEST_CASE("What would help a refused edit is offered, and taken as an edit", "[u
     REQUIRE(session.take(offered.front()));
     CHECK(session.undoStack().count() == 0);
     CHECK(session.arrangement().tune.bars[0].notes[0].pitches.empty());
+}
+
+TEST_CASE("An own pattern is used in one step that undo takes back, book and all", "[ui]")
+{
+    Opened opened;
+    Session& session = opened.session;
+    session.select(4);
+    auto const before = session.proposal().solution;
+    auto const book = session.brief().book.patterns;
+    REQUIRE(session.usePattern(*pattern::ownPatternFrom("1 5 3")));
+    CHECK(opened.voicing(4).pattern == "1-5-3");
+    CHECK(opened.locked(4));
+    CHECK(session.brief().book.patterns.size() == book.size() + 1);
+    session.undoStack().undo();
+    CHECK(session.proposal().solution == before);
+    CHECK(session.brief().book.patterns == book);
+    session.undoStack().redo();
+    CHECK(opened.voicing(4).pattern == "1-5-3");
+}
+
+TEST_CASE("An own pattern that no hand can play is refused and changes nothing", "[ui]")
+{
+    Opened opened;
+    Session& session = opened.session;
+    QSignalSpy refused(&session, &Session::refused);
+    auto const before = session.brief().book.patterns;
+    CHECK_FALSE(session.usePattern(*pattern::ownPatternFrom("1-15-22")));
+    CHECK(refused.count() == 1);
+    CHECK(session.brief().book.patterns == before);
+    CHECK(session.undoStack().count() == 0);
+}
+
+TEST_CASE("A slider that is drawn is one step back, two sliders are two", "[ui]")
+{
+    Opened opened;
+    Session& session = opened.session;
+    auto const best = session.proposal().solution;
+    auto const& sliders = scenario::tables().sliders;
+    for (int percent : {110, 130, 160}) REQUIRE(session.setSlider(sliders[0], percent));
+    REQUIRE(session.setSlider(sliders[3], 150));
+    CHECK(session.undoStack().count() == 2);
+    CHECK(session.proposal().weights.byTerm != session.brief().weights.byTerm);
+    session.undoStack().undo();
+    CHECK(arrange::percentOf(session.brief().sliders, sliders[0].id) == 160);
+    session.undoStack().undo();
+    CHECK(session.brief().sliders.empty());
+    CHECK(session.proposal().solution == best);
+    session.undoStack().redo();
+    REQUIRE(session.resetSliders());
+    CHECK(session.proposal().solution == best);
+}
+
+TEST_CASE("Another take goes on to the next and says how far it is, and undo comes back",
+          "[ui]")
+{
+    Opened opened;
+    Session& session = opened.session;
+    QSignalSpy noticed(&session, &Session::noticed);
+    auto const best = session.proposal().solution;
+    REQUIRE(session.anotherTake());
+    CHECK(session.brief().take == 1);
+    REQUIRE(noticed.count() == 1);
+    CHECK(noticed.at(0).at(0).toString().startsWith(QStringLiteral("Take 1: another shape")));
+    REQUIRE(session.anotherTake());
+    CHECK(session.brief().take == 2);
+    session.undoStack().undo();
+    session.undoStack().undo();
+    CHECK(session.proposal().solution == best);
+    session.undoStack().redo();
+    REQUIRE(session.bestTake());
+    CHECK(session.proposal().solution == best);
 }
