@@ -190,7 +190,6 @@ Result<levers::Plan> planned(Proposal& out)
 Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
 {
     Proposal out = inKey(brief, moved);
-    arrange::Arrangement& arrangement = out.arrangement;
     auto const plan = planned(out);
     if (!plan) return plan.error();
     if (auto solved = solveAround(*plan, out); !solved) return solved.error();

@@ -51,7 +51,7 @@ std::vector<arrange::PlacingGroup> groupsOf(Arrangement const& arrangement)
     std::vector<arrange::PlacingGroup> groups;
     for (arrange::PlacingGroup const& group : arrangement.groups)
         if (group.hand == harp::Side::Left) groups.push_back(group);
-    return groups.empty() ? hands::leftGroups(arrangement) : groups;
+    return groups.empty() ? hands::leftHand(arrangement).groups : groups;
 }
 
 // The fingers of a group on their strings, lowest first.
