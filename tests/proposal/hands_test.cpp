@@ -212,7 +212,7 @@ TEST_CASE("A tenth too wide for comfort is taken by the right hand, rolled, or l
     auto tenth = [&](bool block) {
         arrange::Arrangement a = p.arrangement;
         for (arrange::ArrangedPosition& position : a.positions) {
-            music::Length const third = position.position.span / music::Rational(3);
+            music::Length const third = position.position.span * music::Rational(1, 3);
             music::Length const step = block ? music::Length{} : third;
             position.voicing = {block ? "1+5+8" : "1-5-10", 4, "test", false, {}};
             position.voicing.notes = {{{}, third, 4, 4, 1, 0},
