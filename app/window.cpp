@@ -69,12 +69,12 @@ int openWorkbench(int argc, char** argv)
     preferences.applyTo(workbench);
     QObject::connect(&workbench, &ui::Workbench::harpKept, &workbench,
                      [&workbench](harp::HarpModel const& harp) {
-                         auto kept = keepHarp(harp);
-                         if (kept)
+                         auto const done = keepHarp(harp);
+                         if (done)
                              workbench.tellDone(ui::Workbench::tr("Kept among your harps: %1")
                                                     .arg(QString::fromStdString(harp.name)));
                          else
-                             workbench.tellFault(kept.error());
+                             workbench.tellFault(done.error());
                      });
     Filing filing(workbench, session, *tables);
     Hearing hearing(workbench);
