@@ -234,7 +234,7 @@ Result<tune::Tune> readMusicXml(std::string_view bytes, std::string const& file)
         unpacked = *std::move(score);
         bytes = unpacked;
     }
-    if (trimmed(withoutByteOrderMark(bytes)).empty())
+    if (withoutByteOrderMark(bytes).find_first_not_of(" \t\r\n") == std::string_view::npos)
         return Fault{FaultCode::FileEmpty, file, ""};
     std::string const text = inUtf8(bytes);
     return ScoreReader(file, text).read(isUtf16(bytes));

@@ -62,11 +62,11 @@ TEST_CASE("A tune written as ABC reads back as the same tune", "[abc][write]")
 {
     SECTION("accidentals hold to the end of the bar in every octave, ties carry them over")
     {
-        checkSame("K:D", "^C_B=F f|F2 f2|^G4-|G2 g2|[^CE^c]2 c2|__B2 ^^F2|");
+        checkSame("M:4/4\nK:D", "^C_B=F f|F2 f2|^G4-|G2 g2|[^CE^c]2 c2|__B2 ^^F2|");
     }
     SECTION("a tie to another pitch of the same letter")
     {
-        checkSame("K:G", "^D4-|=D4|^D4-|D4|");
+        checkSame("M:4/4\nK:G", "^D4-|=D4|^D4-|D4|");
     }
     SECTION("lengths and tuplets")
     {
@@ -74,10 +74,10 @@ TEST_CASE("A tune written as ABC reads back as the same tune", "[abc][write]")
     }
     SECTION("repeats and endings")
     {
-        checkSame("K:C", "|:CDEF|[1 G8:|[2 A8|]");
-        checkSame("K:C", "C2|:CDEFGAB|1,3 c8:|2 A8:|4 F8||");
-        checkSame("K:C", "|:CDEF::GABc:|");
-        checkSame("K:C", "|::CDEF::|GABc||cBAG|]");
+        checkSame("M:4/4\nK:C", "|:CDEF|[1 G8:|[2 A8|]");
+        checkSame("M:4/4\nK:C", "C2|:CDEFGAB|1,3 c8:|2 A8:|4 F8||");
+        checkSame("M:4/4\nK:C", "|:CDEF::GABc:|");
+        checkSame("M:4/4\nK:C", "|::CDEF::|GABc||cBAG|]");
     }
     SECTION("meters and keys that change, pick-ups, parts and their order")
     {
@@ -86,11 +86,11 @@ TEST_CASE("A tune written as ABC reads back as the same tune", "[abc][write]")
     }
     SECTION("chord symbols, of first and second time too, and words")
     {
-        checkSame("K:C", "\"C\"\"Am\"CDEF\" \"\"G7/B\"G4|\"^with 100% care\"\"F\"C8|");
+        checkSame("M:4/4\nK:C", "\"C\"\"Am\"CDEF\" \"\"G7/B\"G4|\"^with 100% care\"\"F\"C8|");
     }
     SECTION("grace notes, marks, rests that are not printed")
     {
-        checkSame("K:C", "{^cd}.C2 !trill!D2 x4|!fermata!z4{g}!1!c4|");
+        checkSame("M:4/4\nK:C", "{^cd}.C2 !trill!D2 x4|!fermata!z4{g}!1!c4|");
     }
     SECTION("heading with signs that mean something in ABC")
     {
