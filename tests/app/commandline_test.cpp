@@ -217,9 +217,11 @@ TEST_CASE("An arrangement is saved, and arranged again from what was saved", "[c
     CHECK(again.said == "");
     CHECK(again.status == 0);
     CHECK(contents(folder.at("a.plan.json")) == contents(folder.at("b.plan.json")));
-    // A saved arrangement has its own harp and level.
-    CHECK(sallow("arrange " + folder.at("a.sallow") + " --level 5 -o " + folder.at("c.mid"))
+    // A saved arrangement has its own harp and hand, and may be made to fit another level.
+    CHECK(sallow("arrange " + folder.at("a.sallow") + " --hand small -o " + folder.at("c.mid"))
               .status == 2);
+    CHECK(sallow("arrange " + folder.at("a.sallow") + " --level 1 -o " + folder.at("c.mid"))
+              .status == 0);
 }
 
 TEST_CASE("A folder of books is arranged in one call, in parts, and resumed", "[commandline]")

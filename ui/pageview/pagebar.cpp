@@ -16,7 +16,6 @@ Button* flat(QString const& text, QString const& name, QString const& key, QWidg
     button->setLook(Button::Look::Flat);
     button->setAccessibleName(name);
     button->setToolTip(QStringLiteral("%1 (%2)").arg(name, key));
-    button->setFocusPolicy(Qt::NoFocus); // the sheet has a key for each
     return button;
 }
 
