@@ -1,0 +1,59 @@
+// What the shipped taste proposes for many folk tunes, as a table, and the plans of some of
+// them to read: sallow_taste [level] [every how manieth tune] [plans to print] [style] [varied]
+
+#include "core/files/tables.h"
+#include "tests/proposal/nottingham.h"
+#include "tests/proposal/tasting.h"
+
+#include <cstdlib>
+#include <iostream>
+#include <string>
+#include <vector>
+
+namespace {
+
+template<typename T>
+T orQuit(base::Result<T> result)
+{
+    if (result) return *std::move(result);
+    std::cerr << base::sentence(result.error()) << '\n';
+    std::exit(EXIT_FAILURE);
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    std::vector<std::string> const words(argv + 1, argv + argc);
+    auto const word = [&](std::size_t i, char const* usual) {
+        return i < words.size() ? words[i] : std::string(usual);
+    };
+    auto const tables = orQuit(files::readTables(SALLOW_SHARED_DIR));
+    auto const tunes = nottingham::tunesWithChords();
+    if (!tunes) {
+        std::cerr << "the folk tunes are absent: nothing to taste\n";
+        return EXIT_FAILURE;
+    }
+    proposal::Brief brief{{},
+                          orQuit(files::harpFrom(tables, "floor34", "Eb")),
+                          orQuit(files::handFrom(tables, "medium")),
+                          orQuit(files::levelFrom(tables, std::stoi(word(0, "3")))),
+                          tables.book,
+                          orQuit(files::styleFrom(tables, word(3, "plain")))};
+    if (word(4, "") == "varied") brief.passes = proposal::Passes::Varied;
+    auto const step = static_cast<std::size_t>(std::stoi(word(1, "6")));
+    int plans = std::stoi(word(2, "0"));
+    tasting::Tasting tasting;
+    for (std::size_t i = 0; i < tunes->size(); i += step) {
+        brief.tune = (*tunes)[i].tune;
+        auto const proposal = proposal::propose(brief);
+        if (!proposal) {
+            ++tasting.refused;
+            continue;
+        }
+        tasting::add(tasting, *proposal);
+        if (plans-- > 0) tasting::printPlan(std::cout, (*tunes)[i].name, *proposal);
+    }
+    tasting::print(std::cout, tasting);
+    return EXIT_SUCCESS;
+}
