@@ -194,12 +194,24 @@ private:
             if (bar.closes == tune::BarLine::Final) bar.closes = tune::BarLine::Double;
             if (i + 1 == stretch.end && bar.closes == tune::BarLine::Single)
                 bar.closes = tune::BarLine::Double;
-            if (stretch.time > 1 && i == stretch.first && !bar.part.empty())
-                bar.part += ' ' + std::to_string(stretch.time);
+            if (stretch.time > 1 && i == stretch.first) nameTime(bar, stretch.time);
             keepChordsOf(bar, m_folded.playing.bars[at(i)].pass);
             m_barOfPlayed[at(i)] = static_cast<int>(m_out.bars.size());
             add(index, std::move(bar));
         }
+    }
+
+    // "A 2", or words where the section has no name.
+    static void nameTime(tune::Bar& bar, int time)
+    {
+        if (bar.part.empty())
+            bar.annotations.insert(bar.annotations.begin(),
+                                   {{},
+                                    time == 2   ? "second time"
+                                    : time == 3 ? "third time"
+                                                : "time " + std::to_string(time)});
+        else
+            bar.part += ' ' + std::to_string(time);
     }
 
     // Chords that stand on this pass only; a second time's takes the place of the first's.

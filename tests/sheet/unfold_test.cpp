@@ -71,12 +71,25 @@ TEST_CASE("A section whose second time differs is written out, the others keep t
     CHECK(tune.bars[2].endings.empty());
     CHECK(tune.bars[6].repeatCloses);
     CHECK(tune.bars[6].number == 7);
+    CHECK(tune.bars[3].annotations.empty());
     // Played out again it is the same performance.
     CHECK(tune::played(tune).total == varied.playing.total);
     CHECK(tune::played(tune).bars == unfolded.arrangement.playing.bars);
     // Every position of the first section has a bar of its own; fingers come with every copy.
     CHECK(unfolded.arrangement.positions[4].position.bar == 4);
     CHECK(unfolded.arrangement.rightFingers.size() == 3);
+}
+
+TEST_CASE("A written-out section without a name is told to be the second time", "[unfold]")
+{
+    Arrangement varied = everyPassItsOwn();
+    varied.tune.bars[0].part.clear();
+    varied.positions[4].voicing.pattern = "1-5-10";
+    tune::Tune const tune = arrange::unfolded(varied).arrangement.tune;
+    CHECK(tune.bars[0].annotations.empty());
+    REQUIRE(tune.bars[3].annotations.size() == 1);
+    CHECK(tune.bars[3].annotations[0].text == "second time");
+    CHECK(tune.bars[3].part.empty());
 }
 
 TEST_CASE("A position of all passes is written in every copy of its bar", "[unfold]")
