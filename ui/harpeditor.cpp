@@ -48,6 +48,7 @@ HarpEditor::HarpEditor(harp::HarpModel model, files::Tables const& tables, QWidg
       m_naming(new QComboBox), m_range(new QLabel(this)), m_wrong(new QLabel(this))
 {
     setWindowTitle(tr("Harp editor"));
+    m_bank->setTitle(tr("Your harp"));
     m_bank->setLeverHint(tr("%1: a click puts a lever on or takes it off"));
     connect(m_bank, &StringBank::stringPlucked, this, &HarpEditor::toggleLever);
     connect(m_bank, &StringBank::leverTurned, this, &HarpEditor::toggleLever);
@@ -103,6 +104,7 @@ QWidget* HarpEditor::fields()
                         tr("numbers from the top")});
 
     auto* const two = new QWidget(this);
+    two->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     auto* const row = new QHBoxLayout(two);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(26);

@@ -4,16 +4,19 @@
 #include "ui/theme.h"
 
 #include <QAccessible>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ui {
 
 MessageBar::MessageBar(QWidget* parent)
     : QWidget(parent), m_words(new QLabel(this)), m_close(new Button(QString(), this)),
-      m_offer(new QWidget(this)), m_choices(new QVBoxLayout(m_offer))
+      m_offer(new QWidget(this)), m_choices(new QGridLayout(m_offer))
 {
     m_words->setWordWrap(true);
     m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -23,7 +26,8 @@ MessageBar::MessageBar(QWidget* parent)
     m_close->setAccessibleName(tr("Dismiss the message"));
     m_close->setToolTip(tr("Dismiss (Esc)"));
     m_choices->setContentsMargins(0, 3, 0, 2);
-    m_choices->setSpacing(3);
+    m_choices->setSpacing(4);
+    m_choices->setColumnStretch(2, 1);
     m_offer->hide();
     auto* column = new QVBoxLayout;
     column->setSpacing(0);
@@ -34,6 +38,7 @@ MessageBar::MessageBar(QWidget* parent)
     row->addLayout(column, 1);
     row->addWidget(m_close, 0, Qt::AlignTop);
     connect(m_close, &QAbstractButton::clicked, this, &MessageBar::dismiss);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     hide();
 }
 
@@ -58,15 +63,24 @@ void MessageBar::offer(QStringList const& choices)
         old->setParent(nullptr);
         old->deleteLater();
     }
+    constexpr int shortWords = 48; // two such stand beside each other in the smallest window
+    bool const paired = std::all_of(choices.begin(), choices.end(), [](QString const& words) {
+        return words.size() <= shortWords;
+    });
     for (qsizetype i = 0; i < choices.size(); ++i) {
         auto* choice = new Button(choices[i], m_offer);
         choice->setObjectName(choices[i]);
-        m_choices->addWidget(choice, 0, Qt::AlignLeft);
+        int const place = static_cast<int>(i);
+        m_choices->addWidget(choice, paired ? place / 2 : place, paired ? place % 2 : 0,
+                             Qt::AlignLeft);
         choice->show();
         connect(choice, &QAbstractButton::clicked, this,
                 [this, i] { emit choiceClicked(static_cast<int>(i)); });
     }
     m_offer->setVisible(!choices.isEmpty());
+    m_choices->invalidate();
+    layout()->invalidate();
+    updateGeometry();
 }
 
 QStringList MessageBar::choices() const

@@ -3,7 +3,7 @@
 #include <QWidget>
 
 class QLabel;
-class QVBoxLayout;
+class QGridLayout;
 
 namespace ui {
 
@@ -38,7 +38,7 @@ private:
     QLabel* m_words;
     Button* m_close;
     QWidget* m_offer;
-    QVBoxLayout* m_choices;
+    QGridLayout* m_choices;
 };
 
 } // namespace ui

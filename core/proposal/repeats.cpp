@@ -4,6 +4,7 @@
 #include "core/arrange/takes.h"
 
 #include <algorithm>
+#include <map>
 #include <optional>
 #include <queue>
 #include <set>
@@ -37,7 +38,7 @@ bool playable(Proposal const& proposal, Chosen first, Chosen second)
 }
 
 // Positions in the order of playing, without the voicings that an arrangement would have.
-std::vector<int> playedOrder(Lattice const& lattice)
+std::vector<std::pair<music::Moment, int>> playedOrder(Lattice const& lattice)
 {
     std::vector<std::pair<music::Moment, int>> all;
     for (int i = 0; i < static_cast<int>(lattice.positions.size()); ++i)
@@ -45,8 +46,39 @@ std::vector<int> playedOrder(Lattice const& lattice)
              lattice.positions[static_cast<std::size_t>(i)].played)
             all.emplace_back(when.at, i);
     std::sort(all.begin(), all.end());
-    std::vector<int> out;
-    for (auto const& [at, position] : all) out.push_back(position);
+    return all;
+}
+
+// Strings plucked again sooner than the level asks, with another position between: neighbours
+// are asked elsewhere. Short positions at the end of a part leave the beginning of the repeat
+// that near.
+std::vector<Conflict> stringsTooSoon(Proposal const& proposal, arrange::Choice const& choice)
+{
+    struct Last {
+        music::Moment at;
+        Chosen chosen;
+        std::size_t turn = 0; // in the order of playing, positions that rest left out
+    };
+    arrange::Arrangement const& a = proposal.arrangement;
+    double const secondsAWhole = 240 / tune::quartersPerMinute(a.tempo);
+    constexpr double shortOfLimit = 1e-9; // a limit met exactly is kept
+    double const gap = 1 / a.level.sameStringPerSecond - shortOfLimit;
+    std::vector<Conflict> out;
+    std::map<int, Last> lastOn;
+    std::size_t turn = 0;
+    for (auto const& [start, position] : playedOrder(proposal.lattice)) {
+        Chosen const here{position, choice.candidates[static_cast<std::size_t>(position)]};
+        arrange::Voicing const& played = voicing(proposal.lattice, here);
+        if (!played.notes.empty()) ++turn;
+        for (arrange::VoicedNote const& note : played.notes) {
+            music::Moment const at = start + note.at;
+            auto const last = lastOn.find(note.string);
+            if (last != lastOn.end() && last->second.turn + 1 < turn &&
+                (at - last->second.at).wholes.toDouble() * secondsAWhole < gap)
+                out.push_back({last->second.chosen, here});
+            lastOn[note.string] = {at, here, turn};
+        }
+    }
     return out;
 }
 
@@ -118,6 +150,53 @@ Lattice latticeWithout(Proposal const& proposal, std::set<Chosen> const& forbidd
     return lattice;
 }
 
+// The candidates of one side of a conflict that conflict so with what is chosen on the other.
+std::set<Chosen> conflictingAt(Proposal const& proposal, arrange::Choice const& choice,
+                               Conflict const& conflict, Chosen side)
+{
+    std::set<Chosen> out;
+    auto const place = static_cast<std::size_t>(side.position);
+    int const count = static_cast<int>(proposal.lattice.candidates[place].size());
+    for (int candidate = 0; candidate < count; ++candidate) {
+        arrange::Choice other = choice;
+        other.candidates[place] = candidate;
+        auto const found = conflicts(proposal, other);
+        bool const same = std::any_of(found.begin(), found.end(), [&](Conflict const& c) {
+            return c.front().position == conflict.front().position &&
+                   c.back().position == conflict.back().position;
+        });
+        if (same) out.insert({side.position, candidate});
+    }
+    return out;
+}
+
+// Where trying one candidate at a time has led nowhere: all candidates of one side that
+// conflict with the other side's go at once, of the side where that costs less, until there is
+// no conflict left. Playable, though something cheaper may have been passed over.
+template<typename Found, typename Solve>
+Attempt<Found> mendedByForce(Proposal const& proposal, Attempt<Found> best, Solve solve)
+{
+    constexpr int conflictsMet = 100; // each takes candidates away, so that there is an end
+    for (int met = 0; met < conflictsMet; ++met) {
+        auto const conflict = firstMendable(proposal, choiceOf(best.found));
+        if (!conflict) return best;
+        std::optional<Attempt<Found>> cheaper;
+        for (Chosen side : {conflict->front(), conflict->back()}) {
+            if (isLocked(proposal.lattice, side)) continue;
+            std::set<Chosen> forbidden =
+                conflictingAt(proposal, choiceOf(best.found), *conflict, side);
+            forbidden.insert(best.forbidden.begin(), best.forbidden.end());
+            std::optional<Found> next = solve(latticeWithout(proposal, forbidden));
+            if (!next) continue;
+            if (!cheaper || choiceOf(*next).cost < choiceOf(cheaper->found).cost)
+                cheaper = Attempt<Found>{std::move(forbidden), *std::move(next)};
+        }
+        if (!cheaper) return best;
+        best = *std::move(cheaper);
+    }
+    return best;
+}
+
 // The best without a conflict that can be mended: best first, one of the conflicting candidates
 // forbidden at a time. `solve` answers a lattice with the best that it has, or none; `first` is
 // its answer where nothing is forbidden.
@@ -131,7 +210,8 @@ Attempt<Found> bestPlayable(Proposal const& proposal, Found first, Solve solve)
         best = attempts.top();
         attempts.pop();
         auto const mendable = firstMendable(proposal, choiceOf(best.found));
-        if (!mendable || tried == attemptsAllowed) break;
+        if (!mendable) break;
+        if (tried == attemptsAllowed) return mendedByForce(proposal, std::move(best), solve);
         for (Chosen chosen : *mendable) {
             if (isLocked(proposal.lattice, chosen)) continue;
             std::set<Chosen> forbidden = best.forbidden;
@@ -150,7 +230,8 @@ std::vector<Conflict> conflicts(Proposal const& proposal, arrange::Choice const&
     std::vector<Conflict> out;
     std::set<std::pair<int, int>> asked;
     Conflict since; // the last position that sounds, then the rests after it
-    for (int position : playedOrder(proposal.lattice)) {
+    for (Conflict const& conflict : stringsTooSoon(proposal, choice)) out.push_back(conflict);
+    for (auto const& [at, position] : playedOrder(proposal.lattice)) {
         Chosen const here{position, choice.candidates[static_cast<std::size_t>(position)]};
         if (voicing(proposal.lattice, here).notes.empty()) {
             since.push_back(here);

@@ -35,8 +35,10 @@ void removeSelfConflicts(Proposal& proposal);
 // Solves the lattice, whose pairs are as written and whose tables are made. Where the best
 // choice has a conflict, the best one without is found (best first, one of the conflicting
 // candidates forbidden at a time) and the lattice's pairs say what was forbidden, at
-// `arrange::unplayablePair` each, so that anyone who solves the lattice finds the same. Locked
-// candidates are never forbidden: a conflict among them alone stays.
+// `arrange::unplayablePair` each, so that anyone who solves the lattice finds the same. Where two
+// hundred choices still conflict, whole sides of conflicts are forbidden until none is left: the
+// arrangement is playable, but a cheaper one may have been passed over. Locked candidates are
+// never forbidden: a conflict among them alone stays.
 void solveAsPlayed(Proposal& proposal);
 
 // Another take (core/arrange/takes.h) of a solved proposal that can be played, too, over its

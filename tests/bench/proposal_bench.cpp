@@ -143,6 +143,10 @@ BENCHMARK_CAPTURE(rankKeys, demo_reel, demoReel)
     ->ArgName("level")
     ->DenseRange(1, 5, 2)
     ->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(rankKeys, wandering_tune, wanderingTune)
+    ->ArgName("level")
+    ->DenseRange(1, 5, 2)
+    ->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(rankKeys, long_tune, longTune)
     ->ArgName("level")
     ->DenseRange(1, 5, 2)
