@@ -13,6 +13,9 @@ using arrange::HandNote;
 using arrange::VoicedNote;
 
 constexpr int nearGaps = 9;         // from the tune's notes to one that the right hand takes
+constexpr char const* rollUp = "roll up, letting finger 4 leave as the thumb arrives";
+constexpr char const* letGo = "let finger 4 leave as the thumb arrives";
+constexpr char const* takeOver = "take the left hand's highest note";
 constexpr double forPlacing = 0.15; // seconds beyond the level's rate [trade-3.4]
 
 bool mayRoll(pattern::PatternBook const& book, std::string const& name)
@@ -44,7 +47,7 @@ bool rolledUp(Arrangement& arrangement, ArrangedPosition& p)
             p.voicing.rolled = true;
             any = true;
             remark(arrangement, p, *first, harp::Side::Left,
-                   "roll up, letting finger 4 leave as the thumb arrives");
+                   rollUp);
         }
         first = last;
     }
@@ -97,7 +100,7 @@ bool givesAway(Arrangement& arrangement, std::vector<HandNote> const& notes, int
     for (arrange::Occurrence const& when : p.position.played)
         if (!canTake(arrangement, notes, when.at + note.at, note.string)) return false;
     arrangement.given.push_back({position, index, 2});
-    remark(arrangement, p, note, harp::Side::Right, "take the left hand's highest note");
+    remark(arrangement, p, note, harp::Side::Right, takeOver);
     return true;
 }
 
@@ -121,11 +124,16 @@ void easeBroken(Arrangement& arrangement, std::vector<HandNote> const& notes, in
         if (!wide) continue;
         if (!givesAway(arrangement, notes, position, static_cast<int>(i)))
             remark(arrangement, p, voiced[i], harp::Side::Left,
-                   "let finger 4 leave as the thumb arrives");
+                   letGo);
     }
 }
 
 } // namespace
+
+bool easesHand(arrange::HandRemark const& remark)
+{
+    return remark.words == rollUp || remark.words == letGo || remark.words == takeOver;
+}
 
 bool stretches(Arrangement const& arrangement, int lowString, int highString)
 {

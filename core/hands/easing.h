@@ -15,6 +15,9 @@ namespace hands {
 // been eased yet.
 void easeStretches(arrange::Arrangement& arrangement, pattern::PatternBook const& book);
 
+// Whether a remark is one of these: the page says it in words.
+bool easesHand(arrange::HandRemark const& remark);
+
 // Whether two fingers lie farther apart than the hand holds with comfort.
 bool stretches(arrange::Arrangement const& arrangement, int lowString, int highString);
 

@@ -1,6 +1,7 @@
 #include "core/sheet/sheet.h"
 
 #include "core/arrange/unfold.h"
+#include "core/hands/easing.h"
 #include "core/sheet/engrave.h"
 #include "core/sheet/handcrossing.h"
 #include "core/sheet/lefthand.h"
@@ -130,6 +131,7 @@ std::vector<std::string> handLines(arrange::Arrangement const& arrangement)
     constexpr std::size_t mostBars = 8;
     std::vector<std::pair<std::string, std::vector<int>>> byWords;
     for (arrange::HandRemark const& remark : arrangement.handRemarks) {
+        if (!hands::easesHand(remark)) continue; // a changed finger is printed itself
         std::string const words =
             (remark.hand == harp::Side::Left ? "left hand: " : "right hand: ") + remark.words;
         auto found = std::find_if(byWords.begin(), byWords.end(),
