@@ -137,8 +137,10 @@ bool easesHand(arrange::HandRemark const& remark)
 
 bool stretches(Arrangement const& arrangement, int lowString, int highString)
 {
-    return harp::distanceMm(arrangement.harp, lowString, highString) >
-           arrangement.hand.comfortMm;
+    constexpr int tenth = 9; // gaps: no hand is asked to hold more
+    return highString - lowString > tenth ||
+           harp::distanceMm(arrangement.harp, lowString, highString) >
+               arrangement.hand.comfortMm;
 }
 
 void easeStretches(Arrangement& arrangement, pattern::PatternBook const& book)

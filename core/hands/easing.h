@@ -18,7 +18,7 @@ void easeStretches(arrange::Arrangement& arrangement, pattern::PatternBook const
 // Whether a remark is one of these: the page says it in words.
 bool easesHand(arrange::HandRemark const& remark);
 
-// Whether two fingers lie farther apart than the hand holds with comfort.
+// Whether two strings lie farther apart than the hand holds with comfort, or than a tenth.
 bool stretches(arrange::Arrangement const& arrangement, int lowString, int highString);
 
 } // namespace hands
