@@ -12,11 +12,20 @@ using arrange::Arrangement;
 using arrange::HandNote;
 using arrange::VoicedNote;
 
-constexpr int nearGaps = 9;         // from the tune's notes to one that the right hand takes
+constexpr int nearGaps = 9; // from the tune's notes to one that the right hand takes
 constexpr char const* rollUp = "roll up, letting finger 4 leave as the thumb arrives";
 constexpr char const* letGo = "let finger 4 leave as the thumb arrives";
 constexpr char const* takeOver = "take the left hand's highest note";
 constexpr double forPlacing = 0.15; // seconds beyond the level's rate [trade-3.4]
+
+// A hand that does not hold a tenth at 15 mm with comfort [trade-3.2]. Others are only helped
+// beyond a tenth.
+constexpr double comfortForATenthMm = 135;
+bool isSmall(Arrangement const& arrangement)
+{
+    return arrangement.hand.comfortMm < comfortForATenthMm;
+}
+constexpr int tenthGaps = 9;
 
 bool mayRoll(pattern::PatternBook const& book, std::string const& name)
 {
@@ -40,14 +49,14 @@ bool rolledUp(Arrangement& arrangement, ArrangedPosition& p)
             first, notes.end(), [&](VoicedNote const& note) { return note.at != first->at; });
         bool const isBlock = std::distance(first, last) > 1;
         bool const wide =
-            isBlock && stretches(arrangement, first->string, std::prev(last)->string);
+            isBlock && stretches(arrangement, first->string, std::prev(last)->string) &&
+            (isSmall(arrangement) || std::prev(last)->string - first->string > tenthGaps);
         if (wide && first->rollOrder == 0) {
             int order = 0;
             for (auto note = first; note != last; ++note) note->rollOrder = ++order;
             p.voicing.rolled = true;
             any = true;
-            remark(arrangement, p, *first, harp::Side::Left,
-                   rollUp);
+            remark(arrangement, p, *first, harp::Side::Left, rollUp);
         }
         first = last;
     }
@@ -122,9 +131,9 @@ void easeBroken(Arrangement& arrangement, std::vector<HandNote> const& notes, in
                                    stretches(arrangement, low.string, voiced[i].string);
                         });
         if (!wide) continue;
-        if (!givesAway(arrangement, notes, position, static_cast<int>(i)))
-            remark(arrangement, p, voiced[i], harp::Side::Left,
-                   letGo);
+        bool const given = isSmall(arrangement) &&
+                           givesAway(arrangement, notes, position, static_cast<int>(i));
+        if (!given) remark(arrangement, p, voiced[i], harp::Side::Left, letGo);
     }
 }
 
@@ -137,8 +146,7 @@ bool easesHand(arrange::HandRemark const& remark)
 
 bool stretches(Arrangement const& arrangement, int lowString, int highString)
 {
-    constexpr int tenth = 9; // gaps: no hand is asked to hold more
-    return highString - lowString > tenth ||
+    return highString - lowString > tenthGaps || // no hand is asked to hold more
            harp::distanceMm(arrangement.harp, lowString, highString) >
                arrangement.hand.comfortMm;
 }

@@ -8,7 +8,8 @@ namespace hands {
 // Helps a hand that must stretch, where a shape of the left hand is wider than it holds with
 // comfort [trade-3.2]:
 // - what is plucked together is rolled up, where the pattern rolls;
-// - of a broken shape the right hand takes the highest note, where it is near and plucks
+// - of a broken shape, for a hand that holds no tenth with comfort, the right hand takes the
+// highest note, where it is near and plucks
 //   nothing for the time it takes to place a finger, on every pass;
 // - else finger 4 leaves its string as the thumb arrives.
 // Says so in the arrangement's remarks. Voicings are those of the solver, in which nothing has
