@@ -388,7 +388,7 @@ void Workbench::showHeader()
     if (flips > 1) detail << tr("%1 flips").arg(flips);
     hands::Difficulty difficulty =
         hands::difficultyOf(arrangement, m_levels, brief.book, m_difficultyScale);
-    detail << tr("asks for level %1").arg(difficulty.level, 0, 'f', 1);
+    detail.prepend(tr("asks for level %1").arg(difficulty.level, 0, 'f', 1));
     m_grid->setDifficulty(std::move(difficulty), brief.level.number);
     QString const title = QString::fromStdString(tune.title);
     m_header->setTitle(title, detail.join(QStringLiteral(" · ")));
