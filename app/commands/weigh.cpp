@@ -4,10 +4,13 @@
 #include "app/mending.h"
 #include "app/options.h"
 #include "app/shelf.h"
+#include "core/files/latticebinary.h"
 #include "core/files/plan.h"
 #include "core/files/textfile.h"
 
 #include <CLI/CLI.hpp>
+
+#include <filesystem>
 
 namespace app {
 
@@ -37,7 +40,9 @@ ExitStatus weigh(WeighCall const& call)
         fault.place = book->name + (fault.place.empty() ? "" : ", " + fault.place);
         return refuse(fault);
     }
-    auto written = files::writeWhole(call.output, files::latticeJson(*proposal));
+    bool const binary = std::filesystem::path(call.output).extension() == ".bin";
+    auto written = files::writeWhole(call.output, binary ? files::latticeBinary(*proposal)
+                                                         : files::latticeJson(*proposal));
     return written ? Fine : refuse(written.error());
 }
 
@@ -51,7 +56,9 @@ void declareWeigh(CLI::App& program, int& status)
     verb->add_option("IN", call->input,
                      "an ABC, MusicXML or .sallow file, or - for ABC on standard input")
         ->required();
-    verb->add_option("-o,--output", call->output, "the lattice, as JSON")->required();
+    verb->add_option("-o,--output", call->output,
+                     "the lattice, as JSON, or as bare numbers where the name ends in .bin")
+        ->required();
     declare(*verb, call->options);
     verb->callback([call, &status] { status = weigh(*call); });
 }

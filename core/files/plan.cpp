@@ -1,6 +1,7 @@
 #include "core/files/plan.h"
 
 #include "core/arrange/takes.h"
+#include "core/files/latticebinary.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -15,9 +16,6 @@ namespace {
 using arrange::Term;
 using nlohmann::ordered_json;
 using proposal::Proposal;
-
-// How many clearly different arrangements beside the best one the lattice file lists.
-constexpr int alternativesListed = 3;
 
 constexpr auto ownTerms = static_cast<std::size_t>(Term::Travel); // those of one voicing
 
@@ -320,10 +318,10 @@ std::string latticeJson(Proposal const& proposal)
         positions.push_back(latticePosition(proposal, i));
     appendList(out, "positions", positions);
     appendPairs(out, proposal.lattice);
-    appendMember(out, "best", choiceMember(proposal.solution.best));
+    arrange::Choice const best = bestOf(proposal);
+    appendMember(out, "best", choiceMember(best));
     std::vector<ordered_json> others;
-    auto const takes =
-        arrange::takes(proposal.lattice, proposal.solution.best, alternativesListed);
+    auto const takes = arrange::takes(proposal.lattice, best, alternativesListed);
     for (std::size_t i = 1; i < takes.size(); ++i) others.push_back(choiceMember(takes[i]));
     appendList(out, "alternatives", others);
     return out + "\n}\n";

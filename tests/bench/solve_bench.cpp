@@ -1,22 +1,47 @@
 // Times of the exact solver by positions and candidates, on random costs.
 
 #include "core/arrange/solve.h"
-#include "tests/solve/lattices.h"
+#include "tests/reference/latticenumbers.h"
 
 #include <benchmark/benchmark.h>
 
+#include <sys/resource.h>
+
+#include <chrono>
+#include <random>
+
 namespace {
 
-// Costs up to sixty points, as in tunes.
-constexpr int dearest = 60000;
+// Costs up to sixty points, as in tunes; one table after the other, so that no more memory is
+// used than a lattice has.
+constexpr unsigned dearest = 60000;
 
 arrange::Lattice latticeOf(benchmark::State const& state)
 {
+    auto const positions = static_cast<std::size_t>(state.range(0));
+    auto const candidates = static_cast<std::size_t>(state.range(1));
     std::mt19937 source(1);
-    return lattices::random(source,
-                            std::vector<std::size_t>(static_cast<std::size_t>(state.range(0)),
-                                                     static_cast<std::size_t>(state.range(1))),
-                            dearest);
+    auto const cost = [&] { return arrange::Points(source() % (dearest + 1)); };
+    arrange::Lattice lattice;
+    std::vector<arrange::Points> table(candidates * candidates);
+    for (std::size_t i = 0; i < positions; ++i) {
+        lattice.candidates.emplace_back(candidates);
+        for (arrange::Candidate& c : lattice.candidates.back()) c.cost = cost();
+        if (i == 0) continue;
+        for (arrange::Points& c : table) c = cost();
+        lattice.pairs.emplace_back(table, candidates);
+    }
+    lattice.positions.resize(positions);
+    lattice.locks.resize(positions);
+    return lattice;
+}
+
+// The most memory that this program has had, in millions of bytes: run one benchmark alone.
+double peakMegabytes()
+{
+    rusage usage{};
+    getrusage(RUSAGE_SELF, &usage);
+    return static_cast<double>(usage.ru_maxrss) * 1024 / 1e6;
 }
 
 void sizes(benchmark::internal::Benchmark* bench)
@@ -27,6 +52,7 @@ void sizes(benchmark::internal::Benchmark* bench)
                                          {32, 50},
                                          {32, 200},
                                          {64, 200},
+                                         {200, 256},
                                          {500, 200},
                                          {2000, 50},
                                          {2000, 200}})
@@ -38,6 +64,7 @@ void solve(benchmark::State& state)
 {
     arrange::Lattice const lattice = latticeOf(state);
     for (auto _ : state) benchmark::DoNotOptimize(arrange::solved(lattice));
+    state.counters["peak_MB"] = peakMegabytes();
 }
 BENCHMARK(solve)->Apply(sizes);
 
@@ -54,6 +81,54 @@ void solveAfterLock(benchmark::State& state)
     }
 }
 BENCHMARK(solveAfterLock)->Apply(sizes);
+
+// The same lattice as an integer program, and how many times longer that takes.
+void solveByCbc(benchmark::State& state)
+{
+    if (!reference::cbcIsThere()) {
+        state.SkipWithError("cbc is not installed");
+        return;
+    }
+    arrange::Lattice const lattice = latticeOf(state);
+    reference::LatticeNumbers numbers;
+    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+        numbers.own.emplace_back();
+        for (arrange::Candidate const& c : lattice.candidates[i])
+            numbers.own.back().push_back(c.cost);
+        numbers.locked.emplace_back();
+        if (i == 0) continue;
+        numbers.pairs.emplace_back();
+        for (std::size_t a = 0; a < lattice.candidates[i - 1].size(); ++a) {
+            numbers.pairs.back().emplace_back();
+            for (std::size_t b = 0; b < lattice.candidates[i].size(); ++b)
+                numbers.pairs.back().back().push_back(lattice.pair(i - 1, a, b));
+        }
+    }
+    using Clock = std::chrono::steady_clock;
+    constexpr int rounds = 200;
+    auto const begun = Clock::now();
+    for (int i = 0; i < rounds; ++i) benchmark::DoNotOptimize(arrange::solved(lattice));
+    double const ours = std::chrono::duration<double>(Clock::now() - begun).count() / rounds;
+    double theirs = 0;
+    bool same = true;
+    for (auto _ : state) {
+        auto const from = Clock::now();
+        auto const choice = reference::choiceByCbc(numbers);
+        theirs = std::chrono::duration<double>(Clock::now() - from).count();
+        same = same && choice &&
+               reference::costOf(numbers, *choice) == arrange::solved(lattice).best.cost;
+    }
+    state.counters["times_ours"] = theirs / ours;
+    if (!same) state.SkipWithError("cbc finds another optimum");
+}
+BENCHMARK(solveByCbc)
+    ->ArgNames({"positions", "candidates"})
+    ->Args({12, 20})
+    ->Args({32, 10})
+    ->Args({32, 50})
+    ->Iterations(1)
+    ->UseRealTime()
+    ->Unit(benchmark::kMillisecond);
 
 void tenBest(benchmark::State& state)
 {

@@ -1,3 +1,4 @@
+#include "core/files/latticebinary.h"
 #include "core/files/plan.h"
 #include "tests/proposal/planrules.h"
 #include "tests/proposal/scenario.h"
@@ -177,6 +178,41 @@ TEST_CASE("Trying every choice of a short tune's lattice file finds the same opt
     numbers = reference::latticeNumbers(files::latticeJson(*locked));
     CHECK(numbers.locked[1] == static_cast<int>(p.lattice.candidates[1].size()) - 1);
     CHECK(reference::leastByTryingAll(numbers) == numbers.bestCost);
+}
+
+TEST_CASE(
+    "The binary lattice has the numbers of the JSON, for a reader that knows only its table",
+    "[lattice]")
+{
+    auto locked = withChoice(eightBarsInG(), 2, 1, true);
+    REQUIRE(locked);
+    for (Proposal const* p : {&eightBarsInG(), &*locked}) {
+        auto const json = reference::latticeNumbers(files::latticeJson(*p));
+        std::string const bytes = files::latticeBinary(*p);
+        auto const binary = reference::latticeNumbersOfBinary(bytes);
+        CHECK(binary.own == json.own);
+        CHECK(binary.pairs == json.pairs);
+        CHECK(binary.locked == json.locked);
+        CHECK(binary.regrets == json.regrets);
+        CHECK(binary.bestChoice == json.bestChoice);
+        CHECK(binary.bestCost == json.bestCost);
+        // An end that comes too early is noticed.
+        CHECK(reference::latticeNumbersOfBinary(bytes.substr(0, bytes.size() - 1)).own.empty());
+    }
+    auto const numbers =
+        reference::latticeNumbersOfBinary(files::latticeBinary(eightBarsInG()));
+    auto const plain = reference::plainlySolved(numbers);
+    CHECK(plain.least == numbers.bestCost);
+    CHECK(plain.regrets == numbers.regrets);
+}
+
+TEST_CASE("A lattice file tells the best, whatever take is arranged", "[lattice]")
+{
+    Proposal const& p = eightBarsInG();
+    Proposal const other = withTake(p, 1);
+    CHECK(other.take);
+    CHECK(files::latticeJson(other) == files::latticeJson(p));
+    CHECK(files::latticeBinary(other) == files::latticeBinary(p));
 }
 
 TEST_CASE("A plan that was tampered with breaks the rules that an honest one keeps", "[plan]")

@@ -135,6 +135,91 @@ LatticeNumbers latticeNumbers(std::string const& latticeJson)
     return out;
 }
 
+namespace {
+
+class Reader {
+public:
+    explicit Reader(std::string const& bytes) : m_bytes(bytes) {}
+    bool good() const { return m_good; }
+    bool atEnd() const { return m_at == m_bytes.size(); }
+    std::string text(std::size_t length)
+    {
+        std::string const out = m_bytes.substr(std::min(m_at, m_bytes.size()), length);
+        m_at += length;
+        m_good = m_good && m_at <= m_bytes.size();
+        return out;
+    }
+    std::uint64_t whole(std::size_t length)
+    {
+        std::uint64_t out = 0;
+        std::string const bytes = text(length);
+        for (std::size_t i = bytes.size(); i-- > 0;)
+            out = out << 8U | static_cast<unsigned char>(bytes[i]);
+        return out;
+    }
+    std::size_t count() { return static_cast<std::size_t>(whole(4)); }
+    Cost small() { return static_cast<std::int32_t>(static_cast<std::uint32_t>(whole(4))); }
+    Cost large() { return static_cast<std::int64_t>(whole(8)); }
+
+private:
+    std::string const& m_bytes;
+    std::size_t m_at = 0;
+    bool m_good = true;
+};
+
+std::vector<std::vector<Cost>> tableFrom(Reader& in, std::size_t rows, std::size_t columns)
+{
+    std::size_t const width = in.count();
+    Cost const base = in.small();
+    Cost const far = in.small();
+    std::vector<std::vector<Cost>> table(rows, std::vector<Cost>(columns));
+    for (auto& row : table)
+        for (Cost& cost : row) {
+            if (width == 4) {
+                cost = in.small();
+                continue;
+            }
+            Cost const number = static_cast<Cost>(in.whole(2));
+            cost = number == 0xFFFF ? far : base + number;
+        }
+    return table;
+}
+
+} // namespace
+
+LatticeNumbers latticeNumbersOfBinary(std::string const& bytes)
+{
+    Reader in(bytes);
+    LatticeNumbers out;
+    if (in.text(8) != "SALLOWLT" || in.count() != 1) return {};
+    std::size_t const positions = in.count();
+    for (std::size_t i = 0; i < positions && in.good(); ++i) {
+        std::size_t const candidates = in.count();
+        std::uint64_t const lock = in.whole(4);
+        out.locked.push_back(lock == 0xFFFFFFFF ? std::nullopt
+                                                : std::optional(static_cast<int>(lock)));
+        if (candidates > bytes.size()) return {};
+        for (std::vector<std::vector<Cost>>* list : {&out.own, &out.regrets}) {
+            list->emplace_back();
+            for (std::size_t c = 0; c < candidates; ++c) list->back().push_back(in.large());
+        }
+    }
+    for (std::size_t i = 0; i + 1 < out.own.size() && in.good(); ++i)
+        out.pairs.push_back(tableFrom(in, out.own[i].size(), out.own[i + 1].size()));
+    std::size_t const choices = in.count();
+    for (std::size_t k = 0; k < choices && in.good(); ++k) {
+        Cost const cost = in.large();
+        std::vector<int> choice;
+        for (std::size_t i = 0; i < positions && in.good(); ++i)
+            choice.push_back(static_cast<int>(in.count()));
+        if (k > 0) continue;
+        out.bestCost = cost;
+        out.bestChoice = std::move(choice);
+    }
+    if (!in.good() || !in.atEnd()) return {};
+    return out;
+}
+
 Cost costOf(LatticeNumbers const& numbers, std::vector<int> const& choice)
 {
     Cost cost = 0;

@@ -21,6 +21,10 @@ struct LatticeNumbers {
 
 LatticeNumbers latticeNumbers(std::string const& latticeJson);
 
+// The same from a lattice.bin, read by the table in DEVELOPERS.md and by nothing of the
+// program. An empty value where the bytes end too early or are no such file.
+LatticeNumbers latticeNumbersOfBinary(std::string const& bytes);
+
 Cost costOf(LatticeNumbers const& numbers, std::vector<int> const& choice);
 
 // The least cost of all choices that keep the locks, each one added up: for small lattices.

@@ -96,4 +96,27 @@ inline std::vector<Choice> allByCost(Lattice const& lattice)
     return out;
 }
 
+// By trying all: the least total with one candidate held, the lock of its position lifted.
+inline std::vector<std::vector<Points>> regretsByTryingAll(Lattice const& lattice)
+{
+    Points const best = allByCost(lattice).front().cost;
+    std::vector<std::vector<Points>> out;
+    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+        out.emplace_back();
+        for (int a = 0; a < static_cast<int>(lattice.candidates[i].size()); ++a) {
+            Lattice held = lattice;
+            held.locks[i] = a;
+            out.back().push_back(allByCost(held).front().cost - best);
+        }
+    }
+    return out;
+}
+
+inline void lockSome(Lattice& lattice, std::mt19937& source)
+{
+    for (std::size_t i = 0; i < lattice.candidates.size(); ++i)
+        if (source() % 3 == 0)
+            lattice.locks[i] = static_cast<int>(source() % lattice.candidates[i].size());
+}
+
 } // namespace lattices
