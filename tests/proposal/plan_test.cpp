@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <array>
 
 using namespace proposal;
 using nlohmann::json;
@@ -186,16 +187,17 @@ TEST_CASE(
 {
     auto locked = withChoice(eightBarsInG(), 2, 1, true);
     REQUIRE(locked);
-    for (Proposal const* p : {&eightBarsInG(), &*locked}) {
-        auto const json = reference::latticeNumbers(files::latticeJson(*p));
+    std::array<Proposal const*, 2> const both{&eightBarsInG(), &*locked};
+    for (Proposal const* p : both) {
+        auto const written = reference::latticeNumbers(files::latticeJson(*p));
         std::string const bytes = files::latticeBinary(*p);
         auto const binary = reference::latticeNumbersOfBinary(bytes);
-        CHECK(binary.own == json.own);
-        CHECK(binary.pairs == json.pairs);
-        CHECK(binary.locked == json.locked);
-        CHECK(binary.regrets == json.regrets);
-        CHECK(binary.bestChoice == json.bestChoice);
-        CHECK(binary.bestCost == json.bestCost);
+        CHECK(binary.own == written.own);
+        CHECK(binary.pairs == written.pairs);
+        CHECK(binary.locked == written.locked);
+        CHECK(binary.regrets == written.regrets);
+        CHECK(binary.bestChoice == written.bestChoice);
+        CHECK(binary.bestCost == written.bestCost);
         // An end that comes too early is noticed.
         CHECK(reference::latticeNumbersOfBinary(bytes.substr(0, bytes.size() - 1)).own.empty());
     }
