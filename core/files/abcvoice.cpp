@@ -41,6 +41,9 @@ void cut(AbcBarSigns& bar, std::size_t index, Length at)
     second.graces.clear();
     second.marks.clear();
     second.gap = false;
+    second.slursOpen = 0;
+    second.verses.clear();
+    first.slursClose = 0;
     first.length = at - first.at;
     first.tied = !first.pitches.empty();
     bar.signs.insert(bar.signs.begin() + static_cast<std::ptrdiff_t>(index) + 1,
@@ -147,11 +150,12 @@ std::string AbcVoice::graces(AbcSign const& sign)
 
 std::string AbcVoice::sign(AbcSign const& sign, Rational ratio)
 {
-    std::string out;
+    std::string out(static_cast<std::size_t>(sign.slursOpen), '(');
+    std::string const closed(static_cast<std::size_t>(sign.slursClose), ')');
     for (std::string const& mark : sign.marks) out += markText(mark);
     out += graces(sign);
     if (sign.pitches.empty())
-        return out + (sign.hidden ? 'x' : 'z') + lengthText(sign.length, ratio);
+        return out + (sign.hidden ? 'x' : 'z') + lengthText(sign.length, ratio) + closed;
     bool const chord = sign.pitches.size() > 1;
     if (chord) out += '[';
     for (std::size_t i = 0; i < sign.pitches.size(); ++i) {
@@ -162,7 +166,7 @@ std::string AbcVoice::sign(AbcSign const& sign, Rational ratio)
     out += lengthText(sign.length, ratio);
     if (sign.tied) out += '-';
     m_tiedOver = sign.tied ? sign.pitches : std::vector<Pitch>{};
-    return out;
+    return out + closed;
 }
 
 std::string AbcVoice::notes(AbcBarSigns const& bar, std::vector<AbcWord> const& words)
@@ -182,6 +186,39 @@ std::string AbcVoice::notes(AbcBarSigns const& bar, std::vector<AbcWord> const& 
                     tuplet == nullptr ? Rational(1) : Rational(tuplet->actual, tuplet->normal));
     }
     for (; next < words.size(); ++next) out += words[next].quoted;
+    return out;
+}
+
+namespace {
+
+// A syllable with the signs that part others taken out or escaped.
+std::string syllableText(tune::Syllable const& syllable)
+{
+    if (syllable.text.empty()) return !syllable.held ? "*" : syllable.hyphen ? "-" : "_";
+    std::string out;
+    for (char c : abcEscaped(syllable.text)) {
+        if (c == '-') out += '\\';
+        if (c != '*' && c != '_' && c != '|') out += c == ' ' ? '~' : c;
+    }
+    return out + (syllable.hyphen ? "-" : "");
+}
+
+} // namespace
+
+std::string abcVerses(std::vector<AbcSign> const& signsOfLine)
+{
+    std::size_t verses = 0;
+    for (AbcSign const& sign : signsOfLine) verses = std::max(verses, sign.verses.size());
+    std::string out;
+    for (std::size_t verse = 0; verse < verses; ++verse) {
+        out += "w:";
+        for (AbcSign const& sign : signsOfLine) {
+            if (sign.pitches.empty()) continue;
+            out += ' ' + (verse < sign.verses.size() ? syllableText(sign.verses[verse])
+                                                     : std::string("*"));
+        }
+        out += '\n';
+    }
     return out;
 }
 

@@ -23,6 +23,9 @@ struct AbcSign {
     bool tied = false;
     bool hidden = false;
     bool gap = false; // a blank before it, which parts beams
+    int slursOpen = 0;
+    int slursClose = 0;
+    std::vector<tune::Syllable> verses;
 };
 
 struct AbcBarSigns {
@@ -61,6 +64,9 @@ private:
     std::map<music::Letter, int> m_inBar;
     std::vector<music::Pitch> m_tiedOver;
 };
+
+// The w: lines under a line of music, one a verse (ABC 2.1, section 5).
+std::string abcVerses(std::vector<AbcSign> const& signsOfLine);
 
 // A text string with the signs escaped that ABC gives a meaning (ABC 2.1, section 8.2).
 std::string abcEscaped(std::string_view text);

@@ -128,8 +128,9 @@ AbcBarSigns signsOf(sheet::StaffBar const& bar, Length end)
     for (std::size_t i = 0; i < bar.notes.size(); ++i) {
         sheet::StaffNote const& note = bar.notes[i];
         Length const to = i + 1 < bar.notes.size() ? bar.notes[i + 1].at : end;
-        AbcSign sign{note.at,    to - note.at, note.pitches, note.fingers,   note.graces,
-                     note.marks, note.tied,    note.hidden,  note.beamBroken};
+        AbcSign sign{note.at,         to - note.at,   note.pitches,    note.fingers,
+                     note.graces,     note.marks,     note.tied,       note.hidden,
+                     note.beamBroken, note.slursOpen, note.slursClose, note.verses};
         if (note.rolled) sign.marks.push_back("arpeggio");
         out.signs.push_back(std::move(sign));
     }
@@ -148,11 +149,12 @@ public:
     {
         std::string right = "[V:RH]";
         std::string left = "[V:LH]";
+        m_sung.clear();
         for (std::size_t i = from; i < to; ++i) {
             right += ' ' + rightBar(i);
             left += ' ' + leftBar(i);
         }
-        return right + '\n' + left + '\n';
+        return right + '\n' + abcVerses(m_sung) + left + '\n';
     }
 
 private:
@@ -174,6 +176,7 @@ private:
         for (sheet::Label const& cue : sheet::leverCues(m_arrangement, index))
             addPlaced(words, signs, cue.at, "_", cue.text);
         sortByPlace(words);
+        m_sung.insert(m_sung.end(), signs.signs.begin(), signs.signs.end());
         return m_right.bar(i, signs, words, true);
     }
 
@@ -193,6 +196,7 @@ private:
     }
 
     Arrangement const& m_arrangement;
+    std::vector<AbcSign> m_sung; // of the line at hand
     VoiceWriter m_right;
     VoiceWriter m_left;
 };
@@ -204,11 +208,13 @@ std::string abcOfTune(Tune const& tune)
     std::string out = head(tune, tune.tempo) + "K:" + music::plain(tune.key) + '\n';
     VoiceWriter writer(tune);
     std::size_t inLine = 0;
+    std::vector<AbcSign> sung; // of the line at hand
     for (std::size_t i = 0; i < tune.bars.size(); ++i) {
         Bar const& bar = tune.bars[i];
         bool const begun = !out.ends_with('\n');
         if (begun && (inLine == barsALine || !bar.part.empty())) {
-            out += '\n';
+            out += '\n' + abcVerses(sung);
+            sung.clear();
             inLine = 0;
         }
         if (!bar.part.empty()) out += "P:" + bar.part + '\n';
@@ -218,10 +224,13 @@ std::string abcOfTune(Tune const& tune)
             addPlaced(words, signs, note.at, "^", note.text);
         sortByPlace(words);
         if (!out.ends_with('\n')) out += ' ';
+        sung.insert(sung.end(), signs.signs.begin(), signs.signs.end());
         out += writer.bar(i, signs, words, false);
         if (bar.number > 0) ++inLine;
     }
-    return out + '\n';
+    out += '\n' + abcVerses(sung);
+    for (std::string const& line : tune.words) addField(out, 'W', line);
+    return out;
 }
 
 std::string abcOfArrangement(Arrangement const& arrangement)
@@ -243,6 +252,7 @@ std::string abcOfArrangement(Arrangement const& arrangement)
         from = i + 1;
         counted = 0;
     }
+    for (std::string const& line : tune.words) addField(out, 'W', line);
     return out;
 }
 

@@ -402,8 +402,8 @@ private:
     bool m_grand;
     std::vector<ScoreBar> m_bars;
     std::int64_t m_divisions = 1;
-    std::vector<music::Pitch> m_carriedAbove; // over the bar line by ties
-    std::vector<music::Pitch> m_carriedBelow;
+    musicxml::Carried m_carriedAbove; // over the bar line
+    musicxml::Carried m_carriedBelow;
     std::string m_ending; // numbers of the ending that is open
     int m_uncounted = 0;  // pick-ups inside the tune so far
 };
@@ -416,14 +416,20 @@ void addField(xml_node miscellaneous, char const* name, std::string const& text)
     field.text() = text.c_str();
 }
 
+void addCreator(xml_node identification, char const* type, std::string const& name)
+{
+    if (name.empty()) return;
+    xml_node creator = identification.append_child("creator");
+    creator.append_attribute("type") = type;
+    creator.text() = name.c_str();
+}
+
 void writeIdentification(xml_node score, tune::Tune const& tune)
 {
     xml_node identification = score.append_child("identification");
-    if (!tune.composer.empty()) {
-        xml_node creator = identification.append_child("creator");
-        creator.append_attribute("type") = "composer";
-        creator.text() = tune.composer.c_str();
-    }
+    addCreator(identification, "composer", tune.composer);
+    addCreator(identification, "arranger", tune.arranger);
+    if (!tune.copyright.empty()) addText(identification, "rights", tune.copyright);
     addText(identification.append_child("encoding"), "software", "Sallow");
     if (!tune.source.empty()) addText(identification, "source", tune.source);
     xml_node fields = identification.append_child("miscellaneous");
@@ -431,6 +437,7 @@ void writeIdentification(xml_node score, tune::Tune const& tune)
     addField(fields, "origin", tune.origin);
     addField(fields, "rhythm", tune.rhythm);
     for (std::string const& note : tune.notes) addField(fields, "note", note);
+    for (std::string const& line : tune.words) addField(fields, "words", line);
     std::string order;
     for (std::string const& part : tune.partOrder) order += (order.empty() ? "" : " ") + part;
     addField(fields, "order-of-parts", order);

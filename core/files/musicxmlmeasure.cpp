@@ -426,6 +426,7 @@ Outcome MeasureReader::note(xml_node node)
             gathered.beamGoesOn = word == "continue" || word == "end";
         }
     notations(node, gathered);
+    if (!gathered.note.pitches.empty()) verses(node, gathered.note);
     m_noteBefore = m_notes.size();
     m_notes.push_back(std::move(gathered));
     return std::nullopt;
@@ -466,6 +467,11 @@ void MeasureReader::notations(xml_node note, Gathered& gathered)
             std::string_view const type = sign.attribute("type").value();
             if (name == "tied" && type == "start") {
                 gathered.note.tied = !gathered.note.pitches.empty();
+            } else if (name == "slur") {
+                constexpr int mostSlurs = 16;
+                int& count =
+                    type == "start" ? gathered.note.slursOpen : gathered.note.slursClose;
+                if ((type == "start" || type == "stop") && count < mostSlurs) ++count;
             } else if (name == "tuplet") {
                 gathered.tupletStarts = gathered.tupletStarts || type == "start";
                 gathered.tupletStops = gathered.tupletStops || type == "stop";
@@ -485,6 +491,27 @@ void MeasureReader::notations(xml_node note, Gathered& gathered)
                 }
             }
         }
+}
+
+// What is sung to the note, by the number of the verse. A line that holds a syllable says so on
+// the note where it goes on.
+void MeasureReader::verses(xml_node note, tune::Note& into)
+{
+    constexpr int mostVerses = 20;
+    constexpr std::size_t longest = 60; // bytes
+    for (xml_node lyric : note.children("lyric")) {
+        int const verse = lyric.attribute("number").as_int(1);
+        if (verse < 1 || verse > mostVerses) continue;
+        tune::Syllable syllable;
+        for (xml_node text : lyric.children("text"))
+            syllable.text += plainText(std::string_view(text.text().get()).substr(0, longest));
+        std::string_view const place = trimmed(lyric.child("syllabic").text().get());
+        syllable.hyphen = !syllable.text.empty() && (place == "begin" || place == "middle");
+        syllable.held = syllable.text.empty() && lyric.child("extend");
+        if (into.verses.size() < static_cast<std::size_t>(verse))
+            into.verses.resize(static_cast<std::size_t>(verse));
+        into.verses[static_cast<std::size_t>(verse) - 1] = std::move(syllable);
+    }
 }
 
 // Chord symbols of another part's measure, which has a clock of its own.

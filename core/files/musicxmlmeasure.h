@@ -60,6 +60,7 @@ private:
     Outcome grace(pugi::xml_node node);
     void notations(pugi::xml_node note, Gathered& gathered);
     void mark(Gathered& gathered, std::string text);
+    static void verses(pugi::xml_node note, tune::Note& into);
     Outcome harmonies(pugi::xml_node music);
     void harmony(pugi::xml_node node);
     void direction(pugi::xml_node node);

@@ -77,7 +77,7 @@ tune::Tuplet const* tupletOf(sheet::StaffBar const& bar, int note)
 class NoteWriter {
 public:
     NoteWriter(xml_node measure, sheet::StaffBar const& bar, StaffFrame const& frame,
-               std::vector<Pitch>& carried)
+               Carried& carried)
         : m_measure(measure), m_bar(bar), m_frame(frame), m_carried(carried),
           m_memory(music::signature(frame.written.key)), m_beams(beamWords(bar, frame.written))
     {}
@@ -89,7 +89,7 @@ public:
         if (sign.isRest()) writeRest(sign, index, length);
         for (std::size_t i = 0; i < sign.pitches.size(); ++i)
             writePitch(sign, index, i, length);
-        m_carried = sign.tied ? sign.pitches : std::vector<Pitch>{};
+        m_carried.ties = sign.tied ? sign.pitches : std::vector<Pitch>{};
     }
 
 private:
@@ -159,7 +159,7 @@ private:
     void writePitch(StaffNote const& sign, int index, std::size_t place, Length length)
     {
         Pitch const pitch = sign.pitches[place];
-        bool const tiedIn = contains(m_carried, pitch);
+        bool const tiedIn = contains(m_carried.ties, pitch);
         xml_node note = m_measure.append_child("note");
         if (place > 0) note.append_child("chord");
         addPitch(note, pitch);
@@ -176,11 +176,51 @@ private:
         xml_node notations = note.append_child("notations");
         if (tiedIn) notations.append_child("tied").append_attribute("type") = "stop";
         if (sign.tied) notations.append_child("tied").append_attribute("type") = "start";
+        if (place == 0) addSlurs(notations, sign);
         if (place == 0) addTupletMarks(notations, tuplet, index);
         if (place == 0) addMarks(notations, sign);
         addFinger(notations, sign, place);
         addChordSign(notations, sign, place);
         if (!notations.first_child()) note.remove_child(notations);
+        if (place == 0) addVerses(note, sign);
+    }
+
+    // One that ends where another begins ends first. MusicXML numbers those open at once up to
+    // 16.
+    void addSlurs(xml_node notations, StaffNote const& sign)
+    {
+        constexpr int mostSlurs = 16;
+        auto const add = [&](char const* type, int number) {
+            xml_node slur = notations.append_child("slur");
+            slur.append_attribute("type") = type;
+            slur.append_attribute("number") = number;
+        };
+        for (int i = 0; i < sign.slursClose && m_carried.slurs > 0; ++i)
+            add("stop", m_carried.slurs--);
+        for (int i = 0; i < sign.slursOpen && m_carried.slurs < mostSlurs; ++i)
+            add("start", ++m_carried.slurs);
+    }
+
+    void addVerses(xml_node note, StaffNote const& sign)
+    {
+        if (m_carried.wordsGoOn.size() < sign.verses.size())
+            m_carried.wordsGoOn.resize(sign.verses.size());
+        for (std::size_t verse = 0; verse < sign.verses.size(); ++verse) {
+            tune::Syllable const& syllable = sign.verses[verse];
+            if (syllable.text.empty() && !syllable.held) continue;
+            xml_node lyric = note.append_child("lyric");
+            lyric.append_attribute("number") = static_cast<int>(verse) + 1;
+            if (syllable.text.empty()) {
+                lyric.append_child("extend");
+                continue;
+            }
+            bool const goesOn = m_carried.wordsGoOn[verse];
+            addText(lyric, "syllabic",
+                    syllable.hyphen ? (goesOn ? "middle" : "begin")
+                                    : (goesOn ? "end" : "single"));
+            addText(lyric, "text", syllable.text);
+            m_carried.wordsGoOn[verse] = syllable.hyphen;
+        }
     }
 
     void addBeams(xml_node note, int index)
@@ -257,7 +297,7 @@ private:
     xml_node m_measure;
     sheet::StaffBar const& m_bar;
     StaffFrame const& m_frame;
-    std::vector<Pitch>& m_carried;
+    Carried& m_carried;
     sheet::AccidentalMemory m_memory;
     std::vector<std::vector<std::string>> m_beams;
 };
@@ -285,7 +325,7 @@ std::int64_t inDivisions(Length length, std::int64_t divisions)
 }
 
 void writeNotes(xml_node measure, sheet::StaffBar const& bar, StaffFrame const& frame,
-                std::vector<Placed> const& placed, std::vector<Pitch>& carried)
+                std::vector<Placed> const& placed, Carried& carried)
 {
     NoteWriter writer(measure, bar, frame, carried);
     std::size_t next = 0;

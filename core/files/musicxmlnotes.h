@@ -27,10 +27,17 @@ struct StaffFrame {
 // A length in divisions; exact, as divisions are chosen so.
 std::int64_t inDivisions(music::Length length, std::int64_t divisions);
 
+// What goes on from one bar of a staff to the next.
+struct Carried {
+    std::vector<music::Pitch> ties;
+    int slurs = 0;                 // open
+    std::vector<bool> wordsGoOn{}; // by verse: the word of the last syllable is not at its end
+};
+
 // Appends the notes and, before the note in whose time they fall, the placed elements (copied,
-// with their offset). `carried`: pitches that a tie brings into the bar; those that it takes
-// out stand there afterwards.
+// with their offset). `carried`: what comes into the bar; what goes out of it stands there
+// afterwards.
 void writeNotes(pugi::xml_node measure, sheet::StaffBar const& bar, StaffFrame const& frame,
-                std::vector<Placed> const& placed, std::vector<music::Pitch>& carried);
+                std::vector<Placed> const& placed, Carried& carried);
 
 } // namespace files::musicxml

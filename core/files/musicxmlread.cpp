@@ -80,25 +80,25 @@ void readFields(xml_node fields, tune::Tune& tune)
         if (name == "other-title" && tune.otherTitles.size() < mostTexts)
             tune.otherTitles.push_back(text);
         if (name == "note" && tune.notes.size() < mostTexts) tune.notes.push_back(text);
+        if (name == "words" && tune.words.size() < mostTexts) tune.words.push_back(text);
         if (name == "origin") tune.origin = text;
         if (name == "rhythm") tune.rhythm = text;
         if (name == "order-of-parts") tune.partOrder = wordsOf(text);
     }
 }
 
-void readIdentification(xml_node score, tune::Tune& tune, musicxml::Places const& places,
-                        Remarks& remarks)
+void readIdentification(xml_node score, tune::Tune& tune)
 {
     xml_node const identification = score.child("identification");
     for (xml_node creator : identification.children("creator")) {
         std::string_view const type = creator.attribute("type").as_string("composer");
         if (type == "composer") join(tune.composer, textOf(creator));
+        if (type == "arranger") join(tune.arranger, textOf(creator));
     }
     if (xml_node const source = identification.child("source"))
         tune.source = wholeTextOf(source);
-    if (xml_node const rights = identification.child("rights"))
-        remarks.add(places.of(rights), "the score has a line of rights: " + textOf(rights),
-                    "not kept: see that you keep to it");
+    for (xml_node rights : identification.children("rights"))
+        join(tune.copyright, textOf(rights));
     readFields(identification.child("miscellaneous"), tune);
 }
 
@@ -174,7 +174,7 @@ private:
         auto const voice = tuneVoiceOf(parts, m_places, m_remarks);
         if (!voice) return Fault{FaultCode::NoNotes, placeName(m_file, m_places.of(score)), ""};
         readTitles(score, m_tune);
-        readIdentification(score, m_tune, m_places, m_remarks);
+        readIdentification(score, m_tune);
 
         musicxml::MeasureReader reader(*voice, m_places, m_remarks);
         Part const& part = parts[voice->part];

@@ -15,7 +15,11 @@ std::string shown(tune::Note const& note)
     for (music::Pitch const& grace : note.graces) out += '{' + music::plain(grace) + '}';
     for (music::Pitch const& pitch : note.pitches) out += music::plain(pitch) + '+';
     if (note.pitches.empty()) out += note.hidden ? "hidden" : "rest";
-    return out + ':' + music::text(note.length.wholes) + (note.tied ? "~" : "");
+    out += ':' + music::text(note.length.wholes) + (note.tied ? "~" : "");
+    for (tune::Syllable const& syllable : note.verses)
+        out += " '" + syllable.text + (syllable.hyphen ? "-" : "") + (syllable.held ? "_" : "");
+    return out + std::string(static_cast<std::size_t>(note.slursOpen), '(') +
+           std::string(static_cast<std::size_t>(note.slursClose), ')');
 }
 
 // The notes of a bar, those that are tied within it joined when asked.
@@ -112,6 +116,8 @@ std::string headText(Tune const& tune)
         << " / ";
     for (std::string const& note : tune.notes)
         if (!note.empty()) out << note << " / ";
+    for (std::string const& line : tune.words)
+        if (!line.empty()) out << line << " / ";
     for (std::string const& part : tune.partOrder) out << part << ' ';
     out << tempoOf(tune).beatsPerMinute << ' ' << music::text(tempoOf(tune).beat.wholes);
     return out.str();

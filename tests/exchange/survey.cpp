@@ -7,10 +7,10 @@
 #include "core/proposal/proposal.h"
 #include "core/tune/playing.h"
 #include "tests/exchange/same.h"
+#include "tests/exchange/scorelines.h"
 
 #include <algorithm>
 #include <cstdio>
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <map>
@@ -82,10 +82,13 @@ void surveyTune(tune::Tune const& tune, std::string const& name, fs::path const&
     auto const kind = proposal ? files::ScoreKind::Arrangement : files::ScoreKind::Lead;
     std::string const score = files::musicXml(arrangement, kind);
     std::ofstream(folder / (name + ".musicxml"), std::ios::binary) << score;
+    // To be compared with what scorenotes.js makes of the score.
+    if (proposal)
+        std::ofstream(folder / (name + ".musicxml.expected"), std::ios::binary)
+            << scoreLines(arrangement, divisionsOf(score));
     ++tally.written;
     std::string const abc = files::abcOfTune(tune);
     tally.abcEqual += sameAbc(name + " abc", abc, tune, {}) ? 1 : 0;
-    if (std::getenv("SHOW")) std::printf("%s", abc.c_str());
     std::string const hands = files::abcOfArrangement(arrangement);
     std::ofstream(folder / (name + ".abc"), std::ios::binary) << hands;
     tune::Tune timed = arrangement.tune;

@@ -1,0 +1,55 @@
+#include "tests/exchange/scorelines.h"
+
+#include "core/sheet/lefthand.h"
+#include "core/sheet/melody.h"
+
+namespace {
+
+std::string pitchText(music::Pitch pitch)
+{
+    return music::plain(music::PitchName{pitch.letter, 0}) + std::to_string(pitch.alter) + '/' +
+           std::to_string(pitch.octave);
+}
+
+std::string inDivisions(music::Length length, std::int64_t divisions)
+{
+    return music::text(length.wholes * music::Rational(4 * divisions));
+}
+
+void addStaff(std::string& out, std::string const& head, sheet::StaffBar const& bar,
+              music::Length end, std::int64_t divisions)
+{
+    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+        sheet::StaffNote const& note = bar.notes[i];
+        music::Length const to = i + 1 < bar.notes.size() ? bar.notes[i + 1].at : end;
+        for (music::Pitch grace : note.graces) out += head + "grace " + pitchText(grace) + '\n';
+        std::string const time =
+            inDivisions(note.at, divisions) + ' ' + inDivisions(to - note.at, divisions) + ' ';
+        if (note.isRest()) out += head + time + "-\n";
+        for (music::Pitch pitch : note.pitches)
+            out += head + time + pitchText(pitch) + (note.tied ? " tie\n" : "\n");
+    }
+}
+
+} // namespace
+
+std::string scoreLines(arrange::Arrangement const& arrangement, std::int64_t divisions)
+{
+    std::string out;
+    for (std::size_t i = 0; i < arrangement.tune.bars.size(); ++i) {
+        int const bar = static_cast<int>(i);
+        music::Length const end = arrangement.tune.bars[i].length;
+        std::string const measure = std::to_string(bar);
+        addStaff(out, measure + " 1 1 ",
+                 sheet::melodyBar(arrangement.tune, bar, {}, arrangement.added), end,
+                 divisions);
+        addStaff(out, measure + " 2 2 ", sheet::leftBar(arrangement, bar), end, divisions);
+    }
+    return out;
+}
+
+std::int64_t divisionsOf(std::string const& musicXml)
+{
+    std::string const open = "<divisions>";
+    return std::stoll(musicXml.substr(musicXml.find(open) + open.size()));
+}
