@@ -64,7 +64,7 @@ void Filing::askAndOpen()
 {
     QString const path = QFileDialog::getOpenFileName(
         &m_workbench, tr("Open a tune"), m_folder,
-        tr("Tunes and arrangements (*.abc *.ABC *.txt *.musicxml *.xml *.mxl *.sallow);;"
+        tr("Tunes and arrangements (*.abc *.ABC *.txt *.musicxml *.xml *.mxl *.mid *.sallow);;"
            "All files (*)"));
     if (path.isEmpty()) return;
     open(path);

@@ -3,6 +3,7 @@
 #include "app/mending.h"
 #include "core/files/abcwrite.h"
 #include "core/files/document.h"
+#include "core/files/midiread.h"
 #include "core/files/musicxmlread.h"
 #include "core/files/textfile.h"
 #include "core/proposal/relevel.h"
@@ -27,7 +28,7 @@ std::string endingOf(std::string const& file)
     return ending;
 }
 
-enum class InputKind { Abc, Saved, Score };
+enum class InputKind { Abc, Saved, Score, Midi };
 
 struct Ending {
     std::string_view text;
@@ -37,6 +38,7 @@ constexpr std::array endings{
     Ending{".abc", InputKind::Abc},      Ending{".txt", InputKind::Abc},
     Ending{".sallow", InputKind::Saved}, Ending{".musicxml", InputKind::Score},
     Ending{".xml", InputKind::Score},    Ending{".mxl", InputKind::Score},
+    Ending{".mid", InputKind::Midi},     Ending{".midi", InputKind::Midi},
 };
 
 std::optional<InputKind> kindOf(std::string const& file)
@@ -55,7 +57,7 @@ base::Result<std::string> bytesOf(std::string const& file)
                            std::istreambuf_iterator<char>());
     if (!kindOf(file) && std::filesystem::exists(file))
         return base::Fault{base::FaultCode::UnknownFileKind, file,
-                           "read are .abc .musicxml .xml .mxl .sallow"};
+                           "read are .abc .musicxml .xml .mxl .mid .sallow"};
     return files::readTextFile(file);
 }
 
@@ -75,8 +77,9 @@ base::Result<Book> openBook(std::string const& file, files::Tables const& tables
         book.text = work->abc;
         book.saved = std::move(work->brief);
     }
-    if (kind == InputKind::Score) {
-        auto tune = files::readMusicXml(book.text, file);
+    if (kind == InputKind::Score || kind == InputKind::Midi) {
+        auto tune = kind == InputKind::Midi ? files::readMidi(book.text, file)
+                                            : files::readMusicXml(book.text, file);
         if (!tune) return tune.error();
         book.text = files::abcOfTune(*tune);
         book.score = *std::move(tune);
@@ -131,8 +134,8 @@ base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const&
                                "a saved arrangement brings its own harp, hand and key: leave "
                                "these options out (--level may be given)"};
         proposal::Brief brief = *book.saved;
-        brief.tune = tune::withWords(brief.tune,
-                                     worded(tune::pageWords(brief.tune), options.words));
+        brief.tune =
+            tune::withWords(brief.tune, worded(tune::pageWords(brief.tune), options.words));
         return withWishes(std::move(brief), options.wishes, tables);
     }
     auto tune = readTune(book, entry);

@@ -20,13 +20,13 @@ struct Book {
     std::string text; // ABC; of a score, its tune written down as such
     std::vector<files::AbcEntry> entries;
     std::optional<proposal::Brief> saved; // of a .sallow file
-    std::optional<tune::Tune> score;      // of a MusicXML file: the tune as it was read
+    std::optional<tune::Tune> score;      // of a MusicXML or MIDI file: the tune as it was read
 };
 
 // The endings of files that can be opened: ".abc", ".musicxml" ...
 bool canOpen(std::string const& file);
 
-// Opens an ABC, MusicXML or .sallow file, or ABC on standard input for "-". Faults: those of
+// Opens an ABC, MusicXML, MIDI or .sallow file, or ABC on standard input for "-". Faults: those of
 // reading, UnknownFileKind.
 base::Result<Book> openBook(std::string const& file, files::Tables const& tables);
 

@@ -141,7 +141,7 @@ void declareArrange(CLI::App& program, int& status)
     auto call = std::make_shared<ArrangeCall>();
     CLI::App* verb = program.add_subcommand("arrange", "arrange a tune and write it out");
     verb->add_option("IN", call->input,
-                     "an ABC, MusicXML or .sallow file, or - for ABC on standard input")
+                     "an ABC, MusicXML, MIDI or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_option("-o,--output", call->outputs,
                      "what to write: .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg "

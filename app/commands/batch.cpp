@@ -195,7 +195,7 @@ void declareBatch(CLI::App& program, int& status)
     auto call = std::make_shared<BatchCall>();
     CLI::App* verb = program.add_subcommand(
         "batch", "arrange every tune of a book or of all books in a folder");
-    verb->add_option("IN", call->input, "an ABC, MusicXML or .sallow file, or a folder of them")
+    verb->add_option("IN", call->input, "an ABC, MusicXML, MIDI or .sallow file, or a folder of them")
         ->required();
     verb->add_option("-o,--output", call->folder, "the folder to write to")->required();
     verb->add_option("--to", call->kinds, "kinds to write, such as pdf,mid,plan.json")

@@ -60,7 +60,7 @@ void declareCheck(CLI::App& program, int& status)
     CLI::App* verb = program.add_subcommand(
         "check", "read a file and report everything wrong with it; write nothing");
     verb->add_option("FILE", call->input,
-                     "an ABC, MusicXML or .sallow file, or - for ABC on standard input")
+                     "an ABC, MusicXML, MIDI or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_flag("--json", call->json, "one JSON object a line for each tune");
     verb->callback([call, &status] { status = check(call->input, call->json); });

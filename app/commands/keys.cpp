@@ -106,7 +106,7 @@ void declareKeys(CLI::App& program, int& status)
     CLI::App* verb =
         program.add_subcommand("keys", "rank the keys and set-ups for a tune on a harp");
     verb->add_option("IN", call->input,
-                     "an ABC, MusicXML or .sallow file, or - for ABC on standard input")
+                     "an ABC, MusicXML, MIDI or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_flag("--json", call->json, "as JSON");
     verb->add_option("--set", call->set,

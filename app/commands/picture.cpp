@@ -108,7 +108,7 @@ void declarePicture(CLI::App& program, int& status)
     auto call = std::make_shared<PictureCall>();
     CLI::App* verb = program.add_subcommand("picture", "draw a view of the workbench as a PNG");
     verb->add_option("IN", call->input,
-                     "an ABC, MusicXML or .sallow file, or - for ABC on standard input")
+                     "an ABC, MusicXML, MIDI or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_option("-o,--output", call->output, "the picture, .png")->required();
     verb->add_option("--view", call->view, "grid, sheet, bank or workbench")

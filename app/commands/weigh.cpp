@@ -54,7 +54,7 @@ void declareWeigh(CLI::App& program, int& status)
     CLI::App* verb = program.add_subcommand(
         "weigh", "write every position, candidate and cost that the solver sees");
     verb->add_option("IN", call->input,
-                     "an ABC, MusicXML or .sallow file, or - for ABC on standard input")
+                     "an ABC, MusicXML, MIDI or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_option("-o,--output", call->output,
                      "the lattice, as JSON, or as bare numbers where the name ends in .bin")

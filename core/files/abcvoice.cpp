@@ -23,7 +23,10 @@ AbcBarSigns signsOf(tune::Bar const& bar)
                              note.marks,
                              note.tied,
                              note.hidden,
-                             note.beamBroken});
+                             note.beamBroken,
+                             note.slursOpen,
+                             note.slursClose,
+                             note.verses});
     out.tuplets = bar.tuplets;
     return out;
 }
