@@ -26,7 +26,7 @@ base::Result<std::vector<Proposal>> proposedForLevels(Brief const& brief,
         auto proposal = propose(one);
         if (!proposal) return atLevel(proposal.error(), level);
         // What the first can play in a key, those above it can as well.
-        one.key = proposal->arrangement.tune.key;
+        if (std::holds_alternative<BestKey>(one.key)) one.key = proposal->arrangement.tune.key;
         proposals.push_back(*std::move(proposal));
     }
     return proposals;

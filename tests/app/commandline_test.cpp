@@ -386,3 +386,34 @@ TEST_CASE("A harp of one's own is taken from its file, and its strings are named
                 .status == 0);
     CHECK(sallow("arrange " + folder.at("o.sallow") + " -o " + folder.at("q.mid")).status == 0);
 }
+
+TEST_CASE("Handouts, drills and packs of levels are written, and refused with a reason",
+          "[commandline]")
+{
+    Folder const folder;
+    std::string const tune = folder.file(
+        "tune.abc", "X:1\nT:The Weir\nM:4/4\nL:1/4\nK:G\n\"G\"GBdg|\"C\"edcB|\"D\"A2F2|"
+                    "\"G\"G4|]\n");
+    CHECK(sallow("handout --key D --patterns 1-5-8,1-5-10 -o " + folder.at("h.pdf")).status ==
+          0);
+    CHECK(contents(folder.at("h.pdf")).substr(0, 5) == "%PDF-");
+    CHECK(sallow("drill " + tune + " -o " + folder.at("d.svg") + " --paper letter").status ==
+          0);
+    CHECK(contents(folder.at("d.svg")).find("<svg") != std::string::npos);
+    CHECK(sallow("arrange " + tune + " --levels 1-3 -o " + folder.at("l.pdf") + " -o " +
+                 folder.at("l.plan.json"))
+              .status == 0);
+    CHECK(fs::exists(folder.at("l.pdf")));
+    for (char const* name : {"l-level1.plan.json", "l-level2.plan.json", "l-level3.plan.json"})
+        CHECK(fs::exists(folder.at(name)));
+
+    CHECK(sallow("arrange " + tune + " --title \"Her own\" --arranger \"A. W.\" -o " +
+                 folder.at("t.sallow"))
+              .status == 0);
+    CHECK(contents(folder.at("t.sallow")).find("A. W.") != std::string::npos);
+
+    CHECK(sallow("handout --key H -o " + folder.at("x.pdf")).status == 2);
+    CHECK(sallow("handout -o " + folder.at("x.mid")).status == 2);
+    CHECK(sallow("arrange " + tune + " --levels 0-9 -o " + folder.at("x.pdf")).status == 2);
+    CHECK_FALSE(fs::exists(folder.at("x.pdf")));
+}

@@ -1,5 +1,9 @@
+#include "core/files/abc.h"
+#include "core/proposal/levels.h"
 #include "core/sheet/papers/cautions.h"
+#include "core/sheet/papers/drill.h"
 #include "core/sheet/papers/handout.h"
+#include "core/sheet/papers/levelpack.h"
 #include "core/sheet/papers/shapes.h"
 #include "tests/sheet/examples.h"
 #include "tests/sheet/measure.h"
@@ -298,4 +302,141 @@ TEST_CASE("Cautions are given only where they apply", "[papers]")
     CHECK(sheet::cautions(arrangement).size() == 1);
     arrangement.levers.flips.push_back({});
     CHECK(sheet::cautions(arrangement).size() == 2);
+}
+
+namespace {
+
+std::vector<tune::Tune> demoTunes()
+{
+    std::string const path = SALLOW_SHARED_DIR "/demo/demo.abc";
+    std::string const text = *files::readTextFile(path);
+    std::vector<tune::Tune> tunes;
+    auto const entries = *files::abcTunes(text, path);
+    for (files::AbcEntry const& entry : entries)
+        if (auto tune = files::readAbc(text, entry, path)) tunes.push_back(*tune);
+    return tunes;
+}
+
+proposal::Brief briefOf(tune::Tune tune, std::string const& harp)
+{
+    proposal::Brief brief;
+    brief.tune = std::move(tune);
+    brief.harp = *files::harpFrom(shelf(), harp, "Eb");
+    brief.hand = *files::handFrom(shelf(), "medium");
+    brief.level = *files::levelFrom(shelf(), 3);
+    brief.book = shelf().book;
+    brief.weights = shelf().styles.front();
+    return brief;
+}
+
+} // namespace
+
+TEST_CASE("A drill holds every left-hand note of the tune, in order, on one finger a string",
+          "[papers]")
+{
+    auto const arrangement = example::arrangementOf(example::jig());
+    auto const shapes = sheet::drillShapes(arrangement);
+    REQUIRE_FALSE(shapes.empty());
+    // G stands for two bars: placed once.
+    CHECK(shapes.front().bars == std::vector<int>{1, 2});
+    std::size_t shape = 0;
+    for (arrange::ArrangedPosition const& position : arrangement.positions) {
+        std::set<int> strings;
+        for (arrange::VoicedNote const& note : position.voicing.notes)
+            strings.insert(note.string);
+        std::set<int> held;
+        for (std::size_t s = shape; s < shapes.size(); ++s) {
+            auto const& bars = shapes[s].bars;
+            if (std::count(bars.begin(), bars.end(), position.position.bar) == 0) continue;
+            if (!(shapes[s].chord == position.position.chord)) continue;
+            for (arrange::VoicedNote const& note : shapes[s].held) held.insert(note.string);
+        }
+        CAPTURE(position.position.bar);
+        CHECK(std::includes(held.begin(), held.end(), strings.begin(), strings.end()));
+    }
+    for (sheet::DrillShape const& each : shapes) {
+        std::set<int> fingers;
+        for (arrange::VoicedNote const& note : each.held) fingers.insert(note.finger);
+        CHECK(fingers.size() == each.held.size());
+    }
+    // One that stays is named once: no shape is followed by itself.
+    for (std::size_t i = 1; i < shapes.size(); ++i) {
+        bool same = shapes[i].chord == shapes[i - 1].chord &&
+                    shapes[i].held.size() == shapes[i - 1].held.size();
+        for (std::size_t n = 0; same && n < shapes[i].held.size(); ++n)
+            same = shapes[i].held[n].string == shapes[i - 1].held[n].string;
+        CHECK_FALSE(same);
+    }
+}
+
+TEST_CASE("The steps of a drill rise to the tempo with rests between", "[papers]")
+{
+    auto const steps = sheet::tempoSteps();
+    CHECK(steps.back().percent == 100);
+    CHECK(std::is_sorted(steps.begin(), steps.end(),
+                         [](auto const& a, auto const& b) { return a.percent < b.percent; }));
+    CHECK(std::count_if(steps.begin(), steps.end(),
+                        [](auto const& step) { return step.restAfter; }) == 2);
+}
+
+TEST_CASE("Drills keep inside the page and clear of themselves on every harp", "[papers]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto const tunes = demoTunes();
+    std::size_t which = 0;
+    int drills = 0;
+    for (files::HarpSize const& size : shelf().harps) {
+        tune::Tune const& tune = tunes[which++ % tunes.size()];
+        CAPTURE(size.id, tune.title);
+        auto const proposal = proposal::propose(briefOf(tune, size.id));
+        if (!proposal) continue; // too wide for the harp
+        isClean(sheet::drillSheet(proposal->arrangement, *font, {}), *font);
+        ++drills;
+    }
+    CHECK(drills >= 10);
+}
+
+TEST_CASE("All levels of a tune have the same key, bars, lines and pages", "[papers]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto const tunes = demoTunes();
+    auto const proposals =
+        proposal::proposedForLevels(briefOf(tunes.front(), "floor34"), shelf().levels);
+    REQUIRE(proposals);
+    std::vector<arrange::Arrangement> levels;
+    for (proposal::Proposal const& proposal : *proposals) {
+        levels.push_back(proposal.arrangement);
+        CHECK(levels.back().tune.key == levels.front().tune.key);
+        CHECK(levels.back().tune.bars.size() == levels.front().tune.bars.size());
+    }
+    Document const pack = sheet::levelPack(levels, *font, {});
+    isClean(pack, *font);
+    REQUIRE(pack.bookmarks.size() == 5);
+    CHECK(pack.bookmarks.front().text == "Level 1");
+    std::size_t const pages = pack.pages.size() / 5;
+    REQUIRE(pages * 5 == pack.pages.size());
+
+    sheet::SheetStyle alike;
+    alike.breaks = sheet::commonBreaks(levels, *font, alike);
+    auto const first = sheet::arrangementSheet(levels.front(), *font, alike);
+    for (arrange::Arrangement const& level : levels) {
+        auto const own = sheet::arrangementSheet(level, *font, alike);
+        REQUIRE(own.pages.size() == first.pages.size());
+        for (std::size_t p = 0; p < own.pages.size(); ++p) {
+            // The bars of a page, and those that begin a line: where the left edge goes back.
+            auto const barsOf = [](Page const& page) {
+                std::vector<std::pair<int, bool>> bars;
+                double before = 1e9;
+                for (sheet::Area const& area : page.areas) {
+                    if (area.position) continue;
+                    bars.emplace_back(area.bar, area.topLeft.x < before);
+                    before = area.topLeft.x;
+                }
+                return bars;
+            };
+            CHECK(barsOf(own.pages[p]) == barsOf(first.pages[p]));
+        }
+    }
 }
