@@ -50,8 +50,10 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
         if (!level) return level.error();
         wanted.push_back(*std::move(level));
     }
-    auto proposals = proposal::proposedForLevels(brief, wanted);
-    if (!proposals) return proposals.error();
+    auto made = proposal::proposedForLevels(brief, wanted);
+    if (!made) return made.error();
+    for (base::Fault const& fault : made->leftOut)
+        std::cerr << "sallow: note: left out: " << base::sentence(fault) << '\n';
     std::vector<std::string> pages;
     std::vector<Output> others;
     for (Output const& output : outputs) {
@@ -61,7 +63,7 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
             others.push_back(output);
     }
     std::vector<arrange::Arrangement> arrangements;
-    for (proposal::Proposal const& proposal : *proposals) {
+    for (proposal::Proposal const& proposal : made->proposals) {
         arrangements.push_back(proposal.arrangement);
         std::string const level = std::to_string(proposal.arrangement.level.number);
         for (std::string const& warning : proposal.warnings)

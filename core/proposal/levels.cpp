@@ -15,21 +15,25 @@ base::Fault atLevel(base::Fault fault, harp::Level const& level)
 
 } // namespace
 
-base::Result<std::vector<Proposal>> proposedForLevels(Brief const& brief,
-                                                      std::vector<harp::Level> const& levels)
+base::Result<ForLevels> proposedForLevels(Brief const& brief,
+                                          std::vector<harp::Level> const& levels)
 {
-    std::vector<Proposal> proposals;
+    ForLevels out;
     Brief one = brief;
     one.passes = Passes::Written;
     for (harp::Level const& level : levels) {
         one.level = level;
         auto proposal = propose(one);
-        if (!proposal) return atLevel(proposal.error(), level);
+        if (!proposal) {
+            out.leftOut.push_back(atLevel(proposal.error(), level));
+            continue;
+        }
         // What the first can play in a key, those above it can as well.
         if (std::holds_alternative<BestKey>(one.key)) one.key = proposal->arrangement.tune.key;
-        proposals.push_back(*std::move(proposal));
+        out.proposals.push_back(*std::move(proposal));
     }
-    return proposals;
+    if (out.proposals.empty()) return out.leftOut.front();
+    return out;
 }
 
 } // namespace proposal
