@@ -183,7 +183,7 @@ private:
             m_remarks.add({}, "the file has no meter", "barred in 4/4");
         else
             m_meters = m_smf.meters;
-        if (m_meters.empty() || m_meters.front().at > 0) m_meters.insert(m_meters.begin(), {});
+        if (m_meters.empty() || m_meters.front().at > 0) m_meters.insert(m_meters.begin(), SmfMeter{});
         if (!m_smf.tempo) return;
         SmfMeter const main = m_meters.back();
         Length const beat = music::beatLength({main.beats, main.unit});
