@@ -241,7 +241,9 @@ LeftHand leftHand(Arrangement const& arrangement, std::span<arrange::SetFinger c
     out.unkept = addSet(arrangement, set, struck);
     std::vector<Pluck> plucks;
     for (Struck const& s : struck) plucks.push_back(s.pluck);
-    FingerPath const path = cheapestFingers(plucks, {arrangement.harp, arrangement.hand});
+    harp::Level const& level = arrangement.level;
+    FingerPath const path = cheapestFingers(
+        plucks, {arrangement.harp, arrangement.hand, level.crosses, level.slides});
 
     for (arrange::ArrangedPosition const& p : arrangement.positions) {
         out.fingers.emplace_back();

@@ -85,7 +85,7 @@ TEST_CASE("Shapes sound what their strings and levers give", "[checks]")
     CHECK(shape("1-5-10", Letter::D, "C").semitones == std::vector{0, 7, 15});
 }
 
-TEST_CASE("The usual fingers of 1-5-8 are 4-2-1", "[checks]")
+TEST_CASE("A medium hand plays 1-5-8 with its usual fingers, 4-2-1", "[checks]")
 {
     // checks.csv row 47: common practice, no source.
     CHECK(pattern::fingersText(pattern::patternFrom("1-5-8")->notes) == "4-2-1");

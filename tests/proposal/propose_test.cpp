@@ -55,10 +55,17 @@ TEST_CASE("The arrangement carries the voicings of the best choice", "[proposal]
 {
     Proposal const p = proposed(briefFor(scenario::eightBars));
     CHECK(p.solution.best == arrange::solved(p.lattice).best);
+    // The hands may change fingers, but neither strings nor times.
+    auto const withoutFingers = [](arrange::Voicing voicing) {
+        for (arrange::VoicedNote& note : voicing.notes) note.finger = 1;
+        return voicing;
+    };
     for (std::size_t i = 0; i < p.arrangement.positions.size(); ++i)
-        CHECK(p.arrangement.positions[i].voicing ==
-              p.lattice.candidates[i][static_cast<std::size_t>(p.solution.best.candidates[i])]
-                  .voicing);
+        CHECK(withoutFingers(p.arrangement.positions[i].voicing) ==
+              withoutFingers(p.lattice
+                                 .candidates[i][static_cast<std::size_t>(
+                                     p.solution.best.candidates[i])]
+                                 .voicing));
 }
 
 TEST_CASE("The same brief gives the same proposal", "[proposal]")
