@@ -73,16 +73,23 @@ TEST_CASE("Keys pressed and released on a MIDI keyboard arrive with their pitch"
     }
     CHECK(keys.isOpen());
     // MIDI 1.0: note on, controller (to be ignored), note off, note on with velocity 0 is off.
-    for (std::vector<unsigned char> const& message : {std::vector<unsigned char>{0x90, 60, 100},
-                                                      {0xB0, 64, 127},
-                                                      {0x83, 60, 64},
-                                                      {0x95, 62, 1},
-                                                      {0x95, 62, 0}})
-        keyboard->sendMessage(&message);
-    server.waitFor([&] {
-        QCoreApplication::processEvents();
-        return said.size() >= 4;
-    });
+    // A server under load may drop what is sent before its connection stands: as long as nothing
+    // at all has arrived, it is played again.
+    for (int again = 0; again < 5 && said.empty(); ++again) {
+        for (std::vector<unsigned char> const& message :
+             {std::vector<unsigned char>{0x90, 60, 100},
+              {0xB0, 64, 127},
+              {0x83, 60, 64},
+              {0x95, 62, 1},
+              {0x95, 62, 0}})
+            keyboard->sendMessage(&message);
+        QElapsedTimer waiting;
+        waiting.start();
+        server.waitFor([&] {
+            QCoreApplication::processEvents();
+            return said.size() >= 4 || (said.empty() && waiting.hasExpired(patienceMs / 5));
+        });
+    }
     CHECK(said == std::vector<std::string>{"down 60 100", "up 60", "down 62 1", "up 62"});
     keys.close();
     CHECK_FALSE(keys.isOpen());
