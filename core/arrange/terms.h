@@ -167,7 +167,7 @@ Points bassLine(Neighbours const& n, Laid const& before, Laid const& after);
 Points variety(Neighbours const& n, Laid const& before, Laid const& after);
 
 // Weights applied to the terms of two neighbours; those of one voicing are 0. An unplayable
-// pair keeps its full cost whatever the weight.
+// pair costs `unplayablePair` whatever the weights, and nothing besides.
 Account pairAccount(Neighbours const& n, Laid const& before, HandPlace const& end,
                     Ringing const& ringing, Laid const& after, HandPlace const& start,
                     Weights const& weights);

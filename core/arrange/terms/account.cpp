@@ -71,7 +71,9 @@ Account pairAccount(Neighbours const& n, Laid const& before, HandPlace const& en
     auto const tell = [&](Term term, Points points) {
         account[static_cast<std::size_t>(term)] = points;
     };
-    tell(Term::Travel, wayCost(n, before, after, travel(n, end, start), weights));
+    Points const way = wayCost(n, before, after, travel(n, end, start), weights);
+    tell(Term::Travel, way);
+    if (way == unplayablePair) return account; // nothing else matters
     eachOfStrings(n, before, ringing, after, weights, tell);
     tell(Term::Variety, weighted(variety(n, before, after), weights, Term::Variety));
     return account;
@@ -89,8 +91,9 @@ Points stringsCost(Neighbours const& n, Laid const& before, Ringing const& ringi
 Points pairCost(Neighbours const& n, Laid const& before, Laid const& after, Points way,
                 Points strings, Weights const& weights)
 {
-    return wayCost(n, before, after, way, weights) + strings +
-           weighted(variety(n, before, after), weights, Term::Variety);
+    Points const cost = wayCost(n, before, after, way, weights);
+    if (cost == unplayablePair) return cost;
+    return cost + strings + weighted(variety(n, before, after), weights, Term::Variety);
 }
 
 } // namespace arrange
