@@ -113,7 +113,7 @@ void declare(CLI::App& verb, Wishes& wishes)
                     "none")
         ->take_all();
     verb.add_option("--weight", wishes.weights,
-                    "SLIDER=PERCENT, 0 to 200, such as ease=150: fullness, movement, ease, "
+                    "SLIDER=PERCENT, 0 to 200, such as ease=150: fullness, ease, "
                     "colour, sameness")
         ->take_all();
     verb.add_option("--take", wishes.take,

@@ -249,6 +249,21 @@ TEST_CASE("A folder of books is arranged in one call, in parts, and resumed", "[
     CHECK(fs::exists(folder.at("out/d-1.mid")));
 }
 
+TEST_CASE("One job or two, the same tunes give the same plans byte for byte", "[commandline]")
+{
+    Folder folder;
+    fs::create_directories(folder.path / "in");
+    for (char const* name : {"in/a.abc", "in/b.abc", "in/c.abc"}) folder.file(name, good);
+    std::string const words = "batch " + folder.at("in") + " --to plan.json";
+    CHECK(sallow(words + " --jobs 1 -o " + folder.at("one")).status == 0);
+    CHECK(sallow(words + " --jobs 2 -o " + folder.at("two")).status == 0);
+    for (char const* name : {"a-1", "b-1", "c-1"}) {
+        std::string const plan = std::string("/") + name + ".plan.json";
+        CHECK(contents(folder.at("one") + plan) == contents(folder.at("two") + plan));
+        CHECK(!contents(folder.at("one") + plan).empty());
+    }
+}
+
 TEST_CASE("Own patterns, locks, sliders and takes are asked for in the call", "[commandline]")
 {
     Folder folder;

@@ -57,5 +57,5 @@ TEST_CASE("The shipped sliders are four or five, each with two ends and somethin
         CHECK(!s.more.empty());
         CHECK(!s.pulls.empty());
     }
-    CHECK(ids == std::set<std::string>{"fullness", "movement", "ease", "colour", "sameness"});
+    CHECK(ids == std::set<std::string>{"fullness", "ease", "colour", "sameness"});
 }

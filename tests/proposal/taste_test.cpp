@@ -9,6 +9,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <iostream>
 #include <optional>
 
@@ -143,4 +144,22 @@ TEST_CASE("Where passes vary the first one is thinner than the next", "[taste]")
         (p.position.played.front().pass == 1 ? first : later) += p.voicing.notes.size();
     CAPTURE(first, later);
     CHECK(first < later);
+}
+
+TEST_CASE("Sliders move the arrangement the way their ends say", "[taste]")
+{
+    auto const at = [](std::string_view id, int percent) {
+        auto const& sliders = scenario::tables().sliders;
+        auto const slider = std::find_if(sliders.begin(), sliders.end(),
+                                         [id](auto const& s) { return s.id == id; });
+        REQUIRE(slider != sliders.end());
+        Tasting taste;
+        Brief brief = scenario::briefFor(scenario::eightBars, 3);
+        brief.sliders = arrange::withSlider({}, *slider, percent);
+        tasting::add(taste, scenario::proposed(brief));
+        return taste;
+    };
+    CHECK(at("fullness", 0).notes < at("fullness", 200).notes);
+    CHECK(tasting::keptShare(at("sameness", 0).inPhrases) <
+          tasting::keptShare(at("sameness", 200).inPhrases));
 }
