@@ -1,5 +1,7 @@
 #include "app/options.h"
 
+#include "app/namedchoice.h"
+
 #include <CLI/CLI.hpp>
 
 #include <map>
@@ -68,9 +70,8 @@ tune::PageWords worded(tune::PageWords words, WordOptions const& options)
 
 void declarePaper(CLI::App& verb, sheet::Paper& paper)
 {
-    verb.add_option("--paper", paper, "a4 or letter")
-        ->transform(CLI::CheckedTransformer(std::map<std::string, sheet::Paper>{
-            {"a4", sheet::Paper::A4}, {"letter", sheet::Paper::Letter}}));
+    takesName<sheet::Paper>(verb.add_option("--paper", paper, "a4 or letter"),
+                            {{"a4", sheet::Paper::A4}, {"letter", sheet::Paper::Letter}});
 }
 
 namespace {
@@ -103,16 +104,9 @@ proposal::RightHand rightHand(std::string const& text)
 
 void declare(CLI::App& verb, sheet::SheetStyle& style)
 {
-    verb.add_option("--paper", style.paper, "a4 or letter")
-        ->transform(CLI::CheckedTransformer(
-            std::map<std::string, sheet::Paper>{{"a4", sheet::Paper::A4},
-                                                {"letter", sheet::Paper::Letter}},
-            CLI::ignore_case));
-    verb.add_option("--print-size", style.staffMm, "normal or large")
-        ->transform(CLI::CheckedTransformer(
-            std::map<std::string, double>{{"normal", sheet::usualStaffMm},
-                                          {"large", sheet::largeStaffMm}},
-            CLI::ignore_case));
+    declarePaper(verb, style.paper);
+    takesName<double>(verb.add_option("--print-size", style.staffMm, "normal or large"),
+                      {{"normal", sheet::usualStaffMm}, {"large", sheet::largeStaffMm}});
 }
 
 base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& options,

@@ -3,6 +3,7 @@
 #include "app/exitstatus.h"
 #include "app/input.h"
 #include "app/mending.h"
+#include "app/namedchoice.h"
 #include "app/options.h"
 #include "app/outputs.h"
 #include "app/shelf.h"
@@ -147,11 +148,11 @@ void declareArrange(CLI::App& program, int& status)
                      "what to write: .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg "
                      ".plan.json .sallow")
         ->required();
-    verb->add_option("--sheet", call->sheet, "what is drawn: arrangement, pattern or lead")
-        ->transform(CLI::CheckedTransformer(
-            std::map<std::string, SheetKind>{{"arrangement", SheetKind::Arrangement},
-                                             {"pattern", SheetKind::Pattern},
-                                             {"lead", SheetKind::Lead}}));
+    takesName<SheetKind>(verb->add_option("--sheet", call->sheet,
+                                          "what is drawn: arrangement, pattern or lead"),
+                         {{"arrangement", SheetKind::Arrangement},
+                          {"pattern", SheetKind::Pattern},
+                          {"lead", SheetKind::Lead}});
     verb->add_option("--set", call->set,
                      "tunes of a set, such as 1,3,2: in keys that turn the fewest levers "
                      "between them")

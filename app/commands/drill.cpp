@@ -53,7 +53,7 @@ void declareDrill(CLI::App& program, int& status)
     CLI::App* verb = program.add_subcommand(
         "drill", "the shapes of a tune's left hand in order, to be placed, rolled and left");
     verb->add_option("IN", call->input,
-                     "an ABC or .sallow file, or - for ABC on standard input")
+                     "an ABC, MusicXML, MIDI or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_option("-o,--output", call->outputs, "what to write: .pdf .svg .png")->required();
     declarePaper(*verb, call->style.paper);

@@ -1,6 +1,7 @@
 #include "app/commands/verbs.h"
 #include "app/exitstatus.h"
 #include "app/input.h"
+#include "app/namedchoice.h"
 #include "app/options.h"
 #include "app/shelf.h"
 #include "core/files/keysjson.h"
@@ -115,10 +116,11 @@ void declareKeys(CLI::App& program, int& status)
         ->delimiter(',');
     verb->add_flag("--any-order", call->anyOrder,
                    "with --set: also the order that needs the fewest");
-    verb->add_option("--by", call->order,
-                     "in which order: taken (as arrange takes them) or cost (of the left hand)")
-        ->transform(CLI::CheckedTransformer(std::map<std::string, proposal::KeyOrder>{
-            {"taken", proposal::KeyOrder::AsTaken}, {"cost", proposal::KeyOrder::ByCost}}));
+    takesName<proposal::KeyOrder>(
+        verb->add_option("--by", call->order,
+                         "in which order: taken (as arrange takes them) or cost (of the left "
+                         "hand)"),
+        {{"taken", proposal::KeyOrder::AsTaken}, {"cost", proposal::KeyOrder::ByCost}});
     declare(*verb, call->options);
     verb->callback([call, &status] { status = keys(*call); });
 }

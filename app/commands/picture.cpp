@@ -3,6 +3,7 @@
 #include "app/exitstatus.h"
 #include "app/input.h"
 #include "app/mending.h"
+#include "app/namedchoice.h"
 #include "app/options.h"
 #include "app/outputs.h"
 #include "app/shelf.h"
@@ -111,18 +112,16 @@ void declarePicture(CLI::App& program, int& status)
                      "an ABC, MusicXML, MIDI or .sallow file, or - for ABC on standard input")
         ->required();
     verb->add_option("-o,--output", call->output, "the picture, .png")->required();
-    verb->add_option("--view", call->view, "grid, sheet, bank or workbench")
-        ->transform(CLI::CheckedTransformer(
-            std::map<std::string, View>{{"grid", View::Grid},
-                                        {"sheet", View::Sheet},
-                                        {"bank", View::Bank},
-                                        {"workbench", View::Workbench}}));
+    takesName<View>(verb->add_option("--view", call->view, "grid, sheet, bank or workbench"),
+                    {{"grid", View::Grid},
+                     {"sheet", View::Sheet},
+                     {"bank", View::Bank},
+                     {"workbench", View::Workbench}});
     verb->add_option("--size", call->size, "WIDTHxHEIGHT in pixels");
     verb->add_option("--scale", call->scale, "device pixels to each, 1 to 4")
         ->check(CLI::Range(1.0, 4.0));
-    verb->add_option("--theme", call->theme, "light or dark")
-        ->transform(CLI::CheckedTransformer(std::map<std::string, ui::Theme>{
-            {"light", ui::Theme::Light}, {"dark", ui::Theme::Dark}}));
+    takesName<ui::Theme>(verb->add_option("--theme", call->theme, "light or dark"),
+                         {{"light", ui::Theme::Light}, {"dark", ui::Theme::Dark}});
     declare(*verb, call->options);
     verb->callback([call, &status] { status = picture(*call); });
 }

@@ -41,13 +41,6 @@ int writtenBar(Inquiry const& inquiry, HandNote const& note)
     return inquiry.arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)].bar;
 }
 
-double widthMm(harp::Harp const& harp, int low, int high)
-{
-    double width = 0;
-    for (int string = low; string < high; ++string) width += harp.string(string).gapMm;
-    return width;
-}
-
 // How far two fingers reach at most; none for fingers out of their order.
 std::optional<double> limitMm(harp::HandModel const& hand, int low, int high)
 {
@@ -62,7 +55,7 @@ void askPair(Inquiry& inquiry, Side side, int bar, harp::PlacedFinger low,
              harp::PlacedFinger high)
 {
     auto const limit = limitMm(inquiry.arrangement.hand, low.finger, high.finger);
-    double const width = widthMm(inquiry.arrangement.harp, low.string, high.string);
+    double const width = harp::distanceMm(inquiry.arrangement.harp, low.string, high.string);
     if (limit && width <= *limit) return;
     report(inquiry, bar,
            limit ? fmt::format("{}: fingers {} and {} on strings {} and {} lie {:.0f} mm "

@@ -141,13 +141,6 @@ std::optional<harp::PairReach> reachOf(harp::HandModel const& hand, int low, int
     return std::nullopt;
 }
 
-double widthMm(harp::Harp const& harp, int low, int high)
-{
-    double width = 0;
-    for (int string = low; string < high; ++string) width += harp.string(string).gapMm;
-    return width;
-}
-
 // Two notes of the left hand, the lower first, that begin together and are not rolled.
 void askReach(Inquiry& inquiry, HandNote const& low, HandNote const& high)
 {
@@ -158,7 +151,7 @@ void askReach(Inquiry& inquiry, HandNote const& low, HandNote const& high)
                            low.finger, low.string + 1, high.finger, high.string + 1));
         return;
     }
-    double const width = widthMm(inquiry.arrangement.harp, low.string, high.string);
+    double const width = harp::distanceMm(inquiry.arrangement.harp, low.string, high.string);
     auto const pair = reachOf(hand, low.finger, high.finger);
     double const limit =
         pair ? std::min(hand.limitMm, pair->hardGaps * gapMmOfReach) : hand.limitMm;

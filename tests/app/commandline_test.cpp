@@ -249,6 +249,18 @@ TEST_CASE("A folder of books is arranged in one call, in parts, and resumed", "[
     CHECK(fs::exists(folder.at("out/d-1.mid")));
 }
 
+TEST_CASE("An option that takes a name takes it in any case and lists the names otherwise",
+          "[commandline]")
+{
+    Folder folder;
+    std::string const in = folder.file("a.abc", good);
+    std::string const words = "arrange " + in + " -o " + folder.at("a.svg");
+    CHECK(sallow(words + " --paper Letter --print-size LARGE --sheet Lead").status == 0);
+    Outcome const odd = sallow(words + " --paper a5");
+    CHECK(odd.status == 2);
+    CHECK(odd.said.find("{a4,letter}") != std::string::npos);
+}
+
 TEST_CASE("One job or two, the same tunes give the same plans byte for byte", "[commandline]")
 {
     Folder folder;
