@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/input.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/sheet/drawing.h"
 
 #include <QObject>

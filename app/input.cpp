@@ -1,10 +1,10 @@
 #include "app/input.h"
 
 #include "app/mending.h"
-#include "core/files/abcwrite.h"
-#include "core/files/document.h"
-#include "core/files/midiread.h"
-#include "core/files/musicxmlread.h"
+#include "core/files/abc/write.h"
+#include "core/files/work/document.h"
+#include "core/files/midi/read.h"
+#include "core/files/musicxml/read.h"
 #include "core/files/textfile.h"
 #include "core/proposal/relevel.h"
 

@@ -2,8 +2,8 @@
 
 #include "app/options.h"
 #include "core/base/result.h"
-#include "core/files/abc.h"
-#include "core/files/tables.h"
+#include "core/files/abc/read.h"
+#include "core/files/tables/tables.h"
 #include "core/proposal/proposal.h"
 #include "core/tune/tune.h"
 

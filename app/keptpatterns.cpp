@@ -1,6 +1,6 @@
 #include "app/keptpatterns.h"
 
-#include "core/files/patternfile.h"
+#include "core/files/tables/patternfile.h"
 #include "core/files/textfile.h"
 
 #include <QStandardPaths>

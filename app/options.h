@@ -2,7 +2,7 @@
 
 #include "app/wishes.h"
 #include "core/base/result.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/proposal/brief.h"
 #include "core/sheet/sheet.h"
 #include "core/tune/pagewords.h"

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/drawing.h"
 #include "core/sheet/sheet.h"

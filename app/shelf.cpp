@@ -1,7 +1,7 @@
 #include "app/shelf.h"
 
 #include "app/sharedfolder.h"
-#include "core/files/harpbook.h"
+#include "core/files/tables/harpbook.h"
 #include "core/files/textfile.h"
 
 #include <cstdlib>

@@ -2,7 +2,7 @@
 
 #include "app/options.h"
 #include "core/base/result.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 
 #include <filesystem>
 

@@ -7,7 +7,7 @@
 #include "app/options.h"
 #include "app/preferences.h"
 #include "app/shelf.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/pattern/own.h"
 #include "ui/engine.h"
 #include "ui/session.h"

@@ -1,6 +1,6 @@
 #include "app/wishes.h"
 
-#include "core/files/patternfile.h"
+#include "core/files/tables/patternfile.h"
 #include "core/files/textfile.h"
 #include "core/pattern/own.h"
 #include "core/proposal/asked.h"

@@ -6,7 +6,7 @@
 #include "ui/session.h"
 #include "ui/sliderbox.h"
 
-#include "core/files/harpbook.h"
+#include "core/files/tables/harpbook.h"
 
 #include <QApplication>
 #include <QMenu>

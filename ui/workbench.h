@@ -6,7 +6,7 @@
 #include "ui/papers.h"
 #include "ui/theme.h"
 
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/harp/levers.h"
 #include "core/proposal/remedies.h"
 #include "core/sheet/musicfont.h"

@@ -4,7 +4,7 @@
 #include "app/options.h"
 #include "app/outputs.h"
 #include "app/sharedfolder.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "ui/paint/sheetfonts.h"
 
 #include <CLI/CLI.hpp>

@@ -4,7 +4,7 @@
 #include "app/wishes.h"
 #include "app/shelf.h"
 #include "core/files/patternsjson.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/pattern/own.h"
 
 #include <CLI/CLI.hpp>

@@ -1,6 +1,6 @@
 #include "core/files/check.h"
 
-#include <nlohmann/json.hpp>
+#include "core/files/json.h"
 
 namespace files {
 

@@ -4,7 +4,7 @@
 #include "core/files/latticebinary.h"
 
 #include <fmt/format.h>
-#include <nlohmann/json.hpp>
+#include "core/files/json.h"
 
 #include <algorithm>
 #include <cmath>

@@ -4,7 +4,7 @@
 #include "core/arrange/positions.h"
 #include "core/arrange/scene.h"
 #include "core/arrange/view.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
 

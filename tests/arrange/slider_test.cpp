@@ -1,6 +1,6 @@
 #include "core/arrange/slider.h"
 
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,8 +1,8 @@
 // From a click to the picture: what the arranger waits for when a variant is committed, taken
 // back or another chord is selected. The window is painted whole into an image, off screen.
 
-#include "core/files/abc.h"
-#include "core/files/tables.h"
+#include "core/files/abc/read.h"
+#include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 #include "ui/engine.h"
 #include "ui/session.h"

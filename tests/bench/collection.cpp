@@ -4,8 +4,8 @@
 //
 //   sallow_collection FOLDER... [mend]      mend: refused tunes take the first remedy
 
-#include "core/files/abc.h"
-#include "core/files/tables.h"
+#include "core/files/abc/read.h"
+#include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 #include "core/proposal/remedies.h"
 #include "core/proposal/rules.h"

@@ -2,7 +2,7 @@
 // every level.
 
 #include "core/arrange/build.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "tests/arrange/scenes.h"
 
 #include <benchmark/benchmark.h>

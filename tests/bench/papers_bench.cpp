@@ -1,7 +1,7 @@
 // What a teacher waits for: a handout of three patterns, and the drill of a tune.
 
-#include "core/files/abc.h"
-#include "core/files/tables.h"
+#include "core/files/abc/read.h"
+#include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/papers/drill.h"

@@ -1,8 +1,8 @@
 // Times of whole proposals, of a click on a variant, and of the files that list them.
 
-#include "core/files/abc.h"
+#include "core/files/abc/read.h"
 #include "core/files/plan.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/proposal/keyranking.h"
 #include "core/proposal/proposal.h"
 

@@ -1,8 +1,8 @@
 // Times of the page: layout alone, layout and PDF, and the layout again after one chord has
 // another pattern. Two chords a bar, eight notes a bar, fingers and brackets of both hands.
 
-#include "core/files/abc.h"
-#include "core/files/tables.h"
+#include "core/files/abc/read.h"
+#include "core/files/tables/tables.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/sheet.h"
 #include "ui/paint/sheetfiles.h"

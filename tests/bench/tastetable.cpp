@@ -1,7 +1,7 @@
 // What the shipped taste proposes for many folk tunes, as a table, and the plans of some of
 // them to read: sallow_taste [level] [every how manieth tune] [plans to print] [style] [varied]
 
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "tests/proposal/nottingham.h"
 #include "tests/proposal/tasting.h"
 

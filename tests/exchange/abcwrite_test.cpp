@@ -1,5 +1,5 @@
-#include "core/files/abc.h"
-#include "core/files/abcwrite.h"
+#include "core/files/abc/read.h"
+#include "core/files/abc/write.h"
 #include "core/sheet/lefthand.h"
 #include "tests/exchange/same.h"
 #include "tests/proposal/nottingham.h"

@@ -1,8 +1,8 @@
 #include "core/files/check.h"
-#include "core/files/midi.h"
-#include "core/files/midiread.h"
-#include "core/files/smf.h"
-#include "core/files/smfread.h"
+#include "core/files/midi/write.h"
+#include "core/files/midi/read.h"
+#include "core/files/midi/smf.h"
+#include "core/files/midi/smfread.h"
 #include "core/files/textfile.h"
 #include "tests/proposal/scenario.h"
 

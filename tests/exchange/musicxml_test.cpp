@@ -1,5 +1,5 @@
-#include "core/files/musicxml.h"
-#include "core/files/mxl.h"
+#include "core/files/musicxml/write.h"
+#include "core/files/musicxml/mxl.h"
 #include "tests/exchange/outside.h"
 #include "tests/proposal/nottingham.h"
 #include "tests/proposal/scenario.h"

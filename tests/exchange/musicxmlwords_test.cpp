@@ -1,4 +1,4 @@
-#include "core/files/musicxmlwords.h"
+#include "core/files/musicxml/words.h"
 
 #include <catch2/catch.hpp>
 

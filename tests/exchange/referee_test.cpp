@@ -1,5 +1,5 @@
-#include "core/files/midi.h"
-#include "core/files/musicxml.h"
+#include "core/files/midi/write.h"
+#include "core/files/musicxml/write.h"
 #include "tests/exchange/outside.h"
 #include "tests/exchange/scorelines.h"
 #include "tests/proposal/nottingham.h"

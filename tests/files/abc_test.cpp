@@ -1,6 +1,6 @@
-#include "core/files/abc.h"
-#include "core/files/abcfields.h"
-#include "core/files/abctext.h"
+#include "core/files/abc/read.h"
+#include "core/files/abc/fields.h"
+#include "core/files/abc/text.h"
 #include "core/files/check.h"
 #include "core/tune/playing.h"
 

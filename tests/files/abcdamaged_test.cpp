@@ -1,4 +1,4 @@
-#include "core/files/abc.h"
+#include "core/files/abc/read.h"
 
 #include <catch2/catch.hpp>
 

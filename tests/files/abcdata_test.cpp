@@ -1,4 +1,4 @@
-#include "core/files/abc.h"
+#include "core/files/abc/read.h"
 #include "core/files/check.h"
 #include "core/files/textfile.h"
 #include "core/tune/playing.h"

@@ -1,5 +1,5 @@
 #include "core/arrange/candidates.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/pattern/layout.h"
 #include "tests/arrange/scenes.h"
 

@@ -1,5 +1,5 @@
-#include "core/files/abc.h"
-#include "core/files/document.h"
+#include "core/files/abc/read.h"
+#include "core/files/work/document.h"
 #include "core/files/textfile.h"
 #include "core/pattern/own.h"
 #include "core/proposal/asked.h"

@@ -1,6 +1,6 @@
-#include "core/files/document.h"
-#include "core/files/abc.h"
-#include "core/files/harpbook.h"
+#include "core/files/work/document.h"
+#include "core/files/abc/read.h"
+#include "core/files/tables/harpbook.h"
 
 #include <catch2/catch.hpp>
 

@@ -1,4 +1,4 @@
-#include "core/files/midi.h"
+#include "core/files/midi/write.h"
 #include "core/perform/schedule.h"
 #include "tests/files/smfreader.h"
 #include "tests/perform/pieces.h"

@@ -1,4 +1,4 @@
-#include "core/files/patternfile.h"
+#include "core/files/tables/patternfile.h"
 
 #include "core/pattern/own.h"
 

@@ -1,4 +1,4 @@
-#include "core/files/smf.h"
+#include "core/files/midi/smf.h"
 #include "tests/files/smfreader.h"
 
 #include <catch2/catch.hpp>

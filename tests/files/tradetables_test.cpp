@@ -1,4 +1,4 @@
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 
 #include <catch2/catch.hpp>

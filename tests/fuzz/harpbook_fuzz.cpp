@@ -1,4 +1,4 @@
-#include "core/files/harpbook.h"
+#include "core/files/tables/harpbook.h"
 
 #include <cstddef>
 #include <cstdint>

@@ -1,6 +1,6 @@
-#include "core/files/abcwrite.h"
+#include "core/files/abc/write.h"
 #include "core/files/check.h"
-#include "core/files/midiread.h"
+#include "core/files/midi/read.h"
 #include "core/tune/playing.h"
 
 #include <cstddef>

@@ -1,6 +1,6 @@
-#include "core/files/abcwrite.h"
+#include "core/files/abc/write.h"
 #include "core/files/check.h"
-#include "core/files/musicxmlread.h"
+#include "core/files/musicxml/read.h"
 #include "core/tune/playing.h"
 
 #include <cstddef>

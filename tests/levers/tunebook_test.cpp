@@ -1,4 +1,4 @@
-#include "core/files/abc.h"
+#include "core/files/abc/read.h"
 #include "core/hands/righthand.h"
 #include "core/levers/keyfit.h"
 #include "core/levers/leverplan.h"

@@ -1,6 +1,6 @@
 #include "tests/proposal/nottingham.h"
 
-#include "core/files/abc.h"
+#include "core/files/abc/read.h"
 
 #include <algorithm>
 #include <filesystem>

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/files/abc.h"
-#include "core/files/tables.h"
+#include "core/files/abc/read.h"
+#include "core/files/tables/tables.h"
 #include "core/proposal/proposal.h"
 
 #include <string>

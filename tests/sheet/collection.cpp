@@ -2,8 +2,8 @@
 // Lead sheets of all tunes, arrangement sheets of those with chords. Built by name only; the
 // tests measure a sample in the same way.
 
-#include "core/files/abc.h"
-#include "core/files/tables.h"
+#include "core/files/abc/read.h"
+#include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 #include "core/proposal/proposal.h"
 #include "tests/sheet/violations.h"

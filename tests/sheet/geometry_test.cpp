@@ -1,4 +1,4 @@
-#include "core/files/abc.h"
+#include "core/files/abc/read.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/places.h"
 #include "tests/sheet/examples.h"

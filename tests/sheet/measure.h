@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 #include "tests/sheet/boxes.h"
 

@@ -1,4 +1,4 @@
-#include "core/files/abc.h"
+#include "core/files/abc/read.h"
 #include "core/proposal/levels.h"
 #include "core/sheet/papers/cautions.h"
 #include "core/sheet/papers/drill.h"

@@ -1,5 +1,5 @@
 #include "core/arrange/roughness.h"
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 #include "core/harp/hand.h"
 #include "core/harp/levers.h"

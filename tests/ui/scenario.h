@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 #include "core/proposal/brief.h"
 
 class QApplication;

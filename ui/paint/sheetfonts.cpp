@@ -1,6 +1,6 @@
 #include "ui/paint/sheetfonts.h"
 
-#include "core/files/tables.h"
+#include "core/files/tables/tables.h"
 
 #include <QFile>
 #include <QFontDatabase>

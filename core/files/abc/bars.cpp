@@ -1,0 +1,531 @@
+#include "core/files/abc/bars.h"
+
+#include "core/files/abc/quoted.h"
+#include "core/files/abc/text.h"
+#include "core/files/abc/verse.h"
+#include "core/files/tidy.h"
+
+#include <algorithm>
+#include <array>
+#include <numeric>
+
+namespace files {
+
+namespace {
+
+using base::FaultCode;
+using music::Length;
+using music::Rational;
+using tune::BarLine;
+using tune::Place;
+
+constexpr std::size_t mostNotes = 200'000;    // of a tune
+constexpr std::size_t mostTexts = 50'000;     // of a tune
+constexpr std::size_t mostPitchesAtOnce = 20; // no hand plucks more
+constexpr std::size_t mostMarks = 16;         // of a note
+
+// All lengths of a tune share a denominator of at most this, and it lasts no more whole notes,
+// so that every sum stays far inside 64 bits.
+constexpr std::int64_t largestCommonDenominator = std::int64_t{1} << 20;
+constexpr Rational longestTune{std::int64_t{1} << 20};
+
+// Words and marks that send the player elsewhere, and where such a way ends.
+constexpr std::array jumps{"D.C.",    "D.S.",      "D. C.",  "D. S.",
+                           "Da Capo", "Dal Segno", "dacapo", "dacoda"};
+constexpr std::string_view wayEnds = "fine";
+
+bool isJump(std::string_view name)
+{
+    return std::any_of(jumps.begin(), jumps.end(),
+                       [name](std::string_view jump) { return name.starts_with(jump); });
+}
+
+// Marks that stand over the tune as words.
+bool isDirection(std::string_view name) { return isJump(name) || name == wayEnds; }
+
+// What `actual` notes take the time of, where the sign does not say (ABC 2.1, section 4.13).
+int usualNormal(int actual, AbcMeter const& meter)
+{
+    bool const compound = meter.meter && isCompound(*meter.meter);
+    switch (actual) {
+    case 2:
+        return 3;
+    case 3:
+        return 2;
+    case 4:
+        return 3;
+    case 6:
+        return 2;
+    case 8:
+        return 3;
+    default:
+        return compound ? 3 : 2;
+    }
+}
+
+tune::Note noteAt(Place place)
+{
+    tune::Note note;
+    note.place = place;
+    return note;
+}
+
+void sortPitches(std::vector<music::Pitch>& pitches)
+{
+    auto const before = [](music::Pitch const& a, music::Pitch const& b) {
+        return std::pair(midi(a), diatonicStep(a)) < std::pair(midi(b), diatonicStep(b));
+    };
+    std::sort(pitches.begin(), pitches.end(), before);
+    pitches.erase(std::unique(pitches.begin(), pitches.end()), pitches.end());
+}
+
+} // namespace
+
+void AbcBars::setKey(AbcKey const& key)
+{
+    m_key = key;
+    m_pitches.setKey(key);
+}
+
+AbcOutcome AbcBars::setMeter(AbcMeter const& meter, Place place)
+{
+    if (meter.meter == m_meter.meter) return std::nullopt;
+    if (!barIsEmpty()) {
+        if (!barIsFull()) return AbcProblem{FaultCode::MeterMidBar, ""};
+        m_remarks.add(place, "no bar line stands before the new meter", "read as if one did");
+        closeBar(BarLine::Single, 0);
+    }
+    m_meter = meter;
+    m_everMetered = m_everMetered || meter.meter;
+    return std::nullopt;
+}
+
+void AbcBars::setPart(std::string const& name, Place place)
+{
+    if (!barIsEmpty()) {
+        m_remarks.add(place, "no bar line stands before the part", "the bar is parted here");
+        closeBar(barIsFull() ? BarLine::Single : BarLine::None, 0);
+    }
+    m_bar.part = name;
+}
+
+void AbcBars::addWords(std::string_view words, Place place) { addAnnotation(words, place); }
+
+AbcOutcome AbcBars::take(sign::Any const& sign, Place place)
+{
+    return std::visit(
+        [this, place](auto const& one) -> AbcOutcome {
+            using Sign = std::decay_t<decltype(one)>;
+            constexpr bool endsOverlay =
+                std::is_same_v<Sign, sign::Bar> || std::is_same_v<Sign, sign::Ending>;
+            if (!m_listening || (m_overlaid && !endsOverlay)) return std::nullopt;
+            return on(one, place);
+        },
+        sign);
+}
+
+AbcOutcome AbcBars::on(sign::Note const& sign, Place place)
+{
+    return on(sign::Chord{{sign}, 1, {}}, place);
+}
+
+AbcOutcome AbcBars::on(sign::Chord const& sign, Place place)
+{
+    for (std::string const& mark : sign.marks)
+        if (m_marks.size() < mostMarks) m_marks.push_back(textString(mark));
+    tune::Note note = noteAt(place);
+    if (auto problem = pitches(sign.notes, place, note.pitches)) return problem;
+    sortPitches(note.pitches);
+    if (note.pitches.size() > mostPitchesAtOnce) {
+        note.pitches.resize(mostPitchesAtOnce);
+        m_remarks.add(place, "more notes at once than any hand has", "the lowest are kept");
+    }
+    note.tied = std::any_of(sign.notes.begin(), sign.notes.end(),
+                            [](sign::Note const& one) { return one.tied; });
+    // A chord is as long as its first note (ABC 2.1, section 4.17).
+    return put(std::move(note), sign.factor * sign.notes.front().factor, place);
+}
+
+AbcOutcome AbcBars::on(sign::Rest const& sign, Place place)
+{
+    tune::Note rest = noteAt(place);
+    rest.hidden = sign.hidden;
+    return put(std::move(rest), sign.factor, place);
+}
+
+AbcOutcome AbcBars::on(sign::BarRest const& sign, Place place)
+{
+    Length const bar = barLength(m_meter.meter.value_or(music::Meter{}));
+    for (int i = 0; i < sign.bars; ++i) {
+        if (i > 0) closeBar(BarLine::Single, 0);
+        tune::Note rest = noteAt(place);
+        rest.hidden = sign.hidden;
+        if (auto problem = put(std::move(rest), bar.wholes / m_unit, place)) return problem;
+    }
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::on(sign::Grace const& sign, Place place)
+{
+    std::vector<music::Pitch> graces;
+    if (auto problem = pitches(sign.notes, place, graces)) return problem;
+    m_graces = std::move(graces);
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::on(sign::Tuplet const& sign, Place place)
+{
+    if (m_tuplet) {
+        m_remarks.add(place, "a tuplet begins before the last is full",
+                      "the last is cut short");
+        closeTuplet();
+    }
+    m_tuplet = OpenTuplet{static_cast<int>(m_bar.notes.size()), sign.actual,
+                          sign.normal.value_or(usualNormal(sign.actual, m_meter)),
+                          sign.count.value_or(sign.actual)};
+    return std::nullopt;
+}
+
+// One sign gives three quarters and one quarter of the pair, two seven eighths and one eighth
+// (ABC 2.1, section 4.4).
+AbcOutcome AbcBars::on(sign::Broken const& sign, Place place)
+{
+    constexpr int mostSigns = 3;
+    if (barIsEmpty()) {
+        m_remarks.add(place, "no note stands before the broken rhythm", "left out");
+        return std::nullopt;
+    }
+    if (sign.signs > mostSigns)
+        m_remarks.add(place, "more than three signs of broken rhythm", "read as three");
+    Rational const small(1, std::int64_t{1} << std::min(sign.signs, mostSigns));
+    Rational const large = Rational(2) - small;
+    tune::Note& note = m_bar.notes.back();
+    Length const longer = note.length * (sign.firstGrows ? large : small);
+    m_bar.length = m_bar.length - note.length + longer;
+    note.length = longer;
+    m_brokenFactor = sign.firstGrows ? small : large;
+    return fits(longer.wholes);
+}
+
+AbcOutcome AbcBars::on(sign::Tie const&, Place place)
+{
+    tune::Note* note = lastNote();
+    if (note != nullptr && !note->pitches.empty())
+        note->tied = true;
+    else
+        m_remarks.add(place, "no note stands before the tie", "left out");
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::on(sign::Slur const& sign, Place)
+{
+    constexpr int most = 8; // at one note
+    if (sign.opens)
+        m_slursOpened = std::min(m_slursOpened + 1, most);
+    else if (tune::Note* note = lastNote(); note != nullptr && note->slursClose < most)
+        ++note->slursClose;
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::on(sign::Quoted const& sign, Place place)
+{
+    constexpr std::string_view placed = "^_<>@";
+    std::string_view text = sign.text;
+    if (!text.empty() && placed.find(text[0]) != std::string_view::npos) {
+        bool const free = text[0] == '@';
+        text.remove_prefix(
+            free ? std::min(text.find_first_not_of("@-0123456789., "), text.size()) : 1);
+        return addAnnotation(text, place);
+    }
+    if (trimmed(text).empty()) {
+        m_blankFirst = true;
+        return std::nullopt;
+    }
+    auto const meaning = quotedMeaning(text);
+    if (auto const* chord = std::get_if<music::Chord>(&meaning))
+        return addChord(*chord, textString(trimmed(text)), place);
+    if (std::holds_alternative<Unexplained>(meaning))
+        return AbcProblem{FaultCode::BadChord, textString(trimmed(text))};
+    return addAnnotation(text, place);
+}
+
+AbcOutcome AbcBars::on(sign::Mark const& sign, Place place)
+{
+    if (isDirection(sign.name)) return addAnnotation(sign.name, place);
+    if (m_marks.size() < mostMarks) m_marks.push_back(textString(sign.name));
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::on(sign::Bar const& sign, Place place)
+{
+    m_overlaid = false;
+    if (barIsEmpty())
+        strengthenLast(sign, place);
+    else
+        closeBar(sign.line, sign.closes);
+    bool const plain = sign.line == BarLine::Single || sign.line == BarLine::None;
+    endEnding(sign.closes > 0 || sign.opens || !plain);
+    if (sign.opens) m_bar.repeatOpens = true;
+    if (!sign.endings.empty()) return on(sign::Ending{sign.endings}, place);
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::on(sign::Ending const& sign, Place place)
+{
+    m_overlaid = false;
+    if (!barIsEmpty()) closeBar(BarLine::None, 0);
+    // A new first ending says nothing of where the last one stopped.
+    endEnding(sign.endings.front() != 1);
+    if (m_bars.empty() && sign.endings.front() > 1)
+        m_remarks.add(place, "the tune begins with a later ending", "kept as written");
+    m_bar.endings = sign.endings;
+    m_inEnding = true;
+    return std::nullopt;
+}
+
+// Those that have a meaning the reader has dealt with.
+AbcOutcome AbcBars::on(sign::Field const& sign, Place place)
+{
+    return on(sign::Stray{std::string(1, sign.letter) + ':' + sign.text}, place);
+}
+
+AbcOutcome AbcBars::on(sign::Overlay const&, Place place)
+{
+    m_remarks.addOnce(place, "a second line of notes begins inside a bar (&)",
+                      "the first line is kept");
+    m_overlaid = true;
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::on(sign::Space const&, Place)
+{
+    m_gap = true;
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::on(sign::Stray const& sign, Place place)
+{
+    constexpr std::size_t mostShown = 30;
+    std::string const shown = textString(sign.text.substr(0, mostShown));
+    m_remarks.add(place, "\"" + shown + "\" means nothing here", "left out");
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::on(sign::Refused const& sign, Place)
+{
+    constexpr std::size_t mostShown = 40;
+    return AbcProblem{sign.code, textString(sign.text.substr(0, mostShown))};
+}
+
+AbcOutcome AbcBars::pitches(std::vector<sign::Note> const& notes, Place place,
+                            std::vector<music::Pitch>& out)
+{
+    tune::Note const* before = lastNote();
+    std::vector<music::Pitch> const tiedOver =
+        before != nullptr && before->tied ? before->pitches : std::vector<music::Pitch>{};
+    for (sign::Note const& note : notes) {
+        auto const pitch = m_pitches.pitchOf(note, tiedOver);
+        if (!pitch)
+            return AbcProblem{FaultCode::BadNote, "a note beyond the highest or lowest octave"};
+        if (note.quarter)
+            m_remarks.addOnce(place, "accidentals of less than a semitone",
+                              "read as whole semitones");
+        out.push_back(*pitch);
+    }
+    return std::nullopt;
+}
+
+// Puts a note or rest at the end of the bar; `factor` counts unit lengths.
+AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
+{
+    if (factor == Rational(0)) {
+        m_remarks.add(place, "a note of length nought", "left out");
+        return std::nullopt;
+    }
+    if (++m_noteCount > mostNotes) return AbcProblem{FaultCode::TuneTooLong, ""};
+    Rational length = factor * m_unit * m_brokenFactor;
+    if (m_tuplet) length = length * Rational(m_tuplet->normal, m_tuplet->actual);
+    if (auto problem = fits(length)) return problem;
+
+    if (barIsEmpty()) {
+        m_bar.key = m_key.key;
+        m_bar.meter = m_meter.meter.value_or(music::Meter{});
+        m_bar.place = place;
+    }
+    note.at = m_bar.length;
+    note.length = {length};
+    note.beamBroken = std::exchange(m_gap, false);
+    note.graces = std::exchange(m_graces, {});
+    note.marks = std::exchange(m_marks, {});
+    note.slursOpen = std::exchange(m_slursOpened, 0);
+    if (!note.pitches.empty()) m_sung.push_back({m_bars.size(), m_bar.notes.size()});
+    m_bar.length = m_bar.length + note.length;
+    m_bar.notes.push_back(std::move(note));
+    m_brokenFactor = 1;
+    m_blankFirst = false;
+    countTuplet();
+    return std::nullopt;
+}
+
+// Whether sums with this length stay exact.
+AbcOutcome AbcBars::fits(Rational length)
+{
+    constexpr Rational longestNote{256};
+    AbcProblem const problem{FaultCode::BadLength, text(length)};
+    if (length > longestNote || length.denominator() > largestCommonDenominator) return problem;
+    std::int64_t const common = std::lcm(m_commonDenominator, length.denominator());
+    if (common > largestCommonDenominator) return problem;
+    m_commonDenominator = common;
+    m_total += length;
+    if (m_total > longestTune) return AbcProblem{FaultCode::TuneTooLong, ""};
+    return std::nullopt;
+}
+
+void AbcBars::countTuplet()
+{
+    if (m_tuplet && --m_tuplet->left == 0) closeTuplet();
+}
+
+void AbcBars::closeTuplet()
+{
+    int const last = static_cast<int>(m_bar.notes.size()) - 1;
+    if (m_tuplet->first <= last)
+        m_bar.tuplets.push_back({m_tuplet->first, last, m_tuplet->actual, m_tuplet->normal});
+    m_tuplet.reset();
+}
+
+AbcOutcome AbcBars::countText()
+{
+    if (++m_textCount > mostTexts) return AbcProblem{FaultCode::TuneTooLong, ""};
+    return std::nullopt;
+}
+
+AbcOutcome AbcBars::addChord(music::Chord const& chord, std::string const& written, Place place)
+{
+    addStacked({m_bar.length, chord, written, std::nullopt}, place);
+    return countText();
+}
+
+// Two symbols over one note stand for the first and the second time; a blank in the place of
+// the first leaves the first time as it was.
+void AbcBars::addStacked(tune::ChordMark mark, Place place)
+{
+    bool const stacked = !m_bar.chords.empty() && m_bar.chords.back().at == mark.at;
+    if (stacked && m_bar.chords.back().pass.value_or(1) != 1) {
+        m_remarks.add(place, "more than two chords stand over one note", "two are kept");
+        return;
+    }
+    if (stacked) m_bar.chords.back().pass = 1;
+    if (stacked || std::exchange(m_blankFirst, false)) mark.pass = 2;
+    m_bar.chords.push_back(std::move(mark));
+}
+
+AbcOutcome AbcBars::addAnnotation(std::string_view text, Place place)
+{
+    std::string words = textString(trimmed(text));
+    if (words.empty()) return std::nullopt;
+    if (isJump(words))
+        m_remarks.addOnce(place, "the tune sends the player back or on (" + words + ")",
+                          "played as written");
+    m_bar.annotations.push_back({m_bar.length, std::move(words)});
+    return countText();
+}
+
+bool AbcBars::barIsFull() const
+{
+    return !m_meter.meter || m_bar.length == barLength(*m_meter.meter);
+}
+
+void AbcBars::closeBar(BarLine line, int closes)
+{
+    std::optional<OpenTuplet> goesOn;
+    if (m_tuplet) {
+        goesOn = OpenTuplet{0, m_tuplet->actual, m_tuplet->normal, m_tuplet->left};
+        closeTuplet();
+    }
+    m_bar.closes = line;
+    m_bar.repeatCloses = closes > 0;
+    if (closes > 0) m_bar.timesPlayed = closes;
+    m_bars.push_back(std::exchange(m_bar, {}));
+    m_tuplet = goesOn;
+    m_gap = true;
+    m_blankFirst = false;
+    m_pitches.beginBar();
+}
+
+// A bar line with no note before it adds to the line that closed the last bar.
+void AbcBars::strengthenLast(sign::Bar const& sign, Place place)
+{
+    if (m_bars.empty()) {
+        if (sign.closes > 0)
+            m_remarks.add(place, "a repeat closes before any note", "left out");
+        return;
+    }
+    tune::Bar& last = m_bars.back();
+    if (sign.closes > 0) {
+        last.repeatCloses = true;
+        last.timesPlayed = sign.closes;
+    }
+    if (sign.line == BarLine::Final ||
+        (sign.line == BarLine::Double && last.closes != BarLine::Final))
+        last.closes = sign.line;
+}
+
+void AbcBars::endEnding(bool bracketStops)
+{
+    if (!m_inEnding || !bracketStops || m_bars.empty()) return;
+    m_bars.back().endingCloses = true;
+    m_inEnding = false;
+}
+
+tune::Note* AbcBars::lastNote()
+{
+    if (!m_bar.notes.empty()) return &m_bar.notes.back();
+    return m_bars.empty() ? nullptr : &m_bars.back().notes.back();
+}
+
+tune::Note& AbcBars::sungNote(NotePlace place)
+{
+    tune::Bar& bar = place.bar < m_bars.size() ? m_bars[place.bar] : m_bar;
+    return bar.notes[place.note];
+}
+
+void AbcBars::beginLine()
+{
+    if (!m_listening) return;
+    m_sung.clear();
+    m_verse = 0;
+}
+
+AbcOutcome AbcBars::addVerse(std::string_view text, Place place)
+{
+    constexpr std::size_t mostVerses = 20; // under one line
+    if (!m_listening || m_verse == mostVerses) return std::nullopt;
+    std::size_t next = 0;
+    bool tooMany = false;
+    for (VerseStep const& step : verseSteps(text)) {
+        if (step.toNextBar) {
+            std::size_t const bar = next > 0 ? m_sung[next - 1].bar : 0;
+            while (next > 0 && next < m_sung.size() && m_sung[next].bar == bar) ++next;
+            continue;
+        }
+        tooMany = next == m_sung.size();
+        if (tooMany) break;
+        tune::Note& note = sungNote(m_sung[next++]);
+        if (step.syllable == tune::Syllable{}) continue;
+        note.verses.resize(std::max(note.verses.size(), m_verse + 1));
+        note.verses[m_verse] = step.syllable;
+    }
+    if (tooMany) m_remarks.add(place, "more syllables than notes", "the last are left out");
+    ++m_verse;
+    return countText();
+}
+
+std::vector<tune::Bar> AbcBars::finish()
+{
+    if (!barIsEmpty()) closeBar(BarLine::None, 0);
+    endEnding(true);
+    return tidied(std::move(m_bars), !m_everMetered, m_remarks);
+}
+
+} // namespace files

@@ -1,0 +1,4 @@
+#pragma once
+
+// The one door to the JSON library.
+#include <nlohmann/json.hpp>

@@ -1,0 +1,392 @@
+#include "core/files/midi/read.h"
+
+#include "core/files/abc/text.h"
+#include "core/files/remarks.h"
+#include "core/files/midi/smfread.h"
+#include "core/files/tidy.h"
+
+#include <algorithm>
+#include <array>
+#include <cctype>
+#include <cmath>
+
+namespace files {
+
+namespace {
+
+using base::Fault;
+using base::FaultCode;
+using base::Result;
+using music::Length;
+using music::Moment;
+using music::Rational;
+
+constexpr int drums = 9; // the tenth channel, by General MIDI
+constexpr std::size_t mostBars = 20'000;
+
+// The notes of one voice: of a track, or in a file of one track, of a channel.
+struct Voice {
+    std::string name;
+    std::vector<SmfNote> notes;
+};
+
+std::string lower(std::string text)
+{
+    for (char& c : text) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+    return text;
+}
+
+bool isNamedMelody(std::string const& name)
+{
+    constexpr std::array words{"melody", "right hand", "tune", "lead", "vocal", "voice"};
+    std::string const small = lower(name);
+    return std::any_of(words.begin(), words.end(), [&small](char const* word) {
+        return small.find(word) != std::string::npos;
+    });
+}
+
+std::string nameOf(SmfContents::Track const& track)
+{
+    for (SmfText const& text : track.texts)
+        if (text.type == 3) return std::string(trimmed(plainText(text.text)));
+    return {};
+}
+
+std::vector<Voice> voicesOf(SmfContents const& file)
+{
+    std::vector<Voice> voices;
+    std::size_t const withNotes =
+        static_cast<std::size_t>(std::count_if(file.tracks.begin(), file.tracks.end(),
+                                               [](auto const& t) { return !t.notes.empty(); }));
+    for (SmfContents::Track const& track : file.tracks) {
+        std::array<Voice, 16> channels;
+        for (SmfNote const& note : track.notes) {
+            if (note.channel == drums) continue;
+            // Tracks of their own are the voices; in a single one the channels are.
+            std::size_t const place =
+                withNotes > 1 ? 0 : static_cast<std::size_t>(note.channel);
+            channels[place].notes.push_back(note);
+        }
+        for (Voice& voice : channels) {
+            voice.name = nameOf(track);
+            if (!voice.notes.empty()) voices.push_back(std::move(voice));
+        }
+    }
+    return voices;
+}
+
+double meanKey(Voice const& voice)
+{
+    double sum = 0;
+    for (SmfNote const& note : voice.notes) sum += note.key;
+    return sum / static_cast<double>(voice.notes.size());
+}
+
+// The voice that is the tune: index.
+std::size_t tuneVoice(std::vector<Voice> const& voices)
+{
+    for (std::size_t i = 0; i < voices.size(); ++i)
+        if (isNamedMelody(voices[i].name)) return i;
+    auto const highest =
+        std::max_element(voices.begin(), voices.end(), [](Voice const& a, Voice const& b) {
+            return meanKey(a) < meanKey(b);
+        });
+    return static_cast<std::size_t>(highest - voices.begin());
+}
+
+// The nearest place on one of two grids, each so many steps of a whole note; of equals the
+// first.
+Rational onGrid(std::int64_t tick, int ticksACrotchet, int halves, int thirds)
+{
+    Rational const exact(tick, std::int64_t{4} * ticksACrotchet);
+    auto const nearest = [&exact](int steps) {
+        return Rational(floorOf(exact * Rational(steps) + Rational(1, 2)), steps);
+    };
+    auto const off = [&exact](Rational place) {
+        return place < exact ? exact - place : place - exact;
+    };
+    return off(nearest(thirds)) < off(nearest(halves)) ? nearest(thirds) : nearest(halves);
+}
+
+// Notes begin on 32nds or on thirds of quavers, whichever is nearer.
+Rational onGrid(std::int64_t tick, int ticksACrotchet)
+{
+    return onGrid(tick, ticksACrotchet, 32, 24);
+}
+
+// Where one ends says less: what is not exact is taken to the nearest semiquaver.
+Rational endOnGrid(std::int64_t tick, int ticksACrotchet)
+{
+    Rational const fine = onGrid(tick, ticksACrotchet);
+    bool const exact = fine == Rational(tick, std::int64_t{4} * ticksACrotchet);
+    return exact ? fine : onGrid(tick, ticksACrotchet, 16, 24);
+}
+
+// One moment of the tune.
+struct Sounding {
+    Rational from;
+    Rational to;
+    std::vector<int> keys; // lowest first
+};
+
+// Names every key of the keyboard by the signature: from three fifths flatter than its major
+// tonic to eight sharper.
+music::Pitch spelt(int key, int sharps)
+{
+    for (int fifth = sharps - 3; fifth <= sharps + 8; ++fifth) {
+        music::PitchName const name = music::nameAtFifths(fifth);
+        if (music::pitchClass(name) != key % 12) continue;
+        int const natural =
+            key - name.alter -
+            music::semitonesAboveC[static_cast<std::size_t>(music::index(name.letter))];
+        return {name.letter, name.alter, natural / 12 - 1};
+    }
+    return {};
+}
+
+class TuneFromMidi {
+public:
+    explicit TuneFromMidi(SmfContents const& file) : m_smf(file) {}
+
+    Result<tune::Tune> read(std::string const& file)
+    {
+        for (std::string const& oddity : m_smf.oddities)
+            m_remarks.addOnce({}, oddity, "read as far as it goes");
+        std::vector<Voice> const voices = voicesOf(m_smf);
+        if (voices.empty()) return Fault{FaultCode::NoNotes, file, ""};
+        std::size_t const chosen = tuneVoice(voices);
+        if (voices.size() > 1)
+            m_remarks.add({}, "the file has " + std::to_string(voices.size()) + " voices",
+                          "number " + std::to_string(chosen + 1) + " is read as the tune");
+        readHead();
+        std::vector<Sounding> const notes = melodyOf(voices[chosen]);
+        layBars(notes.back().to);
+        for (Sounding const& note : notes) put(note);
+        for (tune::Bar& bar : m_tune.bars) finish(bar);
+        if (m_tune.bars.size() == mostBars) return Fault{FaultCode::TuneTooLong, file, ""};
+        readChords();
+        m_tune.bars = tidied(std::move(m_tune.bars), false, m_remarks);
+        m_tune.key = m_tune.bars.front().key;
+        m_tune.meter = m_tune.bars.front().meter;
+        return std::move(m_tune);
+    }
+
+private:
+    void readHead()
+    {
+        if (!m_smf.tracks.empty()) m_tune.title = nameOf(m_smf.tracks.front());
+        m_key = music::keyOf(m_smf.sharps.value_or(0),
+                             m_smf.minor ? music::Mode::Aeolian : music::Mode::Ionian);
+        if (!m_smf.sharps)
+            m_remarks.add({}, "the file has no key", "pitches are spelt as in C major");
+        if (m_smf.meters.empty())
+            m_remarks.add({}, "the file has no meter", "barred in 4/4");
+        else
+            m_meters = m_smf.meters;
+        if (m_meters.empty() || m_meters.front().at > 0) m_meters.insert(m_meters.begin(), SmfMeter{});
+        if (!m_smf.tempo) return;
+        SmfMeter const main = m_meters.back();
+        Length const beat = music::beatLength({main.beats, main.unit});
+        double const beats = *m_smf.tempo / (4 * beat.wholes.toDouble());
+        constexpr double fastest = 1000;
+        if (beats >= 1 && beats <= fastest)
+            m_tune.tempo = tune::Tempo{beat, std::round(beats * 100) / 100};
+    }
+
+    // One note or chord at a time: what begins together and, of that, what the tune can be.
+    std::vector<Sounding> melodyOf(Voice const& voice)
+    {
+        constexpr std::size_t mostAtOnce = 4;
+        std::vector<Sounding> out;
+        bool moved = false;
+        bool thinned = false;
+        for (SmfNote const& note : voice.notes) {
+            Rational const from = onGrid(note.from, m_smf.ticksACrotchet);
+            Rational to = endOnGrid(note.to, m_smf.ticksACrotchet);
+            moved =
+                moved || from != Rational(note.from, std::int64_t{4} * m_smf.ticksACrotchet);
+            if (to <= from) to = from + Rational(1, 32);
+            if (!out.empty() && out.back().from == from) {
+                out.back().keys.push_back(note.key);
+                out.back().to = std::max(out.back().to, to);
+                continue;
+            }
+            if (!out.empty() && out.back().to > from) {
+                thinned = true;
+                out.back().to = from;
+            }
+            // A gap shorter than a 32nd is how the player let go, not a rest.
+            if (!out.empty() && from - out.back().to < Rational(1, 32)) out.back().to = from;
+            out.push_back({from, to, {note.key}});
+        }
+        for (Sounding& note : out) {
+            std::sort(note.keys.begin(), note.keys.end());
+            note.keys.erase(std::unique(note.keys.begin(), note.keys.end()), note.keys.end());
+            if (note.keys.size() <= mostAtOnce) continue;
+            thinned = true;
+            note.keys = {note.keys.back()};
+        }
+        if (moved)
+            m_remarks.add({}, "notes lie beside the beat",
+                          "put on the nearest place of the grid");
+        if (thinned)
+            m_remarks.add({}, "notes of the voice sound into one another",
+                          "each is cut where the next begins; of thick chords the highest is "
+                          "read");
+        return out;
+    }
+
+    // Bars by the meters, up to the end of the last note. A first meter that holds for less
+    // than two bars and gives way to another is a pick-up.
+    void layBars(Rational end)
+    {
+        Rational at;
+        for (std::size_t m = 0; m < m_meters.size(); ++m) {
+            music::Meter meter{m_meters[m].beats, m_meters[m].unit};
+            Rational const until = m + 1 < m_meters.size()
+                                       ? onGrid(m_meters[m + 1].at, m_smf.ticksACrotchet)
+                                       : end;
+            Rational const whole = music::barLength(meter).wholes;
+            bool const pickUp = m == 0 && m_meters.size() > 1 && until == whole &&
+                                whole < Rational(m_meters[1].beats, m_meters[1].unit);
+            if (pickUp) meter = {m_meters[1].beats, m_meters[1].unit};
+            while (at < until && at < end && m_tune.bars.size() < mostBars) {
+                tune::Bar bar;
+                bar.key = m_key;
+                bar.meter = meter;
+                Rational length = whole;
+                // The last bar is filled up; one before a new meter is as long as it lasts.
+                if (m + 1 < m_meters.size()) length = std::min(length, until - at);
+                bar.length = {length};
+                m_starts.push_back(at);
+                m_tune.bars.push_back(std::move(bar));
+                at += length;
+            }
+        }
+    }
+
+    // Into its bars, tied over bar lines.
+    void put(Sounding const& note)
+    {
+        for (std::size_t b = m_reached; b < m_tune.bars.size(); ++b) {
+            tune::Bar& bar = m_tune.bars[b];
+            Rational const start = m_starts[b];
+            Rational const stop = start + bar.length.wholes;
+            if (stop <= note.from) {
+                m_reached = b; // notes come in order
+                continue;
+            }
+            if (start >= note.to) break;
+            Rational const from = std::max(start, note.from);
+            Rational const to = std::min(stop, note.to);
+            tune::Note part;
+            part.at = {from - start};
+            part.length = {to - from};
+            for (int key : note.keys)
+                part.pitches.push_back(spelt(key, music::signature(m_key)));
+            part.tied = to < note.to;
+            bar.notes.push_back(std::move(part));
+        }
+    }
+
+    // Rests between the notes, and the tuplets that their lengths tell of.
+    static void finish(tune::Bar& bar)
+    {
+        std::vector<tune::Note> notes;
+        Length at;
+        auto const rest = [&](Length to) {
+            tune::Note gap;
+            gap.at = at;
+            gap.length = to - at;
+            notes.push_back(std::move(gap));
+        };
+        for (tune::Note& note : bar.notes) {
+            if (note.at > at) rest(note.at);
+            at = note.at + note.length;
+            notes.push_back(std::move(note));
+        }
+        if (at < bar.length) rest(bar.length);
+        bar.notes = std::move(notes);
+        findTriplets(bar);
+    }
+
+    static bool hasThirds(Rational length) { return length.denominator() % 3 == 0; }
+
+    static void findTriplets(tune::Bar& bar)
+    {
+        int const count = static_cast<int>(bar.notes.size());
+        for (int first = 0; first < count; ++first) {
+            Rational sum;
+            int last = first;
+            for (; last < count; ++last) {
+                Rational const length = bar.notes[static_cast<std::size_t>(last)].length.wholes;
+                if (last == first && !hasThirds(length)) break;
+                sum += length;
+                if (!hasThirds(sum)) break;
+            }
+            if (last == first || last >= count) continue;
+            bar.tuplets.push_back({first, last, 3, 2});
+            first = last;
+        }
+    }
+
+    // Texts of one kind are chord symbols when every one of them reads as such and more than
+    // one stands there.
+    void readChords()
+    {
+        for (int type : {6, 1, 5}) {
+            std::vector<std::pair<std::int64_t, music::Chord>> chords;
+            bool all = true;
+            for (SmfContents::Track const& track : m_smf.tracks)
+                for (SmfText const& text : track.texts) {
+                    if (text.type != type) continue;
+                    auto const chord = music::chordFrom(plainText(text.text));
+                    all = all && chord;
+                    if (chord) chords.emplace_back(text.at, *chord);
+                }
+            if (!all || chords.size() < 2) continue;
+            std::stable_sort(chords.begin(), chords.end(),
+                             [](auto const& a, auto const& b) { return a.first < b.first; });
+            for (auto const& [tick, chord] : chords) addChord(tick, chord);
+            m_remarks.add({}, "texts of the file are chord symbols", "read as such");
+            return;
+        }
+    }
+
+    void addChord(std::int64_t tick, music::Chord const& chord)
+    {
+        Rational const at = onGrid(tick, m_smf.ticksACrotchet);
+        for (std::size_t b = m_tune.bars.size(); b-- > 0;) {
+            if (m_starts[b] > at) continue;
+            tune::Bar& bar = m_tune.bars[b];
+            Length const inBar{at - m_starts[b]};
+            bool const taken = !bar.chords.empty() && bar.chords.back().at == inBar;
+            if (inBar < bar.length && !taken)
+                bar.chords.push_back({inBar, chord, music::plain(chord), std::nullopt});
+            return;
+        }
+    }
+
+    SmfContents const& m_smf;
+    tune::Tune m_tune;
+    Remarks m_remarks{m_tune.said};
+    music::Key m_key;
+    std::vector<SmfMeter> m_meters;
+    std::vector<Rational> m_starts; // of the bars
+    std::size_t m_reached = 0;      // the bar of the last note put
+};
+
+} // namespace
+
+Result<tune::Tune> readMidi(std::string_view bytes, std::string const& file)
+{
+    auto const contents = readSmf(bytes, file);
+    if (!contents) return contents.error();
+    for (SmfContents::Track const& track : contents->tracks)
+        for (SmfNote const& note : track.notes)
+            if (note.to / contents->ticksACrotchet > (std::int64_t{1} << 18))
+                return Fault{FaultCode::TuneTooLong, file, ""};
+    return TuneFromMidi(*contents).read(file);
+}
+
+} // namespace files

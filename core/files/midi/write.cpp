@@ -1,0 +1,148 @@
+#include "core/files/midi/write.h"
+
+#include "core/files/midi/smf.h"
+#include "core/perform/schedule.h"
+
+#include <array>
+#include <cstdint>
+#include <numeric>
+#include <optional>
+
+namespace files {
+
+namespace {
+
+using arrange::Arrangement;
+using arrange::HandNote;
+using music::Length;
+using music::Moment;
+using music::Rational;
+
+constexpr int harpProgram = 46; // General MIDI 1: Orchestral Harp is number 47, counted from 1
+constexpr int usualDivision = 960;
+constexpr int richDivision = 20160; // exact for tuplets of 3, 5, 7 and 9
+constexpr int largestDivision = 32767;
+constexpr int clocksACrotchet = 24;
+
+struct HandTrack {
+    harp::Side hand;
+    char const* name;
+    int channel;
+};
+constexpr std::array handTracks{HandTrack{harp::Side::Right, "Right hand", 0},
+                                HandTrack{harp::Side::Left, "Left hand", 1}};
+
+// Ticks a crotchet with which every note falls on a tick; the rich one where none does.
+int divisionFor(std::vector<HandNote> const& notes)
+{
+    std::int64_t division = usualDivision;
+    auto const include = [&division](Rational wholes) {
+        division = std::lcm(division, (wholes * Rational(4)).denominator());
+        return division <= largestDivision;
+    };
+    for (HandNote const& note : notes)
+        if (!include(note.at.wholes) || !include(note.held.wholes)) return richDivision;
+    return static_cast<int>(division);
+}
+
+// The nearest tick: the exact one wherever the division allows.
+std::int64_t ticks(Rational wholes, int division)
+{
+    return music::floorOf(wholes * Rational(4 * division) + Rational(1, 2));
+}
+
+// The bar's own length as a meter: a pick-up of one quaver is 1/8. None where it is no such
+// fraction.
+std::optional<music::Meter> ownMeter(tune::Bar const& bar)
+{
+    Rational const length = bar.length.wholes;
+    std::int64_t const unit = std::lcm(length.denominator(), std::int64_t{bar.meter.unit});
+    std::int64_t const beats = length.numerator() * (unit / length.denominator());
+    bool const powerOfTwo = (unit & (unit - 1)) == 0;
+    if (!powerOfTwo || unit > 64 || beats < 1 || beats > 64) return std::nullopt;
+    return music::Meter{static_cast<int>(beats), static_cast<int>(unit)};
+}
+
+// Where the bar lines of a reader of the file fall, who knows nothing but the meters written so
+// far.
+struct BarLines {
+    std::optional<music::Meter> meter;
+    Moment since;
+
+    // How far into a bar the reader believes to be.
+    Length intoBar(Moment at) const
+    {
+        Length const whole = music::barLength(*meter);
+        Rational const bars = (at - since) / whole;
+        return whole * (bars - Rational(music::floorOf(bars)));
+    }
+};
+
+void writeMeter(SmfTrack& track, BarLines& lines, music::Meter meter, Moment at,
+                std::int64_t tick)
+{
+    Rational const clocks = music::beatLength(meter).wholes * Rational(4 * clocksACrotchet);
+    track.meter(tick, meter.beats, meter.unit, static_cast<int>(music::floorOf(clocks)));
+    lines = {meter, at};
+}
+
+// Meters and keys of the played bars, each where it changes or where bar lines need it.
+void writeSignatures(SmfTrack& track, Arrangement const& arrangement, int division)
+{
+    BarLines lines;
+    std::optional<music::Key> key;
+    for (tune::PlayedBar const& played : arrangement.playing.bars) {
+        auto const& bar = arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
+        std::int64_t const tick = ticks(played.at.wholes, division);
+        bool const sameMeter = lines.meter && lines.meter->beats == bar.meter.beats &&
+                               lines.meter->unit == bar.meter.unit;
+        if (!sameMeter || lines.intoBar(played.at) != bar.upbeat) {
+            bool const pickUp = bar.upbeat > Length{};
+            auto const meter = pickUp ? ownMeter(bar).value_or(bar.meter) : bar.meter;
+            writeMeter(track, lines, meter, played.at, tick);
+        }
+        int const sharps = music::signature(bar.key);
+        if (key != bar.key && sharps >= -7 && sharps <= 7)
+            track.key(tick, sharps, bar.key.mode == music::Mode::Aeolian);
+        key = bar.key;
+    }
+}
+
+SmfTrack conductor(Arrangement const& arrangement, int division)
+{
+    SmfTrack track;
+    track.name(arrangement.tune.title);
+    track.tempo(0, tune::quartersPerMinute(arrangement.tempo));
+    writeSignatures(track, arrangement, division);
+    track.end(ticks(arrangement.playing.total.wholes, division));
+    return track;
+}
+
+SmfTrack handTrack(HandTrack const& hand, Arrangement const& arrangement,
+                   std::vector<HandNote> const& notes, int division)
+{
+    SmfTrack track;
+    track.name(hand.name);
+    track.program(hand.channel, harpProgram);
+    for (HandNote const& note : notes)
+        if (note.hand == hand.hand)
+            track.note(ticks(note.at.wholes, division),
+                       ticks((note.at + note.held).wholes, division), hand.channel,
+                       music::midi(note.pitch), perform::velocityOf(arrangement, note));
+    track.end(ticks(arrangement.playing.total.wholes, division));
+    return track;
+}
+
+} // namespace
+
+std::string midiFile(Arrangement const& arrangement)
+{
+    std::vector<HandNote> const notes = arrange::handNotes(arrangement);
+    int const division = divisionFor(notes);
+    std::vector<SmfTrack> tracks{conductor(arrangement, division)};
+    for (HandTrack const& hand : handTracks)
+        tracks.push_back(handTrack(hand, arrangement, notes, division));
+    return smf(division, tracks);
+}
+
+} // namespace files

@@ -1,0 +1,482 @@
+#include "core/files/musicxml/write.h"
+
+#include "core/files/musicxml/notes.h"
+#include "core/files/musicxml/words.h"
+#include "core/files/musicxml/xmltext.h"
+#include "core/sheet/lefthand.h"
+#include "core/sheet/levercues.h"
+#include "core/sheet/melody.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <numeric>
+
+namespace files {
+
+namespace {
+
+using arrange::Arrangement;
+using music::Length;
+using music::Rational;
+using musicxml::Placed;
+using pugi::xml_node;
+using xml::addNumber;
+using xml::addText;
+
+constexpr int harpProgram = 47; // General MIDI 1: Orchestral Harp, counted from 1
+
+// The shortest decimal that reads back as the same number.
+std::string decimal(double value)
+{
+    std::array<char, 32> text{};
+    auto const end =
+        std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed)
+            .ptr;
+    return {text.data(), end};
+}
+
+// Both staves of a bar with all words, as the sheet has them.
+struct ScoreBar {
+    sheet::StaffBar upper;
+    sheet::StaffBar lower;
+    std::vector<sheet::Label> leverCues;
+    std::vector<sheet::Label> labels; // of patterns
+};
+
+std::vector<sheet::Label> patternLabels(Arrangement const& arrangement, int bar)
+{
+    std::vector<sheet::Label> labels;
+    for (int index : sheet::printedPositions(arrangement, bar)) {
+        auto const& position = arrangement.positions[static_cast<std::size_t>(index)];
+        if (!position.voicing.notes.empty())
+            labels.push_back({position.position.at, position.voicing.pattern, index});
+    }
+    return labels;
+}
+
+ScoreBar scoreBar(Arrangement const& arrangement, int index, ScoreKind kind)
+{
+    ScoreBar bar;
+    bar.upper =
+        sheet::melodyBar(arrangement.tune, index,
+                         kind == ScoreKind::Arrangement ? arrangement.rightFingers
+                                                        : std::vector<arrange::NoteFingers>{});
+    if (kind == ScoreKind::Arrangement) {
+        bar.lower = sheet::leftBar(arrangement, index);
+        bar.leverCues = sheet::leverCues(arrangement, index);
+    }
+    if (kind != ScoreKind::Lead) bar.labels = patternLabels(arrangement, index);
+    return bar;
+}
+
+// Divisions of a crotchet with which every place and length is a whole number.
+std::int64_t divisionsFor(Arrangement const& arrangement, std::vector<ScoreBar> const& bars)
+{
+    std::int64_t divisions = 1;
+    auto const include = [&divisions](Length place) {
+        divisions = std::lcm(divisions, (place.wholes * Rational(4)).denominator());
+    };
+    for (std::size_t i = 0; i < bars.size(); ++i) {
+        tune::Bar const& written = arrangement.tune.bars[i];
+        include(written.length);
+        for (auto const* staff : {&bars[i].upper, &bars[i].lower})
+            for (sheet::StaffNote const& note : staff->notes) include(note.at);
+        for (auto const* labels : {&bars[i].leverCues, &bars[i].labels})
+            for (sheet::Label const& label : *labels) include(label.at);
+        for (tune::ChordMark const& mark : written.chords) include(mark.at);
+        for (tune::Annotation const& words : written.annotations) include(words.at);
+    }
+    return divisions;
+}
+
+// Elements that are made before their place among the notes is known.
+class Drawer {
+public:
+    xml_node harmony() { return m_document.append_child("harmony"); }
+
+    xml_node direction(char const* placement)
+    {
+        xml_node direction = m_document.append_child("direction");
+        direction.append_attribute("placement") = placement;
+        return direction;
+    }
+
+private:
+    pugi::xml_document m_document;
+};
+
+xml_node addWords(xml_node direction, std::string const& text)
+{
+    xml_node words = direction.append_child("direction-type").append_child("words");
+    words.text() = text.c_str();
+    return words;
+}
+
+void addDegree(xml_node harmony, musicxml::Degree const& degree)
+{
+    xml_node element = harmony.append_child("degree");
+    addNumber(element, "degree-value", degree.value);
+    addNumber(element, "degree-alter", degree.alter);
+    addText(element, "degree-type", degree.type);
+}
+
+void addNamedNote(xml_node harmony, std::string const& name, music::PitchName note)
+{
+    xml_node element = harmony.append_child(name.c_str());
+    addText(element, (name + "-step").c_str(), music::plain(music::PitchName{note.letter, 0}));
+    if (note.alter != 0) addNumber(element, (name + "-alter").c_str(), note.alter);
+}
+
+// A chord of the second time through is the alternate one.
+Placed harmonyOf(tune::ChordMark const& mark, Drawer& drawer)
+{
+    xml_node harmony = drawer.harmony();
+    if (mark.pass.value_or(1) > 1) harmony.append_attribute("type") = "alternate";
+    harmony.append_attribute("placement") = "above";
+    addNamedNote(harmony, "root", mark.chord.root);
+    musicxml::Kind const kind = musicxml::kindOf(mark.chord.suffix);
+    xml_node element = harmony.append_child("kind");
+    element.append_attribute("text") = mark.chord.suffix.c_str();
+    element.text() = std::string(kind.name).c_str();
+    if (mark.chord.bass) addNamedNote(harmony, "bass", *mark.chord.bass);
+    for (musicxml::Degree const& degree : kind.degrees) addDegree(harmony, degree);
+    return {mark.at, harmony};
+}
+
+void addStaff(xml_node direction, int staff, bool grand)
+{
+    if (grand) addNumber(direction, "staff", staff);
+}
+
+Placed wordsAt(Drawer& drawer, sheet::Label const& label, char const* placement, int staff,
+               bool grand)
+{
+    xml_node direction = drawer.direction(placement);
+    addWords(direction, label.text);
+    addStaff(direction, staff, grand);
+    return {label.at, direction};
+}
+
+// Bold and boxed, between the staves under the moment at which the hand moves.
+Placed leverWords(Drawer& drawer, sheet::Label const& cue)
+{
+    Placed const placed = wordsAt(drawer, cue, "below", 1, true);
+    xml_node words = placed.element.child("direction-type").child("words");
+    words.append_attribute("font-weight") = "bold";
+    words.append_attribute("enclosure") = "rectangle";
+    return placed;
+}
+
+std::string capitalised(std::string text)
+{
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+Placed tempoMark(Drawer& drawer, Arrangement const& arrangement, bool grand)
+{
+    xml_node direction = drawer.direction("above");
+    if (!arrangement.tune.rhythm.empty())
+        addWords(direction, capitalised(arrangement.tune.rhythm))
+            .append_attribute("font-weight") = "bold";
+    xml_node metronome = direction.append_child("direction-type").append_child("metronome");
+    sheet::NoteValue const beat = sheet::nearestValue(arrangement.tempo.beat);
+    addText(metronome, "beat-unit", musicxml::typeName(beat));
+    for (int dot = 0; dot < beat.dots; ++dot) metronome.append_child("beat-unit-dot");
+    addText(metronome, "per-minute", decimal(arrangement.tempo.beatsPerMinute));
+    addStaff(direction, 1, grand);
+    direction.append_child("sound").append_attribute("tempo") =
+        decimal(tune::quartersPerMinute(arrangement.tempo)).c_str();
+    return {Length{}, direction};
+}
+
+void sortByPlace(std::vector<Placed>& placed)
+{
+    std::stable_sort(placed.begin(), placed.end(),
+                     [](Placed const& a, Placed const& b) { return a.at < b.at; });
+}
+
+void addKey(xml_node attributes, music::Key key)
+{
+    xml_node element = attributes.append_child("key");
+    addNumber(element, "fifths", music::signature(key));
+    addText(element, "mode", music::modeName(key.mode));
+}
+
+void addMeter(xml_node attributes, music::Meter meter)
+{
+    xml_node time = attributes.append_child("time");
+    if (meter.common && meter.unit == 4 && meter.beats == 4)
+        time.append_attribute("symbol") = "common";
+    if (meter.common && meter.unit == 2 && meter.beats == 2)
+        time.append_attribute("symbol") = "cut";
+    addNumber(time, "beats", meter.beats);
+    addNumber(time, "beat-type", meter.unit);
+}
+
+void addClef(xml_node attributes, int number, bool grand, char const* sign, int line)
+{
+    xml_node clef = attributes.append_child("clef");
+    if (grand) clef.append_attribute("number") = number;
+    addText(clef, "sign", sign);
+    addNumber(clef, "line", line);
+}
+
+char const* barStyle(tune::Bar const& bar)
+{
+    if (bar.repeatCloses || bar.closes == tune::BarLine::Final) return "light-heavy";
+    if (bar.closes == tune::BarLine::Double) return "light-light";
+    return bar.closes == tune::BarLine::None ? "none" : nullptr;
+}
+
+std::string endingNumbers(std::vector<int> const& endings)
+{
+    std::string text;
+    for (int ending : endings) text += (text.empty() ? "" : ",") + std::to_string(ending);
+    return text;
+}
+
+// Writes the bars one after the other.
+class PartWriter {
+public:
+    PartWriter(xml_node part, Arrangement const& arrangement, ScoreKind kind)
+        : m_part(part), m_arrangement(arrangement), m_kind(kind),
+          m_grand(kind == ScoreKind::Arrangement)
+    {
+        for (int i = 0; i < static_cast<int>(arrangement.tune.bars.size()); ++i)
+            m_bars.push_back(scoreBar(arrangement, i, kind));
+        m_divisions = divisionsFor(arrangement, m_bars);
+    }
+
+    void write()
+    {
+        for (std::size_t i = 0; i < m_bars.size(); ++i) writeBar(i);
+    }
+
+private:
+    tune::Bar const& written(std::size_t i) const { return m_arrangement.tune.bars[i]; }
+    bool isLast(std::size_t i) const { return i + 1 == m_bars.size(); }
+
+    void writeBar(std::size_t i)
+    {
+        xml_node measure = m_part.append_child("measure");
+        nameMeasure(measure, i);
+        writeAttributes(measure, i);
+        writeLeft(measure, i);
+        Drawer drawer;
+        musicxml::StaffFrame frame{written(i), 1, 1, m_grand, m_divisions};
+        writeNotes(measure, m_bars[i].upper, frame, placedAbove(drawer, i), m_carriedAbove);
+        if (m_grand) {
+            addNumber(measure.append_child("backup"), "duration",
+                      musicxml::inDivisions(written(i).length, m_divisions));
+            frame.staff = frame.voice = 2;
+            writeNotes(measure, m_bars[i].lower, frame, placedBelow(drawer, i), m_carriedBelow);
+        }
+        writeRight(measure, i);
+    }
+
+    // A pick-up does not count; one inside the tune has a number of its own kind.
+    void nameMeasure(xml_node measure, std::size_t i)
+    {
+        bool const counts =
+            i == 0 ? written(i).number > 0 : written(i).number > written(i - 1).number;
+        std::string const name = counts || i == 0 ? std::to_string(written(i).number)
+                                                  : 'X' + std::to_string(++m_uncounted);
+        measure.append_attribute("number") = name.c_str();
+        if (!counts) measure.append_attribute("implicit") = "yes";
+    }
+
+    void writeAttributes(xml_node measure, std::size_t i)
+    {
+        tune::Bar const& bar = written(i);
+        bool const newKey = i == 0 || bar.key != written(i - 1).key;
+        bool const newMeter = i == 0 || bar.meter != written(i - 1).meter;
+        if (!newKey && !newMeter) return;
+        xml_node attributes = measure.append_child("attributes");
+        if (i == 0) addNumber(attributes, "divisions", m_divisions);
+        if (newKey) addKey(attributes, bar.key);
+        if (newMeter) addMeter(attributes, bar.meter);
+        if (i > 0) return;
+        if (m_grand) addNumber(attributes, "staves", 2);
+        addClef(attributes, 1, m_grand, "G", 2);
+        if (m_grand) addClef(attributes, 2, m_grand, "F", 4);
+    }
+
+    // The left bar line: an opening repeat, the beginning of an ending.
+    void writeLeft(xml_node measure, std::size_t i)
+    {
+        tune::Bar const& bar = written(i);
+        if (!bar.repeatOpens && bar.endings.empty()) return;
+        xml_node line = measure.append_child("barline");
+        line.append_attribute("location") = "left";
+        if (bar.repeatOpens) addText(line, "bar-style", "heavy-light");
+        if (!bar.endings.empty()) {
+            m_ending = endingNumbers(bar.endings);
+            addEnding(line, "start");
+        }
+        if (bar.repeatOpens)
+            line.append_child("repeat").append_attribute("direction") = "forward";
+    }
+
+    void addEnding(xml_node line, char const* type)
+    {
+        xml_node ending = line.append_child("ending");
+        ending.append_attribute("number") = m_ending.c_str();
+        ending.append_attribute("type") = type;
+    }
+
+    bool endingStops(std::size_t i) const
+    {
+        tune::Bar const& bar = written(i);
+        return bar.endingCloses || bar.repeatCloses || isLast(i) ||
+               !written(i + 1).endings.empty() || written(i + 1).repeatOpens;
+    }
+
+    void writeRight(xml_node measure, std::size_t i)
+    {
+        tune::Bar const& bar = written(i);
+        char const* const style = barStyle(bar);
+        bool const stops = !m_ending.empty() && endingStops(i);
+        if (style == nullptr && !stops) return;
+        xml_node line = measure.append_child("barline");
+        line.append_attribute("location") = "right";
+        if (style != nullptr) addText(line, "bar-style", style);
+        if (stops) addEnding(line, bar.endingCloses ? "stop" : "discontinue");
+        if (stops) m_ending.clear();
+        if (!bar.repeatCloses) return;
+        xml_node repeat = line.append_child("repeat");
+        repeat.append_attribute("direction") = "backward";
+        if (bar.timesPlayed != 2) repeat.append_attribute("times") = bar.timesPlayed;
+    }
+
+    // Chord symbols and words that go with the upper staff.
+    std::vector<Placed> placedAbove(Drawer& drawer, std::size_t i)
+    {
+        tune::Bar const& bar = written(i);
+        std::vector<Placed> placed;
+        if (!bar.part.empty()) placed.push_back(partLetter(drawer, bar.part));
+        if (i == 0) placed.push_back(tempoMark(drawer, m_arrangement, m_grand));
+        if (i == 0 && m_grand)
+            placed.push_back(leverWords(
+                drawer,
+                {Length{}, harp::setupLine(m_arrangement.harp, m_arrangement.levers.setup),
+                 std::nullopt}));
+        for (tune::ChordMark const& mark : bar.chords)
+            placed.push_back(harmonyOf(mark, drawer));
+        for (tune::Annotation const& words : bar.annotations)
+            placed.push_back(
+                wordsAt(drawer, {words.at, words.text, std::nullopt}, "above", 1, m_grand));
+        for (sheet::Label const& cue : m_bars[i].leverCues)
+            placed.push_back(leverWords(drawer, cue));
+        if (!m_grand) addLabels(placed, drawer, i);
+        sortByPlace(placed);
+        return placed;
+    }
+
+    Placed partLetter(Drawer& drawer, std::string const& part) const
+    {
+        xml_node direction = drawer.direction("above");
+        addText(direction.append_child("direction-type"), "rehearsal", part);
+        addStaff(direction, 1, m_grand);
+        return {Length{}, direction};
+    }
+
+    void addLabels(std::vector<Placed>& placed, Drawer& drawer, std::size_t i) const
+    {
+        for (sheet::Label const& label : m_bars[i].labels)
+            placed.push_back(wordsAt(drawer, label, "below", 2, m_grand));
+    }
+
+    std::vector<Placed> placedBelow(Drawer& drawer, std::size_t i) const
+    {
+        std::vector<Placed> placed;
+        addLabels(placed, drawer, i);
+        return placed;
+    }
+
+    xml_node m_part;
+    Arrangement const& m_arrangement;
+    ScoreKind m_kind;
+    bool m_grand;
+    std::vector<ScoreBar> m_bars;
+    std::int64_t m_divisions = 1;
+    musicxml::Carried m_carriedAbove; // over the bar line
+    musicxml::Carried m_carriedBelow;
+    std::string m_ending; // numbers of the ending that is open
+    int m_uncounted = 0;  // pick-ups inside the tune so far
+};
+
+void addField(xml_node miscellaneous, char const* name, std::string const& text)
+{
+    if (text.empty()) return;
+    xml_node field = miscellaneous.append_child("miscellaneous-field");
+    field.append_attribute("name") = name;
+    field.text() = text.c_str();
+}
+
+void addCreator(xml_node identification, char const* type, std::string const& name)
+{
+    if (name.empty()) return;
+    xml_node creator = identification.append_child("creator");
+    creator.append_attribute("type") = type;
+    creator.text() = name.c_str();
+}
+
+void writeIdentification(xml_node score, tune::Tune const& tune)
+{
+    xml_node identification = score.append_child("identification");
+    addCreator(identification, "composer", tune.composer);
+    addCreator(identification, "arranger", tune.arranger);
+    if (!tune.copyright.empty()) addText(identification, "rights", tune.copyright);
+    addText(identification.append_child("encoding"), "software", "Sallow");
+    if (!tune.source.empty()) addText(identification, "source", tune.source);
+    xml_node fields = identification.append_child("miscellaneous");
+    for (std::string const& title : tune.otherTitles) addField(fields, "other-title", title);
+    addField(fields, "origin", tune.origin);
+    addField(fields, "rhythm", tune.rhythm);
+    for (std::string const& note : tune.notes) addField(fields, "note", note);
+    for (std::string const& line : tune.words) addField(fields, "words", line);
+    std::string order;
+    for (std::string const& part : tune.partOrder) order += (order.empty() ? "" : " ") + part;
+    addField(fields, "order-of-parts", order);
+    if (!fields.first_child()) identification.remove_child(fields);
+}
+
+void writePartList(xml_node score)
+{
+    xml_node part = score.append_child("part-list").append_child("score-part");
+    part.append_attribute("id") = "P1";
+    addText(part, "part-name", "Harp");
+    xml_node instrument = part.append_child("score-instrument");
+    instrument.append_attribute("id") = "P1-I1";
+    addText(instrument, "instrument-name", "Harp");
+    addText(instrument, "instrument-sound", "pluck.harp");
+    xml_node sound = part.append_child("midi-instrument");
+    sound.append_attribute("id") = "P1-I1";
+    addNumber(sound, "midi-channel", 1);
+    addNumber(sound, "midi-program", harpProgram);
+}
+
+} // namespace
+
+std::string musicXml(Arrangement const& arrangement, ScoreKind kind)
+{
+    pugi::xml_document document = xml::declared();
+    document.append_child(pugi::node_doctype)
+        .set_value("score-partwise PUBLIC \"-//Recordare//DTD MusicXML 4.0 Partwise//EN\" "
+                   "\"http://www.musicxml.org/dtds/partwise.dtd\"");
+    xml_node score = document.append_child("score-partwise");
+    score.append_attribute("version") = "4.0";
+    if (!arrangement.tune.title.empty())
+        addText(score.append_child("work"), "work-title", arrangement.tune.title);
+    writeIdentification(score, arrangement.tune);
+    writePartList(score);
+    xml_node part = score.append_child("part");
+    part.append_attribute("id") = "P1";
+    PartWriter(part, arrangement, kind).write();
+    return xml::textOf(document);
+}
+
+} // namespace files

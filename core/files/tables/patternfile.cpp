@@ -1,0 +1,64 @@
+#include "core/files/tables/patternfile.h"
+
+#include "core/files/jsonline.h"
+#include "core/pattern/own.h"
+
+#include "core/files/json.h"
+
+namespace files {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using base::Fault;
+using base::FaultCode;
+
+constexpr int version = 1;
+
+base::Result<std::vector<pattern::Pattern>> patternsFrom(Json const& json,
+                                                         std::string const& file)
+{
+    if (json.at("sallow_patterns").get<int>() != version)
+        return Fault{FaultCode::Malformed, file, "written by a newer version"};
+    std::vector<pattern::Pattern> own;
+    for (Json const& member : json.at("patterns")) {
+        auto read = pattern::ownPatternFrom(member.at("pattern").get<std::string>());
+        if (!read) {
+            Fault fault = read.error();
+            fault.place =
+                file + ", pattern " + std::to_string(own.size() + 1) + ", " + fault.place;
+            return fault;
+        }
+        if (std::string note = member.value("note", std::string()); !note.empty())
+            read->feel = std::move(note);
+        own.push_back(*std::move(read));
+    }
+    return own;
+}
+
+} // namespace
+
+std::string patternFileText(std::vector<pattern::Pattern> const& own)
+{
+    Json list = Json::array();
+    for (pattern::Pattern const& p : own)
+        list.push_back({{"pattern", p.name}, {"note", p.feel}});
+    Json const file{{"sallow_patterns", version}, {"patterns", list}};
+    return file.dump(1, ' ', false, Json::error_handler_t::replace) + '\n';
+}
+
+base::Result<std::vector<pattern::Pattern>> readPatternFile(std::string_view text,
+                                                            std::string const& file)
+{
+    try {
+        return patternsFrom(Json::parse(text), file);
+    } catch (Json::parse_error const& error) {
+        return Fault{FaultCode::Malformed,
+                     file + ", line " + std::to_string(lineOfByte(text, error.byte)),
+                     "this is no file of patterns"};
+    } catch (Json::exception const& error) {
+        return Fault{FaultCode::Malformed, file, error.what()};
+    }
+}
+
+} // namespace files

@@ -1,0 +1,405 @@
+#include "core/files/work/document.h"
+
+#include "core/files/abc/read.h"
+#include "core/files/tables/harpjson.h"
+#include "core/files/jsonline.h"
+#include "core/files/tables/patternfile.h"
+#include "core/pattern/own.h"
+#include "core/tune/pagewords.h"
+
+#include "core/files/json.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <optional>
+#include <utility>
+
+namespace files {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using base::Fault;
+using base::FaultCode;
+using base::Result;
+using music::Rational;
+
+constexpr int version = 1;
+
+struct HarpIds {
+    std::string size, tuning, levers;
+};
+
+// The ids from which the tables make this very harp, names of strings apart; none for a harp of
+// the user's own, which is kept whole.
+std::optional<HarpIds> idsOf(harp::Harp harp, Tables const& tables)
+{
+    harp = withNaming(std::move(harp), harp::Naming::Usual);
+    bool const own = std::any_of(tables.ownHarps.begin(), tables.ownHarps.end(),
+                                 [&](auto const& model) { return model.id == harp.id(); });
+    if (own) return std::nullopt;
+    for (NamedTuning const& tuning : tables.tunings)
+        for (LeverFit const& fit : tables.leverFits) {
+            auto const made = harpFrom(tables, harp.id(), tuning.id, fit.id);
+            if (made && *made == harp) return HarpIds{harp.id(), tuning.id, fit.id};
+        }
+    return std::nullopt;
+}
+
+Json harpIdsMember(harp::Harp const& harp, Tables const& tables)
+{
+    Json member;
+    if (auto const ids = idsOf(harp, tables))
+        member = {{"size", ids->size}, {"tuning", ids->tuning}, {"levers", ids->levers}};
+    else
+        member = {{"own", harpMember(harp::modelOf(harp))}};
+    if (harp.naming() != harp::Naming::Usual)
+        member["names"] = std::string(harp::namingId(harp.naming()));
+    return member;
+}
+
+Result<harp::Harp> harpIn(Json const& member, Tables const& tables)
+{
+    auto harp = member.contains("own")
+                    ? harpOf(harpFromMember(member.at("own"), "/harp/own"))
+                    : harpFrom(tables, member.at("size").get<std::string>(),
+                               member.at("tuning").get<std::string>(),
+                               member.at("levers").get<std::string>());
+    if (!harp || !member.contains("names")) return harp;
+    std::string const names = member.at("names").get<std::string>();
+    auto const naming = harp::namingFrom(names);
+    if (!naming) throw WrongHarp{"/harp/names", names};
+    return withNaming(*std::move(harp), *naming);
+}
+
+std::string keyText(proposal::KeyWish const& wish)
+{
+    if (std::holds_alternative<proposal::BestKey>(wish)) return "best";
+    if (std::holds_alternative<proposal::AsWritten>(wish)) return "asis";
+    return music::plain(std::get<music::Key>(wish));
+}
+
+Json lockMember(proposal::Lock const& lock)
+{
+    Json root = lock.root ? Json(music::plain(*lock.root)) : Json(nullptr);
+    return {{"bar", lock.bar + 1},
+            {"at", music::text(lock.at.wholes)},
+            {"pass", lock.pass},
+            {"pattern", lock.voicing.pattern},
+            {"rhythm", lock.voicing.rhythm},
+            {"rolled", lock.voicing.rolled},
+            {"root_string", lock.voicing.rootString + 1},
+            {"root", root}};
+}
+
+// The arranger's own patterns as she would type them, with what she noted of each.
+Json ownPatternsMember(proposal::Brief const& brief)
+{
+    return Json::parse(patternFileText(pattern::ownPatterns(brief.book))).at("patterns");
+}
+
+Json slidersMember(proposal::Brief const& brief)
+{
+    Json out = Json::object();
+    for (arrange::Turned const& t : brief.sliders) out[t.slider.id] = t.percent;
+    return out;
+}
+
+constexpr std::array rightHandNames{std::pair{"bare", proposal::RightHand::Bare},
+                                    std::pair{"closes", proposal::RightHand::Closes},
+                                    std::pair{"full", proposal::RightHand::Full}};
+
+std::string rightHandText(proposal::RightHand right)
+{
+    for (auto const& [name, value] : rightHandNames)
+        if (value == right) return name;
+    return rightHandNames.front().first;
+}
+
+Json fingerMember(arrange::SetFinger const& set)
+{
+    return {{"hand", set.hand == harp::Side::Left ? "left" : "right"},
+            {"bar", set.bar + 1},
+            {"at", music::text(set.at.wholes)},
+            {"pass", set.pass},
+            {"voice", set.voice + 1},
+            {"finger", set.finger}};
+}
+
+// What stands wrong in a document, for the one place that catches it.
+struct Wrong {
+    std::string pointer; // of the value
+    std::string detail;
+};
+
+Rational rationalAt(Json const& value, std::string const& pointer)
+{
+    std::string const text = value.get<std::string>();
+    char const* const end = text.data() + text.size();
+    std::int64_t numerator = 0;
+    std::int64_t denominator = 1;
+    auto parsed = std::from_chars(text.data(), end, numerator);
+    if (parsed.ec == std::errc{} && parsed.ptr != end && *parsed.ptr == '/')
+        parsed = std::from_chars(parsed.ptr + 1, end, denominator);
+    bool const good = parsed.ec == std::errc{} && parsed.ptr == end && denominator > 0 &&
+                      denominator <= Rational::largestTerm && numerator >= 0 &&
+                      numerator <= Rational::largestTerm;
+    if (!good) throw Wrong{pointer, text};
+    return {numerator, denominator};
+}
+
+Json changeMember(tune::NoteChange const& change)
+{
+    return {{"bar", change.place.bar + 1},
+            {"note", change.place.note + 1},
+            {"of_chord", change.place.ofChord + 1},
+            {"grace", change.place.grace},
+            {"change", std::string(tune::changeId(change.change))}};
+}
+
+Json wishMember(harp::LeverWish const& wish)
+{
+    return {{"string", music::plain(music::Pitch{wish.letter, 0, wish.octave})},
+            {"up", wish.lever == harp::Lever::Up}};
+}
+
+tune::NoteChange changeFrom(Json const& member, std::string const& pointer)
+{
+    auto const change = tune::changeFrom(member.at("change").get<std::string>());
+    if (!change) throw Wrong{pointer + "/change", member.at("change").get<std::string>()};
+    return {{member.at("bar").get<int>() - 1, member.at("note").get<int>() - 1,
+             member.at("of_chord").get<int>() - 1, member.at("grace").get<bool>()},
+            *change};
+}
+
+harp::LeverWish wishFrom(Json const& member, std::string const& pointer)
+{
+    auto const string = music::pitchFrom(member.at("string").get<std::string>());
+    if (!string) throw Wrong{pointer + "/string", member.at("string").get<std::string>()};
+    return {string->letter, string->octave,
+            member.at("up").get<bool>() ? harp::Lever::Up : harp::Lever::Down};
+}
+
+proposal::KeyWish keyWish(std::string const& text)
+{
+    if (text == "best") return proposal::BestKey{};
+    if (text == "asis") return proposal::AsWritten{};
+    if (auto const key = music::keyFrom(text)) return *key;
+    throw Wrong{"/key", text};
+}
+
+proposal::Lock lockFrom(Json const& member, std::string const& pointer)
+{
+    proposal::Lock lock;
+    lock.bar = member.at("bar").get<int>() - 1;
+    lock.at = {rationalAt(member.at("at"), pointer + "/at")};
+    lock.pass = member.at("pass").get<int>();
+    lock.voicing.pattern = member.at("pattern").get<std::string>();
+    // Names of degrees below the root have changed; older documents say "1--2" for "1-low5".
+    if (auto const pattern = pattern::patternFrom(lock.voicing.pattern))
+        if (lock.voicing.pattern.find('(') == std::string::npos)
+            lock.voicing.pattern = pattern->name;
+    lock.voicing.rhythm = member.at("rhythm").get<std::string>();
+    lock.voicing.rolled = member.at("rolled").get<bool>();
+    lock.voicing.rootString = member.at("root_string").get<int>() - 1;
+    if (Json const& root = member.at("root"); !root.is_null()) {
+        lock.root = music::pitchFrom(root.get<std::string>());
+        if (!lock.root) throw Wrong{pointer + "/root", root.get<std::string>()};
+    }
+    return lock;
+}
+
+// Members that older documents do not have.
+std::optional<Fault> takeOwnPatterns(Json const& json, std::string const& file,
+                                     proposal::Brief& brief)
+{
+    if (!json.contains("own_patterns")) return std::nullopt;
+    Json const list{{"sallow_patterns", 1}, {"patterns", json.at("own_patterns")}};
+    auto own = readPatternFile(list.dump(), file);
+    if (!own) return own.error();
+    for (pattern::Pattern& p : *own)
+        brief.book = pattern::withOwn(std::move(brief.book), std::move(p)).book;
+    return std::nullopt;
+}
+
+void takeSliders(Json const& json, Tables const& tables, proposal::Brief& brief)
+{
+    if (!json.contains("sliders")) return;
+    for (auto const& [id, percent] : json.at("sliders").items()) {
+        auto const slider = sliderFrom(tables, id);
+        if (!slider) throw Wrong{"/sliders/" + id, id};
+        brief.sliders =
+            arrange::withSlider(std::move(brief.sliders), *slider, percent.get<int>());
+    }
+}
+
+proposal::RightHand rightHandFrom(std::string const& text)
+{
+    for (auto const& [name, value] : rightHandNames)
+        if (text == name) return value;
+    throw Wrong{"/right", text};
+}
+
+arrange::SetFinger fingerFrom(Json const& member, std::string const& pointer)
+{
+    arrange::SetFinger set;
+    std::string const hand = member.at("hand").get<std::string>();
+    if (hand != "left" && hand != "right") throw Wrong{pointer + "/hand", hand};
+    set.hand = hand == "left" ? harp::Side::Left : harp::Side::Right;
+    set.bar = member.at("bar").get<int>() - 1;
+    set.at = {rationalAt(member.at("at"), pointer + "/at")};
+    set.pass = member.at("pass").get<int>();
+    set.voice = member.at("voice").get<int>() - 1;
+    set.finger = member.at("finger").get<int>();
+    if (set.voice < 0) throw Wrong{pointer + "/voice", member.at("voice").dump()};
+    if (set.finger < 1 || set.finger > harp::fingers)
+        throw Wrong{pointer + "/finger", member.at("finger").dump()};
+    return set;
+}
+
+Result<tune::Tune> tuneIn(std::string const& abc, std::string const& file)
+{
+    auto entries = abcTunes(abc);
+    if (!entries) return entries.error();
+    return readAbc(abc, entries->front(), file + ", the tune in it");
+}
+
+Json wordsMember(tune::PageWords const& words)
+{
+    return {{"title", words.title},       {"composer", words.composer},
+            {"origin", words.origin},     {"source", words.source},
+            {"arranger", words.arranger}, {"copyright", words.copyright},
+            {"notes", Json(words.notes)}};
+}
+
+// What the arranger has worded anew; older files have no such member.
+tune::PageWords wordsFrom(Json const& json, tune::PageWords words)
+{
+    auto const found = json.find("words");
+    if (found == json.end()) return words;
+    auto const read = [&](char const* name, std::string& into) {
+        if (found->contains(name)) into = found->at(name).get<std::string>();
+    };
+    read("title", words.title);
+    read("composer", words.composer);
+    read("origin", words.origin);
+    read("source", words.source);
+    read("arranger", words.arranger);
+    read("copyright", words.copyright);
+    if (found->contains("notes"))
+        words.notes = found->at("notes").get<std::vector<std::string>>();
+    return words;
+}
+
+Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string const& file)
+{
+    if (json.at("sallow").get<int>() != version)
+        throw Wrong{"/sallow", "written by a newer version"};
+    std::string const abc = json.at("abc").get<std::string>();
+    auto tune = tuneIn(abc, file);
+    if (!tune) return tune.error();
+    *tune = tune::withWords(*tune, wordsFrom(json, tune::pageWords(*tune)));
+    auto harp = harpIn(json.at("harp"), tables);
+    if (!harp) return harp.error();
+    auto hand = handFrom(tables, json.at("hand").get<std::string>());
+    if (!hand) return hand.error();
+    auto level = levelFrom(tables, json.at("level").get<int>());
+    if (!level) return level.error();
+    auto style = styleFrom(tables, json.at("style").get<std::string>());
+    if (!style) return style.error();
+
+    SavedWork work{abc,
+                   {*std::move(tune), *std::move(harp), *std::move(hand), *std::move(level),
+                    tables.book, *std::move(style)}};
+    work.brief.key = keyWish(json.at("key").get<std::string>());
+    if (Json const& tempo = json.at("tempo_qpm"); !tempo.is_null())
+        work.brief.quartersPerMinute = tempo.get<double>();
+    work.brief.passes = json.at("passes").get<std::string>() == "varied"
+                            ? proposal::Passes::Varied
+                            : proposal::Passes::Written;
+    if (auto const fault = takeOwnPatterns(json, file, work.brief)) return *fault;
+    takeSliders(json, tables, work.brief);
+    work.brief.take = json.value("take", 0);
+    std::size_t place = 0;
+    for (Json const& member : json.at("locks"))
+        work.brief.locks.push_back(lockFrom(member, "/locks/" + std::to_string(place++)));
+    // Members that older files do not have.
+    if (json.contains("changes"))
+        for (std::size_t i = 0; i < json.at("changes").size(); ++i)
+            work.brief.changes.push_back(
+                changeFrom(json.at("changes").at(i), "/changes/" + std::to_string(i)));
+    if (json.contains("lever_wishes"))
+        for (std::size_t i = 0; i < json.at("lever_wishes").size(); ++i)
+            work.brief.leverWishes.push_back(
+                wishFrom(json.at("lever_wishes").at(i), "/lever_wishes/" + std::to_string(i)));
+    if (json.contains("right")) work.brief.right = rightHandFrom(json.at("right"));
+    place = 0;
+    for (Json const& member : json.value("fingers", Json::array()))
+        work.brief.fingers.push_back(fingerFrom(member, "/fingers/" + std::to_string(place++)));
+    return work;
+}
+
+} // namespace
+
+std::string documentText(SavedWork const& work, Tables const& tables)
+{
+    proposal::Brief const& brief = work.brief;
+    Json locks = Json::array();
+    for (proposal::Lock const& lock : brief.locks) locks.push_back(lockMember(lock));
+    Json changes = Json::array();
+    for (tune::NoteChange const& change : brief.changes)
+        changes.push_back(changeMember(change));
+    Json wishes = Json::array();
+    for (harp::LeverWish const& wish : brief.leverWishes) wishes.push_back(wishMember(wish));
+    Json fingers = Json::array();
+    for (arrange::SetFinger const& set : brief.fingers) fingers.push_back(fingerMember(set));
+    Json const tempo = brief.quartersPerMinute ? Json(*brief.quartersPerMinute) : Json(nullptr);
+    Json document{
+        {"sallow", version},
+        {"title", brief.tune.title},
+        {"harp", harpIdsMember(brief.harp, tables)},
+        {"hand", brief.hand.id},
+        {"level", brief.level.number},
+        {"style", brief.weights.style},
+        {"key", keyText(brief.key)},
+        {"tempo_qpm", tempo},
+        {"passes", brief.passes == proposal::Passes::Varied ? "varied" : "written"},
+        {"sliders", slidersMember(brief)},
+        {"own_patterns", ownPatternsMember(brief)},
+        {"take", brief.take},
+        {"right", rightHandText(brief.right)},
+        {"locks", locks},
+        {"changes", changes},
+        {"lever_wishes", wishes},
+        {"fingers", fingers},
+        {"abc", work.abc}};
+    tune::PageWords const words = tune::pageWords(brief.tune);
+    auto const written = tuneIn(work.abc, "");
+    if (!written || tune::pageWords(*written) != words) document["words"] = wordsMember(words);
+    return document.dump(1, ' ', false, Json::error_handler_t::replace) + '\n';
+}
+
+Result<SavedWork> readDocument(std::string_view text, Tables const& tables,
+                               std::string const& file)
+{
+    try {
+        return workFrom(Json::parse(text), tables, file);
+    } catch (Json::parse_error const& error) {
+        return Fault{FaultCode::Malformed,
+                     file + ", line " + std::to_string(lineOfByte(text, error.byte)),
+                     "this is no saved arrangement"};
+    } catch (Json::exception const& error) {
+        return Fault{FaultCode::Malformed, file, error.what()};
+    } catch (WrongHarp const& wrong) {
+        return Fault{FaultCode::Malformed,
+                     file + ", line " + std::to_string(lineOf(text, wrong.pointer)),
+                     wrong.detail};
+    } catch (Wrong const& wrong) {
+        return Fault{FaultCode::Malformed,
+                     file + ", line " + std::to_string(lineOf(text, wrong.pointer)),
+                     wrong.detail};
+    }
+}
+
+} // namespace files

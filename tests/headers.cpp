@@ -1,0 +1,1 @@
+// Holds the precompiled header of the tests (see CMakeLists.txt).
