@@ -1,6 +1,8 @@
 // The program as a script sees it: exit status, what is said, what is written. The statuses are
 // those of the command line's contract in DEVELOPERS.md.
 
+#include "tests/places.h"
+
 #include <catch2/catch.hpp>
 
 #include <sys/wait.h>
@@ -55,7 +57,7 @@ Outcome sallow(std::string const& words)
     fs::path const out =
         fs::temp_directory_path() / ("sallow-out-" + std::to_string(::getpid()));
     std::string const command =
-        std::string(SALLOW_PROGRAM) + ' ' + words + " >" + out.string() + " 2>" + said.string();
+        places::program() + ' ' + words + " >" + out.string() + " 2>" + said.string();
     int const raw = std::system(command.c_str());
     Outcome outcome{WIFEXITED(raw) ? WEXITSTATUS(raw) : -1, contents(said), contents(out)};
     fs::remove(said);

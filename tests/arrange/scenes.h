@@ -7,6 +7,7 @@
 #include "core/files/tables/tables.h"
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
+#include "tests/places.h"
 
 #include <string>
 #include <string_view>
@@ -21,7 +22,7 @@ namespace scenes {
 inline arrange::Taste const& shippedTaste()
 {
     static arrange::Taste const taste =
-        files::readTables(SALLOW_SHARED_DIR).value().styles.front().taste;
+        files::readTables(places::shared()).value().styles.front().taste;
     return taste;
 }
 

@@ -1,6 +1,7 @@
 #include "core/arrange/slider.h"
 
 #include "core/files/tables/tables.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -47,7 +48,7 @@ TEST_CASE("A slider in the middle stands in no list, and a list has each slider 
 TEST_CASE("The shipped sliders are four or five, each with two ends and something to pull",
           "[slider]")
 {
-    auto const tables = files::readTables(SALLOW_SHARED_DIR);
+    auto const tables = files::readTables(places::shared());
     REQUIRE(tables);
     std::set<std::string> ids;
     for (Slider const& s : tables->sliders) {

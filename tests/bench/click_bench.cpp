@@ -4,6 +4,7 @@
 #include "core/files/abc/read.h"
 #include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
+#include "tests/places.h"
 #include "ui/engine.h"
 #include "ui/session.h"
 #include "ui/theme.h"
@@ -29,14 +30,14 @@ T orQuit(base::Result<T> result)
 
 tune::Tune demoTune(std::size_t place)
 {
-    std::string const path = SALLOW_SHARED_DIR "/demo/demo.abc";
+    std::string const path = places::shared() + "/demo/demo.abc";
     std::string const text = orQuit(files::readTextFile(path));
     auto const entries = orQuit(files::abcTunes(text));
     return orQuit(files::readAbc(text, entries.at(place), path));
 }
 
 struct Window {
-    files::Tables tables = orQuit(files::readTables(SALLOW_SHARED_DIR));
+    files::Tables tables = orQuit(files::readTables(places::shared()));
     ui::Session session;
     ui::Workbench workbench;
     QImage image{QSize(1440, 900), QImage::Format_RGB32};

@@ -9,6 +9,7 @@
 #include "core/files/textfile.h"
 #include "core/proposal/remedies.h"
 #include "core/proposal/rules.h"
+#include "tests/places.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -92,7 +93,7 @@ void count(proposal::Proposal const& proposal, Tally& tally)
 
 int main(int argc, char** argv)
 {
-    files::Tables const tables = orQuit(files::readTables(SALLOW_SHARED_DIR));
+    files::Tables const tables = orQuit(files::readTables(places::shared()));
     bool mend = false;
     std::vector<tune::Tune> tunes;
     int unread = 0;

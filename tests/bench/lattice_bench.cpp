@@ -4,6 +4,7 @@
 #include "core/arrange/build.h"
 #include "core/files/tables/tables.h"
 #include "tests/arrange/scenes.h"
+#include "tests/places.h"
 
 #include <benchmark/benchmark.h>
 
@@ -43,7 +44,7 @@ scenes::Example exampleAt(files::Tables const& tables, int level)
 
 void buildLattice(benchmark::State& state)
 {
-    auto const tables = files::readTables(SALLOW_SHARED_DIR);
+    auto const tables = files::readTables(places::shared());
     if (!tables) {
         state.SkipWithError("the tables of shared/ do not read");
         return;

@@ -6,6 +6,7 @@
 #include "core/proposal/proposal.h"
 #include "core/sheet/papers/drill.h"
 #include "core/sheet/papers/handout.h"
+#include "tests/places.h"
 
 #include <benchmark/benchmark.h>
 
@@ -24,14 +25,14 @@ T orQuit(base::Result<T> result)
 
 files::Tables const& tables()
 {
-    static files::Tables const read = orQuit(files::readTables(SALLOW_SHARED_DIR));
+    static files::Tables const read = orQuit(files::readTables(places::shared()));
     return read;
 }
 
 sheet::MusicFont const& font()
 {
     static sheet::MusicFont const read = orQuit(
-        files::musicFontFrom(orQuit(files::readTextFile(SALLOW_MUSIC_FONT "/metadata.json"))));
+        files::musicFontFrom(orQuit(files::readTextFile(places::musicFont() + "/metadata.json"))));
     return read;
 }
 
@@ -54,7 +55,7 @@ BENCHMARK(handoutOfThree)->Unit(benchmark::kMillisecond);
 
 void drillOfTune(benchmark::State& state)
 {
-    std::string const path = SALLOW_SHARED_DIR "/demo/demo.abc";
+    std::string const path = places::shared() + "/demo/demo.abc";
     std::string const text = orQuit(files::readTextFile(path));
     auto const entries = orQuit(files::abcTunes(text));
     proposal::Brief brief;

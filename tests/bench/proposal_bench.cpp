@@ -5,6 +5,7 @@
 #include "core/files/tables/tables.h"
 #include "core/proposal/keyranking.h"
 #include "core/proposal/proposal.h"
+#include "tests/places.h"
 
 #include <benchmark/benchmark.h>
 #include <fmt/format.h>
@@ -31,7 +32,7 @@ T orQuit(base::Result<T> result)
 
 files::Tables const& tables()
 {
-    static files::Tables const read = orQuit(files::readTables(SALLOW_SHARED_DIR));
+    static files::Tables const read = orQuit(files::readTables(places::shared()));
     return read;
 }
 
@@ -43,7 +44,7 @@ tune::Tune tuneOf(std::string const& text, std::size_t place)
 
 tune::Tune demoReel()
 {
-    std::ifstream in(fs::path(SALLOW_SHARED_DIR) / "demo" / "demo.abc", std::ios::binary);
+    std::ifstream in(fs::path(places::shared()) / "demo" / "demo.abc", std::ios::binary);
     std::string const text{std::istreambuf_iterator<char>(in), {}};
     auto const entries = orQuit(files::abcTunes(text));
     for (std::size_t i = 0; i < entries.size(); ++i)

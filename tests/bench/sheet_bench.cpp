@@ -5,6 +5,7 @@
 #include "core/files/tables/tables.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/sheet.h"
+#include "tests/places.h"
 #include "ui/paint/sheetfiles.h"
 #include "ui/paint/sheetfonts.h"
 
@@ -46,7 +47,7 @@ arrange::Arrangement const& arranged(int bars)
     static std::map<int, arrange::Arrangement> made;
     auto found = made.find(bars);
     if (found == made.end()) {
-        static files::Tables const tables = orQuit(files::readTables(SALLOW_SHARED_DIR));
+        static files::Tables const tables = orQuit(files::readTables(places::shared()));
         proposal::Brief brief;
         brief.tune = longTune(bars);
         brief.harp = orQuit(files::harpFrom(tables, "floor34", "Eb"));

@@ -2,6 +2,7 @@
 // them to read: sallow_taste [level] [every how manieth tune] [plans to print] [style] [varied]
 
 #include "core/files/tables/tables.h"
+#include "tests/places.h"
 #include "tests/proposal/nottingham.h"
 #include "tests/proposal/tasting.h"
 
@@ -28,7 +29,7 @@ int main(int argc, char** argv)
     auto const word = [&](std::size_t i, char const* usual) {
         return i < words.size() ? words[i] : std::string(usual);
     };
-    auto const tables = orQuit(files::readTables(SALLOW_SHARED_DIR));
+    auto const tables = orQuit(files::readTables(places::shared()));
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
         std::cerr << "the folk tunes are absent: nothing to taste\n";

@@ -4,6 +4,7 @@
 #include "core/files/midi/smf.h"
 #include "core/files/midi/smfread.h"
 #include "core/files/textfile.h"
+#include "tests/places.h"
 #include "tests/proposal/scenario.h"
 
 #include <catch2/catch.hpp>
@@ -19,7 +20,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-fs::path const data = fs::path(SALLOW_TEST_DATA) / "data";
+fs::path const data = fs::path(places::outside()) / "data";
 
 tune::Tune tuneIn(std::string const& bytes)
 {

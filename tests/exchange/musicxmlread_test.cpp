@@ -5,6 +5,7 @@
 #include "core/files/textfile.h"
 #include "core/tune/playing.h"
 #include "tests/exchange/same.h"
+#include "tests/places.h"
 #include "tests/proposal/nottingham.h"
 #include "tests/proposal/scenario.h"
 #include "tests/sheet/examples.h"
@@ -20,7 +21,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-fs::path const data = fs::path(SALLOW_TEST_DATA) / "data";
+fs::path const data = fs::path(places::outside()) / "data";
 
 // A score of one part around some measures.
 std::string score(std::string const& measures)

@@ -1,4 +1,5 @@
 #include "tests/exchange/outside.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -13,7 +14,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-fs::path const schemas = fs::path(SALLOW_TEST_DATA) / "data" / "musicxml-4.0";
+fs::path const schemas = fs::path(places::outside()) / "data" / "musicxml-4.0";
 
 } // namespace
 

@@ -2,6 +2,7 @@
 #include "core/files/musicxml/write.h"
 #include "tests/exchange/outside.h"
 #include "tests/exchange/scorelines.h"
+#include "tests/places.h"
 #include "tests/proposal/nottingham.h"
 #include "tests/proposal/scenario.h"
 #include "tests/sheet/examples.h"
@@ -22,7 +23,7 @@ namespace {
 bool canLoad(std::string const& package)
 {
     bool const there =
-        outside::run("node -e \"require('" SALLOW_NODE_MODULES "/" + package + "')\"").status ==
+        outside::run("node -e \"require('" + places::nodeModules() + "/" + package + "')\"").status ==
         0;
     if (!there) WARN("node or the package " << package << " is missing: not compared");
     return there;
@@ -38,7 +39,7 @@ std::string notesReadBy(std::string const& score)
 {
     outside::TemporaryFile const file(score, ".musicxml");
     auto const answer =
-        outside::run("node " SALLOW_SCORE_NOTES " " SALLOW_NODE_MODULES " " + file.path());
+        outside::run("node " + places::tests() + "/exchange/scorenotes.js " + places::nodeModules() + " " + file.path());
     INFO(answer.text);
     REQUIRE(answer.status == 0);
     std::string const lines = contents(file.path() + ".notes");
@@ -65,7 +66,7 @@ std::vector<std::string> eventsReadBy(std::string const& bytes)
 {
     outside::TemporaryFile const file(bytes, ".mid");
     auto const answer =
-        outside::run("node " SALLOW_MIDI_NOTES " " SALLOW_NODE_MODULES " " + file.path());
+        outside::run("node " + places::tests() + "/exchange/midinotes.js " + places::nodeModules() + " " + file.path());
     INFO(answer.text);
     REQUIRE(answer.status == 0);
     std::string const lines = contents(file.path() + ".events");

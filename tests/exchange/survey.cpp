@@ -8,6 +8,7 @@
 #include "core/tune/playing.h"
 #include "tests/exchange/same.h"
 #include "tests/exchange/scorelines.h"
+#include "tests/places.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -28,7 +29,7 @@ namespace fs = std::filesystem;
 // Default harp, hand and style, best key, level 3.
 proposal::Brief briefFor(tune::Tune tune)
 {
-    static files::Tables const tables = *files::readTables(SALLOW_SHARED_DIR);
+    static files::Tables const tables = *files::readTables(places::shared());
     return {std::move(tune),
             *files::harpFrom(tables, "floor34", "Eb"),
             *files::handFrom(tables, "medium"),

@@ -2,6 +2,7 @@
 #include "core/files/check.h"
 #include "core/files/textfile.h"
 #include "core/tune/playing.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -19,7 +20,7 @@ namespace fs = std::filesystem;
 
 namespace {
 
-fs::path const data = fs::path(SALLOW_TEST_DATA) / "data";
+fs::path const data = fs::path(places::outside()) / "data";
 
 bool present(fs::path const& path)
 {

@@ -2,6 +2,7 @@
 #include "core/files/tables/tables.h"
 #include "core/pattern/layout.h"
 #include "tests/arrange/scenes.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -9,7 +10,7 @@ namespace {
 
 files::Tables const& tables()
 {
-    static files::Tables const read = *files::readTables(SALLOW_SHARED_DIR);
+    static files::Tables const read = *files::readTables(places::shared());
     return read;
 }
 

@@ -1,6 +1,7 @@
 #include "core/files/abc/read.h"
 #include "core/files/textfile.h"
 #include "core/tune/playing.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -11,7 +12,7 @@ namespace {
 
 std::vector<tune::Tune> demoTunes()
 {
-    std::string const path = std::string(SALLOW_SHARED_DIR) + "/demo/demo.abc";
+    std::string const path = places::shared() + "/demo/demo.abc";
     std::string const text = *readTextFile(path);
     std::vector<tune::Tune> tunes;
     std::vector<AbcEntry> const entries = *abcTunes(text, path);

@@ -4,6 +4,7 @@
 #include "core/pattern/own.h"
 #include "core/proposal/asked.h"
 #include "core/proposal/proposal.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -13,7 +14,7 @@ namespace {
 
 Tables const& shelf()
 {
-    static Tables const tables = *readTables(SALLOW_SHARED_DIR);
+    static Tables const tables = *readTables(places::shared());
     return tables;
 }
 

@@ -1,6 +1,7 @@
 #include "core/files/work/document.h"
 #include "core/files/abc/read.h"
 #include "core/files/tables/harpbook.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -11,7 +12,7 @@ namespace {
 
 Tables const& shelf()
 {
-    static Tables const tables = *readTables(SALLOW_SHARED_DIR);
+    static Tables const tables = *readTables(places::shared());
     return tables;
 }
 

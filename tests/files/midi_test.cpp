@@ -2,6 +2,7 @@
 #include "core/perform/schedule.h"
 #include "tests/files/smfreader.h"
 #include "tests/perform/pieces.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -167,7 +168,7 @@ TEST_CASE("Another program's library reads the same notes from the MIDI file", "
 {
     // Referee: the npm package midi-file, pinned in packaging/package-lock.json.
     namespace fs = std::filesystem;
-    if (!fs::exists(SALLOW_NODE_MODULES "/midi-file") ||
+    if (!fs::exists(places::nodeModules() + "/midi-file") ||
         std::system("node -e 0 2>/dev/null") != 0) {
         WARN("node or the package midi-file is missing: not compared with another reader");
         return;
@@ -180,7 +181,7 @@ TEST_CASE("Another program's library reads the same notes from the MIDI file", "
         "require(process.argv[1]).parseMidi(require('fs').readFileSync(process.argv[2]));"
         "console.log(JSON.stringify(m));";
     std::string const call =
-        "node -e \"" + program + "\" " SALLOW_NODE_MODULES "/midi-file " + path.string();
+        "node -e \"" + program + "\" " + places::nodeModules() + "/midi-file " + path.string();
     std::string out;
     FILE* const pipe = popen(call.c_str(), "r");
     REQUIRE(pipe);

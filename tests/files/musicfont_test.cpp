@@ -2,6 +2,7 @@
 #include "core/sheet/glyphs.h"
 
 #include "core/files/textfile.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -78,7 +79,7 @@ TEST_CASE("Glyphs of digits stand in order", "[font]")
 
 TEST_CASE("Every glyph that the sheets use has a box in the shipped font", "[font]")
 {
-    auto const json = readTextFile(SALLOW_FONT_METADATA);
+    auto const json = readTextFile(places::musicFont() + "/metadata.json");
     if (!json) {
         WARN("the music font's package is absent");
         return;

@@ -1,4 +1,5 @@
 #include "core/files/textfile.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -32,11 +33,11 @@ std::set<std::string> keysCited(std::string const& text)
 
 TEST_CASE("Every source that a comment cites is a line of the list of sources", "[sources]")
 {
-    std::string const listed = *files::readTextFile(SALLOW_SHARED_DIR "/sources.md");
+    std::string const listed = *files::readTextFile(places::shared() + "/sources.md");
     int cited = 0;
     for (char const* folder : {"core", "ui", "app"})
         for (auto const& entry : fs::recursive_directory_iterator(
-                 fs::path(SALLOW_SHARED_DIR).parent_path() / folder)) {
+                 fs::path(places::shared()).parent_path() / folder)) {
             std::string const ending = entry.path().extension().string();
             if (ending != ".h" && ending != ".cpp") continue;
             for (std::string const& key : keysCited(*files::readTextFile(entry.path()))) {

@@ -3,6 +3,7 @@
 #include "core/files/textfile.h"
 #include "core/harp/levers.h"
 #include "core/pattern/layout.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -20,7 +21,7 @@ namespace {
 
 Tables const& tables()
 {
-    static Tables const read = *readTables(SALLOW_SHARED_DIR);
+    static Tables const read = *readTables(places::shared());
     return read;
 }
 
@@ -455,7 +456,7 @@ TEST_CASE("A damaged table is refused with file and line", "[tables]")
     fs::path const folder = fs::temp_directory_path() / "sallow-damaged-tables";
     fs::remove_all(folder);
     fs::create_directories(folder);
-    for (auto const& entry : fs::directory_iterator(SALLOW_SHARED_DIR))
+    for (auto const& entry : fs::directory_iterator(places::shared()))
         if (entry.path().extension() == ".json")
             fs::copy_file(entry.path(), folder / entry.path().filename());
     fs::path const file = folder / row.file;
@@ -473,8 +474,8 @@ TEST_CASE("A damaged table is refused with file and line", "[tables]")
 
 TEST_CASE("Every source that a table names is a line of the list of sources", "[tables]")
 {
-    std::string const sources = *readTextFile(std::string(SALLOW_SHARED_DIR) + "/sources.md");
-    for (auto const& entry : std::filesystem::directory_iterator(SALLOW_SHARED_DIR)) {
+    std::string const sources = *readTextFile(places::shared() + "/sources.md");
+    for (auto const& entry : std::filesystem::directory_iterator(places::shared())) {
         if (entry.path().extension() != ".json") continue;
         std::string const json = *readTextFile(entry.path());
         auto const from = json.find('[', json.find("\"sources\""));

@@ -1,5 +1,6 @@
 #include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -20,7 +21,7 @@ using Row = std::map<std::string, std::string>;
 
 Tables const& tables()
 {
-    static Tables const read = *files::readTables(SALLOW_SHARED_DIR);
+    static Tables const read = *files::readTables(places::shared());
     return read;
 }
 
@@ -43,7 +44,7 @@ std::vector<std::string> cells(std::string const& line)
 // Rows of a table of the trade by column; none where it is absent.
 std::optional<std::vector<Row>> trade(std::string const& name)
 {
-    auto const read = files::readTextFile(std::string(SALLOW_TEST_DATA) + "/trade/" + name);
+    auto const read = files::readTextFile(places::outside() + "/trade/" + name);
     if (!read) {
         WARN("the trade's table " + name + " is absent");
         return std::nullopt;

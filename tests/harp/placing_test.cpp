@@ -1,6 +1,7 @@
 #include "core/harp/placing.h"
 
 #include "tests/harp/harps.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -89,7 +90,7 @@ TEST_CASE("The string of a note follows the levers as they stand then", "[harp]"
 
 TEST_CASE("Every accidental of six tunings sits where the trade's table says", "[harp]")
 {
-    std::ifstream file(std::string(SALLOW_TEST_DATA) + "/trade/accidentals.csv");
+    std::ifstream file(places::outside() + "/trade/accidentals.csv");
     if (!file) {
         WARN("the table of accidentals is absent");
         return;

@@ -1,5 +1,6 @@
 #include "core/harp/levers.h"
 #include "tests/harp/harps.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -45,7 +46,7 @@ TEST_CASE("Set-ups and modes agree with the trade's table of tunings and keys", 
 {
     // trade/tunings_keys.csv: every tuning, lever fit and signature with the letters raised and
     // the tonics of the seven modes (derived outside this program).
-    std::ifstream table(SALLOW_TEST_DATA "/trade/tunings_keys.csv");
+    std::ifstream table(places::outside() + "/trade/tunings_keys.csv");
     if (!table) {
         WARN("the trade's tables are absent");
         return;

@@ -5,6 +5,7 @@
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
 #include "tests/levers/promises.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -23,7 +24,7 @@ std::vector<std::filesystem::path> books()
 {
     std::vector<std::filesystem::path> out;
     std::filesystem::path const folder =
-        std::filesystem::path(SALLOW_TEST_DATA) / "data" / "nottingham-dev";
+        std::filesystem::path(places::outside()) / "data" / "nottingham-dev";
     if (!std::filesystem::is_directory(folder)) return out;
     for (auto const& entry : std::filesystem::directory_iterator(folder))
         if (entry.path().extension() == ".abc") out.push_back(entry.path());

@@ -1,4 +1,5 @@
 #include "core/music/chord.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
@@ -90,7 +91,7 @@ TEST_CASE("Every symbol of the outside chord table has its notes, bass and alias
 {
     // shared/data/chords-dev.json: computed with an independent library of music theory.
     std::filesystem::path const path =
-        std::filesystem::path(SALLOW_TEST_DATA) / "data" / "chords-dev.json";
+        std::filesystem::path(places::outside()) / "data" / "chords-dev.json";
     std::ifstream file(path);
     if (!file) {
         WARN("absent: outside chord table");

@@ -5,6 +5,7 @@
 #include "core/proposal/locks.h"
 #include "core/proposal/relevel.h"
 #include "core/proposal/rules.h"
+#include "tests/places.h"
 #include "tests/proposal/nottingham.h"
 #include "tests/proposal/scenario.h"
 
@@ -31,7 +32,7 @@ Brief fullBrief(std::string const& abc, int level)
 
 std::vector<tune::Tune> demoTunes()
 {
-    std::string const path = std::string(SALLOW_SHARED_DIR) + "/demo/demo.abc";
+    std::string const path = places::shared() + "/demo/demo.abc";
     auto const text = files::readTextFile(path);
     REQUIRE(text);
     std::vector<tune::Tune> tunes;

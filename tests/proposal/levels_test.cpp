@@ -2,6 +2,7 @@
 
 #include "core/files/textfile.h"
 #include "core/proposal/rules.h"
+#include "tests/places.h"
 #include "tests/proposal/nottingham.h"
 #include "tests/proposal/scenario.h"
 
@@ -43,7 +44,7 @@ std::size_t notesOf(arrange::Arrangement const& a)
 
 std::vector<tune::Tune> demoTunes()
 {
-    std::string const path = std::string(SALLOW_SHARED_DIR) + "/demo/demo.abc";
+    std::string const path = places::shared() + "/demo/demo.abc";
     auto const text = files::readTextFile(path);
     REQUIRE(text);
     auto const entries = files::abcTunes(text.value(), path);

@@ -1,6 +1,7 @@
 #include "tests/proposal/nottingham.h"
 
 #include "core/files/abc/read.h"
+#include "tests/places.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -36,7 +37,7 @@ void addTunesOf(fs::path const& path, std::vector<NamedTune>& tunes)
 
 std::optional<std::vector<NamedTune>> tunesWithChords()
 {
-    fs::path const folder = fs::path(SALLOW_TEST_DATA) / "data" / "nottingham-dev";
+    fs::path const folder = fs::path(places::outside()) / "data" / "nottingham-dev";
     if (!fs::is_directory(folder)) return std::nullopt;
     std::vector<fs::path> paths;
     for (fs::directory_entry const& entry : fs::directory_iterator(folder))

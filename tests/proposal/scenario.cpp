@@ -1,3 +1,4 @@
+#include "tests/places.h"
 #include "tests/proposal/scenario.h"
 
 #include <catch2/catch.hpp>
@@ -7,7 +8,7 @@ namespace scenario {
 files::Tables const& tables()
 {
     static files::Tables const read = [] {
-        auto result = files::readTables(SALLOW_SHARED_DIR);
+        auto result = files::readTables(places::shared());
         if (!result) FAIL(base::sentence(result.error()));
         return *std::move(result);
     }();

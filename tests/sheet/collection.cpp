@@ -6,6 +6,7 @@
 #include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 #include "core/proposal/proposal.h"
+#include "tests/places.h"
 #include "tests/sheet/violations.h"
 
 #include <iostream>
@@ -21,7 +22,7 @@ struct Measured {
 
 std::optional<arrange::Arrangement> proposed(tune::Tune const& tune, proposal::Passes passes)
 {
-    static files::Tables const tables = *files::readTables(SALLOW_SHARED_DIR);
+    static files::Tables const tables = *files::readTables(places::shared());
     proposal::Brief brief;
     brief.tune = tune;
     brief.harp = *files::harpFrom(tables, "floor34", "Eb");
@@ -74,7 +75,7 @@ void measureBook(Measured& out, std::string const& path, sheet::MusicFont const&
 
 int main(int argc, char** argv)
 {
-    auto const metadata = files::readTextFile(SALLOW_MUSIC_FONT "/metadata.json");
+    auto const metadata = files::readTextFile(places::musicFont() + "/metadata.json");
     auto const font = files::musicFontFrom(metadata ? *metadata : std::string());
     if (!font) {
         std::cerr << "the music font is not there (npm ci in packaging/)\n";

@@ -1,6 +1,7 @@
 #include "core/files/abc/read.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/places.h"
+#include "tests/places.h"
 #include "tests/sheet/examples.h"
 #include "tests/sheet/measure.h"
 #include "tests/sheet/violations.h"
@@ -34,7 +35,7 @@ std::vector<tune::Tune> tunesIn(std::string const& path, std::size_t every)
 // None where the level refuses the tune, as the first refuses to turn levers.
 std::optional<arrange::Arrangement> proposed(tune::Tune const& tune, int level)
 {
-    static files::Tables const tables = *files::readTables(SALLOW_SHARED_DIR);
+    static files::Tables const tables = *files::readTables(places::shared());
     proposal::Brief brief;
     brief.tune = tune;
     brief.harp = *files::harpFrom(tables, "floor34", "Eb");
@@ -52,7 +53,7 @@ std::vector<Document> const& sheets(sheet::MusicFont const& font)
 {
     static std::vector<Document> const made = [&font] {
         std::vector<Document> out;
-        for (tune::Tune const& tune : tunesIn(SALLOW_SHARED_DIR "/demo/demo.abc", 1))
+        for (tune::Tune const& tune : tunesIn(places::shared() + "/demo/demo.abc", 1))
             for (int level : {1, 3, 5}) {
                 auto const arrangement = proposed(tune, level);
                 out.push_back(sheet::leadSheet(tune, font, {}));
@@ -258,7 +259,7 @@ TEST_CASE("Folk tunes at hand are set without a fault", "[geometry]")
     auto const font = measure::musicFont();
     if (!font) return;
     namespace fs = std::filesystem;
-    fs::path const data = SALLOW_TEST_DATA "/data";
+    fs::path const data = places::outside() + "/data";
     if (!fs::exists(data)) {
         WARN("the outside test data is absent: only the demo tunes are measured");
         return;

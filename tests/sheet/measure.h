@@ -2,6 +2,7 @@
 
 #include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
+#include "tests/places.h"
 #include "tests/sheet/boxes.h"
 
 #include <catch2/catch.hpp>
@@ -15,7 +16,7 @@ namespace measure {
 // The music font's metadata where it has been fetched; says so where not.
 inline std::optional<sheet::MusicFont> musicFont()
 {
-    std::string const path = SALLOW_MUSIC_FONT "/metadata.json";
+    std::string const path = places::musicFont() + "/metadata.json";
     if (!std::filesystem::exists(path)) {
         WARN("the music font is not there (npm ci in packaging/): the sheet is not measured");
         return std::nullopt;

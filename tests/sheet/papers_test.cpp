@@ -5,6 +5,7 @@
 #include "core/sheet/papers/handout.h"
 #include "core/sheet/papers/levelpack.h"
 #include "core/sheet/papers/shapes.h"
+#include "tests/places.h"
 #include "tests/sheet/examples.h"
 #include "tests/sheet/measure.h"
 
@@ -21,7 +22,7 @@ namespace {
 
 files::Tables const& shelf()
 {
-    static files::Tables const tables = *files::readTables(SALLOW_SHARED_DIR);
+    static files::Tables const tables = *files::readTables(places::shared());
     return tables;
 }
 
@@ -308,7 +309,7 @@ namespace {
 
 std::vector<tune::Tune> demoTunes()
 {
-    std::string const path = SALLOW_SHARED_DIR "/demo/demo.abc";
+    std::string const path = places::shared() + "/demo/demo.abc";
     std::string const text = *files::readTextFile(path);
     std::vector<tune::Tune> tunes;
     auto const entries = *files::abcTunes(text, path);

@@ -9,6 +9,7 @@
 #include "core/tune/playing.h"
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -82,7 +83,7 @@ TEST_CASE("A span of 201 mm has 10 strings in comfort at 15 mm", "[trade]")
     // comfort (derived [trade-3.2]).
     double const comfort = 201 * 0.92 * 0.80;
     CHECK(harp::stringsWithin(evenHarp(), comfort, 7) == 10);
-    auto const tables = files::readTables(SALLOW_SHARED_DIR);
+    auto const tables = files::readTables(places::shared());
     REQUIRE(tables);
     auto const hand = files::handFrom(*tables, "medium");
     REQUIRE(hand);
@@ -235,7 +236,7 @@ TEST_CASE("185 session tunes: D 83, G 47, A 28, E 24 and B 3, all in one or two 
 TEST_CASE("Sheets are A4, 210 by 297 mm, or Letter, 215.9 by 279.4 mm", "[trade]")
 {
     // Row 75: ISO 216, ANSI.
-    auto const font = files::musicFontFrom(*files::readTextFile(SALLOW_FONT_METADATA));
+    auto const font = files::musicFontFrom(*files::readTextFile(places::musicFont() + "/metadata.json"));
     REQUIRE(font);
     auto const tune = lines::tune("G4:1/2 B4:1/2 |", lines::major("G"));
     sheet::SheetStyle style;

@@ -1,4 +1,5 @@
 #include "core/files/textfile.h"
+#include "tests/places.h"
 
 #include <catch2/catch.hpp>
 
@@ -73,7 +74,7 @@ std::multiset<std::string> testNames()
     static std::regex const begins(R"rx(TEST_CASE\(\s*((?:"(?:[^"\\]|\\.)*"\s*)+))rx");
     static std::regex const literal(R"rx("((?:[^"\\]|\\.)*)")rx");
     std::multiset<std::string> names;
-    for (auto const& entry : fs::recursive_directory_iterator(SALLOW_TESTS_DIR)) {
+    for (auto const& entry : fs::recursive_directory_iterator(places::tests())) {
         if (entry.path().extension() != ".cpp") continue;
         auto const read = files::readTextFile(entry.path());
         if (!read) continue;
@@ -113,7 +114,7 @@ TEST_CASE("Each of the 75 check values of the trade is held by exactly one test"
 
 TEST_CASE("The list of check values has no row that no test holds", "[trade]")
 {
-    auto const read = files::readTextFile(std::string(SALLOW_TEST_DATA) + "/trade/checks.csv");
+    auto const read = files::readTextFile(places::outside() + "/trade/checks.csv");
     if (!read) {
         WARN("the trade's check values are absent");
         return;

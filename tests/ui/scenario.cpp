@@ -1,4 +1,5 @@
 #include "scenario.h"
+#include "tests/places.h"
 
 #include <QApplication>
 
@@ -85,7 +86,7 @@ tune::Tune jig()
 files::Tables const& tables()
 {
     static files::Tables const read = [] {
-        auto tables = files::readTables(SALLOW_SHARED_DIR);
+        auto tables = files::readTables(places::shared());
         assert(tables);
         return *std::move(tables);
     }();
