@@ -2,9 +2,10 @@
 
 #include "core/hands/difficulty.h"
 #include "ui/readable.h"
-#include "ui/tunegridlayout.h"
+#include "ui/lanepainter.h"
 
 #include <QAbstractScrollArea>
+#include <QPixmap>
 
 #include <optional>
 
@@ -12,8 +13,9 @@ namespace ui {
 
 struct Palette;
 
-// The tune in bars: chord names, the tune's contour over the strings, and the left hand's
-// shape. Shows what it is given and reports what is pointed at.
+// The tune on its strings: a lane for each phrase, chord names over it, plucks of both hands
+// with the tails of their strings, the names of the shapes below. Shows what it is given and
+// reports what is pointed at.
 class TuneGrid final : public QAbstractScrollArea, public Readable {
     Q_OBJECT
 public:
@@ -26,7 +28,13 @@ public:
     void setSelected(std::optional<int> position);
     void setPlayingBar(std::optional<int> bar); // index into Tune::bars
     std::optional<int> selected() const { return m_selected; }
-    GridLayout const& grid() const { return m_layout; }
+    // Positions that changed because another was chosen, until they have been seen.
+    void setFollowed(std::vector<int> positions);
+    LaneLayout const& grid() const { return m_layout; }
+    // What is painted of each lane: for tests and measurements.
+    std::vector<LaneFace> const& faces() const { return m_faces; }
+    // How many lanes have been painted afresh since the beginning.
+    int lanesPainted() const { return m_lanesPainted; }
 
     // One item for each position.
     int readableCount() const override;
@@ -58,22 +66,29 @@ protected:
 
 private:
     void layOut();
-    void showCard(GridCard const& card);
+    void refresh();
+    LaneFace faceOf(std::size_t lane) const;
+    LaneLabel labelOf(LaneChord const& chord) const;
+    LaneMeasure measured() const;
+    LaneFonts fonts() const;
+    void showBar(LaneBar const& bar);
+    void showBox(ui::Box const& box);
+    void updateBox(ui::Box const& box);
+    void updatePosition(std::optional<int> position);
+    bool sharesStretch(std::optional<int> position) const;
     std::optional<int> under(QPointF const& point) const;
-    void paintSection(QPainter& painter, GridSection const& section) const;
-    void paintCard(QPainter& painter, GridCard const& card) const;
-    void paintStrings(QPainter& painter, GridCard const& card) const;
-    void paintDifficulty(QPainter& painter, GridCard const& card) const;
+    QPixmap const& painted(std::size_t lane);
+    void paintGround(QPainter& painter, Lane const& lane);
+    void paintAbove(QPainter& painter, Lane const& lane);
     QString difficultyWords(int bar) const;
-    void paintTune(QPainter& painter, GridCard const& card) const;
-    void paintSpan(QPainter& painter, GridCard const& card, GridSpan const& span) const;
-    void paintLeftHand(QPainter& painter, GridCard const& card, GridSpan const& span) const;
-    bool drawn(GridCard const& card, GridSpan const& span) const;
-    QString numberWords(GridCard const& card) const;
-    tune::Bar const& barOf(GridCard const& card) const;
+    QString numberWords(LaneBar const& bar) const;
 
     std::optional<arrange::Arrangement> m_arrangement;
-    GridLayout m_layout;
+    LaneLayout m_layout;
+    std::vector<LaneFace> m_faces;  // of each lane
+    std::vector<QPixmap> m_pictures; // of each lane; null: to be painted afresh
+    int m_lanesPainted = 0;
+    std::vector<int> m_followed;
     hands::Difficulty m_difficulty;
     int m_level = 3;
     std::optional<int> m_selected;

@@ -90,10 +90,10 @@ TEST_CASE("A click on a bar of the grid selects its chord", "[ui]")
 {
     Open open;
     TuneGrid* grid = open.workbench.grid();
-    GridSpan const* span = spanOf(grid->grid(), 3);
-    REQUIRE(span);
+    LaneChord const* chord = chordOf(grid->grid(), 3);
+    REQUIRE(chord);
     QTest::mouseClick(grid->viewport(), Qt::LeftButton, {},
-                      {qRound(span->name.x + 8), qRound(span->name.y + 8)});
+                      {qRound(chord->name.x + 8), qRound(chord->name.y + 8)});
     CHECK(open.session.selected() == 3);
     CHECK(grid->selected() == 3);
 }
