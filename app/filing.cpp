@@ -2,13 +2,15 @@
 
 #include "app/commands/levels.h"
 #include "app/outputs.h"
+#include "app/savetrouble.h"
 #include "app/sharedfolder.h"
-#include "core/files/abc/read.h"
+#include "core/files/abc/headings.h"
 #include "core/files/work/document.h"
 #include "core/files/textfile.h"
 #include "ui/bookdialog.h"
 #include "ui/handoutdialog.h"
 #include "ui/paint/printing.h"
+#include "ui/pastdialog.h"
 #include "ui/session.h"
 #include "ui/workbench.h"
 
@@ -39,8 +41,10 @@ SheetKind kindOf(ui::PaperKind kind)
 } // namespace
 
 Filing::Filing(ui::Workbench& workbench, ui::Session& session, files::Tables const& tables)
-    : QObject(&workbench), m_workbench(workbench), m_session(session), m_tables(tables)
+    : QObject(&workbench), m_workbench(workbench), m_session(session), m_tables(tables),
+      m_safe(session, tables, this)
 {
+    joinSafekeeping();
     workbench.installEventFilter(this);
     connect(&session.undoStack(), &QUndoStack::cleanChanged, &workbench,
             [&workbench](bool clean) { workbench.setWindowModified(!clean); });
@@ -68,7 +72,6 @@ void Filing::askAndOpen()
            "All files (*)"));
     if (path.isEmpty()) return;
     open(path);
-    if (m_book.entries.size() > 1 && m_book.name == path.toStdString()) openOtherTune();
 }
 
 void Filing::openDemo()
@@ -80,24 +83,69 @@ void Filing::open(QString const& path)
 {
     auto book = openBook(path.toStdString(), m_tables);
     if (!book) return m_workbench.tellFault(book.error());
+    std::size_t entry = 0;
+    if (book->entries.size() > 1) {
+        auto const chosen = chosenFrom(*book, m_bookPlace ? m_bookPlace(path) : 0);
+        if (!chosen) return;
+        entry = *chosen;
+    }
     if (!mayLeave()) return;
-    bool const saved = book->saved.has_value();
-    if (!openEntry(*std::move(book), 0)) return;
+    if (!openEntry(*std::move(book), entry)) return;
     m_folder = QFileInfo(path).absolutePath();
-    if (saved) m_saved = path;
+    emit fileUsed(path);
+}
+
+// The list of the tunes comes before any of them is arranged.
+std::optional<std::size_t> Filing::chosenFrom(Book const& book, int current)
+{
+    std::vector<files::TuneHeading> const headings =
+        files::tuneHeadings(book.text, book.entries);
+    std::vector<ui::BookTune> tunes;
+    tunes.reserve(headings.size());
+    for (std::size_t i = 0; i < headings.size(); ++i)
+        tunes.push_back({book.entries[i].number, QString::fromStdString(book.entries[i].title),
+                         QString::fromStdString(headings[i].kind),
+                         QString::fromStdString(headings[i].key),
+                         QString::fromStdString(headings[i].meter)});
+    auto const glance = [&book](int row) {
+        files::TuneGlance read = files::glanceAt(
+            book.text, book.entries[static_cast<std::size_t>(row)], book.name);
+        return ui::BookGlance{std::move(read.tune), read.bars, read.chords,
+                              QString::fromStdString(read.unreadable)};
+    };
+    ui::BookDialog dialog(QFileInfo(QString::fromStdString(book.name)).fileName(),
+                          std::move(tunes), glance, current, &m_workbench);
+    if (dialog.exec() != QDialog::Accepted || !dialog.chosen()) return std::nullopt;
+    return static_cast<std::size_t>(*dialog.chosen());
 }
 
 void Filing::openOtherTune()
 {
-    QStringList titles;
-    for (files::AbcEntry const& entry : m_book.entries)
-        titles << QStringLiteral("%1. %2")
-                      .arg(entry.number)
-                      .arg(QString::fromStdString(entry.title));
-    auto const chosen =
-        ui::chooseTune(QFileInfo(QString::fromStdString(m_book.name)).fileName(), titles,
-                       static_cast<int>(m_entry), &m_workbench);
-    if (chosen && mayLeave()) openEntry(m_book, static_cast<std::size_t>(*chosen));
+    if (m_book.entries.size() < 2) return;
+    auto const chosen = chosenFrom(m_book, static_cast<int>(m_entry));
+    if (chosen && mayLeave()) openEntry(m_book, *chosen);
+}
+
+// Tunes that cannot be read are passed over, and told.
+void Filing::step(int by)
+{
+    auto const count = static_cast<int>(m_book.entries.size());
+    QStringList passedOver;
+    for (int at = static_cast<int>(m_entry) + by; at >= 0 && at < count; at += by) {
+        files::AbcEntry const& entry = m_book.entries[static_cast<std::size_t>(at)];
+        if (auto const tune = readTune(m_book, entry); !tune) {
+            passedOver << QString::fromStdString(base::sentence(tune.error()));
+            continue;
+        }
+        if (!mayLeave()) return;
+        openEntry(m_book, static_cast<std::size_t>(at));
+        if (!passedOver.isEmpty())
+            m_workbench.tell(tr("Passed over: %1").arg(passedOver.join(QLatin1Char('\n'))));
+        return;
+    }
+    passedOver.prepend(by > 0 ? tr("This is the last tune of the tunebook.")
+                              : tr("This is the first tune of the tunebook."));
+    m_workbench.tell(passedOver.join(QLatin1Char('\n')));
 }
 
 bool Filing::openEntry(Book book, std::size_t entry)
@@ -124,39 +172,194 @@ void Filing::takeUp(Book book, std::size_t entry)
 {
     m_book = std::move(book);
     m_entry = entry;
-    m_saved.clear();
     m_waiting.reset();
-    m_workbench.actions().otherTune->setEnabled(m_book.entries.size() > 1);
+    m_addition.clear();
+    QString const file = QString::fromStdString(m_book.name);
+    bool const held = !m_safe.takeUp(
+        {ownText(), m_book.saved ? file : QString(), file, m_book.entries[m_entry].number});
+    ui::Actions const& actions = m_workbench.actions();
+    for (QAction* ofBook : {actions.otherTune, actions.nextTune, actions.previousTune})
+        ofBook->setEnabled(m_book.entries.size() > 1);
+    m_workbench.actions().goBack->setEnabled(!m_safe.versions().empty());
+    if (held)
+        m_workbench.tell(tr("“%1” is open in another window. Here it is a copy: saving asks for a "
+                            "new name.")
+                             .arg(QFileInfo(file).fileName()));
+    QString const whole = QFileInfo(file).absoluteFilePath();
+    emit tuneShown(whole + QStringLiteral(" #") + QString::number(m_entry), whole,
+                   static_cast<int>(m_entry));
 }
 
-bool Filing::save() { return m_saved.isEmpty() ? saveAs() : saveTo(m_saved); }
+void Filing::becomeCopy(QString const& addition)
+{
+    m_addition = addition;
+    WorkPlace place = m_safe.place();
+    if (place.saved.isEmpty()) return;
+    place.saved.clear();
+    m_safe.takeUp(std::move(place));
+}
+
+void Filing::joinSafekeeping()
+{
+    ui::Actions const& actions = m_workbench.actions();
+    connect(actions.goBack, &QAction::triggered, this, &Filing::goBack);
+    connect(actions.nextTune, &QAction::triggered, this, [this] { step(+1); });
+    connect(actions.previousTune, &QAction::triggered, this, [this] { step(-1); });
+    connect(actions.unsaved, &QAction::triggered, this, &Filing::offerUnsaved);
+    connect(&m_safe, &Safekeeping::failed, this, [this](base::Fault const& fault) {
+        m_workbench.tell(tr("Your changes cannot be kept aside, so save often: %1.")
+                             .arg(QString::fromStdString(fault.place + " (" + fault.detail + ")")));
+    });
+    connect(&m_safe, &Safekeeping::fileChanged, this, [this](QString const& path) {
+        m_workbench.tell(tr("“%1” was changed by another program. Saving asks before it replaces "
+                            "that; to see it, open the file again.")
+                             .arg(QFileInfo(path).fileName()));
+    });
+}
+
+// The arrangement of an earlier version, as a step that undo takes back.
+void Filing::goBack()
+{
+    if (!m_session.isOpen()) return;
+    std::vector<files::Version> const versions = m_safe.versions();
+    std::vector<ui::PastWork> works;
+    std::vector<proposal::Brief> briefs;
+    for (files::Version const& version : versions) {
+        auto const text = files::readTextFile(version.file);
+        if (!text) continue;
+        auto work = files::readDocument(*text, m_tables, version.file.string());
+        if (!work) continue;
+        QString const when = ui::whenWords(QString::fromStdString(version.when));
+        auto const kept = static_cast<int>(work->brief.locks.size());
+        works.push_back({version.saved ? tr("Saved %1").arg(when) : tr("Not saved, %1").arg(when),
+                         tr("%1 · level %2 · %n chord(s) kept", nullptr, kept)
+                             .arg(QString::fromStdString(work->brief.harp.name()))
+                             .arg(work->brief.level.number)});
+        briefs.push_back(std::move(work->brief));
+    }
+    if (works.empty()) return m_workbench.tell(tr("There is no earlier version of this tune."));
+    ui::PastDialog dialog(tr("Go back to"),
+                          tr("The last versions of “%1”, the newest first. You can undo going "
+                             "back.")
+                              .arg(QString::fromStdString(m_session.brief().tune.title)),
+                          works, tr("Go back"), tr("Cancel"), {}, &m_workbench);
+    dialog.exec();
+    if (dialog.answer() != ui::PastDialog::Answer::Open || dialog.chosen() < 0) return;
+    auto const chosen = static_cast<std::size_t>(dialog.chosen());
+    m_session.goBackTo(briefs[chosen], tr("going back"));
+}
+
+bool Filing::offerUnsaved()
+{
+    std::vector<LeftBehind> const left = m_safe.leftBehind();
+    m_workbench.actions().unsaved->setEnabled(!left.empty());
+    if (left.empty()) return false;
+    std::vector<ui::PastWork> works;
+    for (LeftBehind const& work : left) {
+        QString const title = QString::fromStdString(work.unsaved.title);
+        QString const when = ui::whenWords(QString::fromStdString(work.unsaved.changed));
+        QStringList steps;
+        auto const& all = work.unsaved.steps;
+        constexpr std::size_t told = 4;
+        for (std::size_t i = all.size() > told ? all.size() - told : 0; i < all.size(); ++i)
+            steps << QString::fromStdString(all[i]);
+        if (all.size() > told)
+            steps.prepend(tr("%1 steps before").arg(all.size() - told));
+        works.push_back({tr("%1 · changed %2").arg(title.isEmpty() ? tr("Untitled") : title, when),
+                         steps.isEmpty() ? QString()
+                                         : tr("Not saved: %1").arg(steps.join(tr("; ")))});
+    }
+    ui::PastDialog dialog(
+        tr("Work left unsaved"),
+        tr("Sallow stopped before this was saved. Open it to go on where you were."), works,
+        tr("Open"), tr("Later"), tr("Throw away"), &m_workbench);
+    dialog.exec();
+    if (dialog.chosen() < 0) return false;
+    LeftBehind const& chosen = left[static_cast<std::size_t>(dialog.chosen())];
+    if (dialog.answer() == ui::PastDialog::Answer::Open) {
+        if (!mayLeave()) return false;
+        openUnsaved(chosen);
+        return true;
+    }
+    if (dialog.answer() == ui::PastDialog::Answer::ThrowAway) {
+        dropLeftBehind(chosen);
+        m_workbench.actions().unsaved->setEnabled(left.size() > 1);
+    }
+    return false;
+}
+
+void Filing::openUnsaved(LeftBehind const& left)
+{
+    std::string const name =
+        left.unsaved.file.empty() ? left.unsaved.source : left.unsaved.file;
+    auto work = files::readDocument(left.unsaved.document, m_tables, left.file.string());
+    if (!work) return m_workbench.tellFault(work.error());
+    auto entries = files::abcTunes(work->abc, name);
+    if (!entries) return m_workbench.tellFault(entries.error());
+    Book book{name, work->abc, *std::move(entries), work->brief, {}};
+    if (!m_session.open(work->brief)) return;
+    // A tune of a tunebook is known by the book, not as a saved file.
+    if (left.unsaved.file.empty()) book.saved.reset();
+    takeUp(std::move(book), 0);
+    m_safe.adopt(left);
+    m_workbench.actions().unsaved->setEnabled(!m_safe.leftBehind().empty());
+    m_workbench.tellDone(tr("“%1” is open as it was %2. It is not saved yet.")
+                             .arg(QString::fromStdString(left.unsaved.title),
+                                  ui::whenWords(QString::fromStdString(left.unsaved.changed))));
+}
+
+bool Filing::save()
+{
+    QString const saved = m_safe.place().saved;
+    return saved.isEmpty() ? saveAs() : saveTo(saved);
+}
+
+// A name that is not taken yet.
+QString Filing::offeredName() const
+{
+    if (!m_safe.place().saved.isEmpty()) return m_safe.place().saved;
+    QString title = QString::fromStdString(m_session.brief().tune.title);
+    title = (title + m_addition).replace('/', '-');
+    QString name = m_folder + '/' + title + QStringLiteral(".sallow");
+    for (int i = 2; QFileInfo::exists(name); ++i)
+        name = m_folder + '/' + title + QStringLiteral(" %1.sallow").arg(i);
+    return name;
+}
 
 bool Filing::saveAs()
 {
     if (!m_session.isOpen()) return false;
-    QString const title = QString::fromStdString(m_session.brief().tune.title);
-    QString path = QFileDialog::getSaveFileName(
-        &m_workbench, tr("Save the arrangement"),
-        m_saved.isEmpty() ? m_folder + '/' + title + QStringLiteral(".sallow") : m_saved,
-        tr("Arrangements (*.sallow)"));
+    QString path =
+        QFileDialog::getSaveFileName(&m_workbench, tr("Save the arrangement"), offeredName(),
+                                     tr("Arrangements (*.sallow)"));
     if (path.isEmpty()) return false;
     if (!path.endsWith(QStringLiteral(".sallow"))) path += QStringLiteral(".sallow");
     return saveTo(path);
 }
 
-bool Filing::saveTo(QString const& path)
+bool Filing::saveTo(QString path)
 {
-    files::SavedWork const work{files::ownText(m_book.text, m_book.entries[m_entry]),
-                                m_session.brief()};
-    auto written = files::writeWhole(path.toStdString(), files::documentText(work, m_tables));
-    if (!written) {
-        m_workbench.tellFault(written.error());
-        return false;
+    if (m_safe.heldElsewhere(path)) {
+        m_workbench.tell(tr("“%1” is open in another window: choose another name.")
+                             .arg(QFileInfo(path).fileName()));
+        return saveAs();
     }
-    m_saved = path;
+    if (path == m_safe.place().saved && m_safe.changedOnDisk()) {
+        AfterChange const wish = askAfterChange(&m_workbench, path);
+        if (wish == AfterChange::SaveElsewhere) return saveAs();
+        if (wish == AfterChange::Cancel) return false;
+    }
+    while (true) {
+        auto const written = m_safe.save(path);
+        if (written) break;
+        AfterTrouble const wish = askAfterTrouble(&m_workbench, written.error(), path);
+        if (wish == AfterTrouble::SaveElsewhere) return saveAs();
+        if (wish == AfterTrouble::Cancel) return false;
+    }
     m_folder = QFileInfo(path).absolutePath();
-    m_session.undoStack().setClean();
+    m_workbench.actions().goBack->setEnabled(true);
     m_workbench.tellDone(tr("Saved: %1").arg(path));
+    emit fileUsed(path);
     return true;
 }
 
@@ -164,6 +367,7 @@ bool Filing::saveTo(QString const& path)
 // unchanged.
 bool Filing::mayLeave()
 {
+    emit leaving();
     if (!m_session.isOpen() || m_session.undoStack().isClean()) return true;
     auto const answer = QMessageBox::question(
         &m_workbench, tr("Unsaved changes"),
@@ -171,7 +375,9 @@ bool Filing::mayLeave()
             .arg(QString::fromStdString(m_session.brief().tune.title)),
         QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, QMessageBox::Save);
     if (answer == QMessageBox::Save) return save();
-    return answer == QMessageBox::Discard;
+    if (answer != QMessageBox::Discard) return false;
+    m_safe.giveUp();
+    return true;
 }
 
 bool Filing::eventFilter(QObject* watched, QEvent* event)

@@ -1,11 +1,14 @@
 #pragma once
 
 #include "app/input.h"
+#include "app/safekeeping.h"
 #include "core/files/tables/tables.h"
 #include "core/sheet/drawing.h"
 
 #include <QObject>
 #include <QString>
+
+#include <functional>
 
 class QWidget;
 
@@ -23,9 +26,24 @@ class Filing final : public QObject {
 public:
     Filing(ui::Workbench& workbench, ui::Session& session, files::Tables const& tables);
 
-    // Opens a file, of a book its first tune. What is refused is told in the window and leaves
-    // the open tune as it is.
+    // Opens a file; of a tunebook with several tunes it asks which. What is refused is told in the
+    // window and leaves the open tune as it is.
     void open(QString const& path);
+    // The tune of a tunebook that the list begins at; by its place there.
+    void beginBooksAt(std::function<int(QString const&)> place) { m_bookPlace = std::move(place); }
+
+    void setFolder(QString const& folder) { m_folder = folder; }
+    // The open tune is made into another one's: saving asks for a new name, with this in it.
+    void becomeCopy(QString const& addition);
+
+    // Offers what was left unsaved when a program stopped. True: some of it is open now.
+    bool offerUnsaved();
+
+signals:
+    void fileUsed(QString const& path);  // opened or saved
+    // The tune that is open now, by a name of its own, and its place in the file.
+    void tuneShown(QString const& name, QString const& file, int place);
+    void leaving();                      // another tune follows, or the end
 
 protected:
     // Closing the window asks about unsaved work.
@@ -35,12 +53,18 @@ private:
     void askAndOpen();
     void openDemo();
     void openOtherTune();
+    void step(int by); // through the tunes of the book
+    std::optional<std::size_t> chosenFrom(Book const& book, int current);
     void takeUp(Book book, std::size_t entry);
     bool openEntry(Book book, std::size_t entry); // what is refused leaves all as it was
     bool save();
     bool saveAs();
-    bool saveTo(QString const& path);
+    bool saveTo(QString path); // asks when something is in the way
     bool mayLeave();
+    void goBack();
+    void openUnsaved(LeftBehind const& left);
+    void joinSafekeeping();
+    QString offeredName() const; // for Save as
     void exportTo();
     base::Result<base::Done> writeShown(std::string const& path);
     std::string ownText() const; // the open tune's own lines
@@ -53,7 +77,9 @@ private:
     ui::Session& m_session;
     files::Tables const& m_tables;
     QString m_folder;        // where the last file was
-    QString m_saved;         // the .sallow file of the open tune; empty while there is none
+    std::function<int(QString const&)> m_bookPlace;
+    QString m_addition;      // to the name that is offered for saving
+    Safekeeping m_safe;      // knows the .sallow file of the open tune
     Book m_book;             // the last that was opened
     std::size_t m_entry = 0; // its tune that was opened last
     // A tune that was refused; it is opened after all when the arranger takes a remedy.

@@ -1,6 +1,11 @@
 #include "app/preferences.h"
 
+#include "app/keeping/userfolder.h"
 #include "ui/workbench.h"
+
+#include <QSplitter>
+
+#include <filesystem>
 
 namespace app {
 
@@ -9,10 +14,31 @@ namespace {
 constexpr char const* themeKey = "theme";
 constexpr char const* windowKey = "window";
 constexpr char const* paperKey = "paper";
+constexpr char const* viewKey = "view";
+constexpr char const* standingKey = "standing";
+constexpr char const* pupilKey = "pupil";
+constexpr char const* namesPupilKey = "names-pupil";
+constexpr char const* folderKey = "folder";
+constexpr char const* recentKey = "recent";
+constexpr char const* placesKey = "places";
+
+// A splitter by its own name, or else by its place among the others.
+QString paneKey(QSplitter const& splitter, qsizetype index)
+{
+    QString const name = splitter.objectName();
+    return QStringLiteral("panes/") + (name.isEmpty() ? QString::number(index) : name);
+}
+
+QString ownFile()
+{
+    std::error_code failed;
+    std::filesystem::create_directories(userFolder(), failed);
+    return QString::fromStdString((userFolder() / "preferences.ini").string());
+}
 
 } // namespace
 
-Preferences::Preferences() : m_settings(QStringLiteral("Sallow"), QStringLiteral("Sallow")) {}
+Preferences::Preferences() : Preferences(ownFile()) {}
 Preferences::Preferences(QString const& file) : m_settings(file, QSettings::IniFormat) {}
 
 ui::Theme Preferences::theme() const
@@ -33,8 +59,13 @@ void Preferences::keepTheme(ui::Theme theme)
 void Preferences::applyTo(ui::Workbench& workbench) const
 {
     workbench.restoreGeometry(m_settings.value(windowKey).toByteArray());
+    auto const splitters = workbench.findChildren<QSplitter*>();
+    for (qsizetype i = 0; i < splitters.size(); ++i)
+        splitters[i]->restoreState(m_settings.value(paneKey(*splitters[i], i)).toByteArray());
     if (m_settings.value(paperKey).toString() == QStringLiteral("letter"))
         workbench.setPaper(sheet::Paper::Letter);
+    if (m_settings.value(viewKey).toString() == QStringLiteral("sheet"))
+        workbench.setView(ui::Workbench::View::Sheet);
     ui::Actions const& actions = workbench.actions();
     QAction* const marked = theme() == ui::Theme::Light  ? actions.light
                             : theme() == ui::Theme::Dark ? actions.dark
@@ -45,9 +76,68 @@ void Preferences::applyTo(ui::Workbench& workbench) const
 void Preferences::keepFrom(ui::Workbench const& workbench)
 {
     m_settings.setValue(windowKey, workbench.saveGeometry());
+    auto const splitters = workbench.findChildren<QSplitter*>();
+    for (qsizetype i = 0; i < splitters.size(); ++i)
+        m_settings.setValue(paneKey(*splitters[i], i), splitters[i]->saveState());
+    m_settings.setValue(viewKey, workbench.actions().sheet->isChecked()
+                                     ? QStringLiteral("sheet")
+                                     : QStringLiteral("grid"));
     m_settings.setValue(paperKey, workbench.paper() == sheet::Paper::Letter
                                       ? QStringLiteral("letter")
                                       : QStringLiteral("a4"));
+}
+
+std::string Preferences::standing() const
+{
+    return m_settings.value(standingKey).toString().toStdString();
+}
+void Preferences::keepStanding(std::string const& text)
+{
+    m_settings.setValue(standingKey, QString::fromStdString(text));
+}
+
+QString Preferences::pupil() const { return m_settings.value(pupilKey).toString(); }
+void Preferences::keepPupil(QString const& name) { m_settings.setValue(pupilKey, name); }
+bool Preferences::namesPupil() const { return m_settings.value(namesPupilKey).toBool(); }
+void Preferences::keepNamesPupil(bool names) { m_settings.setValue(namesPupilKey, names); }
+
+QString Preferences::folder() const { return m_settings.value(folderKey).toString(); }
+void Preferences::keepFolder(QString const& folder) { m_settings.setValue(folderKey, folder); }
+
+QStringList Preferences::recent() const { return m_settings.value(recentKey).toStringList(); }
+
+void Preferences::addRecent(QString const& file)
+{
+    QStringList files = recent();
+    files.removeAll(file);
+    files.prepend(file);
+    m_settings.setValue(recentKey, QStringList(files.mid(0, filesRemembered)));
+}
+
+void Preferences::forgetRecent() { m_settings.remove(recentKey); }
+
+// One entry for each tune, the latest first: "name<tab>position".
+std::optional<int> Preferences::place(QString const& tune) const
+{
+    for (QString const& entry : m_settings.value(placesKey).toStringList())
+        if (entry.section('\t', 0, 0) == tune) return entry.section('\t', 1).toInt();
+    return std::nullopt;
+}
+
+void Preferences::keepPlace(QString const& tune, int position)
+{
+    QStringList places = m_settings.value(placesKey).toStringList();
+    erase_if(places, [&](QString const& entry) { return entry.section('\t', 0, 0) == tune; });
+    places.prepend(tune + '\t' + QString::number(position));
+    m_settings.setValue(placesKey, QStringList(places.mid(0, placesRemembered)));
+}
+
+bool Preferences::toldBefore(QString const& caution)
+{
+    QString const key = QStringLiteral("told/") + caution;
+    bool const before = m_settings.value(key).toBool();
+    if (!before) m_settings.setValue(key, true);
+    return before;
 }
 
 } // namespace app

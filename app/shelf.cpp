@@ -1,10 +1,10 @@
 #include "app/shelf.h"
 
+#include "app/keeping/userfolder.h"
 #include "app/sharedfolder.h"
 #include "core/files/tables/harpbook.h"
 #include "core/files/textfile.h"
 
-#include <cstdlib>
 #include <iostream>
 
 namespace app {
@@ -12,13 +12,6 @@ namespace app {
 namespace fs = std::filesystem;
 
 namespace {
-
-std::optional<fs::path> folderFrom(char const* variable)
-{
-    char const* const value = std::getenv(variable);
-    if (!value || !*value) return std::nullopt;
-    return fs::path(value);
-}
 
 base::Result<std::vector<harp::HarpModel>> harpsOf(fs::path const& file)
 {
@@ -29,14 +22,7 @@ base::Result<std::vector<harp::HarpModel>> harpsOf(fs::path const& file)
 
 } // namespace
 
-fs::path ownHarpsFile()
-{
-    if (auto const own = folderFrom("SALLOW_USER")) return *own / "harps.json";
-    if (auto const data = folderFrom("XDG_DATA_HOME")) return *data / "sallow" / "harps.json";
-    if (auto const home = folderFrom("HOME"))
-        return *home / ".local" / "share" / "sallow" / "harps.json";
-    return "sallow-harps.json";
-}
+fs::path ownHarpsFile() { return userFolder() / "harps.json"; }
 
 base::Result<files::Tables> openShelf()
 {

@@ -5,9 +5,12 @@
 #include "app/hearing.h"
 #include "app/keptpatterns.h"
 #include "app/options.h"
+#include "app/players.h"
 #include "app/preferences.h"
+#include "app/remembering.h"
 #include "app/shelf.h"
 #include "core/files/tables/tables.h"
+#include "core/files/work/player.h"
 #include "core/pattern/own.h"
 #include "ui/engine.h"
 #include "ui/session.h"
@@ -15,6 +18,7 @@
 #include "ui/workbench.h"
 
 #include <QApplication>
+#include <QTimer>
 
 #include <cstdlib>
 #include <iostream>
@@ -48,6 +52,7 @@ int openWorkbench(int argc, char** argv)
     if (!standing) return refuse(standing.error());
 
     Preferences preferences;
+    *standing = files::withStanding(*std::move(standing), preferences.standing(), *tables);
     ui::ThemeFollower follower(*qApp);
     follower.setTheme(preferences.theme());
     ui::dress(*qApp, preferences.theme());
@@ -77,13 +82,23 @@ int openWorkbench(int argc, char** argv)
                              workbench.tellFault(done.error());
                      });
     Filing filing(workbench, session, *tables);
+    Players players(preferences, workbench, session, *tables);
+    QObject::connect(&players, &Players::chosen, &filing, [&filing](QString const& name) {
+        filing.becomeCopy(name.isEmpty() ? QString() : Players::tr(", for %1").arg(name));
+    });
+    Remembering remembering(preferences, workbench, session, filing, players, *tables);
     Hearing hearing(workbench);
 
     workbench.show();
     if (!kept) workbench.tellFault(kept.error()); // the tune matters more than her own book
-    for (int word = 1; word < argc; ++word) filing.open(QString::fromLocal8Bit(argv[word]));
+    // From within the event loop, where the window is there and dialogs may ask.
+    QTimer::singleShot(0, &filing, [&filing, argc, argv] {
+        if (filing.offerUnsaved()) return;
+        for (int word = 1; word < argc; ++word)
+            filing.open(QString::fromLocal8Bit(argv[word]));
+    });
     int const status = QApplication::exec();
-    preferences.keepFrom(workbench);
+    remembering.keepNow();
     return status;
 }
 

@@ -33,10 +33,14 @@ void chooseOne(QWidget* owner, std::initializer_list<QAction*> actions)
 
 Actions::Actions(QWidget* owner)
     : open(made(owner, tr("&Open…"), QKeySequence::Open)),
-      otherTune(made(owner, tr("Another &tune of this book…"), Qt::CTRL | Qt::Key_T)),
+      otherTune(made(owner, tr("Another &tune of this tunebook…"), Qt::CTRL | Qt::Key_T)),
+      nextTune(made(owner, tr("&Next tune of this tunebook"), Qt::Key_N)),
+      previousTune(made(owner, tr("Pre&vious tune of this tunebook"), Qt::SHIFT | Qt::Key_N)),
       demo(made(owner, tr("Open &demo tune"), Qt::CTRL | Qt::Key_D)),
       save(made(owner, tr("&Save"), QKeySequence::Save)),
       saveAs(made(owner, tr("Save &as…"), Qt::CTRL | Qt::SHIFT | Qt::Key_S)),
+      goBack(made(owner, tr("&Go back to…"))),
+      unsaved(made(owner, tr("Work left &unsaved…"))),
       exportTo(made(owner, tr("&Export…"), Qt::CTRL | Qt::Key_E)),
       print(made(owner, tr("&Print…"), QKeySequence::Print)),
       words(made(owner, tr("&Words on the page…"), Qt::CTRL | Qt::Key_W)),
@@ -72,7 +76,12 @@ Actions::Actions(QWidget* owner)
       care(made(owner, tr("&Care of hands and harp"))), about(made(owner, tr("&About Sallow")))
 {
     redo->setShortcuts({Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y});
-    otherTune->setEnabled(false); // until a book with several tunes is open
+    for (QAction* ofBook : {otherTune, nextTune, previousTune})
+        ofBook->setEnabled(false); // until a tunebook with several tunes is open
+    for (QAction* later : {goBack, unsaved}) later->setEnabled(false);
+    recent = new QMenu(tr("Open &recent"), owner);
+    recent->setEnabled(false);
+    pupil = new QMenu(tr("&Pupil"), owner);
     varyPasses->setCheckable(true);
     for (QAction* toggle : {loop, countIn, left, right}) toggle->setCheckable(true);
     chooseOne(owner, {grid, sheet});
@@ -89,8 +98,9 @@ void Actions::fill(QMenuBar* bar) const
             for (QAction* action : group) made->addAction(action);
         }
     };
-    menu(tr("&File"), {{open, otherTune, demo},
-                       {save, saveAs},
+    menu(tr("&File"), {{open, recent->menuAction(), demo},
+                       {otherTune, nextTune, previousTune},
+                       {save, saveAs, goBack, unsaved},
                        {words},
                        {exportTo, print},
                        {levels, handout},
@@ -99,6 +109,7 @@ void Actions::fill(QMenuBar* bar) const
                        {lock, unlock, unlockAll, leaveEmpty},
                        {anotherTake, bestTake},
                        {varyPasses, heardTempo, ownTempo}});
+    bar->addMenu(pupil);
     menu(tr("&Hear"),
          {{playTune, fromHere, hearBar, stop}, {loop, countIn, left, right}, {faster, slower}});
     menu(tr("&View"), {{grid, sheet}, {nextPane}, {system, light, dark}});
@@ -107,7 +118,7 @@ void Actions::fill(QMenuBar* bar) const
 
 QList<QAction*> Actions::all() const
 {
-    return {open,     otherTune, demo,       save,       saveAs,     exportTo, print,
+    return {open,     otherTune, nextTune, previousTune, demo, goBack, unsaved,       save,       saveAs,     exportTo, print,
             words,    handout,   levels,     quit,       undo,       redo,     lock,
             unlock,   unlockAll, leaveEmpty, anotherTake, bestTake, varyPasses, heardTempo, ownTempo, playTune,
             fromHere, hearBar,   stop,       loop,       countIn,    left,     right,

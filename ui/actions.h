@@ -4,6 +4,7 @@
 #include <QActionGroup>
 #include <QList>
 
+class QMenu;
 class QMenuBar;
 
 namespace ui {
@@ -18,9 +19,13 @@ struct Actions {
 
     QAction* open;
     QAction* otherTune; // of the book that is open
+    QAction* nextTune;
+    QAction* previousTune;
     QAction* demo;
     QAction* save;
     QAction* saveAs;
+    QAction* goBack;  // to an earlier version
+    QAction* unsaved; // work that a program left which stopped
     QAction* exportTo;
     QAction* print;
     QAction* words; // on the page
@@ -57,6 +62,8 @@ struct Actions {
     QAction* keys;
     QAction* care;
     QAction* about;
+    QMenu* recent; // files; who opens them fills it
+    QMenu* pupil;  // whom it is arranged for; who keeps the list fills it
 
     QList<QAction*> all() const;
 };

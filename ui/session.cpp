@@ -60,19 +60,14 @@ private:
 };
 
 Session::Session(Engine engine, Brief standing, QObject* parent)
-    : QObject(parent), m_engine(std::move(engine)), m_brief(std::move(standing))
+    : QObject(parent), m_engine(std::move(engine)), m_standing(std::move(standing)),
+      m_brief(m_standing)
 {}
 
 bool Session::open(tune::Tune tune)
 {
-    Brief next = m_brief;
+    Brief next = m_standing;
     next.tune = std::move(tune);
-    next.key = proposal::BestKey{};
-    next.quartersPerMinute.reset();
-    next.locks.clear();
-    next.fingers.clear();
-    next.changes.clear();
-    next.leverWishes.clear();
     return open(std::move(next));
 }
 
@@ -245,9 +240,9 @@ bool Session::setHand(harp::HandModel hand)
 bool Session::setLevel(harp::Level level)
 {
     if (!isOpen()) {
-        m_brief.level = std::move(level);
-        emit changed();
-        return true;
+        Brief next = m_brief;
+        next.level = std::move(level);
+        return become(std::move(next), {});
     }
     auto made = proposal::atLevel(*m_proposal, level);
     if (!made) {
@@ -255,6 +250,7 @@ bool Session::setLevel(harp::Level level)
         return false;
     }
     Brief next = made->proposal.brief;
+    follow(m_brief, next);
     m_undo.push(new Edit(*this, m_brief, next, tr("level %1").arg(level.number)));
     take(std::move(next), std::move(made->proposal));
     QStringList told;
@@ -356,6 +352,25 @@ void Session::refuse(base::Fault const& fault, Brief const& brief)
         emit offered(remedies);
 }
 
+bool Session::setPlayer(harp::Harp harp, harp::HandModel hand, harp::Level level,
+                        QString const& text)
+{
+    Brief next = m_brief;
+    next.harp = std::move(harp);
+    next.hand = std::move(hand);
+    next.level = std::move(level);
+    return become(std::move(next), text);
+}
+
+// The harp and hand of that time are the document's, not those of the next tune.
+bool Session::goBackTo(Brief brief, QString const& text)
+{
+    m_following = false;
+    bool const done = become(std::move(brief), text);
+    m_following = true;
+    return done;
+}
+
 bool Session::setWords(tune::PageWords words)
 {
     if (tune::pageWords(m_brief.tune) == words) return true;
@@ -385,6 +400,7 @@ bool Session::addPattern(pattern::Pattern own)
 {
     Brief next = m_brief;
     QString const name = QString::fromStdString(own.name);
+    m_standing.book = pattern::withOwn(std::move(m_standing.book), own).book;
     next.book = pattern::withOwn(std::move(next.book), std::move(own)).book;
     if (next.book.patterns == m_brief.book.patterns) return true;
     return become(std::move(next), tr("own pattern %1").arg(name));
@@ -490,6 +506,7 @@ void Session::tellOfWaitingLocks()
 bool Session::become(Brief next, QString const& text, int kind)
 {
     if (!isOpen()) {
+        follow(m_brief, next);
         m_brief = std::move(next);
         emit changed();
         return true;
@@ -501,6 +518,7 @@ bool Session::become(Brief next, QString const& text, int kind)
         return false;
     }
     bool const more = !sameButLocks(m_brief, next);
+    follow(m_brief, next);
     m_undo.push(new Edit(*this, m_brief, next, text, kind));
     take(std::move(next), *std::move(answer));
     if (more) tellOfWaitingLocks();
@@ -515,7 +533,34 @@ void Session::restore(Brief brief, std::optional<int> where)
         return;
     }
     m_selected = where;
+    follow(m_brief, brief);
     take(std::move(brief), *std::move(answer));
+}
+
+// What an edit changes of the things that hold for every tune, new tunes are met with; where it is
+// undone, with what was before. The patterns of a tune stay with it: those to be kept have a book
+// of their own.
+void Session::follow(Brief const& from, Brief const& to)
+{
+    if (!m_following) return;
+    bool moved = false;
+    auto const take = [&](auto member) {
+        if (from.*member == to.*member || m_standing.*member == to.*member) return;
+        m_standing.*member = to.*member;
+        moved = true;
+    };
+    take(&Brief::harp);
+    take(&Brief::hand);
+    take(&Brief::level);
+    take(&Brief::right);
+    take(&Brief::passes);
+    take(&Brief::sliders);
+    if (from.weights.style != to.weights.style) {
+        m_standing.weights = to.weights;
+        moved = true;
+    }
+    if (!std::holds_alternative<music::Key>(to.key)) take(&Brief::key);
+    if (moved) emit standingChanged();
 }
 
 void Session::take(Brief brief, Proposal proposal)

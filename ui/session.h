@@ -25,6 +25,10 @@ public:
     // its tune is not looked at.
     Session(Engine engine, proposal::Brief standing, QObject* parent = nullptr);
 
+    // What new tunes are met with: the harp, hand, level, manner, right hand and habit of key that
+    // the arranger chose last. A saved brief that is opened leaves them as they are.
+    proposal::Brief const& standing() const { return m_standing; }
+
     // Open a tune for the standing harp and hand, or a whole saved brief. When it is refused
     // the document that was open stays.
     bool open(tune::Tune tune);
@@ -75,6 +79,11 @@ public slots:
     // A way out that was offered(): an edit of the open document, or the opening of the tune
     // that was refused.
     bool take(proposal::Remedy const& remedy);
+    // Harp, hand and level at once: the same tune for another player.
+    bool setPlayer(harp::Harp harp, harp::HandModel hand, harp::Level level,
+                   QString const& text);
+    // The whole brief of another time, as one step that undo takes back.
+    bool goBackTo(proposal::Brief brief, QString const& text);
     bool setWords(tune::PageWords words); // on the page
     bool setRightHand(proposal::RightHand right);
     bool setFinger(arrange::SetFinger const& finger);
@@ -93,6 +102,7 @@ signals:
     void opened();           // another document; changed() follows
     void changed();          // the answer
     void selectionChanged(); // the position, the shown candidate or the variants
+    void standingChanged();
     void refused(base::Fault const& fault);
     void offered(std::vector<proposal::Remedy> const& remedies); // after refused(): what helps
     void relevelled(int level, QStringList const& changes); // sentences: what is changed
@@ -112,17 +122,20 @@ private:
     void refuse(base::Fault const& fault, proposal::Brief const& brief);
     void done(proposal::Proposal answer, QString const& text);
     void restore(proposal::Brief brief, std::optional<int> where);
+    void follow(proposal::Brief const& from, proposal::Brief const& to);
     void take(proposal::Brief brief, proposal::Proposal proposal);
     void look();
     QString placeName(int position) const;
 
     Engine m_engine;
+    proposal::Brief m_standing;
     proposal::Brief m_brief;
     std::optional<proposal::Proposal> m_proposal;
     std::optional<int> m_selected;
     std::optional<int> m_shown; // none: the chosen candidate
     std::vector<proposal::Variant> m_variants;
     QUndoStack m_undo;
+    bool m_following = true;     // edits change what is standing
     bool m_offersToOpen = false; // the last offer was for a document that is not open
 };
 

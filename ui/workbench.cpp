@@ -274,7 +274,7 @@ void Workbench::showSheet()
     if (m_sheetOutdated) return;
     if (!font()) return;
     m_sheet->view()->setDocument(
-        paperOf(m_paperKind, m_session.shownArrangement(), *m_musicFont, m_style));
+        paperOf(m_paperKind, forPupil(m_session.shownArrangement()), *m_musicFont, m_style));
     m_sheet->view()->setChosenPosition(m_session.selected());
 }
 
@@ -294,7 +294,21 @@ PageView* Workbench::sheet() const { return m_sheet->view(); }
 std::optional<sheet::Document> Workbench::pages()
 {
     if (!m_session.isOpen() || !font()) return std::nullopt;
-    return paperOf(m_paperKind, m_session.arrangement(), *m_musicFont, m_style);
+    return paperOf(m_paperKind, forPupil(m_session.arrangement()), *m_musicFont, m_style);
+}
+
+void Workbench::setPapersFor(QString const& pupil)
+{
+    m_papersFor = pupil;
+    if (m_session.isOpen()) showSheet();
+}
+
+arrange::Arrangement Workbench::forPupil(arrange::Arrangement arrangement) const
+{
+    if (!m_papersFor.isEmpty())
+        arrangement.tune.notes.insert(arrangement.tune.notes.begin(),
+                                      tr("For %1.").arg(m_papersFor).toStdString());
+    return arrangement;
 }
 
 void Workbench::setPaperKind(PaperKind kind)

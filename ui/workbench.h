@@ -48,6 +48,8 @@ public:
     void setPaperKind(PaperKind kind);
     sheet::Paper paper() const { return m_style.paper; }
     void setPaper(sheet::Paper paper);
+    // The pupil whom papers name; empty: none.
+    void setPapersFor(QString const& pupil);
     // Its pages, as they are exported and printed. None: the music font is not there.
     std::optional<sheet::Document> pages();
     // What a handout begins with. Only while a tune is open.
@@ -124,6 +126,7 @@ private:
     void editWords();
     void wear(Theme theme);
     perform::Hearing hearing() const;
+    arrange::Arrangement forPupil(arrange::Arrangement arrangement) const;
     std::optional<int> selectedPlayedBar() const;
     harp::LeverSetting leversNow() const;
 
@@ -141,6 +144,7 @@ private:
     SheetPanel* m_sheet;
     PaperKind m_paperKind = PaperKind::Arrangement;
     sheet::SheetStyle m_style;
+    QString m_papersFor;
     std::optional<sheet::MusicFont> m_musicFont;
     bool m_sheetOutdated = true; // drawn afresh when it is next looked at
     VariantPanel* m_variants;

@@ -17,8 +17,8 @@ inline constexpr std::uintmax_t largestTextFile = std::uintmax_t{16} << 20; // b
 base::Result<std::string> readTextFile(std::filesystem::path const& path);
 
 // Puts the bytes under this name, whole or not at all: they are written beside it first and
-// then take its place. On failure what stood there stays and nothing else is left. Fault:
-// CannotWrite.
+// then take its place. A file that nobody may write to is refused, and a link stays a link. On
+// failure what was there stays and nothing else is left. Fault: CannotWrite.
 base::Result<base::Done> writeWhole(std::filesystem::path const& path, std::string_view bytes);
 
 } // namespace files

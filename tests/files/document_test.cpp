@@ -137,9 +137,65 @@ TEST_CASE("A damaged saved arrangement is refused with its line", "[document]")
     };
     CHECK(damaged("\"level\": 2,", "\"level\": ,").place == "a.sallow, line 10");
     CHECK(damaged("\"key\": \"G\"", "\"key\": \"H\"").place == "a.sallow, line 12");
-    CHECK(damaged("\"sallow\": 1", "\"sallow\": 9").code == base::FaultCode::Malformed);
+    CHECK(damaged("\"sallow\": 2", "\"sallow\": 0").code == base::FaultCode::Malformed);
     CHECK(damaged("lap26", "lap99").code == base::FaultCode::NoSuchHarp);
     CHECK(damaged("\"hand\": \"small\",", "").code == base::FaultCode::Malformed);
     CHECK(damaged("K:G", "K:?").code == base::FaultCode::BadKey);
     CHECK_FALSE(readDocument("", shelf(), "a.sallow"));
+}
+
+TEST_CASE("A file of a newer form is refused with a word of its own", "[document]")
+{
+    std::string text = documentText(example(), shelf());
+    text.replace(text.find("\"sallow\": 2"), 11, "\"sallow\": 3");
+    auto const read = readDocument(text, shelf(), "a.sallow");
+    REQUIRE_FALSE(read);
+    CHECK(read.error().code == base::FaultCode::FileUnreadable);
+    CHECK(base::sentence(read.error()).find("newer Sallow") != std::string::npos);
+}
+
+// The folder holds files as every form of the program saved them; none of them is ever changed.
+TEST_CASE("Every file that was ever saved still opens, arranges and is saved anew", "[document]")
+{
+    int opened = 0;
+    for (auto const& file : std::filesystem::directory_iterator(SALLOW_SAVED_FORMS)) {
+        CAPTURE(file.path().filename().string());
+        auto const text = readTextFile(file.path());
+        REQUIRE(text);
+        auto const read = readDocument(*text, shelf(), file.path().string());
+        REQUIRE(read);
+        CHECK(proposal::propose(read->brief));
+        std::string const saved = documentText(*read, shelf());
+        auto const again = readDocument(saved, shelf(), "again.sallow");
+        REQUIRE(again);
+        CHECK(documentText(*again, shelf()) == saved);
+        CHECK(again->brief.tune == read->brief.tune);
+        CHECK(again->brief.harp == read->brief.harp);
+        CHECK(again->brief.locks == read->brief.locks);
+        CHECK(again->brief.changes == read->brief.changes);
+        ++opened;
+    }
+    CHECK(opened >= 4);
+}
+
+TEST_CASE("The earliest form keeps its shape under its old name, a full one all of its decisions",
+          "[document]")
+{
+    auto const open = [](char const* name) {
+        return *readDocument(*readTextFile(std::filesystem::path(SALLOW_SAVED_FORMS) / name),
+                             shelf(), name);
+    };
+    SavedWork const earliest = open("form1-earliest.sallow");
+    REQUIRE(earliest.brief.locks.size() == 1);
+    CHECK(earliest.brief.locks[0].voicing.pattern.find("low") != std::string::npos);
+    CHECK(earliest.brief.sliders.empty());
+    SavedWork const full = open("form1-everything.sallow");
+    CHECK(full.brief.locks.size() == 2);
+    CHECK(full.brief.changes.size() == 2);
+    CHECK(full.brief.leverWishes.size() == 1);
+    CHECK(full.brief.fingers.size() == 1);
+    CHECK(full.brief.sliders.size() == 1);
+    CHECK(full.brief.tune.title == "The Lantern Stile, for two");
+    CHECK(full.brief.passes == proposal::Passes::Varied);
+    CHECK(full.brief.quartersPerMinute == 90);
 }

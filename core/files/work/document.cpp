@@ -1,13 +1,14 @@
 #include "core/files/work/document.h"
 
 #include "core/files/abc/read.h"
-#include "core/files/tables/harpjson.h"
+#include "core/files/work/harpmember.h"
 #include "core/files/jsonline.h"
 #include "core/files/tables/patternfile.h"
 #include "core/pattern/own.h"
 #include "core/tune/pagewords.h"
 
 #include "core/files/json.h"
+#include "core/files/work/form.h"
 
 #include <algorithm>
 #include <array>
@@ -25,53 +26,9 @@ using base::FaultCode;
 using base::Result;
 using music::Rational;
 
-constexpr int version = 1;
-
-struct HarpIds {
-    std::string size, tuning, levers;
-};
-
-// The ids from which the tables make this very harp, names of strings apart; none for a harp of
-// the user's own, which is kept whole.
-std::optional<HarpIds> idsOf(harp::Harp harp, Tables const& tables)
-{
-    harp = withNaming(std::move(harp), harp::Naming::Usual);
-    bool const own = std::any_of(tables.ownHarps.begin(), tables.ownHarps.end(),
-                                 [&](auto const& model) { return model.id == harp.id(); });
-    if (own) return std::nullopt;
-    for (NamedTuning const& tuning : tables.tunings)
-        for (LeverFit const& fit : tables.leverFits) {
-            auto const made = harpFrom(tables, harp.id(), tuning.id, fit.id);
-            if (made && *made == harp) return HarpIds{harp.id(), tuning.id, fit.id};
-        }
-    return std::nullopt;
-}
-
-Json harpIdsMember(harp::Harp const& harp, Tables const& tables)
-{
-    Json member;
-    if (auto const ids = idsOf(harp, tables))
-        member = {{"size", ids->size}, {"tuning", ids->tuning}, {"levers", ids->levers}};
-    else
-        member = {{"own", harpMember(harp::modelOf(harp))}};
-    if (harp.naming() != harp::Naming::Usual)
-        member["names"] = std::string(harp::namingId(harp.naming()));
-    return member;
-}
-
-Result<harp::Harp> harpIn(Json const& member, Tables const& tables)
-{
-    auto harp = member.contains("own")
-                    ? harpOf(harpFromMember(member.at("own"), "/harp/own"))
-                    : harpFrom(tables, member.at("size").get<std::string>(),
-                               member.at("tuning").get<std::string>(),
-                               member.at("levers").get<std::string>());
-    if (!harp || !member.contains("names")) return harp;
-    std::string const names = member.at("names").get<std::string>();
-    auto const naming = harp::namingFrom(names);
-    if (!naming) throw WrongHarp{"/harp/names", names};
-    return withNaming(*std::move(harp), *naming);
-}
+// 2: has a place for snags, origins of chords and what else is decided since; version 1 is read for
+// ever, and what it lacks is as it was before.
+constexpr int version = 2;
 
 std::string keyText(proposal::KeyWish const& wish)
 {
@@ -294,8 +251,10 @@ tune::PageWords wordsFrom(Json const& json, tune::PageWords words)
 
 Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string const& file)
 {
-    if (json.at("sallow").get<int>() != version)
-        throw Wrong{"/sallow", "written by a newer version"};
+    if (int const form = json.at("sallow").get<int>(); form > version)
+        return newerForm(file);
+    else if (form < 1)
+        throw Wrong{"/sallow", std::to_string(form)};
     std::string const abc = json.at("abc").get<std::string>();
     auto tune = tuneIn(abc, file);
     if (!tune) return tune.error();

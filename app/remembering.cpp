@@ -1,0 +1,89 @@
+#include "app/remembering.h"
+
+#include "app/filing.h"
+#include "app/players.h"
+#include "core/files/work/player.h"
+#include "ui/session.h"
+#include "ui/workbench.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QMenu>
+
+namespace app {
+
+Remembering::Remembering(Preferences& preferences, ui::Workbench& workbench,
+                         ui::Session& session, Filing& filing, Players& players,
+                         files::Tables const& tables)
+    : QObject(&workbench), m_preferences(preferences), m_workbench(workbench),
+      m_session(session), m_filing(filing)
+{
+    m_soon.setSingleShot(true);
+    m_soon.setInterval(700);
+    connect(&m_soon, &QTimer::timeout, this, &Remembering::keepPlace);
+    filing.setFolder(preferences.folder());
+    // Of a pupil's harp the list of pupils knows; hers is kept here.
+    connect(&session, &ui::Session::standingChanged, this, [this, &players, &tables] {
+        if (players.current().isEmpty())
+            m_preferences.keepStanding(files::standingText(m_session.standing(), tables));
+    });
+    connect(&session, &ui::Session::selectionChanged, this, [this] { m_soon.start(); });
+    connect(&filing, &Filing::fileUsed, this, [this](QString const& path) {
+        m_preferences.addRecent(QFileInfo(path).absoluteFilePath());
+        m_preferences.keepFolder(QFileInfo(path).absolutePath());
+        fillRecent();
+    });
+    connect(&filing, &Filing::leaving, this, [this] {
+        if (m_soon.isActive()) keepPlace();
+    });
+    filing.beginBooksAt([this](QString const& file) {
+        return m_preferences.place(QFileInfo(file).absoluteFilePath()).value_or(0);
+    });
+    connect(&filing, &Filing::tuneShown, this,
+            [this](QString const& name, QString const& file, int place) {
+        m_soon.stop();
+        m_tune = name;
+        m_preferences.keepPlace(file, place);
+        if (auto const place = m_preferences.place(name)) m_session.select(*place);
+    });
+    fillRecent();
+}
+
+void Remembering::keepPlace()
+{
+    m_soon.stop();
+    if (!m_tune.isEmpty() && m_session.selected())
+        m_preferences.keepPlace(m_tune, *m_session.selected());
+}
+
+void Remembering::keepNow()
+{
+    keepPlace();
+    m_preferences.keepFrom(m_workbench);
+}
+
+void Remembering::fillRecent()
+{
+    QMenu* const menu = m_workbench.actions().recent;
+    menu->clear();
+    menu->setToolTipsVisible(true);
+    int number = 0;
+    for (QString const& file : m_preferences.recent()) {
+        QFileInfo const info(file);
+        QString const key = ++number < 10 ? QStringLiteral("&%1  ").arg(number) : QString();
+        QString name = info.fileName();
+        QAction* const action = menu->addAction(key + name.replace('&', QStringLiteral("&&")));
+        action->setToolTip(QDir::toNativeSeparators(info.absolutePath()));
+        connect(action, &QAction::triggered, this, [this, file] { m_filing.open(file); });
+    }
+    if (number > 0) {
+        menu->addSeparator();
+        connect(menu->addAction(tr("Clear this list")), &QAction::triggered, this, [this] {
+            m_preferences.forgetRecent();
+            fillRecent();
+        });
+    }
+    menu->setEnabled(number > 0);
+}
+
+} // namespace app

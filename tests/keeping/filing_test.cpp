@@ -1,0 +1,312 @@
+// Opening, saving and going back in the real window, by its actions, dialogs and keys.
+#include "app/filing.h"
+
+#include "core/files/textfile.h"
+#include "core/files/work/document.h"
+#include "ui/messagebar.h"
+#include "ui/pastdialog.h"
+#include "ui/session.h"
+#include "ui/workbench.h"
+#include "userfolder.h"
+
+#include <QApplication>
+#include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QTest>
+#include <QTimer>
+#include <catch2/catch.hpp>
+
+#include <functional>
+
+using keeping::UserFolder;
+namespace fs = std::filesystem;
+
+namespace {
+
+QApplication& application()
+{
+    static char name[] = "test_keeping";
+    static char* words[] = {name, nullptr};
+    static int count = 1;
+    // Never destroyed: the pointing device of QTest is a static that must go before it.
+    static auto* const instance = new QApplication(count, words);
+    return *instance;
+}
+
+// The window with its filing, as the program makes it.
+struct Window {
+    QApplication& app = application();
+    ui::Session session{ui::coreEngine(), keeping::workOf(80).brief};
+    ui::Workbench workbench{session, keeping::shelf()};
+    app::Filing filing{workbench, session, keeping::shelf()};
+
+    Window()
+    {
+        workbench.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
+    }
+    void open(fs::path const& file)
+    {
+        filing.open(QString::fromStdString(file.string()));
+        REQUIRE(session.isOpen());
+    }
+    void setTempo(double tempo) { REQUIRE(session.setTempo(tempo)); }
+    ui::Actions const& actions() { return workbench.actions(); }
+    QString told() { return workbench.messages()->words(); }
+};
+
+// Answers the dialog that comes next; it may ask for another one before it does.
+void answerNext(std::function<void(QWidget*)> answer)
+{
+    auto* const timer = new QTimer(&application());
+    QObject::connect(timer, &QTimer::timeout, timer, [timer, answer] {
+        QWidget* const dialog = QApplication::activeModalWidget();
+        if (!dialog) return;
+        timer->stop();
+        timer->deleteLater();
+        answer(dialog);
+    });
+    timer->start(5);
+}
+
+void click(QWidget* dialog, QString const& label)
+{
+    for (QPushButton* button : dialog->findChildren<QPushButton*>())
+        if (button->text().remove('&') == label)
+            return QTest::mouseClick(button, Qt::LeftButton);
+    FAIL("no button " << label.toStdString());
+}
+
+// Types a name into the file dialog.
+void typeName(QWidget* dialog, fs::path const& file)
+{
+    auto* const name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+    REQUIRE(name);
+    name->clear();
+    QTest::keyClicks(name, QString::fromStdString(file.string()));
+    QTest::keyClick(name, Qt::Key_Return);
+}
+
+void saveAs(Window& window, fs::path const& file)
+{
+    answerNext([&](QWidget* dialog) { typeName(dialog, file); });
+    window.actions().saveAs->trigger();
+    REQUIRE(fs::exists(file));
+}
+
+double savedTempo(fs::path const& file)
+{
+    auto const text = files::readTextFile(file);
+    REQUIRE(text);
+    auto const work = files::readDocument(*text, keeping::shelf(), "test");
+    REQUIRE(work);
+    return work->brief.quartersPerMinute.value_or(-1);
+}
+
+// As a program that is killed leaves it: without its lock.
+void leaveAsKilled(UserFolder const& user)
+{
+    for (auto const& file : fs::directory_iterator(user.at("unsaved")))
+        if (file.path().extension() == ".unsaved")
+            fs::copy_file(file.path(), user.at("unsaved") / "killed.unsaved");
+}
+
+bool waitForUnsaved(UserFolder const& user)
+{
+    return QTest::qWaitFor([&] {
+        std::error_code none;
+        for (auto const& file : fs::directory_iterator(user.at("unsaved"), none))
+            if (file.path().extension() == ".unsaved") return true;
+        return false;
+    });
+}
+
+} // namespace
+
+TEST_CASE("Work that was not saved when the program stopped is offered and opened", "[keeping]")
+{
+    UserFolder const user;
+    fs::path const tune = user.write("tunes/a.abc", keeping::tuneText());
+    {
+        Window window;
+        window.open(tune);
+        window.setTempo(63);
+        REQUIRE(waitForUnsaved(user));
+        leaveAsKilled(user);
+        window.session.undoStack().setClean();
+    }
+    Window window;
+    QString offered;
+    answerNext([&](QWidget* dialog) {
+        offered = dialog->findChild<QListWidget*>()->item(0)->text();
+        click(dialog, "Open");
+    });
+    CHECK(window.filing.offerUnsaved());
+    CHECK(offered.contains("The Sluice Lantern"));
+    CHECK(offered.contains("today at"));
+    CHECK(offered.contains("tempo")); // what would be lost
+    REQUIRE(window.session.isOpen());
+    CHECK(window.session.brief().quartersPerMinute == 63);
+    CHECK(window.workbench.isWindowModified());
+    CHECK_FALSE(fs::exists(user.at("unsaved/killed.unsaved"))); // kept by this window now
+    CHECK(waitForUnsaved(user));
+    saveAs(window, user.at("tunes/a.sallow"));
+    CHECK(savedTempo(user.at("tunes/a.sallow")) == 63);
+    CHECK_FALSE(window.workbench.isWindowModified());
+}
+
+TEST_CASE("Undo goes back across a save, and the saved file stays as it was saved", "[keeping]")
+{
+    UserFolder const user;
+    Window window;
+    window.open(user.write("a.abc", keeping::tuneText()));
+    window.setTempo(60);
+    saveAs(window, user.at("a.sallow"));
+    window.setTempo(70);
+    window.actions().save->trigger();
+    CHECK(savedTempo(user.at("a.sallow")) == 70);
+    window.actions().undo->trigger();
+    window.actions().undo->trigger();
+    CHECK_FALSE(window.session.brief().quartersPerMinute);
+    CHECK(window.workbench.isWindowModified());
+    CHECK(savedTempo(user.at("a.sallow")) == 70);
+    window.actions().redo->trigger();
+    window.actions().redo->trigger();
+    CHECK_FALSE(window.workbench.isWindowModified());
+}
+
+TEST_CASE("An earlier version comes back as one step that undo takes back", "[keeping]")
+{
+    UserFolder const user;
+    Window window;
+    window.open(user.write("a.abc", keeping::tuneText()));
+    CHECK_FALSE(window.actions().goBack->isEnabled());
+    for (double tempo : {60.0, 70.0, 80.0}) {
+        window.setTempo(tempo);
+        saveAs(window, user.at("a.sallow"));
+        fs::copy_file(user.at("a.sallow"), user.at("copy.sallow"),
+                      fs::copy_options::overwrite_existing);
+        fs::remove(user.at("a.sallow")); // or the file dialog asks before it replaces it
+    }
+    fs::copy_file(user.at("copy.sallow"), user.at("a.sallow"));
+    answerNext([&](QWidget* dialog) {
+        auto* const list = dialog->findChild<QListWidget*>();
+        REQUIRE(list->count() == 3);
+        QTest::keyClick(list, Qt::Key_Down);
+        QTest::keyClick(list, Qt::Key_Down);
+        click(dialog, "Go back");
+    });
+    window.actions().goBack->trigger();
+    CHECK(window.session.brief().quartersPerMinute == 60);
+    CHECK(window.workbench.isWindowModified());
+    window.actions().undo->trigger();
+    CHECK(window.session.brief().quartersPerMinute == 80);
+}
+
+TEST_CASE("Changes that are given up stay among the versions", "[keeping]")
+{
+    UserFolder const user;
+    fs::path const first = user.write("a.abc", keeping::tuneText());
+    Window window;
+    window.open(first);
+    window.setTempo(61);
+    answerNext([](QWidget* dialog) { click(dialog, "Discard"); });
+    window.open(first);
+    CHECK_FALSE(window.session.brief().quartersPerMinute);
+    REQUIRE(window.actions().goBack->isEnabled());
+    answerNext([](QWidget* dialog) { click(dialog, "Go back"); });
+    window.actions().goBack->trigger();
+    CHECK(window.session.brief().quartersPerMinute == 61);
+}
+
+TEST_CASE("A file that another program has changed is not replaced unasked", "[keeping]")
+{
+    UserFolder const user;
+    Window window;
+    window.open(user.write("a.abc", keeping::tuneText()));
+    window.setTempo(60);
+    saveAs(window, user.at("a.sallow"));
+    window.setTempo(70);
+    user.write("a.sallow", files::documentText(keeping::workOf(123), keeping::shelf()));
+    CHECK(QTest::qWaitFor([&] { return window.told().contains("another program"); }));
+    answerNext([](QWidget* dialog) { click(dialog, "Cancel"); });
+    window.actions().save->trigger();
+    CHECK(savedTempo(user.at("a.sallow")) == 123);
+    CHECK(window.workbench.isWindowModified());
+    answerNext([](QWidget* dialog) { click(dialog, "Replace"); });
+    window.actions().save->trigger();
+    CHECK(savedTempo(user.at("a.sallow")) == 70);
+    // What the other program wrote is still there to go back to.
+    answerNext([](QWidget* dialog) {
+        QTest::keyClick(dialog->findChild<QListWidget*>(), Qt::Key_Down);
+        click(dialog, "Go back");
+    });
+    window.actions().goBack->trigger();
+    CHECK(window.session.brief().quartersPerMinute == 123);
+}
+
+TEST_CASE("A disk that is read-only, gone or full leads to saving elsewhere", "[keeping]")
+{
+    UserFolder const user;
+    Window window;
+    window.open(user.write("a.abc", keeping::tuneText()));
+    window.setTempo(60);
+    fs::create_directories(user.at("stick"));
+    saveAs(window, user.at("stick/a.sallow"));
+    window.setTempo(70);
+
+    QString words;
+    auto const readThenCancel = [&words](QWidget* dialog) {
+        words = qobject_cast<QMessageBox*>(dialog)->text();
+        click(dialog, "Cancel");
+    };
+    fs::permissions(user.at("stick/a.sallow"), fs::perms::owner_read);
+    answerNext(readThenCancel);
+    window.actions().save->trigger();
+    CHECK(words.contains("read-only"));
+    CHECK(window.workbench.isWindowModified());
+
+    fs::remove_all(user.at("stick"));
+    answerNext(readThenCancel);
+    window.actions().save->trigger();
+    CHECK(words.contains("not there"));
+
+    answerNext([&](QWidget* dialog) {
+        answerNext([&](QWidget* next) { typeName(next, user.at("b.sallow")); });
+        click(dialog, "Save as…");
+    });
+    window.actions().save->trigger();
+    CHECK(savedTempo(user.at("b.sallow")) == 70);
+    CHECK_FALSE(window.workbench.isWindowModified());
+
+    if (!fs::exists("/dev/full")) return;
+    window.setTempo(75);
+    fs::remove(user.at("b.sallow"));
+    fs::create_symlink("/dev/full", user.at("b.sallow"));
+    answerNext(readThenCancel);
+    window.actions().save->trigger();
+    CHECK(words.contains("full"));
+    CHECK(window.workbench.isWindowModified());
+}
+
+TEST_CASE("A file that is open in another window opens as a copy", "[keeping]")
+{
+    UserFolder const user;
+    fs::path const file =
+        user.write("a.sallow", files::documentText(keeping::workOf(66), keeping::shelf()));
+    Window first;
+    first.open(file);
+    Window second;
+    second.open(file);
+    CHECK(second.told().contains("another window"));
+    second.setTempo(77);
+    // Save asks for a name; that of the first window's file is refused.
+    answerNext([&](QWidget* dialog) { typeName(dialog, user.at("b.sallow")); });
+    second.actions().save->trigger();
+    CHECK(savedTempo(file) == 66);
+    CHECK(savedTempo(user.at("b.sallow")) == 77);
+}
