@@ -19,6 +19,8 @@
 #include <QFileInfo>
 #include <QMessageBox>
 
+#include <algorithm>
+
 namespace app {
 
 namespace {
@@ -79,12 +81,17 @@ void Filing::openDemo()
     open(QString::fromStdString((sharedFolder() / "demo" / "demo.abc").string()));
 }
 
-void Filing::open(QString const& path)
+void Filing::open(QString const& path) { openTune(path, 0); }
+
+void Filing::openTune(QString const& path, int number)
 {
     auto book = openBook(path.toStdString(), m_tables);
     if (!book) return m_workbench.tellFault(book.error());
     std::size_t entry = 0;
-    if (book->entries.size() > 1) {
+    auto const named = std::ranges::find(book->entries, number, &files::AbcEntry::number);
+    if (number > 0 && named != book->entries.end()) {
+        entry = static_cast<std::size_t>(named - book->entries.begin());
+    } else if (book->entries.size() > 1) {
         auto const chosen = chosenFrom(*book, m_bookPlace ? m_bookPlace(path) : 0);
         if (!chosen) return;
         entry = *chosen;
@@ -230,11 +237,13 @@ void Filing::goBack()
         auto work = files::readDocument(*text, m_tables, version.file.string());
         if (!work) continue;
         QString const when = ui::whenWords(QString::fromStdString(version.when));
-        auto const kept = static_cast<int>(work->brief.locks.size());
+        auto const kept = work->brief.locks.size();
         works.push_back({version.saved ? tr("Saved %1").arg(when) : tr("Not saved, %1").arg(when),
-                         tr("%1 · level %2 · %n chord(s) kept", nullptr, kept)
+                         tr("%1 · level %2 · %3")
                              .arg(QString::fromStdString(work->brief.harp.name()))
-                             .arg(work->brief.level.number)});
+                             .arg(work->brief.level.number)
+                             .arg(kept == 1 ? tr("1 chord kept")
+                                            : tr("%1 chords kept").arg(kept))});
         briefs.push_back(std::move(work->brief));
     }
     if (works.empty()) return m_workbench.tell(tr("There is no earlier version of this tune."));

@@ -1,5 +1,7 @@
 #include "app/window.h"
 
+#include "app/batchrun.h"
+#include "app/cautions.h"
 #include "app/exitstatus.h"
 #include "app/filing.h"
 #include "app/hearing.h"
@@ -87,6 +89,8 @@ int openWorkbench(int argc, char** argv)
         filing.becomeCopy(name.isEmpty() ? QString() : Players::tr(", for %1").arg(name));
     });
     Remembering remembering(preferences, workbench, session, filing, players, *tables);
+    Cautions cautions(preferences, workbench, session);
+    BatchRun batch(workbench, session, filing, *tables);
     Hearing hearing(workbench);
 
     workbench.show();

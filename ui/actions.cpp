@@ -46,6 +46,7 @@ Actions::Actions(QWidget* owner)
       words(made(owner, tr("&Words on the page…"), Qt::CTRL | Qt::Key_W)),
       handout(made(owner, tr("&Handout of patterns…"), Qt::CTRL | Qt::Key_H)),
       levels(made(owner, tr("Export &levels 1 to 5…"), Qt::CTRL | Qt::SHIFT | Qt::Key_E)),
+      batch(made(owner, tr("A &folder of tunes…"))),
       quit(made(owner, tr("&Quit"), QKeySequence::Quit)),
       undo(made(owner, tr("&Undo"), QKeySequence::Undo)), redo(made(owner, tr("&Redo"))),
       lock(made(owner, tr("&Lock what is shown"), Qt::Key_L)),
@@ -103,7 +104,7 @@ void Actions::fill(QMenuBar* bar) const
                        {save, saveAs, goBack, unsaved},
                        {words},
                        {exportTo, print},
-                       {levels, handout},
+                       {levels, handout, batch},
                        {quit}});
     menu(tr("&Edit"), {{undo, redo},
                        {lock, unlock, unlockAll, leaveEmpty},
@@ -118,7 +119,7 @@ void Actions::fill(QMenuBar* bar) const
 
 QList<QAction*> Actions::all() const
 {
-    return {open,     otherTune, nextTune, previousTune, demo, goBack, unsaved,       save,       saveAs,     exportTo, print,
+    return {open,     otherTune, nextTune, previousTune, demo, goBack, unsaved, batch,       save,       saveAs,     exportTo, print,
             words,    handout,   levels,     quit,       undo,       redo,     lock,
             unlock,   unlockAll, leaveEmpty, anotherTake, bestTake, varyPasses, heardTempo, ownTempo, playTune,
             fromHere, hearBar,   stop,       loop,       countIn,    left,     right,

@@ -31,6 +31,7 @@ struct Actions {
     QAction* words; // on the page
     QAction* handout;
     QAction* levels;
+    QAction* batch; // a folder of tunes
     QAction* quit;
     QAction* undo;
     QAction* redo;

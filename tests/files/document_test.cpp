@@ -154,11 +154,15 @@ TEST_CASE("A file of a newer form is refused with a word of its own", "[document
     CHECK(base::sentence(read.error()).find("newer Sallow") != std::string::npos);
 }
 
+namespace {
+std::filesystem::path forms() { return std::filesystem::path(places::tests()) / "files" / "forms"; }
+} // namespace
+
 // The folder holds files as every form of the program saved them; none of them is ever changed.
 TEST_CASE("Every file that was ever saved still opens, arranges and is saved anew", "[document]")
 {
     int opened = 0;
-    for (auto const& file : std::filesystem::directory_iterator(SALLOW_SAVED_FORMS)) {
+    for (auto const& file : std::filesystem::directory_iterator(forms())) {
         CAPTURE(file.path().filename().string());
         auto const text = readTextFile(file.path());
         REQUIRE(text);
@@ -182,7 +186,7 @@ TEST_CASE("The earliest form keeps its shape under its old name, a full one all 
           "[document]")
 {
     auto const open = [](char const* name) {
-        return *readDocument(*readTextFile(std::filesystem::path(SALLOW_SAVED_FORMS) / name),
+        return *readDocument(*readTextFile(forms() / name),
                              shelf(), name);
     };
     SavedWork const earliest = open("form1-earliest.sallow");

@@ -1,5 +1,7 @@
 #include "core/files/work/player.h"
 
+#include "tests/places.h"
+
 #include <catch2/catch.hpp>
 
 using namespace files;
@@ -8,7 +10,7 @@ namespace {
 
 Tables const& shelf()
 {
-    static Tables const tables = *readTables(SALLOW_SHARED_DIR);
+    static Tables const tables = *readTables(places::shared());
     return tables;
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/files/abc/read.h"
 #include "core/files/textfile.h"
+#include "tests/places.h"
 
 #include <cassert>
 #include <cstdlib>
@@ -36,7 +37,7 @@ fs::path UserFolder::write(std::string const& name, std::string const& text) con
 
 files::Tables const& shelf()
 {
-    static files::Tables const tables = *files::readTables(SALLOW_SHARED_DIR);
+    static files::Tables const tables = *files::readTables(places::shared());
     return tables;
 }
 

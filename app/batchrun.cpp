@@ -1,0 +1,144 @@
+#include "app/batchrun.h"
+
+#include "app/filing.h"
+#include "core/files/work/player.h"
+#include "ui/batchdialog.h"
+#include "ui/session.h"
+#include "ui/words.h"
+#include "ui/workbench.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QRegularExpression>
+
+namespace app {
+
+std::optional<BatchLine> batchLine(QString const& line)
+{
+    static QString const ours = QStringLiteral("sallow: ");
+    if (!line.startsWith(ours)) return std::nullopt;
+    QString const words = line.mid(ours.size());
+    static QRegularExpression const progress(QStringLiteral("^(\\d+) of (\\d+) tunes"));
+    if (auto const match = progress.match(words); match.hasMatch())
+        return BatchLine{match.captured(1).toInt(), match.captured(2).toInt(), {}, {}, 0};
+    static QRegularExpression const tune(QStringLiteral("^(.+?), X:(\\d+)[,:]"));
+    if (auto const match = tune.match(words); match.hasMatch())
+        return BatchLine{0, 0, words, match.captured(1), match.captured(2).toInt()};
+    static QRegularExpression const file(QStringLiteral("^(.+?\\.\\w+)(, line \\d+|, column \\d+)*:"));
+    auto const match = file.match(words);
+    return BatchLine{0, 0, words, match.hasMatch() ? match.captured(1) : QString(), 0};
+}
+
+QStringList optionsFor(ui::Session const& session, files::Tables const& tables)
+{
+    QJsonObject const chosen =
+        QJsonDocument::fromJson(
+            QByteArray::fromStdString(files::standingText(session.standing(), tables)))
+            .object();
+    QJsonObject const harp = chosen[QStringLiteral("harp")].toObject();
+    QStringList out;
+    auto const add = [&out](char const* option, QString const& value) {
+        if (!value.isEmpty()) out << QString::fromLatin1(option) << value;
+    };
+    add("--harp", harp.contains(QStringLiteral("size"))
+                      ? harp[QStringLiteral("size")].toString()
+                      : QString::fromStdString(session.standing().harp.id()));
+    add("--tuning", harp[QStringLiteral("tuning")].toString());
+    add("--levers", harp[QStringLiteral("levers")].toString());
+    add("--names", harp[QStringLiteral("names")].toString());
+    add("--hand", chosen[QStringLiteral("hand")].toString());
+    add("--level", QString::number(chosen[QStringLiteral("level")].toInt()));
+    add("--manner", chosen[QStringLiteral("style")].toString());
+    add("--key", chosen[QStringLiteral("key")].toString());
+    add("--right", chosen[QStringLiteral("right")].toString());
+    return out;
+}
+
+BatchRun::BatchRun(ui::Workbench& workbench, ui::Session& session, Filing& filing,
+                   files::Tables const& tables)
+    : QObject(&workbench), m_workbench(workbench), m_session(session), m_filing(filing),
+      m_tables(tables)
+{
+    connect(workbench.actions().batch, &QAction::triggered, this, &BatchRun::open);
+    m_process.setStandardOutputFile(QProcess::nullDevice());
+    connect(&m_process, &QProcess::readyReadStandardError, this, &BatchRun::read);
+    connect(&m_process, &QProcess::finished, this, &BatchRun::ended);
+    connect(&m_process, &QProcess::errorOccurred, this, [this](QProcess::ProcessError error) {
+        if (error == QProcess::FailedToStart) ended();
+    });
+}
+
+void BatchRun::open()
+{
+    if (!m_dialog) {
+        proposal::Brief const& brief = m_session.standing();
+        m_dialog = new ui::BatchDialog(m_filing.folder(),
+                                       tr("%1, %2 hand, level %3")
+                                           .arg(ui::harpWords(brief.harp), ui::handWords(brief.hand))
+                                           .arg(brief.level.number),
+                                       &m_workbench);
+        m_dialog->setAttribute(Qt::WA_DeleteOnClose);
+        connect(m_dialog, &QObject::destroyed, this, [this] { m_dialog = nullptr; });
+        connect(m_dialog, &ui::BatchDialog::startClicked, this, &BatchRun::start);
+        connect(m_dialog, &ui::BatchDialog::cancelClicked, this, [this] {
+            m_cancelled = true;
+            m_process.terminate();
+        });
+        connect(m_dialog, &ui::BatchDialog::tuneWanted, &m_filing, &Filing::openTune);
+    }
+    m_dialog->show(); // the window stays free: a tune of the list can be opened beside it
+    m_dialog->raise();
+    m_dialog->activateWindow();
+}
+
+void BatchRun::start()
+{
+    m_cancelled = false;
+    m_line.clear();
+    QStringList words{QStringLiteral("batch"), m_dialog->from(), QStringLiteral("-o"),
+                      m_dialog->into(), QStringLiteral("--to"),
+                      m_dialog->kinds().join(QLatin1Char(','))};
+    if (m_dialog->leavesWhatIsThere()) words << QStringLiteral("--resume");
+    m_dialog->started();
+    m_process.start(QCoreApplication::applicationFilePath(),
+                    words + optionsFor(m_session, m_tables));
+}
+
+void BatchRun::read()
+{
+    m_line += m_process.readAllStandardError();
+    while (true) {
+        qsizetype const end = m_line.indexOf('\n');
+        if (end < 0) return;
+        QString const line = QString::fromUtf8(m_line.left(end));
+        m_line.remove(0, end + 1);
+        auto const said = batchLine(line);
+        if (!said || !m_dialog) continue;
+        if (said->all > 0)
+            m_dialog->reached(said->done, said->all);
+        else
+            m_dialog->addTrouble(said->words, said->file, said->number);
+    }
+}
+
+void BatchRun::ended()
+{
+    read();
+    if (!m_dialog) return;
+    int const troubles = m_dialog->troubles();
+    if (m_cancelled)
+        m_dialog->ended(tr("Stopped. The papers made so far are whole; start again with “Leave "
+                           "papers that are there already” to go on."));
+    else if (m_process.error() == QProcess::FailedToStart)
+        m_dialog->ended(tr("The work could not be started."));
+    else if (troubles == 1)
+        m_dialog->ended(tr("Done, with 1 thing to look at."));
+    else if (troubles == 0)
+        m_dialog->ended(tr("Done. The papers are in %1.").arg(m_dialog->into()));
+    else
+        m_dialog->ended(tr("Done, with %1 things to look at.").arg(troubles));
+}
+
+} // namespace app

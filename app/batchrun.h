@@ -1,0 +1,59 @@
+#pragma once
+
+#include "core/files/tables/tables.h"
+
+#include <QObject>
+#include <QProcess>
+#include <QString>
+
+#include <optional>
+
+namespace ui {
+class BatchDialog;
+class Session;
+class Workbench;
+} // namespace ui
+
+namespace app {
+
+class Filing;
+
+// A folder of tunes arranged for the harp, hand and level that are chosen, by a second copy of
+// this program: the window stays free, and cancelling leaves whole papers only.
+class BatchRun final : public QObject {
+    Q_OBJECT
+public:
+    BatchRun(ui::Workbench& workbench, ui::Session& session, Filing& filing,
+             files::Tables const& tables);
+
+    void open(); // the dialog
+
+private:
+    void start();
+    void read();
+    void ended();
+
+    ui::Workbench& m_workbench;
+    ui::Session& m_session;
+    Filing& m_filing;
+    files::Tables const& m_tables;
+    ui::BatchDialog* m_dialog = nullptr;
+    QProcess m_process;
+    QByteArray m_line; // the beginning of one that is not whole yet
+    bool m_cancelled = false;
+};
+
+// One line that the program said: how far it is, or a tune that it could not arrange.
+struct BatchLine {
+    int done = 0; // 0: a trouble
+    int all = 0;
+    QString words;
+    QString file;
+    int number = 0; // X:, 0 where the whole file is meant
+};
+std::optional<BatchLine> batchLine(QString const& line);
+
+// Options for the harp, hand, level and manner of new tunes.
+QStringList optionsFor(ui::Session const& session, files::Tables const& tables);
+
+} // namespace app

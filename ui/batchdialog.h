@@ -1,0 +1,59 @@
+#pragma once
+
+#include <QDialog>
+#include <QString>
+#include <QStringList>
+
+class QCheckBox;
+class QLabel;
+class QLineEdit;
+class QListWidget;
+class QProgressBar;
+class QPushButton;
+
+namespace ui {
+
+// A folder of tunes in, papers out: what is wanted, how far it is, and what could not be done.
+// Who owns it does the work.
+class BatchDialog final : public QDialog {
+    Q_OBJECT
+public:
+    // `forWhom`: harp, hand and level in words.
+    BatchDialog(QString const& from, QString const& forWhom, QWidget* parent = nullptr);
+
+    QString from() const;
+    QString into() const;
+    QStringList kinds() const; // "pdf" ...
+    bool leavesWhatIsThere() const;
+
+    void started();
+    void reached(int done, int all);
+    // `number`: X: of the tune; 0 where the whole file is meant.
+    void addTrouble(QString const& words, QString const& file, int number);
+    void ended(QString const& words);
+    int troubles() const;
+
+signals:
+    void startClicked();
+    void cancelClicked();
+    void tuneWanted(QString const& file, int number);
+
+protected:
+    void reject() override; // while it runs: asks the work to stop
+
+private:
+    void enable();
+    QLineEdit* folderRow(class QFormLayout* form, QString const& words, QString const& title);
+
+    QLineEdit* m_from;
+    QLineEdit* m_into;
+    QList<QCheckBox*> m_kinds;
+    QCheckBox* m_leave;
+    QProgressBar* m_progress;
+    QLabel* m_words;
+    QListWidget* m_troubles;
+    QPushButton* m_start;
+    bool m_running = false;
+};
+
+} // namespace ui
