@@ -1,102 +1,17 @@
 // Opening, saving and going back in the real window, by its actions, dialogs and keys.
-#include "app/filing.h"
+#include "window.h"
 
 #include "core/files/textfile.h"
 #include "core/files/work/document.h"
-#include "ui/messagebar.h"
-#include "ui/pastdialog.h"
-#include "ui/session.h"
-#include "ui/workbench.h"
-#include "userfolder.h"
 
-#include <QApplication>
-#include <QDialogButtonBox>
-#include <QFileDialog>
-#include <QLineEdit>
 #include <QListWidget>
 #include <QMessageBox>
-#include <QPushButton>
-#include <QTest>
-#include <QTimer>
-#include <catch2/catch.hpp>
+#include <QTableView>
 
-#include <functional>
-
-using keeping::UserFolder;
+using namespace keeping;
 namespace fs = std::filesystem;
 
 namespace {
-
-QApplication& application()
-{
-    static char name[] = "test_keeping";
-    static char* words[] = {name, nullptr};
-    static int count = 1;
-    // Never destroyed: the pointing device of QTest is a static that must go before it.
-    static auto* const instance = new QApplication(count, words);
-    return *instance;
-}
-
-// The window with its filing, as the program makes it.
-struct Window {
-    QApplication& app = application();
-    ui::Session session{ui::coreEngine(), keeping::workOf(80).brief};
-    ui::Workbench workbench{session, keeping::shelf()};
-    app::Filing filing{workbench, session, keeping::shelf()};
-
-    Window()
-    {
-        workbench.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
-    }
-    void open(fs::path const& file)
-    {
-        filing.open(QString::fromStdString(file.string()));
-        REQUIRE(session.isOpen());
-    }
-    void setTempo(double tempo) { REQUIRE(session.setTempo(tempo)); }
-    ui::Actions const& actions() { return workbench.actions(); }
-    QString told() { return workbench.messages()->words(); }
-};
-
-// Answers the dialog that comes next; it may ask for another one before it does.
-void answerNext(std::function<void(QWidget*)> answer)
-{
-    auto* const timer = new QTimer(&application());
-    QObject::connect(timer, &QTimer::timeout, timer, [timer, answer] {
-        QWidget* const dialog = QApplication::activeModalWidget();
-        if (!dialog) return;
-        timer->stop();
-        timer->deleteLater();
-        answer(dialog);
-    });
-    timer->start(5);
-}
-
-void click(QWidget* dialog, QString const& label)
-{
-    for (QPushButton* button : dialog->findChildren<QPushButton*>())
-        if (button->text().remove('&') == label)
-            return QTest::mouseClick(button, Qt::LeftButton);
-    FAIL("no button " << label.toStdString());
-}
-
-// Types a name into the file dialog.
-void typeName(QWidget* dialog, fs::path const& file)
-{
-    auto* const name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
-    REQUIRE(name);
-    name->clear();
-    QTest::keyClicks(name, QString::fromStdString(file.string()));
-    QTest::keyClick(name, Qt::Key_Return);
-}
-
-void saveAs(Window& window, fs::path const& file)
-{
-    answerNext([&](QWidget* dialog) { typeName(dialog, file); });
-    window.actions().saveAs->trigger();
-    REQUIRE(fs::exists(file));
-}
 
 double savedTempo(fs::path const& file)
 {
@@ -309,4 +224,36 @@ TEST_CASE("A file that is open in another window opens as a copy", "[keeping]")
     second.actions().save->trigger();
     CHECK(savedTempo(file) == 66);
     CHECK(savedTempo(user.at("b.sallow")) == 77);
+}
+
+TEST_CASE("A tunebook asks which tune before any is arranged, and one key opens the next",
+          "[keeping]")
+{
+    UserFolder const user;
+    std::string third = keeping::tuneText();
+    third.replace(third.find("X:4"), 3, "X:6");
+    third.replace(third.find("The Sluice Lantern"), 18, "The Third Lock");
+    fs::path const book =
+        user.write("book.abc", keeping::tuneText() + "\nX:5\nT:No Key At All\nGBd|\n\n" + third);
+    Window window;
+    answerNext([](QWidget* dialog) {
+        auto* const list = dialog->findChild<QTableView*>();
+        REQUIRE(list);
+        CHECK(list->model()->rowCount() == 3);
+        CHECK(list->model()->index(1, 6).data().toString() == "cannot be read");
+        click(dialog, "Cancel");
+    });
+    window.filing.open(QString::fromStdString(book.string()));
+    CHECK_FALSE(window.session.isOpen());
+    answerNext([](QWidget* dialog) { QTest::keyClick(dialog, Qt::Key_Return); });
+    window.open(book);
+    CHECK(window.session.brief().tune.title == "The Sluice Lantern");
+    // The tune between cannot be read: it is passed over, and said.
+    QTest::keyClick(&window.workbench, Qt::Key_N);
+    CHECK(window.session.brief().tune.title == "The Third Lock");
+    CHECK(window.told().contains("Passed over"));
+    QTest::keyClick(&window.workbench, Qt::Key_N);
+    CHECK(window.told().contains("last tune"));
+    QTest::keyClick(&window.workbench, Qt::Key_N, Qt::ShiftModifier);
+    CHECK(window.session.brief().tune.title == "The Sluice Lantern");
 }

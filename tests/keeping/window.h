@@ -1,0 +1,107 @@
+#pragma once
+
+#include "app/filing.h"
+#include "app/players.h"
+#include "app/preferences.h"
+#include "app/remembering.h"
+#include "core/files/work/player.h"
+#include "ui/messagebar.h"
+#include "ui/session.h"
+#include "ui/workbench.h"
+#include "userfolder.h"
+
+#include <QApplication>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+#include <QTimer>
+#include <catch2/catch.hpp>
+
+#include <functional>
+
+// The window with its filing and what is remembered, as the program makes it, and answers to its
+// dialogs.
+namespace keeping {
+
+inline QApplication& application()
+{
+    static char name[] = "test_keeping";
+    static char* words[] = {name, nullptr};
+    static int count = 1;
+    // Never destroyed: the pointing device of QTest is a static that must go before it.
+    static auto* const instance = new QApplication(count, words);
+    return *instance;
+}
+
+struct Window {
+    QApplication& running = application();
+    app::Preferences preferences;
+    ui::Session session{ui::coreEngine(), files::withStanding(usual(), preferences.standing(), shelf())};
+    ui::Workbench workbench{session, shelf()};
+    app::Filing filing{workbench, session, shelf()};
+    app::Players players{preferences, workbench, session, shelf()};
+    app::Remembering remembering{preferences, workbench, session, filing, players, shelf()};
+
+    static proposal::Brief usual()
+    {
+        proposal::Brief brief = workOf(80).brief;
+        brief.tune = {};
+        brief.quartersPerMinute.reset();
+        return brief;
+    }
+
+    Window()
+    {
+        workbench.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
+    }
+    void open(std::filesystem::path const& file)
+    {
+        filing.open(QString::fromStdString(file.string()));
+        REQUIRE(session.isOpen());
+    }
+    void setTempo(double tempo) { REQUIRE(session.setTempo(tempo)); }
+    ui::Actions const& actions() { return workbench.actions(); }
+    QString told() { return workbench.messages()->words(); }
+};
+
+// Answers the dialog that comes next; it may ask for another one before it does.
+inline void answerNext(std::function<void(QWidget*)> answer)
+{
+    auto* const timer = new QTimer(&application());
+    QObject::connect(timer, &QTimer::timeout, timer, [timer, answer] {
+        QWidget* const dialog = QApplication::activeModalWidget();
+        if (!dialog) return;
+        timer->stop();
+        timer->deleteLater();
+        answer(dialog);
+    });
+    timer->start(5);
+}
+
+inline void click(QWidget* dialog, QString const& label)
+{
+    for (QPushButton* button : dialog->findChildren<QPushButton*>())
+        if (button->text().remove('&') == label)
+            return QTest::mouseClick(button, Qt::LeftButton);
+    FAIL("no button " << label.toStdString());
+}
+
+// Types a name into the file dialog.
+inline void typeName(QWidget* dialog, std::filesystem::path const& file)
+{
+    auto* const name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+    REQUIRE(name);
+    name->clear();
+    QTest::keyClicks(name, QString::fromStdString(file.string()));
+    QTest::keyClick(name, Qt::Key_Return);
+}
+
+inline void saveAs(Window& window, std::filesystem::path const& file)
+{
+    answerNext([&](QWidget* dialog) { typeName(dialog, file); });
+    window.actions().saveAs->trigger();
+    REQUIRE(std::filesystem::exists(file));
+}
+
+} // namespace keeping
