@@ -5,6 +5,7 @@
 #include <QStringList>
 
 class QCheckBox;
+class QFormLayout;
 class QLabel;
 class QLineEdit;
 class QListWidget;
@@ -43,7 +44,7 @@ protected:
 
 private:
     void enable();
-    QLineEdit* folderRow(class QFormLayout* form, QString const& words, QString const& title);
+    QLineEdit* folderRow(QFormLayout* form, QString const& words, QString const& title);
 
     QLineEdit* m_from;
     QLineEdit* m_into;
