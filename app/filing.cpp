@@ -327,8 +327,8 @@ bool Filing::save()
 QString Filing::offeredName() const
 {
     if (!m_safe.place().saved.isEmpty()) return m_safe.place().saved;
-    QString title = QString::fromStdString(m_session.brief().tune.title);
-    title = (title + m_addition).replace('/', '-');
+    QString title = QString::fromStdString(m_session.brief().tune.title) + m_addition;
+    title.replace('/', '-');
     QString name = m_folder + '/' + title + QStringLiteral(".sallow");
     for (int i = 2; QFileInfo::exists(name); ++i)
         name = m_folder + '/' + title + QStringLiteral(" %1.sallow").arg(i);

@@ -40,12 +40,12 @@ Remembering::Remembering(Preferences& preferences, ui::Workbench& workbench,
         return m_preferences.place(QFileInfo(file).absoluteFilePath()).value_or(0);
     });
     connect(&filing, &Filing::tuneShown, this,
-            [this](QString const& name, QString const& file, int place) {
-        m_soon.stop();
-        m_tune = name;
-        m_preferences.keepPlace(file, place);
-        if (auto const place = m_preferences.place(name)) m_session.select(*place);
-    });
+            [this](QString const& name, QString const& file, int inBook) {
+                m_soon.stop();
+                m_tune = name;
+                m_preferences.keepPlace(file, inBook);
+                if (auto const place = m_preferences.place(name)) m_session.select(*place);
+            });
     fillRecent();
 }
 

@@ -1,5 +1,6 @@
 #include "app/savetrouble.h"
 
+#include <QCoreApplication>
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QPushButton>
