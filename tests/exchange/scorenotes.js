@@ -1,6 +1,7 @@
 // The notes of MusicXML files as the npm package musicxml-io reads them, a line each:
 //   measure voice staff at duration pitch [tie]      (times in divisions; "-" is a rest)
 // node scorenotes.js NODE_MODULES FILE...            each file's lines go to FILE.notes
+globalThis.crypto ??= require("crypto").webcrypto; // which the package wants and Node 18 keeps there
 const fs = require("fs");
 const { parse } = require(process.argv[2] + "/musicxml-io");
 
