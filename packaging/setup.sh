@@ -1,4 +1,4 @@
-# Shared by start.sh and check.sh: installs what is missing, then configures and builds.
+# Shared by start.sh, check.sh and package.sh: installs what is missing, then configures and builds.
 # Sourced, not run. Safe to run again: what is there already is left as it is.
 
 set -euo pipefail
@@ -24,13 +24,10 @@ quietly() {
     fi
 }
 
-wanted_packages() {
-    sed -e 's/#.*//' -e '/^[[:space:]]*$/d' "$project/packaging/debian-packages.txt"
-}
-
+# install_packages LIST...: the Debian packages that files of packaging/ name.
 install_packages() {
     local missing=() name
-    for name in $(wanted_packages); do
+    for name in $(cd "$project/packaging" && sed -e 's/#.*//' -e '/^[[:space:]]*$/d' "$@"); do
         case "$name" in
             nodejs) if command -v node >/dev/null; then continue; fi ;;
             npm) if command -v npm >/dev/null; then continue; fi ;;
@@ -50,29 +47,65 @@ install_packages() {
         apt-get install -y -q --no-install-recommends "${missing[@]}"
 }
 
-# The music font and the referees of the tests, pinned with their checksums.
+# install_npm [all]: the music font, and with `all` the referees of the tests, pinned with their
+# checksums.
 install_npm() {
     local stamp="$project/packaging/node_modules/.sallow-lock"
-    if cmp -s "$project/packaging/package-lock.json" "$stamp"; then
+    local wanted="${1:-font} $(cksum <"$project/packaging/package-lock.json")"
+    local there=""
+    if [ -e "$stamp" ]; then there="$(cat "$stamp")"; fi
+    if [ "$there" = "$wanted" ] || [ "$there" = "all ${wanted#* }" ]; then
         say "music font and referees are there"
         return
     fi
-    say "fetching the music font and the referees of the tests (npm ci)"
-    (cd "$project/packaging" && quietly npm ci)
-    cp "$project/packaging/package-lock.json" "$stamp"
+    if [ "${1:-}" = all ]; then
+        say "fetching the music font and the referees of the tests (npm ci)"
+        (cd "$project/packaging" && quietly npm ci)
+    else
+        say "fetching the music font (npm ci)"
+        (cd "$project/packaging" && quietly npm ci --omit=dev)
+    fi
+    echo "$wanted" >"$stamp"
 }
 
-configure_and_build() {
-    say "building in $build (a first build takes some minutes)"
+# Runs Ninja with its output in the log and how far it has come on the screen: on a terminal in one
+# line, else a line at every fifth.
+compile() {
+    local line done_now all last=0 status=0
+    say "building; the compiler's output goes to $log"
+    NINJA_STATUS='[%f/%t] ' ninja -C "$build" "$@" 2>&1 </dev/null | tee -a "$log" | {
+        while IFS= read -r line; do
+            [[ "$line" =~ ^\[([0-9]+)/([0-9]+)\] ]] || continue
+            done_now="${BASH_REMATCH[1]}" all="${BASH_REMATCH[2]}"
+            if [ -t 1 ]; then printf '\rsallow: built %d of %d ' "$done_now" "$all"
+            elif [ $((done_now * 5 / all)) -gt "$last" ]; then
+                last=$((done_now * 5 / all))
+                say "built $done_now of $all"
+            fi
+        done
+        if [ -t 1 ]; then printf '\n'; fi
+    } || status=$?
+    return "$status"
+}
+
+configure() {
     quietly cmake -C "$project/packaging/presets/release.cmake" \
         -S "$project" -B "$build" -G Ninja "$@"
-    if ! ninja -C "$build"; then fail "the build stopped; the first error stands above"; fi
 }
 
-set_up() {
+# Sources that share most of what they include are compiled together, which takes half the time. Where
+# two of them do not go together, each is compiled by itself.
+configure_and_build() {
+    configure -DSALLOW_JOINED=ON -DSALLOW_HARDENED=ON "$@"
+    if compile; then return; fi
+    say "files that were compiled together did not build: each by itself now"
+    configure -DSALLOW_JOINED=OFF "$@"
+    if compile; then return; fi
+    grep -m 1 -A 40 '^FAILED: ' "$log" >&2 || tail -n 40 "$log" >&2
+    fail "the build stopped (the whole output is in $log)"
+}
+
+begin_log() {
     mkdir -p "$build"
     : >"$log"
-    install_packages
-    install_npm
-    configure_and_build "$@"
 }

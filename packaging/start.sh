@@ -3,10 +3,14 @@
 # display it writes the demo arrangement sheet, pattern sheet and MIDI instead and says where.
 . "$(dirname "${BASH_SOURCE[0]}")/setup.sh"
 
-set_up -DSALLOW_TESTS=OFF
+begin_log
+install_packages debian-packages.txt
+install_npm
+configure_and_build -DSALLOW_TESTS=OFF
 
 sallow="$build/app/sallow"
 demo="$project/shared/demo/demo.abc"
+say "to have it in the menu: bash packaging/package.sh makes a Debian package"
 
 if [ -n "${DISPLAY:-}" ] || [ -n "${WAYLAND_DISPLAY:-}" ]; then
     say "opening the workbench on $demo"

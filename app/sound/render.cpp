@@ -1,5 +1,6 @@
 #include "app/sound/render.h"
 
+#include "app/sound/oggserial.h"
 #include "app/sound/performance.h"
 #include "app/sound/soundfont.h"
 
@@ -173,7 +174,9 @@ base::Result<Rendered> renderToFile(perform::Schedule const& schedule,
         progressing);
     if (!played) return played.error();
     bool const closed = sf_close(file.release()) == 0;
-    if (!written || !closed || !draft.keep()) return cannotWrite;
+    if (!written || !closed) return cannotWrite;
+    bool const isOgg = (kind->format & SF_FORMAT_TYPEMASK) == SF_FORMAT_OGG;
+    if ((isOgg && !fixSerial(draft.path())) || !draft.keep()) return cannotWrite;
     return rendered;
 }
 

@@ -131,11 +131,11 @@ TEST_CASE("Both hands are voices of one ABC tune", "[abc][write]")
     checkLeftHand(arrangement, leftHandOf(abc));
 }
 
-TEST_CASE("Folk tunes written as ABC read back the same in both hands", "[abc][write][data]")
+TEST_CASE("Folk tunes written as ABC read back the same in both hands", "[abc][write][data][slow]")
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
-        WARN("the folk tune collection is absent");
+        WARN("SKIPPED: the folk tune collection is absent");
         return;
     }
     constexpr std::size_t every = 25; // the whole collection is tried by hand

@@ -87,7 +87,7 @@ TEST_CASE("The outside MIDI files have the notes that are expected of them",
     // shared/data/midi/expected.json: written byte by byte, read back with another library.
     fs::path const folder = data / "midi";
     if (!fs::exists(folder)) {
-        WARN("absent: midi");
+        WARN("SKIPPED: absent: midi");
         return;
     }
     std::ifstream file(folder / "expected.json");
@@ -120,7 +120,7 @@ TEST_CASE("Damaged and hostile MIDI files are read with remarks or refused with 
 {
     fs::path const folder = data / "broken";
     if (!fs::exists(folder)) {
-        WARN("absent: broken");
+        WARN("SKIPPED: absent: broken");
         return;
     }
     int files = 0;

@@ -163,11 +163,11 @@ TEST_CASE("Written scores are valid MusicXML 4.0", "[musicxml]")
     checkValid(files::musicXml(scenario::proposed(brief).arrangement, ScoreKind::Arrangement));
 }
 
-TEST_CASE("Scores of folk tunes are valid MusicXML 4.0", "[musicxml][data]")
+TEST_CASE("Scores of folk tunes are valid MusicXML 4.0", "[musicxml][data][slow]")
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
-        WARN("the folk tune collection is absent");
+        WARN("SKIPPED: the folk tune collection is absent");
         return;
     }
     constexpr std::size_t every = 50; // the whole collection is tried by hand

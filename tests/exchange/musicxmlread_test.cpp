@@ -133,11 +133,11 @@ TEST_CASE("A tune written as MusicXML reads back as the same tune", "[musicxml][
     }
 }
 
-TEST_CASE("Folk tunes written as MusicXML read back the same", "[musicxml][read][data]")
+TEST_CASE("Folk tunes written as MusicXML read back the same", "[musicxml][read][data][slow]")
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
-        WARN("the folk tune collection is absent");
+        WARN("SKIPPED: the folk tune collection is absent");
         return;
     }
     constexpr std::size_t every = 25; // the whole collection is tried by hand
@@ -322,7 +322,7 @@ TEST_CASE("Every case of the outside MusicXML suite is read or refused with a re
     // shared/data/musicxml-cases: the unofficial test suite and examples of the standard.
     fs::path const folder = data / "musicxml-cases";
     if (!fs::exists(folder)) {
-        WARN("absent: musicxml-cases");
+        WARN("SKIPPED: absent: musicxml-cases");
         return;
     }
     int read = 0;
@@ -350,7 +350,7 @@ TEST_CASE("Facts of the outside MusicXML suite come out as its authors describe 
 {
     fs::path const folder = data / "musicxml-cases";
     if (!fs::exists(folder)) {
-        WARN("absent: musicxml-cases");
+        WARN("SKIPPED: absent: musicxml-cases");
         return;
     }
     auto const tune = [&folder](char const* file) {
@@ -372,7 +372,7 @@ TEST_CASE("Damaged and hostile scores are read with remarks or refused with a re
     // shared/data/broken/manifest.json: no crash, no hang, no great appetite for memory.
     fs::path const folder = data / "broken";
     if (!fs::exists(folder)) {
-        WARN("absent: broken");
+        WARN("SKIPPED: absent: broken");
         return;
     }
     int files = 0;

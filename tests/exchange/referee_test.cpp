@@ -25,7 +25,7 @@ bool canLoad(std::string const& package)
     bool const there =
         outside::run("node -e \"require('" + places::nodeModules() + "/" + package + "')\"").status ==
         0;
-    if (!there) WARN("node or the package " << package << " is missing: not compared");
+    if (!there) WARN("SKIPPED: node or the package " << package << " is missing: not compared");
     return there;
 }
 

@@ -25,7 +25,7 @@ fs::path const data = fs::path(places::outside()) / "data";
 bool present(fs::path const& path)
 {
     if (fs::exists(path)) return true;
-    WARN("absent: " << path.filename().string());
+    WARN("SKIPPED: absent: " << path.filename().string());
     return false;
 }
 

@@ -46,7 +46,7 @@ std::optional<std::vector<Row>> trade(std::string const& name)
 {
     auto const read = files::readTextFile(places::outside() + "/trade/" + name);
     if (!read) {
-        WARN("the trade's table " + name + " is absent");
+        WARN("SKIPPED: the trade's table " + name + " is absent");
         return std::nullopt;
     }
     std::istringstream in(*read);

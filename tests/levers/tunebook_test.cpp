@@ -67,11 +67,11 @@ harp::Level advanced() { return lines::level(0.5); }
 } // namespace
 
 TEST_CASE("Every tune at hand is planned in its best key or refused with its reason",
-          "[levers]")
+          "[levers][slow]")
 {
     auto const all = books();
     if (all.empty()) {
-        WARN("the tunebooks are absent");
+        WARN("SKIPPED: the tunebooks are absent");
         return;
     }
     auto const harp = example::floor34();
@@ -111,11 +111,11 @@ TEST_CASE("Every tune at hand is planned in its best key or refused with its rea
     CHECK(best.byOutcome["planned"] > 450);
 }
 
-TEST_CASE("Every tune at hand has fingers for each note that begins", "[hands]")
+TEST_CASE("Every tune at hand has fingers for each note that begins", "[hands][slow]")
 {
     auto const all = books();
     if (all.empty()) {
-        WARN("the tunebooks are absent");
+        WARN("SKIPPED: the tunebooks are absent");
         return;
     }
     for (auto const& book : all)

@@ -10,6 +10,7 @@
 
 #include <QImage>
 #include <QPainter>
+#include <QTest>
 #include <QXmlStreamReader>
 
 namespace {
@@ -62,6 +63,18 @@ TEST_CASE("The PDF has one page for each page of the sheet and embeds its fonts"
     CHECK(occurrences(pdf, "/Type /Page >>") == static_cast<int>(document.pages.size()));
     CHECK(occurrences(pdf, "/FontFile2") >= 2);
     CHECK(pdf.contains("/Creator"));
+}
+
+TEST_CASE("A PDF made for a named moment has the same bytes whenever it is made", "[paint]")
+{
+    qputenv("SOURCE_DATE_EPOCH", "1700000000");
+    sheet::Document const document = jigSheet();
+    QByteArray const first = ui::pdfFile(document);
+    QTest::qSleep(1100); // the clock of a PDF counts seconds
+    QByteArray const second = ui::pdfFile(document);
+    qunsetenv("SOURCE_DATE_EPOCH");
+    CHECK(first == second);
+    CHECK(first.contains("(D:20231114221320Z)")); // date -u -d @1700000000
 }
 
 TEST_CASE("The PDF names its author and its parts, to turn to", "[paint]")

@@ -277,7 +277,7 @@ TEST_CASE("A hand that leaps, spans and hurries is measured against the levels' 
 
 TEST_CASE("Made for another level an arrangement keeps its bars, its key and the locks that "
           "fit, and says what it changed",
-          "[levels]")
+          "[levels][slow]")
 {
     Brief brief = scenario::briefFor(scenario::eightBars, 5);
     auto p = scenario::proposed(brief);
@@ -368,7 +368,7 @@ void lookAt(std::size_t step)
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
-        WARN("the Nottingham tunes are absent: no hands looked at");
+        WARN("SKIPPED: the Nottingham tunes are absent: no hands looked at");
         return;
     }
     for (char const* harp : {"lap22", "floor34", "floor38"})
@@ -400,11 +400,11 @@ TEST_CASE("All folk tunes at three harps and three levels keep the hands' rules"
     lookAt(1);
 }
 
-TEST_CASE("Of sampled folk tunes no level is more difficult than the next", "[difficulty]")
+TEST_CASE("Of sampled folk tunes no level is more difficult than the next", "[difficulty][slow]")
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
-        WARN("the Nottingham tunes are absent: no difficulty compared");
+        WARN("SKIPPED: the Nottingham tunes are absent: no difficulty compared");
         return;
     }
     std::array<double, 5> sums{};

@@ -71,7 +71,7 @@ void arrangePart(std::size_t part)
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
-        WARN("the Nottingham tunes are absent: nothing arranged");
+        WARN("SKIPPED: the Nottingham tunes are absent: nothing arranged");
         return;
     }
     Tally tally;
@@ -90,7 +90,7 @@ void arrangeOtherwise(std::string const& what, std::size_t from,
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
-        WARN("the Nottingham tunes are absent: nothing arranged");
+        WARN("SKIPPED: the Nottingham tunes are absent: nothing arranged");
         return;
     }
     Tally tally;
@@ -123,7 +123,7 @@ void compareWithCbc(std::size_t first)
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes || !reference::cbcIsThere()) {
-        WARN("the Nottingham tunes or cbc are absent: not compared with an integer program");
+        WARN("SKIPPED: the Nottingham tunes or cbc are absent: not compared with an integer program");
         return;
     }
     auto const proposals = smallProposals(*tunes);
@@ -140,27 +140,27 @@ void compareWithCbc(std::size_t first)
 
 } // namespace
 
-TEST_CASE("Nottingham tunes, part 1 of 4, are arranged without a broken rule", "[nottingham]")
+TEST_CASE("Nottingham tunes, part 1 of 4, are arranged without a broken rule", "[nottingham][slow]")
 {
     arrangePart(0);
 }
 
-TEST_CASE("Nottingham tunes, part 2 of 4, are arranged without a broken rule", "[nottingham]")
+TEST_CASE("Nottingham tunes, part 2 of 4, are arranged without a broken rule", "[nottingham][slow]")
 {
     arrangePart(1);
 }
 
-TEST_CASE("Nottingham tunes, part 3 of 4, are arranged without a broken rule", "[nottingham]")
+TEST_CASE("Nottingham tunes, part 3 of 4, are arranged without a broken rule", "[nottingham][slow]")
 {
     arrangePart(2);
 }
 
-TEST_CASE("Nottingham tunes, part 4 of 4, are arranged without a broken rule", "[nottingham]")
+TEST_CASE("Nottingham tunes, part 4 of 4, are arranged without a broken rule", "[nottingham][slow]")
 {
     arrangePart(3);
 }
 
-TEST_CASE("No rule is broken at any level, and turned levers follow the level", "[nottingham]")
+TEST_CASE("No rule is broken at any level, and turned levers follow the level", "[nottingham][slow]")
 {
     for (int level : {1, 2, 4, 5})
         arrangeOtherwise("level " + std::to_string(level), static_cast<std::size_t>(level),
@@ -169,7 +169,7 @@ TEST_CASE("No rule is broken at any level, and turned levers follow the level", 
                          });
 }
 
-TEST_CASE("No rule is broken on small and large harps in other tunings", "[nottingham]")
+TEST_CASE("No rule is broken on small and large harps in other tunings", "[nottingham][slow]")
 {
     for (auto const& [size, tuning] :
          {std::pair{"lap22", "C"}, {"lap26", "Eb"}, {"floor38", "F"}, {"floor36", "Bb"}})
@@ -180,7 +180,7 @@ TEST_CASE("No rule is broken on small and large harps in other tunings", "[notti
         });
 }
 
-TEST_CASE("No rule is broken with small and large hands, or with passes varied", "[nottingham]")
+TEST_CASE("No rule is broken with small and large hands, or with passes varied", "[nottingham][slow]")
 {
     for (char const* id : {"small", "large"})
         arrangeOtherwise(std::string(id) + " hand", 7, [&](Brief& brief) {
@@ -192,11 +192,11 @@ TEST_CASE("No rule is broken with small and large hands, or with passes varied",
 }
 
 TEST_CASE("A plain solver given only the numbers finds optimum and regrets of sixty real tunes",
-          "[nottingham]")
+          "[nottingham][slow]")
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
-        WARN("the Nottingham tunes are absent: not compared with a plain solver");
+        WARN("SKIPPED: the Nottingham tunes are absent: not compared with a plain solver");
         return;
     }
     std::size_t compared = 0;
@@ -214,12 +214,12 @@ TEST_CASE("A plain solver given only the numbers finds optimum and regrets of si
     CHECK(compared == 60);
 }
 
-TEST_CASE("An integer program finds the optimum of six real tunes", "[nottingham][cbc]")
+TEST_CASE("An integer program finds the optimum of six real tunes", "[nottingham][cbc][slow]")
 {
     compareWithCbc(0);
 }
 
-TEST_CASE("An integer program finds the optimum of six other real tunes", "[nottingham][cbc]")
+TEST_CASE("An integer program finds the optimum of six other real tunes", "[nottingham][cbc][slow]")
 {
     compareWithCbc(1);
 }

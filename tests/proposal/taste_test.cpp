@@ -25,7 +25,7 @@ std::optional<Tasting> tasteOver(std::size_t step, int level, std::string_view s
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {
-        WARN("the folk tunes are absent: no taste judged");
+        WARN("SKIPPED: the folk tunes are absent: no taste judged");
         return std::nullopt;
     }
     Tasting taste;
@@ -49,7 +49,7 @@ constexpr std::size_t aFew = 30;
 
 TEST_CASE("Over folk tunes 1-5-8 is the commonest shape, its variations take a good part, and "
           "no tune has one shape throughout",
-          "[taste]")
+          "[taste][slow]")
 {
     auto const taste = tasteOver(everySixth, 3);
     if (!taste) return;
@@ -78,7 +78,7 @@ TEST_CASE("Over folk tunes 1-5-8 is the commonest shape, its variations take a g
 }
 
 TEST_CASE("From level to level there are more notes, wider shapes and richer patterns",
-          "[taste]")
+          "[taste][slow]")
 {
     std::vector<Tasting> byLevel;
     for (int level = 1; level <= 5; ++level) {
@@ -105,7 +105,7 @@ TEST_CASE("From level to level there are more notes, wider shapes and richer pat
     CHECK(byLevel[4].widest > 10);
 }
 
-TEST_CASE("Styles differ in what their names say", "[taste]")
+TEST_CASE("Styles differ in what their names say", "[taste][slow]")
 {
     auto const plain = tasteOver(aFew, 3, "plain");
     auto const flowing = tasteOver(aFew, 3, "flowing");

@@ -33,7 +33,7 @@ TEST_CASE("An integer program finds the same least cost on random lattices", "[c
 {
     // COIN-OR branch and cut; sizes that it solves in well under a second.
     if (!reference::cbcIsThere()) {
-        WARN("cbc is not installed: not compared with an integer program");
+        WARN("SKIPPED: cbc is not installed: not compared with an integer program");
         return;
     }
     std::mt19937 source(31);

@@ -149,8 +149,24 @@ TEST_CASE("Notes are set a little smaller where that saves a page, and never in 
     double const space = measure::spaceMmOf(large.pages.front());
     CHECK(space >= Approx(0.934 * sheet::largeStaffMm / 4));
     CHECK(space <= Approx(sheet::largeStaffMm / 4));
-    CHECK(sheet::arrangementSheet(jig, *font, {}).pages.size() <=
-          sheet::arrangementSheet(jig, *font, rigid).pages.size());
+
+    // Of tunes that grow bar by bar, one or more just overflows a page.
+    int saved = 0;
+    std::vector<tune::Bar> bars;
+    for (int count = 1; count <= 80; ++count) {
+        bars.push_back(example::bar("G4:1/8 A4:1/8 B4:1/8 C5:1/8 D5:1/8 B4:1/8 A4:1/8 G4:1/8",
+                                    example::fourFour, example::gMajor));
+        tune::Tune const tune = example::tuneOf(bars);
+        Document const eased = sheet::leadSheet(tune, *font, {});
+        std::size_t const stiff = sheet::leadSheet(tune, *font, rigid).pages.size();
+        CAPTURE(count);
+        REQUIRE(eased.pages.size() <= stiff);
+        if (eased.pages.size() == stiff) continue;
+        ++saved;
+        double const smaller = measure::spaceMmOf(eased.pages.front());
+        CHECK(smaller < measure::spaceMmOf(sheet::leadSheet(tune, *font, rigid).pages.front()));
+    }
+    CHECK(saved > 0);
 }
 
 TEST_CASE("A bar that no line can hold stays on the paper", "[geometry]")
@@ -254,14 +270,14 @@ TEST_CASE("The sheet says what a player must know before the first note", "[geom
 // One tune of the collections ties two notes over the flag of a grace note between them.
 constexpr char const* graceFlag = "tie or slur through flag";
 
-TEST_CASE("Folk tunes at hand are set without a fault", "[geometry]")
+TEST_CASE("Folk tunes at hand are set without a fault", "[geometry][slow]")
 {
     auto const font = measure::musicFont();
     if (!font) return;
     namespace fs = std::filesystem;
     fs::path const data = places::outside() + "/data";
     if (!fs::exists(data)) {
-        WARN("the outside test data is absent: only the demo tunes are measured");
+        WARN("SKIPPED: the outside test data is absent");
         return;
     }
     int tunes = 0;

@@ -6,7 +6,11 @@
 #include <qpdf/QPDFPageObjectHelper.hh>
 #include <qpdf/QPDFWriter.hh>
 
+#include <QDateTime>
+
 #include <exception>
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace ui {
@@ -68,6 +72,18 @@ void addOutline(QPDF& file, Pages const& pages, sheet::Document const& document)
     file.getRoot().replaceKey("/Outlines", outline);
 }
 
+// Builds that must give the same bytes each time name the moment they stand for: seconds since 1970 in
+// SOURCE_DATE_EPOCH (the specification of reproducible-builds.org). As PDF writes it (7.9.4).
+std::optional<std::string> namedMoment()
+{
+    bool isNumber = false;
+    qint64 const seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isNumber);
+    if (!isNumber) return std::nullopt;
+    QDateTime const moment = QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC);
+    if (!moment.isValid()) return std::nullopt;
+    return moment.toString("'D:'yyyyMMddHHmmss'Z'").toStdString();
+}
+
 QByteArray rewritten(QByteArray const& pdf, sheet::Document const& document)
 {
     QPDF file;
@@ -77,7 +93,10 @@ QByteArray rewritten(QByteArray const& pdf, sheet::Document const& document)
     Object info = file.getTrailer().getKey("/Info");
     if (info.isDictionary() && !document.author.empty())
         info.replaceKey("/Author", text(document.author));
+    if (auto const moment = namedMoment(); moment && info.isDictionary())
+        info.replaceKey("/CreationDate", Object::newString(*moment));
     QPDFWriter writer(file);
+    writer.setDeterministicID(true);
     writer.setOutputMemory();
     writer.write();
     auto const buffer = writer.getBufferSharedPointer();

@@ -24,20 +24,26 @@ QPageSize sizeOf(sheet::Page const& page)
     return QPageSize(QSizeF(page.widthMm, page.heightMm), QPageSize::Millimeter);
 }
 
-// Title and author as XMP (ISO 16684-1): Qt's own list of facts has no place for an author.
+// Title and author as XMP (ISO 16684-1): Qt's own has no place for an author, and holds the time and a
+// number drawn by lot.
 QByteArray metadataOf(sheet::Document const& document)
 {
     auto const words = [](std::string const& text) {
         return QString::fromStdString(text).toHtmlEscaped().toUtf8();
     };
+    QByteArray const author =
+        document.author.empty()
+            ? QByteArray()
+            : "<dc:creator><rdf:Seq><rdf:li>" + words(document.author) +
+                  "</rdf:li></rdf:Seq></dc:creator>";
     return "<?xpacket begin='\xEF\xBB\xBF' id='W5M0MpCehiHzreSzNTczkc9d'?>"
            "<rdf:RDF xmlns:rdf='http://www.w3.org/1999/02/22-rdf-syntax-ns#'>"
            "<rdf:Description rdf:about='' xmlns:dc='http://purl.org/dc/elements/1.1/'>"
            "<dc:title><rdf:Alt><rdf:li xml:lang='x-default'>" +
            words(document.title) +
-           "</rdf:li></rdf:Alt></dc:title><dc:creator><rdf:Seq><rdf:li>" +
-           words(document.author) +
-           "</rdf:li></rdf:Seq></dc:creator></rdf:Description></rdf:RDF>"
+           "</rdf:li></rdf:Alt></dc:title>" +
+           author +
+           "</rdf:Description></rdf:RDF>"
            "<?xpacket end='w'?>";
 }
 
@@ -73,7 +79,7 @@ QByteArray pdfFile(sheet::Document const& document)
     writer.setResolution(dotsPerInch);
     writer.setTitle(QString::fromStdString(document.title));
     writer.setCreator("Sallow");
-    if (!document.author.empty()) writer.setDocumentXmpMetadata(metadataOf(document));
+    writer.setDocumentXmpMetadata(metadataOf(document));
     writer.setPageMargins({});
     if (document.pages.empty()) return bytes;
     writer.setPageSize(sizeOf(document.pages.front()));
