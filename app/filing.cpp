@@ -1,5 +1,6 @@
 #include "app/filing.h"
 
+#include "app/chording.h"
 #include "app/commands/levels.h"
 #include "app/outputs.h"
 #include "app/savetrouble.h"
@@ -165,6 +166,7 @@ bool Filing::openEntry(Book book, std::size_t entry)
             m_workbench.tellFault(tune.error());
             return false;
         }
+        tune = chorded(*std::move(tune), "auto", m_tables);
         if (!m_session.open(*tune)) {
             m_waiting = Waiting{std::move(book), entry, *std::move(tune)};
             return false;

@@ -1,5 +1,6 @@
 #include "app/options.h"
 
+#include "app/chording.h"
 #include "app/namedchoice.h"
 
 #include <CLI/CLI.hpp>
@@ -27,7 +28,9 @@ void declare(CLI::App& verb, ArrangeOptions& options)
     verb.add_option("--key", options.key, "a key such as G or Ador, best, or asis");
     verb.add_option("--style", options.style, "style of the left hand by its id");
     verb.add_option("--tempo", options.tempo, "beats a minute")->check(CLI::Range(10.0, 400.0));
-    verb.add_option("--chords", options.chords, "keep the written chords, or auto")
+    verb.add_option("--chords", options.chords,
+                    "keep what is written; suggest: found anew from the notes; auto: found "
+                    "where the tune has none")
         ->check(CLI::IsMember({"keep", "suggest", "auto"}));
     verb.add_option("--passes", options.passes, "repeats as written, or varied")
         ->check(CLI::IsMember({"written", "varied"}));
@@ -112,9 +115,7 @@ void declare(CLI::App& verb, sheet::SheetStyle& style)
 base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& options,
                                        files::Tables const& tables)
 {
-    if (options.chords == "suggest")
-        return base::Fault{base::FaultCode::BadCall, "--chords suggest",
-                           "this version keeps written chords and finds none"};
+    tune = chorded(std::move(tune), options.chords, tables);
     auto harp =
         files::harpFrom(tables, harpWished(options, tables), options.tuning, options.levers);
     if (!harp) return harp.error();

@@ -5,6 +5,7 @@
 #include "app/shelf.h"
 
 #include <CLI/CLI.hpp>
+#include <fmt/format.h>
 
 #include <iostream>
 
@@ -19,10 +20,17 @@ std::string placeText(tune::Place place)
            ": ";
 }
 
-void say(tune::Tune const& tune)
+void say(tune::Tune const& tune, std::optional<harmony::FoundKey> const& found)
 {
     std::cout << "X:" << tune.number << ' ' << tune.title << ": " << tune.bars.size()
               << " bars, " << music::shown(tune.key) << ", " << music::text(tune.meter) << '\n';
+    if (found) {
+        harmony::LikelyKey const& best = found->likely.front();
+        std::cout << fmt::format("  from its notes: {}, {:.0f} % sure; {}\n", shown(best.key),
+                                 100 * best.probability, found->reason);
+        if (auto const other = keyContradiction(*found, tune.key))
+            std::cout << "  " << *other << "; change K: if you agree\n";
+    }
     for (tune::Remark const& remark : tune.said)
         std::cout << "  " << placeText(remark.place) << remark.what << "; " << remark.did
                   << '\n';
@@ -39,11 +47,13 @@ ExitStatus check(std::string const& file, bool json)
         auto tune = readTune(*book, entry);
         if (!tune) {
             status = refuse(tune.error());
-        } else if (json) {
-            std::cout << files::checkLine(*tune) << '\n';
-        } else {
-            say(*tune);
+            continue;
         }
+        auto const found = harmony::foundKey(tables->harmony.keys, *tune);
+        if (json)
+            std::cout << files::checkLine(*tune, found) << '\n';
+        else
+            say(*tune, found);
     }
     return status;
 }

@@ -2,6 +2,8 @@
 
 #include "core/files/json.h"
 
+#include <cmath>
+
 namespace files {
 
 namespace {
@@ -89,9 +91,32 @@ ordered_json saidJson(std::vector<tune::Remark> const& said)
     return list;
 }
 
+// Rounded to thousandths: more is not meant.
+double rounded(double probability)
+{
+    return std::round(probability * 1000) / 1000;
+}
+
+ordered_json foundJson(std::optional<harmony::FoundKey> const& found)
+{
+    if (!found) return nullptr;
+    ordered_json others = ordered_json::array();
+    for (harmony::LikelyKey const& other : found->likely)
+        others.push_back({{"key", plain(other.key.tonic)},
+                          {"mode", modeName(other.key.mode)},
+                          {"confidence", rounded(other.probability)}});
+    harmony::LikelyKey const& best = found->likely.front();
+    return {{"key", plain(best.key.tonic)},
+            {"mode", modeName(best.key.mode)},
+            {"confidence", rounded(best.probability)},
+            {"tones", found->tones},
+            {"reason", found->reason},
+            {"likely", std::move(others)}};
+}
+
 } // namespace
 
-std::string checkLine(tune::Tune const& tune)
+std::string checkLine(tune::Tune const& tune, std::optional<harmony::FoundKey> const& found)
 {
     Written read = written(tune);
     ordered_json const line{
@@ -104,6 +129,7 @@ std::string checkLine(tune::Tune const& tune)
         {"bars", tune.bars.empty() ? 0 : tune.bars.back().number},
         {"notes", notesJson(read.entries)},
         {"chords", std::move(read.chords)},
+        {"found", foundJson(found)},
         {"said", saidJson(tune.said)},
     };
     // Titles are UTF-8 by then; a stray byte would be replaced rather than thrown over.

@@ -3,6 +3,7 @@
 #include "core/files/abc/fields.h"
 #include "core/files/abc/text.h"
 #include "core/files/musicxml/words.h"
+#include "core/music/typedchord.h"
 
 #include <algorithm>
 #include <array>
@@ -561,7 +562,11 @@ void MeasureReader::harmony(xml_node node)
     auto const letter = letterFrom(root.child("root-step").text().get());
     xml_node const kind = node.child("kind");
     std::string const kindName(trimmed(kind.text().get()));
-    if (kindName == "none") return;
+    if (kindName == "none" && at) {
+        if (++m_textCount <= mostTexts)
+            m_bar.chords.push_back({*at, music::noChord(), "N.C.", std::nullopt});
+        return;
+    }
     if (!at || !letter) {
         m_remarks.addOnce(place, "a chord symbol has no root", "left out");
         return;

@@ -3,6 +3,7 @@
 #include "core/files/musicxml/notes.h"
 #include "core/files/musicxml/words.h"
 #include "core/files/musicxml/xmltext.h"
+#include "core/music/typedchord.h"
 #include "core/sheet/lefthand.h"
 #include "core/sheet/levercues.h"
 #include "core/sheet/melody.h"
@@ -135,7 +136,8 @@ Placed harmonyOf(tune::ChordMark const& mark, Drawer& drawer)
     if (mark.pass.value_or(1) > 1) harmony.append_attribute("type") = "alternate";
     harmony.append_attribute("placement") = "above";
     addNamedNote(harmony, "root", mark.chord.root);
-    musicxml::Kind const kind = musicxml::kindOf(mark.chord.suffix);
+    musicxml::Kind const kind = music::isNoChord(mark.chord) ? musicxml::Kind{"none", {}}
+                                                      : musicxml::kindOf(mark.chord.suffix);
     xml_node element = harmony.append_child("kind");
     element.append_attribute("text") = mark.chord.suffix.c_str();
     element.text() = std::string(kind.name).c_str();

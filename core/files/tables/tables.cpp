@@ -1,6 +1,7 @@
 #include "core/files/tables/tables.h"
 
 #include "core/files/jsonline.h"
+#include "core/files/tables/harmonytable.h"
 #include "core/files/tables/tablerow.h"
 #include "core/files/tables/tastetable.h"
 #include "core/files/textfile.h"
@@ -385,7 +386,11 @@ base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
         {"weights.json",
          [&taste](Row& table, Tables& read) { readStyles(table, taste, read.styles); }},
         {"sliders.json", readSliders},
-        {"difficulty.json", readDifficulty}};
+        {"difficulty.json", readDifficulty},
+        {"chordtable.json",
+         [](Row& table, Tables& read) { readChordTable(table, read.harmony.chords); }},
+        {"keytable.json",
+         [](Row& table, Tables& read) { readKeyTable(table, read.harmony.keys); }}};
     for (auto const& [file, read] : files)
         if (auto const fault = readTable(sharedFolder, file, read, tables)) return *fault;
     return tables;

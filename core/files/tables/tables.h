@@ -5,6 +5,7 @@
 #include "core/base/result.h"
 #include "core/hands/difficulty.h"
 #include "core/harp/hand.h"
+#include "core/harmony/findchords.h"
 #include "core/harp/harp.h"
 #include "core/harp/model.h"
 #include "core/pattern/pattern.h"
@@ -58,11 +59,12 @@ struct Tables {
     std::vector<arrange::Weights> styles;
     std::vector<arrange::Slider> sliders;
     hands::DifficultyScale difficulty;
+    harmony::Learned harmony{}; // of chords and keys
     std::vector<harp::HarpModel> ownHarps{}; // described by the user; not in shared/
 };
 
-// Reads harps, tunings, hands, levels, patterns, rhythms, weights, sliders and difficulty (each
-// a .json file there). Faults: TableMissing, TableMalformed with file and line; keys that nobody
+// Reads harps, tunings, hands, levels, patterns, rhythms, weights, sliders, difficulty and
+// what was learned of chords and keys (each a .json file there). Faults: TableMissing, TableMalformed with file and line; keys that nobody
 // reads are damage, too.
 base::Result<Tables> readTables(std::filesystem::path const& sharedFolder);
 

@@ -1,0 +1,365 @@
+#include "core/harmony/findchords.h"
+
+#include "core/harmony/reasons.h"
+#include "core/harmony/ways.h"
+#include "core/tune/chordorigin.h"
+#include "core/tune/playing.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace harmony {
+
+namespace {
+
+using music::Key;
+using music::Length;
+using music::Mode;
+
+using Logs = std::vector<int>;
+
+// Which chord is kept in each unit; none where it is to be found.
+using Kept = std::vector<std::optional<music::Chord>>;
+
+bool isKept(tune::ChordMark const& mark, ChordWishes const& wishes)
+{
+    switch (originOf(mark)) {
+    case tune::ChordOrigin::Written: return wishes.keepWritten;
+    case tune::ChordOrigin::Set: return wishes.keepSet;
+    case tune::ChordOrigin::Found: break;
+    }
+    return false;
+}
+
+// A kept chord lasts to the next chord of its bar, whoever that is from, or the bar's end.
+Kept keptChords(tune::Tune const& tune, std::vector<Unit> const& units,
+                ChordWishes const& wishes)
+{
+    Kept kept(units.size());
+    for (std::size_t t = 0; t < units.size(); ++t) {
+        Unit const& unit = units[t];
+        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(unit.bar)];
+        Length longest;
+        for (std::size_t m = 0; m < bar.chords.size(); ++m) {
+            tune::ChordMark const& mark = bar.chords[m];
+            if (!isKept(mark, wishes) || (mark.pass && *mark.pass != 1)) continue;
+            Length const end = m + 1 < bar.chords.size() ? bar.chords[m + 1].at : bar.length;
+            Length const from = std::max(mark.at, unit.at);
+            Length const to = std::min(end, unit.at + unit.length);
+            if (to <= from || to - from <= longest) continue;
+            longest = to - from;
+            kept[t] = mark.chord;
+        }
+    }
+    return kept;
+}
+
+// Units that stand at the same place of bars with equal notes.
+std::vector<std::vector<std::size_t>> twinsOf(tune::Tune const& tune,
+                                              std::vector<Unit> const& units)
+{
+    auto const equal = [&tune](Unit const& a, Unit const& b) {
+        tune::Bar const& barA = tune.bars[static_cast<std::size_t>(a.bar)];
+        tune::Bar const& barB = tune.bars[static_cast<std::size_t>(b.bar)];
+        return a.at == b.at &&
+               std::equal(barA.notes.begin(), barA.notes.end(), barB.notes.begin(),
+                          barB.notes.end(), [](tune::Note const& x, tune::Note const& y) {
+                              return x.at == y.at && x.length == y.length &&
+                                     x.pitches == y.pitches;
+                          });
+    };
+    std::vector<std::vector<std::size_t>> twins(units.size());
+    std::vector<bool> done(units.size(), false);
+    for (std::size_t i = 0; i < units.size(); ++i) {
+        if (done[i]) continue;
+        std::vector<std::size_t> group{i};
+        for (std::size_t k = i + 1; k < units.size(); ++k)
+            if (!done[k] && equal(units[i], units[k])) group.push_back(k);
+        for (std::size_t member : group) {
+            done[member] = true;
+            twins[member] = group;
+        }
+    }
+    return twins;
+}
+
+// Half of what each hears itself, half of what its twins hear. Kept units neither give nor take.
+void hearTwins(std::vector<Logs>& rows, tune::Tune const& tune, std::vector<Unit> const& units,
+               Kept const& kept)
+{
+    std::vector<Logs> const alone = rows;
+    auto const twins = twinsOf(tune, units);
+    for (std::size_t t = 0; t < rows.size(); ++t) {
+        if (kept[t]) continue;
+        std::vector<std::size_t> others;
+        for (std::size_t twin : twins[t])
+            if (twin != t && !kept[twin]) others.push_back(twin);
+        if (others.empty()) continue;
+        for (std::size_t s = 0; s < rows[t].size(); ++s) {
+            long sum = 0;
+            for (std::size_t twin : others) sum += alone[twin][s];
+            auto const mean = static_cast<int>(sum / static_cast<long>(others.size()));
+            rows[t][s] = (alone[t][s] + mean) / 2;
+        }
+        normalise(rows[t]);
+    }
+}
+
+// Where the tonic chords of modes stand that the numbers were not learned from, and the major
+// chord on their fifth.
+struct ModeHome {
+    Mode mode;
+    Degree tonic;
+    Degree raisedFifth;
+};
+constexpr std::array modeHomes{
+    ModeHome{Mode::Dorian, {2, Quality::Minor}, {9, Quality::Major}},
+    ModeHome{Mode::Mixolydian, {7, Quality::Major}, {2, Quality::Major}},
+    ModeHome{Mode::Phrygian, {4, Quality::Minor}, {11, Quality::Major}},
+    ModeHome{Mode::Lydian, {5, Quality::Major}, {0, Quality::Major}},
+};
+
+// Measured on minor tunes harmonised from major ones alone: one nat to the tonic, no more.
+constexpr int homeBonus = nat;
+constexpr int raisedFifthBonus = nat / 2;
+
+bool hasRaisedSeventh(tune::Tune const& tune, Key key)
+{
+    int const leading = (pitchClass(key.tonic) + 11) % 12;
+    for (tune::Bar const& bar : tune.bars)
+        for (tune::Note const& note : bar.notes)
+            for (music::Pitch const& pitch : note.pitches)
+                if (pitchClass(pitch) == leading) return true;
+    return false;
+}
+
+void lean(Chain& chain, ChordTable const& table, tune::Tune const& tune, Key home, Way way)
+{
+    Leaning const leaning = leaningOf(way);
+    auto const own = std::find_if(modeHomes.begin(), modeHomes.end(),
+                                  [&home](ModeHome const& m) { return m.mode == home.mode; });
+    bool const raised = hasRaisedSeventh(tune, home);
+    for (std::size_t s = 0; s < table.degrees.size(); ++s) {
+        int bonus = isPlain(table.degrees[s], home.mode) ? leaning.plainBonus : 0;
+        if (own != modeHomes.end()) {
+            if (table.degrees[s] == own->tonic) bonus += homeBonus;
+            if (raised && table.degrees[s] == own->raisedFifth) bonus += raisedFifthBonus;
+        }
+        for (Logs& row : chain.own) row[s] += bonus;
+    }
+    for (Logs& steps : chain.steps)
+        for (std::size_t s = 0; s < table.degrees.size(); ++s)
+            steps[s * table.degrees.size() + s] += leaning.stayBonus;
+}
+
+void clamp(Chain& chain, ChordTable const& table, std::vector<Unit> const& units,
+           std::vector<Frame> const& frames, Kept const& kept)
+{
+    for (std::size_t t = 0; t < units.size(); ++t) {
+        if (!kept[t]) continue;
+        auto const degree =
+            degreeOf(*kept[t], frames[static_cast<std::size_t>(units[t].bar)].tonic);
+        if (!degree) continue;
+        auto const at = std::find(table.degrees.begin(), table.degrees.end(), *degree);
+        if (at == table.degrees.end()) continue; // its neighbours are found without it
+        auto const state = static_cast<std::size_t>(at - table.degrees.begin());
+        for (std::size_t s = 0; s < chain.states; ++s)
+            if (s != state) chain.own[t][s] = impossible;
+    }
+}
+
+// The key whose tonic the chords go by: the file's, unless the notes say surely enough that
+// another tonic of the same signature is home, or that the signature itself is another.
+Key homeOf(tune::Tune const& tune, std::optional<FoundKey> const& found)
+{
+    if (!found) return tune.key;
+    LikelyKey const& best = found->likely.front();
+    constexpr double sureOfSignature = 0.95;
+    bool const same = signature(best.key) == signature(tune.key);
+    bool const oneKey = std::all_of(tune.bars.begin(), tune.bars.end(),
+                                    [&tune](tune::Bar const& b) { return b.key == tune.key; });
+    // Files say the signature more often than the mode: "K:G" may stand over A dorian, but who
+    // writes "K:Em" means it.
+    bool const modeSaid = tune.key.mode != Mode::Ionian;
+    if (best.probability < (same && !modeSaid ? sureOfKey : sureOfSignature)) return tune.key;
+    return same || oneKey ? best.key : tune.key;
+}
+
+std::vector<Frame> framesFor(tune::Tune const& tune, Key home)
+{
+    if (home == tune.key) return framesOf(tune);
+    tune::Tune heardAs = tune;
+    for (tune::Bar& bar : heardAs.bars)
+        if (bar.key == tune.key) bar.key = home;
+    return framesOf(heardAs);
+}
+
+// Whether the mode stays open: the found key is not sure, or the tune has five notes and the
+// next likely key shares its tonic.
+bool modeIsUnsure(std::optional<FoundKey> const& found)
+{
+    if (!found) return true;
+    constexpr int gapped = 6;
+    LikelyKey const& best = found->likely.front();
+    if (best.probability >= sureOfKey || found->likely.size() < 2) return false;
+    LikelyKey const& next = found->likely[1];
+    bool const sameTonic = best.key.tonic == next.key.tonic;
+    return sameTonic || found->tones < gapped;
+}
+
+constexpr std::size_t likelyShown = 5;
+
+std::vector<std::size_t> ranked(Logs const& logs)
+{
+    std::vector<std::size_t> order(logs.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(),
+                     [&logs](std::size_t a, std::size_t b) { return logs[a] > logs[b]; });
+    return order;
+}
+
+void fillLikely(Suggestion& out, tune::Tune const& tune, ChordTable const& table,
+                std::vector<Logs> const& rows, std::vector<int> const& signatures)
+{
+    auto& chords = out.chords;
+    std::vector<music::Chord> const best = [&chords] {
+        std::vector<music::Chord> list;
+        for (FoundChord const& found : chords) list.push_back(found.chord);
+        return list;
+    }();
+    for (std::size_t t = 0; t < chords.size(); ++t) {
+        auto const order = ranked(rows[t]);
+        for (std::size_t r = 0; r < std::min(likelyShown, order.size()); ++r) {
+            music::Chord chord = chordOn(table.degrees[order[r]], signatures[t]);
+            std::string reason = chordReason(tune, chords[t].unit, chord,
+                                             t > 0 ? &best[t - 1] : nullptr,
+                                             t + 1 < best.size() ? &best[t + 1] : nullptr,
+                                             out.heardIn);
+            chords[t].likely.push_back(
+                {std::move(chord), probability(rows[t][order[r]]), std::move(reason)});
+        }
+    }
+}
+
+std::vector<std::size_t> leastSureFirst(std::vector<FoundChord> const& chords)
+{
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < chords.size(); ++i)
+        if (!chords[i].kept) order.push_back(i);
+    std::stable_sort(order.begin(), order.end(), [&chords](std::size_t a, std::size_t b) {
+        return chords[a].sure() < chords[b].sure();
+    });
+    return order;
+}
+
+struct WayRow {
+    Way way;
+    std::string_view id;
+    std::string_view name;
+    std::string_view words;
+};
+constexpr std::array wayRows{
+    WayRow{Way::Usual, "usual", "Usual", "as most players would"},
+    WayRow{Way::Plainer, "plainer", "Plainer", "fewer chords, fewer changes"},
+    WayRow{Way::Richer, "richer", "Richer", "sevenths at closes, a moving bass"},
+    WayRow{Way::Open, "open", "Open", "fifths, the mode unsaid"},
+    WayRow{Way::Drone, "drone", "Drone", "one open fifth under all"},
+};
+WayRow const& rowOf(Way way)
+{
+    return *std::find_if(wayRows.begin(), wayRows.end(),
+                         [way](WayRow const& row) { return row.way == way; });
+}
+
+} // namespace
+
+std::string_view wayId(Way way) { return rowOf(way).id; }
+std::string_view wayName(Way way) { return rowOf(way).name; }
+std::string_view wayWords(Way way) { return rowOf(way).words; }
+std::optional<Way> wayFrom(std::string_view id)
+{
+    for (WayRow const& row : wayRows)
+        if (row.id == id) return row.way;
+    return std::nullopt;
+}
+
+std::vector<std::vector<int>> likelihoods(ChordTable const& table, tune::Tune const& tune,
+                                          std::vector<Unit> const& units,
+                                          std::vector<Heard> const& heard)
+{
+    if (units.empty()) return {};
+    auto rows = logLikelihoods(chainOf(table, units, heard));
+    hearTwins(rows, tune, units, Kept(units.size()));
+    return rows;
+}
+
+Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
+                         ChordWishes const& wishes)
+{
+    Suggestion out;
+    out.key = foundKey(learned.keys, tune);
+    out.heardIn = homeOf(tune, out.key);
+    out.modeUnsure = modeIsUnsure(out.key);
+    std::vector<Unit> const units = unitsOf(tune);
+    if (units.empty() || learned.chords.degrees.empty()) return out;
+
+    std::vector<Frame> const frames = framesFor(tune, out.heardIn);
+    Kept const kept = keptChords(tune, units, wishes);
+    Chain chain = chainOf(learned.chords, units, heard(tune, units, frames));
+    lean(chain, learned.chords, tune, out.heardIn, wishes.way);
+    clamp(chain, learned.chords, units, frames, kept);
+    auto rows = logLikelihoods(chain);
+    hearTwins(rows, tune, units, kept);
+
+    std::vector<int> signatures;
+    for (std::size_t t = 0; t < units.size(); ++t) {
+        Key const inBar = tune.bars[static_cast<std::size_t>(units[t].bar)].key;
+        signatures.push_back(signature(inBar == tune.key ? out.heardIn : inBar));
+        Degree const best = learned.chords.degrees[ranked(rows[t]).front()];
+        out.chords.push_back({units[t], kept[t] ? *kept[t] : chordOn(best, signatures[t]), {},
+                              kept[t].has_value()});
+    }
+    fillLikely(out, tune, learned.chords, rows, signatures);
+    out.leastSure = leastSureFirst(out.chords);
+    dress(out, tune, wishes.way);
+    return out;
+}
+
+tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion)
+{
+    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+        auto& marks = tune.bars[i].chords;
+        std::erase_if(marks, [&suggestion, i](tune::ChordMark const& mark) {
+            return std::none_of(suggestion.chords.begin(), suggestion.chords.end(),
+                                [&mark, i](FoundChord const& found) {
+                                    return found.kept && found.unit.bar == static_cast<int>(i) &&
+                                           found.chord == mark.chord;
+                                });
+        });
+    }
+    FoundChord const* before = nullptr;
+    for (FoundChord const& found : suggestion.chords) {
+        tune::Bar& bar = tune.bars[static_cast<std::size_t>(found.unit.bar)];
+        bool const begins = found.unit.opensBar &&
+                            (found.unit.barOfStrain == 0 || !bar.endings.empty());
+        bool const changes = before == nullptr || before->chord != found.chord ||
+                             (before->kept && before->unit.bar != found.unit.bar);
+        before = &found;
+        if (found.kept || !(begins || changes)) continue;
+        bar.chords.push_back(
+            tune::chordMark(found.unit.at, found.chord, tune::ChordOrigin::Found));
+        std::stable_sort(bar.chords.begin(), bar.chords.end(),
+                         [](tune::ChordMark const& a, tune::ChordMark const& b) {
+                             return a.at < b.at;
+                         });
+    }
+    return tune;
+}
+
+tune::Tune withFoundChords(Learned const& learned, tune::Tune tune, ChordWishes const& wishes)
+{
+    Suggestion const suggestion = suggestChords(learned, tune, wishes);
+    return withChords(std::move(tune), suggestion);
+}
+
+} // namespace harmony
