@@ -1,5 +1,7 @@
 #include "core/music/chord.h"
 
+#include "core/music/typedchord.h"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -316,17 +318,22 @@ bool contains(Chord const& chord, int wanted)
     return false;
 }
 
+Chord noChord() { return {{}, {}, {}, "N.C."}; }
+
 std::string shown(Chord const& chord)
 {
+    if (isNoChord(chord)) return chord.suffix;
     return shown(chord.root) + chord.suffix + (chord.bass ? '/' + shown(*chord.bass) : "");
 }
 std::string plain(Chord const& chord)
 {
+    if (isNoChord(chord)) return chord.suffix;
     return plain(chord.root) + chord.suffix + (chord.bass ? '/' + plain(*chord.bass) : "");
 }
 
 Chord transposed(Chord chord, Interval by)
 {
+    if (isNoChord(chord)) return chord;
     chord.root = transposed(chord.root, by);
     if (chord.bass) chord.bass = transposed(*chord.bass, by);
     return chord;
@@ -335,10 +342,68 @@ Chord transposed(Chord chord, Interval by)
 base::Result<Chord> chordFrom(std::string_view symbol)
 {
     std::string_view const text = trimmed(symbol);
+    if (text == "N.C." || text == "NC" || text == "N.C") return noChord();
     if (auto chord = bareChordFrom(text)) return std::move(*chord);
     if (auto chord = bareChordFrom(withoutOuterBrackets(text))) return std::move(*chord);
     if (auto chord = bareChordFrom(withoutAlternative(text))) return std::move(*chord);
     return base::Fault{base::FaultCode::BadChord, "", std::string(symbol)};
+}
+
+namespace {
+
+std::string replaced(std::string text, std::string_view from, std::string_view to)
+{
+    for (std::size_t at = text.find(from); at != std::string::npos;
+         at = text.find(from, at + to.size()))
+        text.replace(at, from.size(), to);
+    return text;
+}
+
+// Typed signs in the spelling that files use: no blanks, plain sharps and flats, a plain hyphen.
+std::string inPlainSigns(std::string_view typed)
+{
+    std::string text(typed);
+    std::erase_if(text, [](char c) { return c == ' ' || c == '\t'; });
+    text = replaced(text, "♯", "#");
+    text = replaced(text, "♭", "b");
+    text = replaced(text, "−", "-"); // minus
+    text = replaced(text, "–", "-"); // dash
+    return text;
+}
+
+bool saysNoChord(std::string_view text)
+{
+    std::string letters;
+    for (char c : text)
+        if (c != '.' && c != ' ') letters += (c >= 'a' && c <= 'z') ? static_cast<char>(c - 32) : c;
+    return letters == "NC";
+}
+
+} // namespace
+
+base::Result<Chord> typedChordFrom(std::string_view typed)
+{
+    if (saysNoChord(typed)) return noChord();
+    std::string text = inPlainSigns(typed);
+    // "D5no3", "E-B only" and the like: a root and its fifth alone.
+    if (auto const no = text.find("no3"); no != std::string::npos && no > 0)
+        text = replaced(replaced(text, "(no3)", "no3"), "no3", "5");
+    bool const small = !text.empty() && text[0] >= 'a' && text[0] <= 'g';
+    if (small) {
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+        std::size_t const size = rootSize(text);
+        std::string_view const rest = std::string_view(text).substr(size);
+        bool const saysKind = rest.starts_with('m') || rest.starts_with('M') ||
+                              rest.starts_with('-') || rest.starts_with("dim") ||
+                              rest.starts_with("aug") || rest.starts_with("sus") ||
+                              rest.starts_with('5') || rest.starts_with('o') ||
+                              rest.starts_with("°") || rest.starts_with("ø") ||
+                              rest.starts_with('+') || rest.starts_with("add");
+        if (!saysKind) text.insert(size, "m");
+    }
+    auto chord = chordFrom(text);
+    if (!chord) return base::Fault{base::FaultCode::BadChord, "", std::string(typed)};
+    return chord;
 }
 
 } // namespace music

@@ -1,5 +1,7 @@
 #include "core/tune/playing.h"
 
+#include "core/music/typedchord.h"
+
 #include <algorithm>
 #include <array>
 
@@ -35,7 +37,8 @@ std::vector<ChordSpan> spansOf(Bar const& bar, int index, std::optional<Chord>& 
         if (mark.pass && *mark.pass != pass) continue;
         if (governing) append(spans, {index, from, mark.at - from, *governing, {}});
         from = mark.at;
-        governing = mark.chord;
+        governing.reset();
+        if (!isNoChord(mark.chord)) governing = mark.chord;
     }
     if (governing) append(spans, {index, from, bar.length - from, *governing, {}});
     return spans;

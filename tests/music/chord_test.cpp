@@ -1,4 +1,5 @@
 #include "core/music/chord.h"
+#include "core/music/typedchord.h"
 #include "tests/places.h"
 
 #include <catch2/catch.hpp>
@@ -117,4 +118,35 @@ TEST_CASE("Every symbol of the outside chord table has its notes, bass and alias
             REQUIRE(chord);
             CHECK(*chord == *chordFrom("D" + suffix));
         }
+}
+
+TEST_CASE("Chords are read as an arranger types them", "[chord]")
+{
+    // Common practice, no source: a small letter is a minor chord, as in many song sheets.
+    auto const [typed, meant] = GENERATE(table<std::string, std::string>({
+        {"Am7", "Am7"},      {"A-7", "Am7"},        {"a-7", "Am7"},     {"F#m7b5", "F#m7b5"},
+        {"F♯m7♭5", "F#m7b5"}, {"f♯ø", "F#m7b5"},     {"D/F#", "D/F#"},   {"D / F♯", "D/F#"},
+        {"N.C.", "N.C."},    {"nc", "N.C."},        {"n.c", "N.C."},    {"e", "Em"},
+        {"em", "Em"},        {"am7", "Am7"},        {"bb", "Bbm"},      {"B♭", "Bb"},
+        {"G7sus", "G7sus4"}, {"dsus4", "Dsus4"},    {"E5", "E5"},       {"Eno3", "E5"},
+        {"D–7", "Dm7"},      {"C△", "?"},           {"cmaj7", "Cmaj7"}, {"G/b", "G/B"},
+    }));
+    CAPTURE(typed);
+    auto const chord = typedChordFrom(typed);
+    if (meant == "?") {
+        REQUIRE_FALSE(chord);
+        CHECK(chord.error().detail == typed);
+    } else {
+        REQUIRE(chord);
+        CHECK(plain(*chord) == meant);
+    }
+}
+
+TEST_CASE("No chord has no tones and stays as it is when the tune moves", "[chord]")
+{
+    Chord const none = *chordFrom("N.C.");
+    CHECK(isNoChord(none));
+    CHECK(shown(none) == "N.C.");
+    CHECK(transposed(none, {1, 2}) == none);
+    CHECK_FALSE(isNoChord(*chordFrom("C")));
 }
