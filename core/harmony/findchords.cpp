@@ -31,27 +31,49 @@ bool isKept(tune::ChordMark const& mark, ChordWishes const& wishes)
     return false;
 }
 
+// The mark of its bar that holds where a unit begins; none where a chord is carried in.
+tune::ChordMark const* governing(tune::Bar const& bar, Unit const& unit)
+{
+    tune::ChordMark const* last = nullptr;
+    for (tune::ChordMark const& mark : bar.chords)
+        if (mark.at <= unit.at && mark.pass.value_or(1) == 1) last = &mark;
+    return last;
+}
+
 // A kept chord lasts to the next chord of its bar, whoever that is from, or the bar's end.
 Kept keptChords(tune::Tune const& tune, std::vector<Unit> const& units,
                 ChordWishes const& wishes)
 {
     Kept kept(units.size());
     for (std::size_t t = 0; t < units.size(); ++t) {
-        Unit const& unit = units[t];
-        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(unit.bar)];
-        Length longest;
-        for (std::size_t m = 0; m < bar.chords.size(); ++m) {
-            tune::ChordMark const& mark = bar.chords[m];
-            if (!isKept(mark, wishes) || (mark.pass && *mark.pass != 1)) continue;
-            Length const end = m + 1 < bar.chords.size() ? bar.chords[m + 1].at : bar.length;
-            Length const from = std::max(mark.at, unit.at);
-            Length const to = std::min(end, unit.at + unit.length);
-            if (to <= from || to - from <= longest) continue;
-            longest = to - from;
-            kept[t] = mark.chord;
-        }
+        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(units[t].bar)];
+        tune::ChordMark const* const mark = governing(bar, units[t]);
+        if (mark && isKept(*mark, wishes)) kept[t] = mark->chord;
     }
     return kept;
+}
+
+// The chord that the marks so far put over a unit's start, in written order.
+std::optional<music::Chord> inForce(tune::Tune const& tune, Unit const& unit)
+{
+    auto const bar = static_cast<std::size_t>(unit.bar);
+    if (tune::ChordMark const* const own = governing(tune.bars[bar], unit)) return own->chord;
+    for (std::size_t b = bar; b-- > 0;)
+        if (!tune.bars[b].chords.empty()) return tune.bars[b].chords.back().chord;
+    return std::nullopt;
+}
+
+// Origins of which something was kept.
+std::vector<tune::ChordOrigin> originsKept(tune::Tune const& tune, Suggestion const& suggestion)
+{
+    std::vector<tune::ChordOrigin> origins;
+    for (FoundChord const& found : suggestion.chords) {
+        if (!found.kept) continue;
+        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(found.unit.bar)];
+        if (tune::ChordMark const* const mark = governing(bar, found.unit))
+            origins.push_back(originOf(*mark));
+    }
+    return origins;
 }
 
 // Units that stand at the same place of bars with equal notes.
@@ -327,25 +349,16 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
 
 tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion)
 {
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
-        auto& marks = tune.bars[i].chords;
-        std::erase_if(marks, [&suggestion, i](tune::ChordMark const& mark) {
-            return std::none_of(suggestion.chords.begin(), suggestion.chords.end(),
-                                [&mark, i](FoundChord const& found) {
-                                    return found.kept && found.unit.bar == static_cast<int>(i) &&
-                                           found.chord == mark.chord;
-                                });
+    auto const kept = originsKept(tune, suggestion);
+    for (tune::Bar& bar : tune.bars)
+        std::erase_if(bar.chords, [&kept](tune::ChordMark const& mark) {
+            return std::find(kept.begin(), kept.end(), originOf(mark)) == kept.end();
         });
-    }
-    FoundChord const* before = nullptr;
     for (FoundChord const& found : suggestion.chords) {
         tune::Bar& bar = tune.bars[static_cast<std::size_t>(found.unit.bar)];
         bool const begins = found.unit.opensBar &&
                             (found.unit.barOfStrain == 0 || !bar.endings.empty());
-        bool const changes = before == nullptr || before->chord != found.chord ||
-                             (before->kept && before->unit.bar != found.unit.bar);
-        before = &found;
-        if (found.kept || !(begins || changes)) continue;
+        if (found.kept || (!begins && inForce(tune, found.unit) == found.chord)) continue;
         bar.chords.push_back(
             tune::chordMark(found.unit.at, found.chord, tune::ChordOrigin::Found));
         std::stable_sort(bar.chords.begin(), bar.chords.end(),
