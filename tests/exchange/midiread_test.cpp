@@ -10,6 +10,7 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <set>
@@ -145,4 +146,18 @@ TEST_CASE("What is no MIDI file, or has no division or notes, is refused", "[mid
     CHECK(code(std::string("MThd\0\0\0\6\0\0", 10)) == FaultCode::Malformed);
     CHECK(code(std::string("MThd\0\0\0\6\0\0\0\1\0\0", 14)) == FaultCode::BadScoreValue);
     CHECK(code(files::smf(480, {files::SmfTrack{}})) == FaultCode::NoNotes);
+}
+
+TEST_CASE("Notes that are never switched off end with their track, and it is said", "[midi][read]")
+{
+    // Byte by byte after Standard MIDI Files 1.0: C4 on at 0 and never off, E4 for a crotchet, and
+    // the end of the track a minim after the beginning.
+    std::string const events("\x00\x90\x3c\x50\x00\x90\x40\x50\x60\x80\x40\x00\x60\xff\x2f\x00", 16);
+    std::string const file =
+        std::string("MThd\0\0\0\6\0\0\0\1\0\x60MTrk\0\0\0\x10", 22) + events;
+    tune::Tune const tune = tuneIn(file);
+    CHECK(std::any_of(tune.said.begin(), tune.said.end(), [](tune::Remark const& remark) {
+        return remark.what == "notes are never switched off";
+    }));
+    CHECK(tune::hasNotes(tune));
 }

@@ -391,3 +391,46 @@ TEST_CASE("Damaged and hostile scores are read with remarks or refused with a re
     }
     CHECK(files == 43);
 }
+
+TEST_CASE("Impossible accidentals, tuplets and tempos are said, and the notes kept", "[musicxml]")
+{
+    auto const altered = [](std::string const& alter) {
+        return tuneIn(score(bar("<note><pitch><step>C</step><alter>" + alter +
+                                "</alter><octave>4</octave></pitch><duration>8</duration></note>")));
+    };
+    CHECK(notesOf(altered("1")) == "C#4:1 ");
+    CHECK_FALSE(said(altered("1"), "double sharp"));
+    for (char const* far : {"1e9", "-3", "4"}) {
+        CAPTURE(far);
+        CHECK(said(altered(far), "beyond a double sharp or flat"));
+    }
+    CHECK(said(altered("0.5"), "less than a semitone"));
+
+    auto const tuplet = [](std::string const& actual) {
+        return tuneIn(score(bar(note("C", 4, "8",
+                                     "<time-modification><actual-notes>" + actual +
+                                         "</actual-notes><normal-notes>2</normal-notes>"
+                                         "</time-modification>"))));
+    };
+    CHECK_FALSE(said(tuplet("3"), "impossible numbers"));
+    for (char const* wrong : {"0", "-3", "999999999", "99999999999999"}) {
+        CAPTURE(wrong);
+        CHECK(said(tuplet(wrong), "impossible numbers"));
+        CHECK(notesOf(tuplet(wrong)) == "C4:1 ");
+    }
+
+    auto const timed = [](std::string const& tempo) {
+        return tuneIn(score(
+            bar("<direction><direction-type><metronome><beat-unit>quarter</beat-unit><per-minute>" +
+                tempo + "</per-minute></metronome></direction-type><sound tempo=\"" + tempo +
+                "\"/></direction>" + note("C", 4, "8"))));
+    };
+    CHECK(timed("96").tempo);
+    CHECK_FALSE(said(timed("96"), "tempo"));
+    for (char const* wrong : {"0", "-5", "1e300", "100000"}) {
+        CAPTURE(wrong);
+        CHECK_FALSE(timed(wrong).tempo);
+        CHECK(said(timed(wrong), "the metronome mark is no tempo"));
+        CHECK(said(timed(wrong), "the tempo of the sound is none"));
+    }
+}

@@ -492,3 +492,40 @@ TEST_CASE("Words to sing stand under the notes of the line before them", "[abc]"
           Sung{{"two"}, {"three-four"}, {}, {}, {"five"}, {}, {}, {}, {}, {}, {}, {}});
     CHECK(tune.words == std::vector<std::string>{"And so it ends."});
 }
+
+TEST_CASE("Accidentals behind a key change its signature, parted by a blank or not", "[abc]")
+{
+    // ABC 2.1, section 3.1.14: "K:D =c" is D major with C natural.
+    for (char const* key : {"D =c", "D=c", "Dmaj =c"}) {
+        CAPTURE(key);
+        tune::Tune const tune = notes("cf|", key);
+        CHECK(tune.key == music::Key{{music::Letter::D, 0}, music::Mode::Ionian});
+        CHECK(told(tune) == "C5:1/8 F#5:1/8");
+    }
+    CHECK(told(notes("cf|", "D^g_b")) == "C#5:1/8 F#5:1/8");
+    CHECK(told(notes("gb|", "D^g_b")) == "G#5:1/8 Bb5:1/8");
+    CHECK(told(notes("c|", "D clef=treble")) == "C#5:1/8");
+}
+
+TEST_CASE("The first voice may be named inside its line only", "[abc]")
+{
+    tune::Tune const tune = notes("[V:RH] cdef|g4|]\n[V:LH] C,8|C,8|]");
+    CHECK(told(tune) == "C5:1/8 D5:1/8 E5:1/8 F5:1/8 | G5:1/2");
+    CHECK(isSaid(tune, "more than one voice"));
+}
+
+TEST_CASE("A line +: goes on with the text before it", "[abc]")
+{
+    // ABC 2.1, section 3.3
+    tune::Tune const tune =
+        read("X:1\nT:A long\n+:title\n+:of it\nC:one\n+:and two\nM:4/4\n+:4\nK:C\nc|\n");
+    CHECK(tune.title == "A long title of it");
+    CHECK(tune.composer == "one and two");
+    CHECK(isSaid(tune, "fields that are not of text"));
+}
+
+TEST_CASE("A bar line inside a tuplet is said", "[abc]")
+{
+    CHECK(isSaid(notes("cdef (3ga|bc'4|"), "inside a tuplet"));
+    CHECK_FALSE(isSaid(notes("cdef (3gab|c'4|"), "inside a tuplet"));
+}

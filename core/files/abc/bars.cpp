@@ -182,7 +182,7 @@ AbcOutcome AbcBars::on(sign::Tuplet const& sign, Place place)
     }
     m_tuplet = OpenTuplet{static_cast<int>(m_bar.notes.size()), sign.actual,
                           sign.normal.value_or(usualNormal(sign.actual, m_meter)),
-                          sign.count.value_or(sign.actual)};
+                          sign.count.value_or(sign.actual), place};
     return std::nullopt;
 }
 
@@ -440,7 +440,10 @@ void AbcBars::closeBar(BarLine line, int closes)
 {
     std::optional<OpenTuplet> goesOn;
     if (m_tuplet) {
-        goesOn = OpenTuplet{0, m_tuplet->actual, m_tuplet->normal, m_tuplet->left};
+        m_remarks.addOnce(m_tuplet->place, "a bar line stands inside a tuplet",
+                          "the tuplet goes on behind it");
+        goesOn = *m_tuplet;
+        goesOn->first = 0;
         closeTuplet();
     }
     m_bar.closes = line;

@@ -93,6 +93,7 @@ private:
         int actual = 3;
         int normal = 2;
         int left = 3; // notes still to come
+        tune::Place place;
     };
 
     Remarks& m_remarks;

@@ -74,11 +74,13 @@ Key nearestKey(music::PitchName tonic, std::array<int, 7> const& alter)
     return best;
 }
 
+constexpr std::string_view accidentals = "^_=";
+
 // "^f", "__b", "=c", and several run together.
 bool changeSignature(std::string_view text, std::array<int, 7>& alter)
 {
     while (!text.empty()) {
-        std::size_t const letterAt = text.find_first_not_of("^_=");
+        std::size_t const letterAt = text.find_first_not_of(accidentals);
         if (letterAt == 0 || letterAt == std::string_view::npos) return false;
         auto const name = music::pitchNameFrom(text.substr(letterAt, 1));
         if (!name) return false;
@@ -120,6 +122,19 @@ std::optional<Key> keyOfWord(std::string_view word)
         word.find_first_not_of("ABCDEFG#bM") == std::string_view::npos)
         word.remove_suffix(1);
     return music::keyFrom(word);
+}
+
+// Accidentals that stand right behind the key, as in "D=c", become a word of their own.
+void partFromKey(std::vector<std::string_view>& rest)
+{
+    if (rest.empty()) return;
+    std::string_view const first = rest[0];
+    std::size_t const at = first.find_first_of(accidentals);
+    if (at == 0 || at == std::string_view::npos) return;
+    std::array<int, 7> unused{};
+    if (!keyOfWord(first.substr(0, at)) || !changeSignature(first.substr(at), unused)) return;
+    rest[0] = first.substr(0, at);
+    rest.insert(rest.begin() + 1, first.substr(at));
 }
 
 struct Named {
@@ -317,11 +332,12 @@ std::optional<Fraction> fractionFrom(std::string_view text)
 std::optional<AbcKey> abcKey(std::string_view text)
 {
     auto rest = words(text);
+    partFromKey(rest);
     auto key = takeKey(rest);
     if (!key) return std::nullopt;
     bool const listed = lowerCase(text).find("exp") != std::string::npos;
     for (std::string_view word : rest) {
-        if (isStaffWord(word) && word.find_first_of("^_") != 0) {
+        if (isStaffWord(word) && word.find_first_of(accidentals) != 0) {
             key->octave += octaveProperty(word);
             continue;
         }

@@ -19,6 +19,7 @@ using music::Rational;
 using tune::Place;
 
 constexpr std::size_t mostTextFields = 200; // of one kind
+constexpr std::size_t longestText = 10 * mostTextFields;
 
 // Music may begin like a field: "G:|". No field's text begins with a bar line.
 bool isFieldLineInMusic(std::string_view line)
@@ -105,16 +106,17 @@ private:
 
     void music(std::string_view text)
     {
-        noteVoice();
         m_bars.breakBeam();
         m_bars.beginLine();
         LineScanner scanner(text, m_symbols);
         while (auto const sign = scanner.next()) {
             Place const place{m_line, scanner.column()};
-            if (auto const* inside = std::get_if<sign::Field>(&*sign))
+            if (auto const* inside = std::get_if<sign::Field>(&*sign)) {
                 field(inside->letter, inside->text, place, Where::Inline);
-            else
+            } else {
+                noteVoice();
                 check(m_bars.take(*sign, place), place);
+            }
             if (m_fault) return;
         }
     }
@@ -124,6 +126,8 @@ private:
     void field(char letter, std::string_view raw, Place place, Where where)
     {
         std::string_view const text = trimmed(raw);
+        if (letter == '+') return goOn(text, place);
+        m_goesOn = nullptr;
         switch (letter) {
         case 'K':
             return key(text, place);
@@ -163,18 +167,32 @@ private:
             check(m_bars.take(sign::Field{letter, std::string(text)}, place), place);
     }
 
+    // "+:" goes on with the field on the line before (ABC 2.1, section 3.3).
+    void goOn(std::string_view text, Place place)
+    {
+        if (m_goesOn == nullptr)
+            return m_remarks.addOnce(place, "+: lines behind fields that are not of text",
+                                     "left out");
+        if (m_goesOn->size() < longestText) *m_goesOn += ' ' + textString(text);
+    }
+
     void textField(char letter, std::string text)
     {
-        auto const keep = [&text](std::vector<std::string>& list) {
-            if (list.size() < mostTextFields) list.push_back(std::move(text));
+        m_goesOn = &m_unshown;
+        auto const keep = [this, &text](std::vector<std::string>& list) {
+            if (list.size() >= mostTextFields) return;
+            list.push_back(std::move(text));
+            m_goesOn = &list.back();
         };
-        auto const join = [&text](std::string& kept) {
-            if (kept.size() < mostTextFields * 10) kept += (kept.empty() ? "" : ", ") + text;
+        auto const join = [this, &text](std::string& kept) {
+            if (kept.size() >= longestText) return;
+            kept += (kept.empty() ? "" : ", ") + text;
+            m_goesOn = &kept;
         };
         switch (letter) {
         case 'T':
             if (m_tune.title.empty())
-                m_tune.title = std::move(text);
+                join(m_tune.title);
             else
                 keep(m_tune.otherTitles);
             break;
@@ -376,6 +394,9 @@ private:
     AbcBars m_bars{m_remarks};
     Symbols m_symbols = usualSymbols();
     std::optional<Fault> m_fault;
+
+    std::string* m_goesOn = nullptr; // the text that a line +: would go on with
+    std::string m_unshown;           // stands for the text of fields that are not kept
 
     bool m_inFileHeader = true;
     bool m_inBody = false;

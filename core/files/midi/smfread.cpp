@@ -87,6 +87,8 @@ public:
             if (m_track.notes.size() + m_open.size() > notesLeft) return FaultCode::TuneTooLong;
         }
         if (!m_done) m_contents.oddities.emplace_back("a track has no end");
+        if (!m_open.empty())
+            m_contents.oddities.emplace_back("notes are never switched off");
         for (auto const& [key, from] : m_open) end(key, from);
         std::stable_sort(m_track.notes.begin(), m_track.notes.end(),
                          [](SmfNote const& a, SmfNote const& b) { return a.from < b.from; });

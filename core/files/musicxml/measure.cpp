@@ -80,13 +80,14 @@ std::optional<int> wholeFrom(xml_node node)
 struct Alter {
     int semitones = 0;
     bool rounded = false;
+    bool tooFar = false; // beyond a double sharp or flat
 };
 Alter alterOf(xml_node node)
 {
     double const value = node.text().as_double();
-    if (!std::isfinite(value)) return {};
+    if (std::isnan(value)) return {0, true, false};
     double const whole = std::clamp(std::trunc(value), -2.0, 2.0);
-    return {static_cast<int>(whole), whole != value};
+    return {static_cast<int>(whole), std::trunc(value) != value, std::trunc(value) != whole};
 }
 
 std::optional<music::Letter> letterFrom(std::string_view step)
@@ -321,6 +322,9 @@ Outcome MeasureReader::lengthOf(xml_node note, Length& out)
     constexpr int largest = 64;
     bool const tuplet = ratio && actual >= 1 && actual <= largest && normal >= 1 &&
                         normal <= largest && actual != normal;
+    if (ratio && !tuplet && actual != normal)
+        m_remarks.addOnce(m_places.of(ratio), "a tuplet of impossible numbers",
+                          "its notes last as long as they are counted");
     if (tuplet && shown) shown = *shown * Rational(normal, actual);
 
     xml_node const duration = note.child("duration");
@@ -352,6 +356,9 @@ Outcome MeasureReader::pitchOf(xml_node note, Pitch& out)
     if (alter.rounded)
         m_remarks.addOnce(m_places.of(pitch), "accidentals of less than a semitone",
                           "read as whole semitones");
+    if (alter.tooFar)
+        m_remarks.addOnce(m_places.of(pitch), "accidentals beyond a double sharp or flat",
+                          "read as double ones");
     out = music::transposed(Pitch{*letter, alter.semitones, *octave}, m_transposition);
     int const key = midi(out);
     if (key < 0 || key > highestKey) return wrongValue(pitch.child("octave"));
@@ -617,9 +624,12 @@ void MeasureReader::metronome(xml_node node)
     std::string_view text = node.child("per-minute").text().get();
     std::size_t const digit = text.find_first_of("0123456789");
     if (!halvings || digit == std::string_view::npos) return; // a relation of two values
+    bool const negative = digit > 0 && text[digit - 1] == '-';
     text = text.substr(digit);
-    text = text.substr(0, text.find_first_not_of("0123456789."));
-    auto const beats = decimalFrom(text);
+    std::size_t const end = std::min(text.find_first_not_of("0123456789."), text.size());
+    bool const exponent = end < text.size() && (text[end] == 'e' || text[end] == 'E');
+    auto const beats =
+        negative || exponent ? std::nullopt : decimalFrom(text.substr(0, end));
     constexpr Rational slowest{1};
     constexpr Rational fastest{1000};
     if (!beats || *beats < slowest || *beats > fastest || *halvings < 0) {
@@ -675,9 +685,14 @@ void MeasureReader::sound(xml_node node)
     if (sendsElsewhere(node))
         m_remarks.addOnce(m_places.of(node), "the score sends the player back or on",
                           "played as written");
-    double const quarters = node.attribute("tempo").as_double();
+    pugi::xml_attribute const rate = node.attribute("tempo");
+    double const quarters = rate.as_double();
     constexpr double fastest = 1000;
-    if (!tempo && quarters >= 1 && quarters <= fastest)
+    bool const possible = quarters >= 1 && quarters <= fastest;
+    if (rate && !possible)
+        m_remarks.addOnce(m_places.of(node), "the tempo of the sound is none",
+                          "it is passed over");
+    if (!tempo && possible)
         tempo = tune::Tempo{{Rational(1, 4)}, quarters};
 }
 
