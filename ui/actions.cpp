@@ -48,6 +48,17 @@ Actions::Actions(QWidget* owner)
       levels(made(owner, tr("Export &levels 1 to 5…"), Qt::CTRL | Qt::SHIFT | Qt::Key_E)),
       batch(made(owner, tr("A &folder of tunes…"))),
       quit(made(owner, tr("&Quit"), QKeySequence::Quit)),
+      copyShape(made(owner, tr("&Copy the left hand"), QKeySequence::Copy)),
+      pasteShape(made(owner, tr("&Paste the left hand"), QKeySequence::Paste)),
+      swapShapes(made(owner, tr("S&wap with the copied bar"), Qt::CTRL | Qt::SHIFT | Qt::Key_V)),
+      everyChord(made(owner, tr("Use at e&very chord like this"), Qt::Key_A)),
+      letFollow(made(owner, tr("Let the rest &follow"))),
+      messages(made(owner, tr("&Messages"), Qt::CTRL | Qt::SHIFT | Qt::Key_L)),
+      showBank(made(owner, tr("String &bank"), Qt::Key_F7)),
+      showShapes(made(owner, tr("S&hapes"), Qt::Key_F8)),
+      bankAbove(made(owner, tr("String bank at the &top"))),
+      shapesLeft(made(owner, tr("Shapes on the &left"))),
+      alone(made(owner, tr("Without &panes"), Qt::Key_F11)),
       undo(made(owner, tr("&Undo"), QKeySequence::Undo)), redo(made(owner, tr("&Redo"))),
       lock(made(owner, tr("&Lock what is shown"), Qt::Key_L)),
       unlock(made(owner, tr("Unloc&k"), Qt::Key_U)),
@@ -84,6 +95,9 @@ Actions::Actions(QWidget* owner)
     recent->setEnabled(false);
     pupil = new QMenu(tr("&Pupil"), owner);
     varyPasses->setCheckable(true);
+    for (QAction* toggle : {letFollow, showBank, showShapes, bankAbove, shapesLeft, alone})
+        toggle->setCheckable(true);
+    for (QAction* toggle : {letFollow, showBank, showShapes}) toggle->setChecked(true);
     for (QAction* toggle : {loop, countIn, left, right}) toggle->setCheckable(true);
     chooseOne(owner, {grid, sheet});
     chooseOne(owner, {system, light, dark});
@@ -108,18 +122,24 @@ void Actions::fill(QMenuBar* bar) const
                        {quit}});
     menu(tr("&Edit"), {{undo, redo},
                        {lock, unlock, unlockAll, leaveEmpty},
+                       {copyShape, pasteShape, swapShapes, everyChord, letFollow},
                        {anotherTake, bestTake},
                        {varyPasses, heardTempo, ownTempo}});
     bar->addMenu(pupil);
     menu(tr("&Hear"),
          {{playTune, fromHere, hearBar, stop}, {loop, countIn, left, right}, {faster, slower}});
-    menu(tr("&View"), {{grid, sheet}, {nextPane}, {system, light, dark}});
+    menu(tr("&View"), {{grid, sheet},
+                       {showShapes, showBank, shapesLeft, bankAbove, alone},
+                       {nextPane, messages},
+                       {system, light, dark}});
     menu(tr("He&lp"), {{keys, care}, {about}});
 }
 
 QList<QAction*> Actions::all() const
 {
-    return {open,     otherTune, nextTune, previousTune, demo, goBack, unsaved, batch,       save,       saveAs,     exportTo, print,
+    return {copyShape, pasteShape, swapShapes, everyChord, letFollow, messages, showBank,
+            showShapes, bankAbove, shapesLeft, alone,
+            open,     otherTune, nextTune, previousTune, demo, goBack, unsaved, batch,       save,       saveAs,     exportTo, print,
             words,    handout,   levels,     quit,       undo,       redo,     lock,
             unlock,   unlockAll, leaveEmpty, anotherTake, bestTake, varyPasses, heardTempo, ownTempo, playTune,
             fromHere, hearBar,   stop,       loop,       countIn,    left,     right,

@@ -33,6 +33,17 @@ struct Actions {
     QAction* levels;
     QAction* batch; // a folder of tunes
     QAction* quit;
+    QAction* copyShape;
+    QAction* pasteShape;
+    QAction* swapShapes;   // the copied and the selected
+    QAction* everyChord;   // the shape at every chord like this one
+    QAction* letFollow;    // other chords may change when one is kept
+    QAction* messages;     // all that were told
+    QAction* showBank;
+    QAction* showShapes;
+    QAction* bankAbove;
+    QAction* shapesLeft;
+    QAction* alone;        // the grid or the sheet without panes
     QAction* undo;
     QAction* redo;
     QAction* lock;

@@ -1,6 +1,7 @@
 #include "ui/header.h"
 
 #include "ui/button.h"
+#include "ui/menutyping.h"
 #include "ui/theme.h"
 
 #include <QButtonGroup>
@@ -117,6 +118,7 @@ Button* Header::chip(QString const& caption, QString const& toolTip, QMenu* menu
     button->setToolTip(toolTip);
     button->setMenu(menu);
     menu->setToolTipsVisible(true);
+    takeTyping(*menu);
     return button;
 }
 

@@ -76,6 +76,7 @@ bool Session::open(Brief brief)
     auto answer = m_engine.propose(brief);
     if (!answer) {
         m_offersToOpen = true;
+        emit turnedAway(QString::fromStdString(brief.tune.title));
         refuse(answer.error(), brief);
         return false;
     }
@@ -180,6 +181,21 @@ bool Session::choose(int candidate)
     return become(std::move(next), voicing.notes.empty()
                                        ? tr("leave %1 empty").arg(placeName(*m_selected))
                                        : tr("“%1” in %2").arg(name, placeName(*m_selected)));
+}
+
+bool Session::chooseAll(std::vector<ShapeAt> const& shapes, QString const& text)
+{
+    if (!isOpen() || shapes.empty()) return false;
+    Brief next = m_brief;
+    for (ShapeAt const& shape : shapes) {
+        std::erase_if(next.locks, [&](Lock const& lock) {
+            return proposal::positionOf(lock, m_proposal->lattice) == shape.position;
+        });
+        next.locks.push_back(proposal::lockFor(m_proposal->lattice, shape.position,
+                                               shape.candidate, m_proposal->arrangement.harp,
+                                               m_proposal->moved));
+    }
+    return become(std::move(next), text);
 }
 
 bool Session::chooseRanked(int rank)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/engine.h"
+#include "ui/likeshapes.h"
 
 #include "core/base/fault.h"
 #include "core/proposal/proposal.h"
@@ -63,6 +64,7 @@ public slots:
     // Edits. Each answers whether it was done; a refusal is told by refused().
     bool choose(int candidate);  // locks it at the selected position and solves again
     bool chooseRanked(int rank); // the rank-th variant, 0 the first
+    bool chooseAll(std::vector<ShapeAt> const& shapes, QString const& text); // as one step
     bool lockShown();
     bool unlock();
     bool unlockAll();
@@ -100,9 +102,11 @@ public slots:
 
 signals:
     void opened();           // another document; changed() follows
-    void changed();          // the answer
+    // The answer; selectionChanged() follows where a tune is open.
+    void changed();
     void selectionChanged(); // the position, the shown candidate or the variants
     void standingChanged();
+    void turnedAway(QString const& title); // before refused(): this tune cannot be opened
     void refused(base::Fault const& fault);
     void offered(std::vector<proposal::Remedy> const& remedies); // after refused(): what helps
     void relevelled(int level, QStringList const& changes); // sentences: what is changed

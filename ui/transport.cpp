@@ -156,10 +156,21 @@ void Transport::setTempo(tune::Tempo tempo)
 void Transport::setBarWords(QString const& words)
 {
     m_barWords = words;
-    m_hearBar->setText(words);
-    m_hearBar->setAccessibleName(tr("Hear %1").arg(words));
+    QString const heard = m_passageWords.isEmpty() ? words : m_passageWords;
+    if (m_hearBar->text() == heard) return;
+    m_hearBar->setText(heard);
+    m_hearBar->setAccessibleName(tr("Hear %1").arg(heard));
     m_hearBar->updateGeometry();
     fit();
+}
+
+void Transport::setPassageWords(QString const& words)
+{
+    m_passageWords = words;
+    m_hearBar->setToolTip(words.isEmpty()
+                              ? tr("Hear the selected chord's bar (Space in the grid)")
+                              : tr("Hear the passage (Space in the grid, Esc lets it go)"));
+    setBarWords(m_barWords);
 }
 
 void Transport::setPlaying(bool playing)

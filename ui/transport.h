@@ -35,6 +35,8 @@ public:
     explicit Transport(QWidget* parent = nullptr);
 
     void setTempo(tune::Tempo tempo);       // of the arrangement at 100 %
+    // The passage that is heard instead of a bar: "Bars 5–6"; empty: none.
+    void setPassageWords(QString const& words);
     void setBarWords(QString const& words); // "bar 3": what "hear" hears
     void setPlaying(bool playing);
     void setReady(bool ready); // something is open
@@ -81,6 +83,7 @@ private:
     Button* m_roll;
     tune::Tempo m_ownTempo;
     QString m_barWords;
+    QString m_passageWords;
     bool m_playing = false;
     int m_rollGapMs = 45;
 };

@@ -54,6 +54,7 @@ void TuneGrid::setDifficulty(hands::Difficulty difficulty, int level)
 
 void TuneGrid::setFollowed(std::vector<int> positions)
 {
+    if (m_followed == positions) return;
     m_followed = std::move(positions);
     refresh();
 }
@@ -64,6 +65,7 @@ void TuneGrid::clear()
     m_arrangement.reset();
     m_selected.reset();
     m_playingBar.reset();
+    m_passage.reset();
     m_followed.clear();
     layOut();
 }
@@ -90,6 +92,21 @@ void TuneGrid::setPlayingBar(std::optional<int> bar)
         if (bar && one.bar == *bar) showBar(one);
         if (one.bar == before || one.bar == bar) updateBox(one.box);
     }
+}
+
+void TuneGrid::setPassage(std::optional<Passage> passage)
+{
+    if (m_passage == passage) return;
+    updatePassage(m_passage);
+    m_passage = passage;
+    updatePassage(m_passage);
+}
+
+void TuneGrid::updatePassage(std::optional<Passage> passage)
+{
+    for (LaneBar const& bar : m_layout.bars)
+        if (passage && bar.bar >= passage->firstBar && bar.bar <= passage->lastBar)
+            updateBox(bar.box);
 }
 
 LaneMeasure TuneGrid::measured() const
@@ -267,6 +284,10 @@ void TuneGrid::paintGround(QPainter& painter, Lane const& lane)
     Palette const& p = paletteOf(*this);
     for (LaneBar const& bar : m_layout.bars) {
         if (bar.bar < lane.firstBar || bar.bar > lane.lastBar) continue;
+        bool const inPassage =
+            m_passage && bar.bar >= m_passage->firstBar && bar.bar <= m_passage->lastBar;
+        if (inPassage)
+            painter.fillRect(rectOf(bar.box).adjusted(0, 1, 0, 0), colour(p.leafWash, 0.75));
         if (m_playingBar == bar.bar)
             painter.fillRect(QRectF(bar.box.x, lane.strings.y - 4, bar.box.width, 4),
                              colour(p.amber));
@@ -287,9 +308,20 @@ void TuneGrid::paintGround(QPainter& painter, Lane const& lane)
 
 void TuneGrid::paintAbove(QPainter& painter, Lane const& lane)
 {
+    Palette const& p = paletteOf(*this);
+    for (LaneBar const& bar : m_layout.bars) { // the ends of a passage, as brackets
+        if (!m_passage || bar.bar < lane.firstBar || bar.bar > lane.lastBar) continue;
+        constexpr double thick = 3;
+        QRectF const box = rectOf(bar.box).adjusted(0, 1, 0, -1);
+        if (bar.bar == m_passage->firstBar)
+            painter.fillRect(QRectF(box.left() - 1, box.top(), thick, box.height()),
+                             colour(p.leaf));
+        if (bar.bar == m_passage->lastBar)
+            painter.fillRect(QRectF(box.right() - 2, box.top(), thick, box.height()),
+                             colour(p.leaf));
+    }
     LaneBar const* bar = m_selected ? barOf(m_layout, *m_selected) : nullptr;
     if (!bar || bar->bar < lane.firstBar || bar->bar > lane.lastBar) return;
-    Palette const& p = paletteOf(*this);
     QRectF const box =
         rectOf(chordOf(m_layout, *m_selected)->stretch).adjusted(1.5, 1, -0.5, -0.5);
     painter.setBrush(Qt::NoBrush);
@@ -336,6 +368,27 @@ std::optional<int> TuneGrid::under(QPointF const& point) const
                       m_selected);
 }
 
+std::optional<int> TuneGrid::barUnder(QPointF const& point) const
+{
+    return barAt(m_layout, point.x(), point.y() + verticalScrollBar()->value());
+}
+
+// The passage, or the selected bar where there is none, longer or shorter at its far end.
+void TuneGrid::stretchPassage(int bars)
+{
+    LaneBar const* selected = m_selected ? barOf(m_layout, *m_selected) : nullptr;
+    if (!selected) return;
+    if (!m_passage || !m_passageFrom) m_passageFrom = selected->bar;
+    int const from = *m_passageFrom;
+    int to = from;
+    if (m_passage) to = m_passage->firstBar == from ? m_passage->lastBar : m_passage->firstBar;
+    int const last = static_cast<int>(m_layout.bars.size()) - 1;
+    emit passageChosen(passageBetween(from, std::clamp(to + bars, 0, last)));
+    if (!m_passage) return;
+    int const end = m_passage->firstBar == from ? m_passage->lastBar : m_passage->firstBar;
+    showBar(m_layout.bars[static_cast<std::size_t>(end)]);
+}
+
 // The selected chord stays in sight.
 void TuneGrid::resizeEvent(QResizeEvent*)
 {
@@ -376,8 +429,20 @@ bool TuneGrid::viewportEvent(QEvent* event)
 void TuneGrid::mousePressEvent(QMouseEvent* event)
 {
     if (event->button() != Qt::LeftButton) return;
-    if (auto const position = under(event->position())) emit positionClicked(*position);
+    auto const bar = barUnder(event->position());
+    LaneBar const* selected = m_selected ? barOf(m_layout, *m_selected) : nullptr;
+    if (event->modifiers() & Qt::ShiftModifier && bar && selected) {
+        if (!m_passage || !m_passageFrom) m_passageFrom = selected->bar;
+        emit passageChosen(passageBetween(*m_passageFrom, *bar));
+        return;
+    }
+    m_pressedBar = bar;
+    auto const position = under(event->position());
+    if (m_passage) emit passageChosen(std::nullopt);
+    if (position) emit positionClicked(*position);
 }
+
+void TuneGrid::mouseReleaseEvent(QMouseEvent*) { m_pressedBar.reset(); }
 
 void TuneGrid::mouseDoubleClickEvent(QMouseEvent* event)
 {
@@ -386,6 +451,14 @@ void TuneGrid::mouseDoubleClickEvent(QMouseEvent* event)
 
 void TuneGrid::mouseMoveEvent(QMouseEvent* event)
 {
+    if (event->buttons() & Qt::LeftButton && m_pressedBar) {
+        auto const bar = barUnder(event->position());
+        if (!bar || (*bar == *m_pressedBar && !m_passage)) return;
+        m_passageFrom = m_pressedBar;
+        auto const dragged = passageBetween(*m_pressedBar, *bar);
+        if (m_passage != dragged) emit passageChosen(dragged);
+        return;
+    }
     auto const position = under(event->position());
     if (position == m_pointed) return;
     updatePosition(m_pointed);
@@ -399,6 +472,21 @@ void TuneGrid::keyPressEvent(QKeyEvent* event)
     auto const go = [this](Step step) {
         if (m_selected) emit positionClicked(neighbour(m_layout, *m_selected, step));
     };
+    if (event->modifiers() & Qt::ShiftModifier) {
+        int const lane = m_layout.barsPerLane;
+        switch (event->key()) {
+        case Qt::Key_Left:
+            return stretchPassage(-1);
+        case Qt::Key_Right:
+            return stretchPassage(+1);
+        case Qt::Key_Up:
+            return stretchPassage(-lane);
+        case Qt::Key_Down:
+            return stretchPassage(+lane);
+        default:
+            break;
+        }
+    }
     switch (event->key()) {
     case Qt::Key_Left:
         go(Step::Left);

@@ -3,6 +3,7 @@
 #include "core/hands/difficulty.h"
 #include "ui/readable.h"
 #include "ui/lanepainter.h"
+#include "ui/passage.h"
 
 #include <QAbstractScrollArea>
 #include <QPixmap>
@@ -28,6 +29,8 @@ public:
     void setSelected(std::optional<int> position);
     void setPlayingBar(std::optional<int> bar); // index into Tune::bars
     std::optional<int> selected() const { return m_selected; }
+    void setPassage(std::optional<Passage> passage);
+    std::optional<Passage> passage() const { return m_passage; }
     // Positions that changed because another was chosen, until they have been seen.
     void setFollowed(std::vector<int> positions);
     LaneLayout const& grid() const { return m_layout; }
@@ -49,6 +52,8 @@ signals:
     void hearClicked();                   // Space: the selected bar
     void variantsClicked();               // Enter or double click: on to the list of variants
     void menuWanted(QPoint const& where); // on the screen, for the selected position
+    // Dragged or Shift-clicked over bars, or Shift and an arrow key; none: a plain click.
+    void passageChosen(std::optional<ui::Passage> passage);
     void rankTyped(int rank);             // 1 to 9: the variant of that rank, 0 the first
 
 protected:
@@ -58,6 +63,7 @@ protected:
     void mousePressEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
@@ -77,6 +83,9 @@ private:
     void updatePosition(std::optional<int> position);
     bool sharesStretch(std::optional<int> position) const;
     std::optional<int> under(QPointF const& point) const;
+    std::optional<int> barUnder(QPointF const& point) const;
+    void stretchPassage(int bars);
+    void updatePassage(std::optional<Passage> passage);
     QPixmap const& painted(std::size_t lane);
     void paintGround(QPainter& painter, Lane const& lane);
     void paintAbove(QPainter& painter, Lane const& lane);
@@ -94,6 +103,9 @@ private:
     std::optional<int> m_selected;
     std::optional<int> m_pointed;
     std::optional<int> m_playingBar;
+    std::optional<Passage> m_passage;
+    std::optional<int> m_pressedBar; // where a drag began: index into Tune::bars
+    std::optional<int> m_passageFrom; // the bar that a longer passage is stretched from
 };
 
 } // namespace ui

@@ -85,7 +85,7 @@ void VariantList::layOut()
     m_layout.rowHeight = std::ceil(name.height() + 2 * small.height() + 34);
     m_layout.extra = 0;
     if (m_layout.current) {
-        QRectF const text = textBox(QRectF(0, 0, viewport()->width(), 100));
+        QRectF const text = textBox(QRectF(0, 0, rowBox(*m_layout.current).width(), 100));
         double const whole =
             small
                 .boundingRect(QRectF(0, 0, text.width(), 10000), Qt::TextWordWrap,
@@ -153,7 +153,11 @@ QRectF VariantList::hearBox(int index) const
     QRectF const text = textBox(rowBox(index));
     QFontMetricsF const metrics(scaledFont(*this, 0.95, QFont::DemiBold));
     double const width = metrics.horizontalAdvance(tr("Hear")) + 34;
-    return {text.left(), rowBox(index).bottom() - actionHeight - 9, width, actionHeight};
+    // In a narrow pane both buttons need the whole row.
+    double const both =
+        width + 7 + metrics.horizontalAdvance(useWords(index)) + 38;
+    double const left = both > text.width() ? rowBox(index).left() + inset : text.left();
+    return {left, rowBox(index).bottom() - actionHeight - 9, width, actionHeight};
 }
 
 QRectF VariantList::useBox(int index) const

@@ -1,6 +1,7 @@
 #include "ui/variantpanel.h"
 
 #include "ui/button.h"
+#include "ui/followedbox.h"
 #include "ui/ownpattern.h"
 #include "ui/theme.h"
 #include "ui/whynotlist.h"
@@ -13,7 +14,8 @@ namespace ui {
 
 VariantPanel::VariantPanel(QWidget* parent)
     : QWidget(parent), m_list(new VariantList(this)), m_whyNot(new WhyNotList(this)),
-      m_own(new OwnPattern(this)), m_whyNotButton(new Button(tr("Why not?"), this))
+      m_own(new OwnPattern(this)), m_followed(new FollowedBox(this)),
+      m_whyNotButton(new Button(tr("Why not?"), this))
 {
     setMinimumWidth(230);
     m_whyNot->hide();
@@ -27,6 +29,7 @@ VariantPanel::VariantPanel(QWidget* parent)
         if (unfolded) emit whyNotWanted();
     });
     connect(m_own, &OwnPattern::resized, this, &VariantPanel::layOut);
+    connect(m_followed, &FollowedBox::resized, this, &VariantPanel::layOut);
 }
 
 bool VariantPanel::showsWhyNot() const { return m_whyNotButton->isChecked(); }
@@ -76,10 +79,13 @@ void VariantPanel::layOut()
     int const foot = m_own->heightForWidth(width() - 2 * margin) > 0
                          ? m_own->heightForWidth(width() - 2 * margin)
                          : m_own->sizeHint().height();
-    int const below = foot + margin + margin / 2;
+    int const across = width() - 2 * margin;
+    int const told = m_followed->heightFor(across);
+    int const below = foot + margin + margin / 2 + (told > 0 ? told + margin / 2 : 0);
     QRect const middle(0, top, width(), std::max(0, height() - top - below));
     m_list->setGeometry(middle);
     m_whyNot->setGeometry(middle.adjusted(margin, margin / 2, 0, 0));
+    m_followed->setGeometry(margin, height() - below + margin / 2, across, told);
     m_own->setGeometry(margin, height() - foot - margin / 2 - 3, width() - 2 * margin, foot);
     QSize const button = m_whyNotButton->sizeHint();
     m_whyNotButton->setGeometry(width() - button.width() - 8, (top - button.height()) / 2,

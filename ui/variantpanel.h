@@ -7,6 +7,7 @@
 namespace ui {
 
 class Button;
+class FollowedBox;
 class OwnPattern;
 class WhyNotList;
 
@@ -20,6 +21,7 @@ public:
 
     VariantList* list() const { return m_list; }
     OwnPattern* own() const { return m_own; }
+    FollowedBox* followed() const { return m_followed; }
     WhyNotList* whyNot() const { return m_whyNot; }
     Button* whyNotButton() const { return m_whyNotButton; }
     bool showsWhyNot() const;
@@ -39,6 +41,7 @@ private:
     VariantList* m_list;
     WhyNotList* m_whyNot;
     OwnPattern* m_own;
+    FollowedBox* m_followed;
     Button* m_whyNotButton;
     QString m_title;
     QString m_detail;

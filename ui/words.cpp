@@ -88,6 +88,14 @@ QString passWords(arrange::Arrangement const& arrangement, int position)
     }
 }
 
+QString passageWords(tune::Tune const& tune, Passage passage)
+{
+    if (passage.firstBar == passage.lastBar) return barTitle(tune, passage.firstBar);
+    int const first = tune.bars[static_cast<std::size_t>(passage.firstBar)].number;
+    int const last = tune.bars[static_cast<std::size_t>(passage.lastBar)].number;
+    return tr("Bars %1–%2").arg(first).arg(last);
+}
+
 QString positionTitle(arrange::Arrangement const& arrangement, int position)
 {
     auto const& where = arrangement.positions[static_cast<std::size_t>(position)].position;

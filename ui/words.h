@@ -4,6 +4,7 @@
 #include "core/arrange/score.h"
 #include "core/base/fault.h"
 #include "core/perform/schedule.h"
+#include "ui/passage.h"
 
 #include <QString>
 
@@ -21,6 +22,8 @@ double regretShare(arrange::Points regret);
 
 // "Bar 3", "Pick-up bar"
 QString barTitle(tune::Tune const& tune, int bar);
+// "Bars 5–6"
+QString passageWords(tune::Tune const& tune, Passage passage);
 // "Bar 3 · Em · first time"; the time only where the position is not played every time.
 QString positionTitle(arrange::Arrangement const& arrangement, int position);
 // "first time", "second time", "time 3"; empty for a position played every time.

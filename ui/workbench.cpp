@@ -2,8 +2,11 @@
 
 #include "ui/choicemenus.h"
 #include "ui/fingermenu.h"
+#include "ui/followedbox.h"
 #include "ui/helppages.h"
+#include "ui/likeshapes.h"
 #include "ui/messagebar.h"
+#include "ui/notopened.h"
 #include "ui/ownpattern.h"
 #include "ui/pageview/pageview.h"
 #include "ui/paint/sheetfonts.h"
@@ -23,6 +26,7 @@
 #include "core/sheet/sheet.h"
 
 #include <QApplication>
+#include <QDataStream>
 #include <QDragEnterEvent>
 #include <QMenu>
 #include <QMenuBar>
@@ -51,6 +55,9 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     connect(welcome, &Welcome::openClicked, this, &Workbench::openRequested);
     connect(welcome, &Welcome::demoClicked, this, &Workbench::demoRequested);
     m_welcome = welcome;
+    m_notOpenedPage = new NotOpened(this);
+    connect(m_notOpenedPage, &NotOpened::openClicked, this, &Workbench::openRequested);
+    connect(m_notOpenedPage, &NotOpened::backClicked, this, &Workbench::backToTune);
     m_levels = tables.levels;
     m_difficultyScale = tables.difficulty;
     auto* menus = new ChoiceMenus(session, std::move(tables), *m_header, this);
@@ -66,6 +73,7 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
 void Workbench::place()
 {
     m_stage->addWidget(m_welcome);
+    m_stage->addWidget(m_notOpenedPage);
     m_stage->addWidget(m_grid);
     m_stage->addWidget(m_sheet);
     m_sides->addWidget(m_stage);
@@ -79,7 +87,7 @@ void Workbench::place()
     m_halves->setSizes({480, 214});
     for (QSplitter* splitter : {m_sides, m_halves}) {
         splitter->setChildrenCollapsible(false);
-        splitter->setHandleWidth(1);
+        splitter->setHandleWidth(3);
     }
     auto* middle = new QWidget(this);
     auto* column = new QVBoxLayout(middle);
@@ -123,6 +131,14 @@ void Workbench::joinActions()
     on(m_actions.unlock, [this] { m_session.unlock(); });
     on(m_actions.unlockAll, [this] { m_session.unlockAll(); });
     on(m_actions.leaveEmpty, [this] { m_session.leaveEmpty(); });
+    on(m_actions.copyShape, [this] { copyShape(); });
+    on(m_actions.pasteShape, [this] { pasteShape(); });
+    on(m_actions.swapShapes, [this] { swapShapes(); });
+    on(m_actions.everyChord, [this] { useAtEveryChord(); });
+    on(m_actions.messages, [this] { m_messages->openList(); });
+    for (QAction* pane : {m_actions.showBank, m_actions.showShapes, m_actions.bankAbove,
+                          m_actions.shapesLeft, m_actions.alone})
+        connect(pane, &QAction::toggled, this, &Workbench::showPanes);
     on(m_actions.anotherTake, [this] { m_session.anotherTake(); });
     on(m_actions.bestTake, [this] { m_session.bestTake(); });
     on(m_actions.varyPasses, [this](bool vary) {
@@ -154,7 +170,9 @@ void Workbench::joinActions()
         std::size_t here = panes.size() - 1;
         for (std::size_t i = 0; i < panes.size(); ++i)
             if (panes[i]->hasFocus()) here = i;
-        panes[(here + 1) % panes.size()]->setFocus(Qt::TabFocusReason);
+        std::size_t next = (here + 1) % panes.size();
+        while (next != here && !panes[next]->isVisible()) next = (next + 1) % panes.size();
+        panes[next]->setFocus(Qt::TabFocusReason);
     });
     on(m_actions.system, [this] { wear(Theme::System); });
     on(m_actions.light, [this] { wear(Theme::Light); });
@@ -173,11 +191,21 @@ void Workbench::joinViews()
     connect(m_grid, &TuneGrid::variantsClicked, this,
             [this] { m_variants->list()->setFocus(Qt::OtherFocusReason); });
 
+    connect(m_grid, &TuneGrid::passageChosen, this, &Workbench::setPassage);
+    connect(m_variants->followed(), &FollowedBox::onlyThisClicked, this,
+            &Workbench::keepOnlyThis);
+    connect(m_variants->followed(), &FollowedBox::letFollowClicked, this, [this] {
+        m_followed.clear();
+        showFollowed();
+    });
     connect(m_grid, &TuneGrid::menuWanted, this, [this](QPoint const& where) {
         QMenu menu(this);
         menu.addActions({m_actions.hearBar, m_actions.fromHere});
         menu.addSeparator();
         menu.addActions({m_actions.lock, m_actions.unlock, m_actions.leaveEmpty});
+        menu.addSeparator();
+        menu.addActions({m_actions.copyShape, m_actions.pasteShape, m_actions.swapShapes,
+                         m_actions.everyChord});
         menu.addSeparator();
         addFingerMenu(menu, m_session);
         menu.exec(where);
@@ -225,12 +253,35 @@ void Workbench::joinSession()
 {
     connect(&m_session, &Session::opened, this, [this] {
         stop();
-        m_messages->dismiss();
+        m_messages->dismissAll();
+        m_notOpened.reset();
+        m_then.reset();
+        m_followed.clear();
+        m_copied.reset();
+        setPassage(std::nullopt);
         showStage();
         m_stage->currentWidget()->setFocus(Qt::OtherFocusReason);
     });
-    connect(&m_session, &Session::changed, this, &Workbench::showDocument);
-    connect(&m_session, &Session::selectionChanged, this, &Workbench::showSelection);
+    connect(&m_session, &Session::changed, this, [this] {
+        m_messages->withdrawChoices();
+        m_notOpened.reset();
+        m_gridFresh = false;
+        noteChanges();
+        showDocument();
+    });
+    connect(&m_session, &Session::selectionChanged, this, [this] {
+        if (m_notOpened) return;
+        if (auto const selected = m_session.selected()) // seen
+            std::erase_if(m_followed,
+                          [&](Followed const& f) { return f.position == *selected; });
+        showSelection();
+    });
+    connect(&m_session, &Session::turnedAway, this, [this](QString const& title) {
+        m_notOpened = title;
+        stop();
+        showDocument();
+        showSelection();
+    });
     connect(&m_session, &Session::refused, this, &Workbench::tellFault);
     connect(&m_session, &Session::offered, this,
             [this](std::vector<proposal::Remedy> const& remedies) {
@@ -261,8 +312,13 @@ void Workbench::setView(View view)
 void Workbench::showStage()
 {
     QWidget* wanted = m_welcome;
-    if (m_session.isOpen() && m_view == View::Grid) wanted = m_grid;
-    if (m_session.isOpen() && m_view == View::Sheet) wanted = m_sheet;
+    if (showsTune() && m_view == View::Grid) wanted = m_grid;
+    if (showsTune() && m_view == View::Sheet) wanted = m_sheet;
+    if (m_session.isOpen() && m_notOpened) {
+        wanted = m_notOpenedPage;
+        m_notOpenedPage->setWords(
+            *m_notOpened, QString::fromStdString(m_session.arrangement().tune.title));
+    }
     m_stage->setCurrentWidget(wanted);
     if (wanted == m_sheet && m_sheetOutdated) showSheet();
 }
@@ -350,10 +406,45 @@ void Workbench::editWords()
     if (dialog.exec() == QDialog::Accepted) m_session.setWords(dialog.words());
 }
 
-void Workbench::tell(QString const& sentence) { m_messages->tell(sentence); }
-void Workbench::tellDone(QString const& sentence)
+void Workbench::tell(QString const& sentence) { say(sentence, false); }
+void Workbench::tellDone(QString const& sentence) { say(sentence, true); }
+
+// A dialog that is over the window is told what comes of its buttons itself.
+void Workbench::say(QString const& sentence, bool done)
 {
-    m_messages->tell(sentence, MessageBar::Tone::Done);
+    auto const tone = done ? MessageBar::Tone::Done : MessageBar::Tone::Notice;
+    QWidget const* over = QApplication::activeModalWidget();
+    if (auto* nearer = over && over != this ? over->findChild<MessageBar*>() : nullptr)
+        nearer->tell(sentence, tone);
+    m_messages->tell(sentence, tone, aboutNow());
+}
+
+// The tune that a message is of.
+QString Workbench::aboutNow() const
+{
+    if (m_notOpened) return *m_notOpened;
+    return m_session.isOpen() ? QString::fromStdString(m_session.arrangement().tune.title)
+                              : QString();
+}
+
+bool Workbench::showsTune() const { return m_session.isOpen() && !m_notOpened; }
+
+void Workbench::tellNotOpened(QString const& name, base::Fault const& fault)
+{
+    m_notOpened = name;
+    stop();
+    tellFault(fault);
+    showDocument();
+    if (m_session.isOpen()) showSelection();
+}
+
+void Workbench::backToTune()
+{
+    m_notOpened.reset();
+    m_gridFresh = false;
+    showDocument();
+    showSelection();
+    m_stage->currentWidget()->setFocus(Qt::OtherFocusReason);
 }
 // The first few changes; all of them would fill the window.
 void Workbench::tellLevel(int level, QStringList const& changes)
@@ -374,8 +465,8 @@ void Workbench::showDocument()
     showStage();
     if (!m_session.isOpen()) m_bank->setHarp(m_session.brief().harp);
     if (m_session.isOpen()) m_transport->setTempo(m_session.arrangement().tempo);
-    m_transport->setReady(m_session.isOpen());
-    showSelection();
+    m_transport->setReady(showsTune());
+    if (!m_session.isOpen()) showSelection(); // else it is told of next
 }
 
 void Workbench::showHeader()
@@ -385,8 +476,9 @@ void Workbench::showHeader()
     m_header->setHandWords(handWords(brief.hand));
     m_header->setLevelWords(QString::number(brief.level.number));
     m_header->setStyleWords(styleWords(brief.weights));
-    if (!m_session.isOpen()) {
-        m_header->setTitle(tr("Sallow"), tr("no tune is open"));
+    if (!showsTune()) {
+        m_header->setTitle(m_notOpened.value_or(tr("Sallow")),
+                           m_notOpened ? tr("could not be opened") : tr("no tune is open"));
         m_header->setKeyWords(tr("best"));
         return;
     }
@@ -396,13 +488,15 @@ void Workbench::showHeader()
     QStringList detail;
     if (!tune.rhythm.empty()) detail << QString::fromStdString(tune.rhythm);
     detail << QString::fromStdString(music::text(tune.meter));
-    detail << tr("levers up: %1").arg(setupWords(arrangement.harp, arrangement.levers.setup));
+    // The levers first: they are what must not be cut off in a narrow window.
+    detail.prepend(
+        tr("levers up: %1").arg(setupWords(arrangement.harp, arrangement.levers.setup)));
     auto const flips = arrangement.levers.flips.size();
     if (flips == 1) detail << tr("1 flip");
     if (flips > 1) detail << tr("%1 flips").arg(flips);
     hands::Difficulty difficulty =
         hands::difficultyOf(arrangement, m_levels, brief.book, m_difficultyScale);
-    detail.prepend(tr("asks for level %1").arg(difficulty.level, 0, 'f', 1));
+    detail.insert(1, tr("asks for level %1").arg(difficulty.level, 0, 'f', 1));
     m_grid->setDifficulty(std::move(difficulty), brief.level.number);
     QString const title = QString::fromStdString(tune.title);
     m_header->setTitle(title, detail.join(QStringLiteral(" · ")));
@@ -411,12 +505,21 @@ void Workbench::showHeader()
 
 void Workbench::showSelection()
 {
-    if (!m_session.isOpen()) {
+    if (!showsTune()) {
+        m_gridFresh = false;
         m_grid->clear();
-        m_variants->setHeading(tr("Variants"), tr("of the chord that is selected"));
+        m_variants->setHeading(tr("Shapes"), tr("of the chord that is selected"));
+        m_variants->list()->setRows({});
     } else {
-        m_grid->setArrangement(m_session.shownArrangement());
-        m_grid->setSelected(m_session.selected());
+        auto const selected = m_session.selected();
+        auto const looked = m_session.shown();
+        bool const best =
+            !selected || !looked ||
+            *looked == m_session.proposal()
+                           .solution.best.candidates[static_cast<std::size_t>(*selected)];
+        if (!m_gridFresh || !best) m_grid->setArrangement(m_session.shownArrangement());
+        m_gridFresh = best;
+        m_grid->setSelected(selected);
         showSheet();
         showVariants();
         if (auto const position = m_session.selected()) {
@@ -425,6 +528,7 @@ void Workbench::showSelection()
             m_transport->setBarWords(barTitle(m_session.arrangement().tune, where.bar));
         }
     }
+    showFollowed();
     showBank();
     showStatus();
     enableActions();
@@ -480,9 +584,162 @@ void Workbench::showWhyNot()
                                       : std::vector<proposal::Unplayable>{});
 }
 
-void Workbench::showBank()
+// What changed elsewhere since the arranger last looked there.
+void Workbench::noteChanges()
 {
     if (!m_session.isOpen()) return;
+    auto const selected = m_session.selected();
+    ShapesThen now = shapesOf(m_session.proposal());
+    bool justKept = false;
+    if (m_then) {
+        m_followed = followedAfter(m_followed, *m_then, m_session.proposal(), selected);
+        auto const here = static_cast<std::size_t>(selected.value_or(0));
+        justKept = selected && here < m_then->kept.size() && here < now.kept.size() &&
+                   !m_then->kept[here] && now.kept[here];
+    }
+    m_then = std::move(now);
+    if (justKept && !m_followed.empty() && !m_actions.letFollow->isChecked() &&
+        !m_session.undoStack().canRedo())
+        QMetaObject::invokeMethod(this, &Workbench::keepOnlyThis, Qt::QueuedConnection);
+}
+
+void Workbench::showFollowed()
+{
+    QStringList lines;
+    std::vector<int> positions;
+    if (showsTune())
+        for (Followed const& f : m_followed) {
+            lines << followedWords(m_session.arrangement(), f);
+            positions.push_back(f.position);
+        }
+    m_variants->followed()->setLines(lines);
+    m_grid->setFollowed(std::move(positions));
+}
+
+void Workbench::keepOnlyThis()
+{
+    std::vector<ShapeAt> asBefore;
+    for (Followed const& f : m_followed) asBefore.push_back({f.position, f.before});
+    m_session.chooseAll(asBefore, tr("the rest as it was"));
+}
+
+void Workbench::copyShape()
+{
+    auto const selected = m_session.selected();
+    if (!showsTune() || !selected) return;
+    m_copied = Copied{*selected, m_session.shownArrangement()
+                                     .positions[static_cast<std::size_t>(*selected)]
+                                     .voicing};
+    enableActions();
+}
+
+void Workbench::pasteShape()
+{
+    auto const selected = m_session.selected();
+    if (!showsTune() || !selected || !m_copied) return;
+    if (auto const candidate = candidateLike(m_session.proposal(), *selected, m_copied->shape))
+        m_session.choose(*candidate);
+    else
+        tell(tr("%1 cannot be played at %2.")
+                 .arg(patternWords(m_copied->shape),
+                      positionTitle(m_session.arrangement(), *selected)));
+}
+
+void Workbench::swapShapes()
+{
+    auto const selected = m_session.selected();
+    if (!showsTune() || !selected || !m_copied || m_copied->position == *selected) return;
+    auto const positions = static_cast<int>(m_session.arrangement().positions.size());
+    if (m_copied->position >= positions) return;
+    QString const there = positionTitle(m_session.arrangement(), m_copied->position);
+    QString const here = positionTitle(m_session.arrangement(), *selected);
+    auto const shapes = swapped(m_session.proposal(), m_copied->position, *selected);
+    if (!shapes)
+        tell(tr("The shapes of %1 and %2 cannot be swapped: one of them cannot be played in the "
+                "other's place.")
+                 .arg(there, here));
+    else
+        m_session.chooseAll(*shapes, tr("%1 and %2 swapped").arg(there, here));
+}
+
+void Workbench::useAtEveryChord()
+{
+    auto const selected = m_session.selected();
+    auto const shown = m_session.shown();
+    if (!showsTune() || !selected || !shown) return;
+    proposal::Proposal const& proposal = m_session.proposal();
+    auto const place = static_cast<std::size_t>(*selected);
+    arrange::Voicing const shape =
+        proposal.lattice.candidates[place][static_cast<std::size_t>(*shown)].voicing;
+    QString const chord = QString::fromStdString(
+        music::shown(proposal.arrangement.positions[place].position.chord));
+    auto shapes = atEveryChordLike(proposal, *selected, shape);
+    auto const others = shapes.size();
+    shapes.push_back({*selected, *shown});
+    if (others == 0)
+        return tell(tr("There is no other %1 as long as this one that can have %2.")
+                        .arg(chord, patternWords(shape)));
+    if (m_session.chooseAll(shapes, tr("“%1” at every %2").arg(patternWords(shape), chord)))
+        tellDone(tr("%1 is kept here and at %2 more. Undo takes it back.")
+                     .arg(patternWords(shape), tr("%1 %2").arg(others).arg(chord)));
+}
+
+void Workbench::setPassage(std::optional<Passage> passage)
+{
+    m_passage = passage;
+    m_grid->setPassage(passage);
+    m_transport->setPassageWords(
+        passage && m_session.isOpen() ? passageWords(m_session.arrangement().tune, *passage)
+                                      : QString());
+}
+
+void Workbench::showPanes()
+{
+    bool const alone = m_actions.alone->isChecked();
+    m_sides->insertWidget(m_actions.shapesLeft->isChecked() ? 0 : 1, m_variants);
+    m_halves->insertWidget(m_actions.bankAbove->isChecked() ? 0 : 1, m_bank);
+    m_variants->setVisible(!alone && m_actions.showShapes->isChecked());
+    m_bank->setVisible(!alone && m_actions.showBank->isChecked());
+    for (QWidget* part : {static_cast<QWidget*>(m_header), static_cast<QWidget*>(m_transport),
+                          static_cast<QWidget*>(m_status)})
+        part->setVisible(!alone);
+}
+
+QByteArray Workbench::panes() const
+{
+    QByteArray out;
+    QDataStream stream(&out, QIODevice::WriteOnly);
+    stream << m_actions.showShapes->isChecked() << m_actions.showBank->isChecked()
+           << m_actions.shapesLeft->isChecked() << m_actions.bankAbove->isChecked()
+           << m_actions.letFollow->isChecked() << m_sides->saveState()
+           << m_halves->saveState();
+    return out;
+}
+
+void Workbench::restorePanes(QByteArray const& panes)
+{
+    QDataStream stream(panes);
+    bool shapes = true, bank = true, left = false, above = false, follow = true;
+    QByteArray sides, halves;
+    stream >> shapes >> bank >> left >> above >> follow >> sides >> halves;
+    if (stream.status() != QDataStream::Ok) return;
+    m_actions.showShapes->setChecked(shapes);
+    m_actions.showBank->setChecked(bank);
+    m_actions.shapesLeft->setChecked(left);
+    m_actions.bankAbove->setChecked(above);
+    m_actions.letFollow->setChecked(follow);
+    showPanes();
+    m_sides->restoreState(sides);
+    m_halves->restoreState(halves);
+}
+
+void Workbench::showBank()
+{
+    if (!showsTune()) {
+        m_bank->setTitle({});
+        m_bank->setFingers({});
+        return;
+    }
     arrange::Arrangement const shown = m_session.shownArrangement();
     m_bank->setHarp(shown.harp);
     m_bank->setLevers(leversNow());
@@ -497,6 +754,11 @@ void Workbench::showBank()
 
 void Workbench::showStatus()
 {
+    if (m_notOpened && m_session.isOpen()) {
+        m_status->setWords({}, {});
+        m_status->setWarnings({});
+        return;
+    }
     if (!m_session.isOpen()) {
         m_status->setWords(tr("Open a tune to begin."), {});
         m_status->setWarnings({});
@@ -525,8 +787,12 @@ void Workbench::showStatus()
 
 void Workbench::enableActions()
 {
-    bool const open = m_session.isOpen();
+    bool const open = showsTune();
     auto const position = m_session.selected();
+    for (QAction* action : {m_actions.copyShape, m_actions.everyChord})
+        action->setEnabled(open && position);
+    for (QAction* action : {m_actions.pasteShape, m_actions.swapShapes})
+        action->setEnabled(open && position && m_copied);
     bool const locked =
         open && position &&
         m_session.proposal().lattice.locks[static_cast<std::size_t>(*position)].has_value();
@@ -595,6 +861,9 @@ void Workbench::hear(int firstPlayedBar, std::optional<int> lastPlayedBar)
 
 void Workbench::hearSelected()
 {
+    if (m_passage && m_session.isOpen())
+        if (auto const played = playedPassage(m_session.arrangement().playing, *m_passage))
+            return hear(played->first, played->last);
     if (auto const bar = selectedPlayedBar()) hear(*bar, *bar);
 }
 
@@ -664,8 +933,14 @@ void Workbench::escape()
 {
     if (m_playing)
         stop();
-    else
+    else if (m_messages->shownCount() > 0)
         m_messages->dismiss();
+    else if (m_notOpened && m_session.isOpen())
+        backToTune();
+    else if (m_passage)
+        setPassage(std::nullopt);
+    else
+        m_actions.alone->setChecked(false);
 }
 
 void Workbench::wear(Theme theme)

@@ -2,8 +2,10 @@
 
 #include "ui/actions.h"
 #include "ui/audition.h"
+#include "ui/followed.h"
 #include "ui/header.h"
 #include "ui/papers.h"
+#include "ui/passage.h"
 #include "ui/theme.h"
 
 #include "core/files/tables/tables.h"
@@ -22,6 +24,7 @@ class QStackedWidget;
 namespace ui {
 
 class MessageBar;
+class NotOpened;
 class PageView;
 class SheetPanel;
 class Session;
@@ -59,11 +62,18 @@ public:
     StringBank* bank() const { return m_bank; }
     Transport* transport() const { return m_transport; }
     MessageBar* messages() const { return m_messages; }
+    std::optional<Passage> passage() const { return m_passage; }
+    // Which panes are shown, where and how large: to be kept for the next time.
+    QByteArray panes() const;
+    void restorePanes(QByteArray const& panes);
 
 public slots:
     void tell(QString const& sentence);
     void tellDone(QString const& sentence);
     void tellFault(base::Fault const& fault);
+    // A file or tune that cannot be opened: the tune that is open leaves the stage, so that it is
+    // not taken for this one, until the arranger goes back to it.
+    void tellNotOpened(QString const& name, base::Fault const& fault);
     void tellLevel(int level, QStringList const& changes);
     // From the player.
     void playbackStarted();
@@ -114,6 +124,19 @@ private:
     void showStage();
     void showVariants();
     void showWhyNot();
+    void showFollowed();
+    void showPanes();
+    void setPassage(std::optional<Passage> passage);
+    void noteChanges();
+    void keepOnlyThis();
+    void copyShape();
+    void pasteShape();
+    void swapShapes();
+    void useAtEveryChord();
+    void backToTune();
+    bool showsTune() const;
+    QString aboutNow() const;
+    void say(QString const& sentence, bool done);
     void enableActions();
     void hear(int firstPlayedBar, std::optional<int> lastPlayedBar);
     void hearSelected();
@@ -140,6 +163,8 @@ private:
     QSplitter* m_sides;
     QStackedWidget* m_stage;
     QWidget* m_welcome;
+    NotOpened* m_notOpenedPage;
+    std::optional<QString> m_notOpened; // what could not be opened, while that is on the stage
     TuneGrid* m_grid;
     SheetPanel* m_sheet;
     PaperKind m_paperKind = PaperKind::Arrangement;
@@ -156,6 +181,15 @@ private:
     std::optional<int> m_playedBar;  // what sounds now: index into Playing::bars
     std::optional<Audition> m_heard; // what was last asked for
     bool m_playing = false;
+    std::optional<Passage> m_passage; // heard instead of the selected bar
+    std::optional<ShapesThen> m_then; // before the latest change
+    std::vector<Followed> m_followed; // not yet seen
+    struct Copied {
+        int position = 0;
+        arrange::Voicing shape;
+    };
+    std::optional<Copied> m_copied;
+    bool m_gridFresh = false; // the grid shows the arrangement itself, as it is now
 };
 
 } // namespace ui

@@ -1,0 +1,91 @@
+#include "ui/followed.h"
+
+#include "ui/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace ui {
+
+namespace {
+
+QString tr(char const* text) { return QCoreApplication::translate("Followed", text); }
+
+bool comparable(ShapesThen const& then, proposal::Proposal const& now)
+{
+    auto const& candidates = now.lattice.candidates;
+    if (then.voicings.size() != candidates.size()) return false;
+    for (std::size_t i = 0; i < candidates.size(); ++i) {
+        auto const before = static_cast<std::size_t>(then.candidates[i]);
+        if (!(then.positions[i] == now.arrangement.positions[i].position)) return false;
+        if (before >= candidates[i].size()) return false;
+        if (candidates[i][before].voicing.pattern != then.voicings[i].pattern ||
+            candidates[i][before].voicing.rootString != then.voicings[i].rootString)
+            return false;
+    }
+    return true;
+}
+
+} // namespace
+
+ShapesThen shapesOf(proposal::Proposal const& proposal)
+{
+    ShapesThen then;
+    then.candidates = proposal.solution.best.candidates;
+    for (std::size_t i = 0; i < proposal.arrangement.positions.size(); ++i) {
+        then.positions.push_back(proposal.arrangement.positions[i].position);
+        then.kept.push_back(proposal.arrangement.positions[i].locked);
+        auto const chosen = static_cast<std::size_t>(then.candidates[i]);
+        then.voicings.push_back(proposal.lattice.candidates[i][chosen].voicing);
+    }
+    return then;
+}
+
+std::vector<Followed> followedAfter(std::vector<Followed> const& soFar, ShapesThen const& then,
+                                    proposal::Proposal const& now, std::optional<int> chosen)
+{
+    if (!comparable(then, now)) return {};
+    std::vector<Followed> all = soFar;
+    for (std::size_t i = 0; i < then.candidates.size(); ++i) {
+        int const position = static_cast<int>(i);
+        bool const known = std::ranges::any_of(
+            all, [position](Followed const& f) { return f.position == position; });
+        bool const changed = then.candidates[i] != now.solution.best.candidates[i];
+        // What was kept and is let change moved by the arranger's own hand.
+        if (changed && !known && position != chosen && !then.kept[i])
+            all.push_back({position, then.candidates[i], then.voicings[i]});
+    }
+    std::erase_if(all, [&](Followed const& f) {
+        auto const i = static_cast<std::size_t>(f.position);
+        return now.arrangement.positions[i].locked ||
+               now.solution.best.candidates[i] == f.before;
+    });
+    std::ranges::sort(all, {}, &Followed::position);
+    return all;
+}
+
+QString followedWords(arrange::Arrangement const& arrangement, Followed const& followed)
+{
+    auto const& now =
+        arrangement.positions[static_cast<std::size_t>(followed.position)].voicing;
+    arrange::Voicing const& then = followed.shapeBefore;
+    QString const place = positionTitle(arrangement, followed.position);
+    auto const root = [&](arrange::Voicing const& voicing) {
+        return QString::fromStdString(
+            harp::stringName(arrangement.harp, voicing.rootString));
+    };
+    QString const name = patternWords(now);
+    if (now.pattern != then.pattern)
+        return tr("%1: %2 where %3 was").arg(place, name, patternWords(then));
+    if (now.rootString != then.rootString)
+        return tr("%1: %2 from %3 where it was from %4")
+            .arg(place, name, root(now), root(then));
+    if (now.rhythm != then.rhythm)
+        return tr("%1: %2, %3 where it was %4")
+            .arg(place, name, QString::fromStdString(now.rhythm),
+                 QString::fromStdString(then.rhythm));
+    return tr("%1: %2 played another way").arg(place, name);
+}
+
+} // namespace ui

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/tune/playing.h"
+
+#include <optional>
+
+namespace ui {
+
+// Written bars that are heard, repeated or compared together: indices into Tune::bars, the
+// first never behind the last.
+struct Passage {
+    int firstBar = 0;
+    int lastBar = 0;
+    friend bool operator==(Passage const&, Passage const&) = default;
+};
+
+// From one bar to another, in either order.
+Passage passageBetween(int bar, int other);
+
+// Where it is played: indices into Playing::bars. The shortest run from its first bar to its
+// last, and of equally short ones the first; so a repeat within it is left out where the tune
+// goes straight on the last time. None: the tune never plays it in this order.
+struct PlayedPassage {
+    int first = 0;
+    int last = 0;
+    friend bool operator==(PlayedPassage const&, PlayedPassage const&) = default;
+};
+std::optional<PlayedPassage> playedPassage(tune::Playing const& playing, Passage passage);
+
+} // namespace ui
