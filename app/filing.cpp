@@ -87,7 +87,7 @@ void Filing::open(QString const& path) { openTune(path, 0); }
 void Filing::openTune(QString const& path, int number)
 {
     auto book = openBook(path.toStdString(), m_tables);
-    if (!book) return m_workbench.tellFault(book.error());
+    if (!book) return m_workbench.tellNotOpened(QFileInfo(path).fileName(), book.error());
     std::size_t entry = 0;
     auto const named = std::ranges::find(book->entries, number, &files::AbcEntry::number);
     if (number > 0 && named != book->entries.end()) {
@@ -163,7 +163,10 @@ bool Filing::openEntry(Book book, std::size_t entry)
     } else {
         auto tune = readTune(book, book.entries[entry]);
         if (!tune) {
-            m_workbench.tellFault(tune.error());
+            QString const title = QString::fromStdString(book.entries[entry].title);
+            m_workbench.tellNotOpened(
+                title.isEmpty() ? QFileInfo(QString::fromStdString(book.name)).fileName() : title,
+                tune.error());
             return false;
         }
         tune = chorded(*std::move(tune), "auto", m_tables);

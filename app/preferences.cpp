@@ -18,6 +18,7 @@ constexpr char const* viewKey = "view";
 constexpr char const* standingKey = "standing";
 constexpr char const* pupilKey = "pupil";
 constexpr char const* namesPupilKey = "names-pupil";
+constexpr char const* panesKey = "panes-shown";
 constexpr char const* folderKey = "folder";
 constexpr char const* recentKey = "recent";
 constexpr char const* placesKey = "places";
@@ -62,6 +63,7 @@ void Preferences::applyTo(ui::Workbench& workbench) const
     auto const splitters = workbench.findChildren<QSplitter*>();
     for (qsizetype i = 0; i < splitters.size(); ++i)
         splitters[i]->restoreState(m_settings.value(paneKey(*splitters[i], i)).toByteArray());
+    workbench.restorePanes(m_settings.value(panesKey).toByteArray());
     if (m_settings.value(paperKey).toString() == QStringLiteral("letter"))
         workbench.setPaper(sheet::Paper::Letter);
     if (m_settings.value(viewKey).toString() == QStringLiteral("sheet"))
@@ -79,6 +81,7 @@ void Preferences::keepFrom(ui::Workbench const& workbench)
     auto const splitters = workbench.findChildren<QSplitter*>();
     for (qsizetype i = 0; i < splitters.size(); ++i)
         m_settings.setValue(paneKey(*splitters[i], i), splitters[i]->saveState());
+    m_settings.setValue(panesKey, workbench.panes());
     m_settings.setValue(viewKey, workbench.actions().sheet->isChecked()
                                      ? QStringLiteral("sheet")
                                      : QStringLiteral("grid"));

@@ -1,5 +1,6 @@
 #include "ui/handoutdialog.h"
 
+#include "ui/messagebar.h"
 #include "ui/pageview/pageview.h"
 #include "ui/words.h"
 
@@ -46,6 +47,8 @@ HandoutDialog::HandoutDialog(sheet::HandoutWish wish, sheet::MusicFont font,
     left->addWidget(patternsLabel);
     left->addWidget(m_patterns, 1);
     left->addWidget(m_refusal);
+    // What comes of the buttons is told here, not behind the dialog.
+    left->addWidget(new MessageBar(this));
     left->addLayout(buttons);
     auto* row = new QHBoxLayout(this);
     row->addLayout(left);

@@ -54,8 +54,32 @@ void StringBank::setLevers(harp::LeverSetting levers)
 
 void StringBank::setFingers(std::vector<FingerDisc> fingers)
 {
+    if (m_fingers == fingers) return;
     m_fingers = std::move(fingers);
     update();
+}
+
+void StringBank::setSnags(std::vector<int> strings)
+{
+    if (m_snags == strings) return;
+    m_snags = std::move(strings);
+    update();
+}
+
+// A diamond on each string, as in the lane.
+void StringBank::paintSnags(QPainter& painter) const
+{
+    Palette const& p = paletteOf(*this);
+    constexpr double half = 6;
+    for (int const string : m_snags) {
+        if (string < 0 || string >= static_cast<int>(m_layout.strings.size())) continue;
+        QPointF const middle(m_layout.strings[static_cast<std::size_t>(string)].x,
+                             (m_layout.leverDownY + m_layout.rightHandY) / 2);
+        painter.setPen(QPen(colour(p.warnInk), 1.8));
+        painter.setBrush(colour(p.warnWash));
+        painter.drawPolygon(QPolygonF{{middle + QPointF(0, -half), middle + QPointF(half, 0),
+                                       middle + QPointF(0, half), middle + QPointF(-half, 0)}});
+    }
 }
 
 void StringBank::setLeverHint(QString const& words) { m_leverHint = words; }
@@ -144,6 +168,7 @@ void StringBank::paintEvent(QPaintEvent*)
     for (int i = 0; i < m_harp->count(); ++i) paintLever(painter, i);
     for (int i = 0; i < m_harp->count(); ++i) paintLetter(painter, i);
     paintReach(painter);
+    paintSnags(painter);
     paintDiscs(painter);
 }
 

@@ -23,6 +23,7 @@ public:
     void setHarp(harp::Harp harp);
     void setLevers(harp::LeverSetting levers); // one for each string
     void setFingers(std::vector<FingerDisc> fingers);
+    void setSnags(std::vector<int> strings); // that a snag of what is shown is about
     void setLeverHint(QString const& words); // shown at a lever, %1 its string
     void setTitle(QString const& title);    // what the fingers belong to
     void ring(int string, harp::Side hand); // it lights and fades
@@ -75,12 +76,14 @@ private:
     void paintString(QPainter& painter, int string) const;
     void paintLever(QPainter& painter, int string) const;
     void paintLetter(QPainter& painter, int string) const;
+    void paintSnags(QPainter& painter) const;
     void paintReach(QPainter& painter) const;
     void paintDiscs(QPainter& painter) const;
 
     std::optional<harp::Harp> m_harp;
     harp::LeverSetting m_levers;
     std::vector<FingerDisc> m_fingers;
+    std::vector<int> m_snags;
     QString m_title;
     QString m_leverHint;
     StringBankLayout m_layout;

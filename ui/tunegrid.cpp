@@ -67,6 +67,7 @@ void TuneGrid::clear()
     m_playingBar.reset();
     m_passage.reset();
     m_followed.clear();
+    m_snags.clear();
     layOut();
 }
 
@@ -92,6 +93,43 @@ void TuneGrid::setPlayingBar(std::optional<int> bar)
         if (bar && one.bar == *bar) showBar(one);
         if (one.bar == before || one.bar == bar) updateBox(one.box);
     }
+}
+
+void TuneGrid::setSnags(std::vector<SnagMark> snags)
+{
+    if (m_snags == snags) return;
+    m_snags = std::move(snags);
+    m_snagOpened = -1;
+    refresh();
+}
+
+std::optional<LaneSnag> TuneGrid::snagUnder(QPointF const& point) const
+{
+    constexpr double near = 9;
+    double const y = point.y() + verticalScrollBar()->value();
+    for (LaneFace const& face : m_faces)
+        for (LaneSnag const& snag : face.snags)
+            if (std::abs(snag.x - point.x()) + std::abs(snag.y - y) <= near) return snag;
+    return std::nullopt;
+}
+
+// The next snag of the selected bar, in turn.
+void TuneGrid::openSnagHere()
+{
+    LaneBar const* bar = m_selected ? barOf(m_layout, *m_selected) : nullptr;
+    if (!bar) return;
+    std::vector<LaneSnag> here;
+    for (LaneFace const& face : m_faces)
+        for (LaneSnag const& snag : face.snags)
+            if (snag.bar == bar->bar) here.push_back(snag);
+    if (here.empty()) return;
+    auto next = std::ranges::find_if(
+        here, [this](LaneSnag const& snag) { return snag.snag > m_snagOpened; });
+    if (next == here.end()) next = here.begin();
+    m_snagOpened = next->snag;
+    emit snagClicked(next->snag,
+                     viewport()->mapToGlobal(QPoint(
+                         qRound(next->x), qRound(next->y) - verticalScrollBar()->value())));
 }
 
 void TuneGrid::setPassage(std::optional<Passage> passage)
@@ -196,6 +234,16 @@ LaneFace TuneGrid::faceOf(std::size_t lane) const
                                  bar.closes == tune::BarLine::Final,
                              bar.repeatOpens, bar.repeatCloses});
         for (LaneChord const& chord : place.chords) face.labels.push_back(labelOf(chord));
+        for (std::size_t i = 0; i < m_snags.size(); ++i) {
+            if (m_snags[i].bar != place.bar) continue;
+            LaneSnag mark;
+            mark.bar = place.bar;
+            mark.x = xAt(place, m_snags[i].at, bar.length);
+            mark.y = face.lane.strings.y - 8;
+            mark.snag = static_cast<int>(i);
+            mark.open = !m_snags[i].decided;
+            face.snags.push_back(mark);
+        }
     }
     return face;
 }
@@ -417,6 +465,12 @@ bool TuneGrid::viewportEvent(QEvent* event)
     }
     if (event->type() == QEvent::ToolTip) {
         auto const* help = static_cast<QHelpEvent*>(event);
+        if (auto const snag = snagUnder(help->pos())) {
+            QToolTip::showText(help->globalPos(),
+                               m_snags[static_cast<std::size_t>(snag->snag)].words,
+                               viewport());
+            return true;
+        }
         auto const position = under(help->pos());
         LaneBar const* bar = position ? barOf(m_layout, *position) : nullptr;
         QToolTip::showText(help->globalPos(), bar ? difficultyWords(bar->bar) : QString(),
@@ -429,6 +483,10 @@ bool TuneGrid::viewportEvent(QEvent* event)
 void TuneGrid::mousePressEvent(QMouseEvent* event)
 {
     if (event->button() != Qt::LeftButton) return;
+    if (auto const snag = snagUnder(event->position())) {
+        emit snagClicked(snag->snag, event->globalPosition().toPoint());
+        return;
+    }
     auto const bar = barUnder(event->position());
     LaneBar const* selected = m_selected ? barOf(m_layout, *m_selected) : nullptr;
     if (event->modifiers() & Qt::ShiftModifier && bar && selected) {
@@ -506,6 +564,9 @@ void TuneGrid::keyPressEvent(QKeyEvent* event)
     case Qt::Key_End:
         go(Step::Last);
         return;
+    case Qt::Key_S:
+        openSnagHere();
+        return;
     case Qt::Key_Space:
         emit hearClicked();
         return;
@@ -538,6 +599,8 @@ ReadableItem TuneGrid::readableItem(int position) const
     if (arranged.locked) item.name += tr(", kept");
     if (std::ranges::find(m_followed, position) != m_followed.end())
         item.name += tr(", followed");
+    for (SnagMark const& snag : m_snags)
+        if (snag.bar == arranged.position.bar) item.name += tr(", snag: %1").arg(snag.words);
     if (LaneChord const* chord = chordOf(m_layout, position))
         item.box = rectOf(chord->stretch).translated(0, -verticalScrollBar()->value());
     item.chosen = m_selected == position;

@@ -14,6 +14,15 @@ namespace ui {
 
 struct Palette;
 
+// Where a snag is marked, and what it says.
+struct SnagMark {
+    int bar = 0; // index into Tune::bars
+    music::Length at;
+    bool decided = false; // by the arranger
+    QString words;
+    friend bool operator==(SnagMark const&, SnagMark const&) = default;
+};
+
 // The tune on its strings: a lane for each phrase, chord names over it, plucks of both hands
 // with the tails of their strings, the names of the shapes below. Shows what it is given and
 // reports what is pointed at.
@@ -29,6 +38,7 @@ public:
     void setSelected(std::optional<int> position);
     void setPlayingBar(std::optional<int> bar); // index into Tune::bars
     std::optional<int> selected() const { return m_selected; }
+    void setSnags(std::vector<SnagMark> snags);
     void setPassage(std::optional<Passage> passage);
     std::optional<Passage> passage() const { return m_passage; }
     // Positions that changed because another was chosen, until they have been seen.
@@ -54,6 +64,8 @@ signals:
     void menuWanted(QPoint const& where); // on the screen, for the selected position
     // Dragged or Shift-clicked over bars, or Shift and an arrow key; none: a plain click.
     void passageChosen(std::optional<ui::Passage> passage);
+    // A click on a snag's mark, or S in its bar: its place among the marks, and on the screen.
+    void snagClicked(int snag, QPoint const& where);
     void rankTyped(int rank);             // 1 to 9: the variant of that rank, 0 the first
 
 protected:
@@ -85,6 +97,8 @@ private:
     std::optional<int> under(QPointF const& point) const;
     std::optional<int> barUnder(QPointF const& point) const;
     void stretchPassage(int bars);
+    std::optional<LaneSnag> snagUnder(QPointF const& point) const;
+    void openSnagHere();
     void updatePassage(std::optional<Passage> passage);
     QPixmap const& painted(std::size_t lane);
     void paintGround(QPainter& painter, Lane const& lane);
@@ -98,6 +112,8 @@ private:
     std::vector<QPixmap> m_pictures; // of each lane; null: to be painted afresh
     int m_lanesPainted = 0;
     std::vector<int> m_followed;
+    std::vector<SnagMark> m_snags;
+    int m_snagOpened = -1; // by the key, which goes from one to the next
     hands::Difficulty m_difficulty;
     int m_level = 3;
     std::optional<int> m_selected;
