@@ -23,6 +23,7 @@ public:
     }
     void setWords(QString const& title, QString const& detail)
     {
+        if (m_title == title && m_detail == detail) return;
         m_title = title;
         m_detail = detail;
         setToolTip(detail.isEmpty() ? title : title + QLatin1Char('\n') + detail);
@@ -126,6 +127,7 @@ namespace {
 
 void setWords(Button* button, QString const& caption, QString const& words)
 {
+    if (button->text() == words) return;
     button->setText(words);
     button->setAccessibleName(caption + QLatin1Char(' ') + words);
     button->updateGeometry();

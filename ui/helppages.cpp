@@ -54,7 +54,9 @@ void showKeys(QWidget* parent, Actions const& actions)
         heading(tr("In the tune grid")) + QStringLiteral("<table>") +
         row(tr("Arrow keys, Home, End"), tr("choose a chord")) +
         row(tr("1 to 9"), tr("use the variant of that rank; it is locked")) +
-        row(tr("Enter"), tr("go to the variants")) + row(tr("Space"), tr("hear the bar")) +
+        row(tr("Enter"), tr("go to the variants")) + row(tr("Space"), tr("hear the bar, or the passage")) +
+        row(tr("Shift and arrow keys"), tr("choose a passage; Esc lets it go")) +
+        row(tr("S"), tr("the ways round a snag in this bar")) +
         QStringLiteral("</table>") + heading(tr("In the variants")) +
         QStringLiteral("<table>") + row(tr("Up, Down, Page keys"), tr("look at a variant")) +
         row(tr("Space"), tr("hear it")) + row(tr("Enter"), tr("use it; it is locked")) +

@@ -20,6 +20,7 @@ NotOpened::NotOpened(QWidget* parent)
         label->setTextFormat(Qt::PlainText);
     }
     m_back->setLook(Button::Look::Main);
+    m_back->setAccessibleName(tr("Back to the open tune"));
     m_back->setToolTip(tr("Show the tune that is open (Esc)"));
     m_open->setToolTip(tr("Another file (Ctrl+O)"));
     auto* column = new QVBoxLayout(this);

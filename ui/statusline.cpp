@@ -19,6 +19,7 @@ StatusLine::StatusLine(QWidget* parent)
 
 void StatusLine::setWords(QString const& left, QString const& right)
 {
+    if (m_left == left && m_right == right) return;
     m_left = left;
     m_right = right;
     setAccessibleName(left + QStringLiteral(". ") + right);

@@ -36,6 +36,7 @@ StringBank::StringBank(QWidget* parent) : QWidget(parent)
 void StringBank::setHarp(harp::Harp harp)
 {
     if (m_harp == harp) return;
+    if (m_harp == harp) return;
     m_harp = std::move(harp);
     auto const count = static_cast<std::size_t>(m_harp->count());
     m_ringing.assign(count, std::nullopt);
@@ -48,6 +49,7 @@ void StringBank::setHarp(harp::Harp harp)
 
 void StringBank::setLevers(harp::LeverSetting levers)
 {
+    if (m_levers == levers) return;
     m_levers = std::move(levers);
     update();
 }
@@ -86,6 +88,7 @@ void StringBank::setLeverHint(QString const& words) { m_leverHint = words; }
 
 void StringBank::setTitle(QString const& title)
 {
+    if (m_title == title) return;
     m_title = title;
     update();
 }

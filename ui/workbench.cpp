@@ -740,7 +740,10 @@ void Workbench::showBank()
         m_bank->setFingers({});
         return;
     }
-    arrange::Arrangement const shown = m_session.shownArrangement();
+    // The grid has what is looked at as well; a copy is dear.
+    std::optional<arrange::Arrangement> looked;
+    if (!m_gridFresh) looked = m_session.shownArrangement();
+    arrange::Arrangement const& shown = looked ? *looked : m_session.arrangement();
     m_bank->setHarp(shown.harp);
     m_bank->setLevers(leversNow());
     if (auto const position = m_session.selected()) {
