@@ -68,6 +68,7 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     joinViews();
     joinSession();
     showDocument();
+    if (m_session.isOpen()) showSelection();
 }
 
 void Workbench::place()

@@ -71,6 +71,15 @@ bool chooseWhatIsFollowed(Session& session)
 
 } // namespace
 
+TEST_CASE("A window made for a tune that is open already shows it whole", "[ui]")
+{
+    Open open;
+    Workbench other{open.session, scenario::tables()};
+    CHECK(other.grid()->readableCount() == open.workbench.grid()->readableCount());
+    CHECK(other.grid()->selected() == open.session.selected());
+    CHECK(other.bank()->readableCount() == 34);
+}
+
 TEST_CASE("Bars dragged over are a passage, named among the controls and heard as one", "[ui]")
 {
     Open open;
