@@ -231,7 +231,8 @@ std::variant<Laid, Hindrance> raised(Laid laid, Figure const& figure, int rootSt
     laid.voicing.rhythm = figure.rhythm.name;
     laid.voicing.rootString = rootString;
     laid.level = figure.pattern.level;
-    laid.liking = figure.pattern.liking + figure.rhythm.liking;
+    laid.liking = figure.pattern.liking +
+                  pattern::likingFor(figure.rhythm, tune::kindName(view.kind));
     for (std::size_t i = 0; i < laid.plucks.size(); ++i) {
         Pluck const& p = laid.plucks[i];
         laid.voicing.notes[i].string = p.string;
@@ -308,10 +309,13 @@ std::vector<int> soundingDegrees(View const& view, int rootString)
     return out;
 }
 
-std::string joined(std::initializer_list<int> degrees)
+std::string joined(std::initializer_list<int> degrees, char between = '-')
 {
     std::string name;
-    for (int d : degrees) name += (name.empty() ? "" : "-") + std::to_string(d);
+    for (int d : degrees) {
+        if (!name.empty()) name += between;
+        name += std::to_string(d);
+    }
     return name;
 }
 
@@ -326,14 +330,22 @@ std::vector<std::string> shapesWithoutRoot(std::vector<int> const& degrees)
     return names;
 }
 
-// Over the bass of a slash chord: the bass, one inner tone, and the octave.
+// Over the bass of a slash chord, from the chord's own notes: one above the bass, or two, one
+// by one, to and fro, and plucked together: 1-6-8, 1-6-10, 1-4-8, 1-4-6, 1-3-6 [music-3].
 std::vector<std::string> shapesOverBass(std::vector<int> const& degrees)
 {
     std::vector<std::string> names;
-    for (int d : degrees) {
-        if (d <= 1 || d >= 8) continue;
-        names.push_back(joined({1, d}));
-        names.push_back(joined({1, d, 8}));
+    for (int inner : degrees) {
+        if (inner <= 1 || inner > 8) continue;
+        names.push_back(joined({1, inner}));
+        names.push_back(joined({1, inner}, '+'));
+        for (int top : degrees) {
+            if (top <= inner) continue;
+            names.push_back(joined({1, inner, top}));
+            names.push_back(joined({1, inner, top}, '+'));
+            names.push_back(joined({1, inner, top, inner}));
+            names.push_back(joined({1, inner}) + "+" + std::to_string(top));
+        }
     }
     return names;
 }
@@ -345,7 +357,7 @@ void addShapes(Collection& all, View const& view, std::vector<std::string> const
         auto const shape = pattern::patternFrom(name);
         if (!shape || !suitsLevel(*shape, *view.level)) continue;
         for (Rhythm& rhythm : pattern::rhythmsFor(book, *shape, view.meter, view.spanLength))
-            if (playsAllNotes(rhythm, *shape))
+            if (rhythm.level <= view.level->number && playsAllNotes(rhythm, *shape))
                 all.addOn({*shape, std::move(rhythm)}, {rootString});
     }
 }
@@ -377,7 +389,8 @@ std::vector<Figure> figuresFor(pattern::PatternBook const& book, harp::Level con
     for (Pattern const& p : book.patterns) {
         if (!suitsLevel(p, level) || !pattern::suits(p, meter)) continue;
         for (Rhythm& rhythm : pattern::rhythmsFor(book, p, meter, span))
-            if (playsAllNotes(rhythm, p)) figures.push_back({p, std::move(rhythm)});
+            if (rhythm.level <= level.number && playsAllNotes(rhythm, p))
+                figures.push_back({p, std::move(rhythm)});
     }
     return figures;
 }

@@ -11,18 +11,22 @@ namespace {
 void lookUp(Laid& laid, View const& view)
 {
     auto const& patterns = view.book->patterns;
+    std::size_t notes = 0;
     auto const known =
         std::ranges::find(patterns, laid.voicing.pattern, &pattern::Pattern::name);
     if (known != patterns.end()) {
         laid.level = known->level;
         laid.liking = known->liking;
+        notes = known->notes.size();
     } else if (auto const shape = pattern::patternFrom(laid.voicing.pattern)) {
         laid.level = (*shape).level;
+        notes = (*shape).notes.size();
     }
     for (pattern::Rhythm const& r : view.book->rhythms)
         if (r.name == laid.voicing.rhythm && r.meter == view.meter &&
-            r.span == view.spanLength) {
-            laid.liking += r.liking;
+            r.span == view.spanLength &&
+            (notes == 0 || r.notes == static_cast<int>(notes))) {
+            laid.liking += pattern::likingFor(r, tune::kindName(view.kind));
             break;
         }
 }

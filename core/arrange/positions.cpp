@@ -17,6 +17,19 @@ Occurrence occurrenceIn(tune::Playing const& playing, std::size_t bar, music::Le
     return {static_cast<int>(bar), played.pass, played.at + at};
 }
 
+// What follows the last chord on the tonic, where it is there to lead back.
+void dropTurnRound(std::vector<Position>& ends, music::Key key)
+{
+    auto const onTonic = [key](Position const& p) {
+        return music::pitchClass(p.chord.root) == music::pitchClass(key.tonic);
+    };
+    auto const tonic = std::find_if(ends.rbegin(), ends.rend(), onTonic);
+    if (tonic == ends.rbegin() || tonic == ends.rend()) return;
+    music::Length const end = ends.back().at + ends.back().span;
+    tonic->span = end - tonic->at;
+    ends.erase(tonic.base(), ends.end());
+}
+
 } // namespace
 
 std::vector<Position> positionsAsWritten(tune::Tune const& tune, tune::Playing const& playing)
@@ -43,6 +56,29 @@ std::vector<Position> positionsByPass(tune::Tune const& tune, tune::Playing cons
     }
     std::ranges::stable_sort(positions, {},
                              [](Position const& p) { return p.played.front().at; });
+    return positions;
+}
+
+std::vector<Position> withEndApart(std::vector<Position> positions, tune::Tune const& tune,
+                                   tune::Playing const& playing)
+{
+    if (playing.bars.empty()) return positions;
+    int const last = static_cast<int>(playing.bars.size()) - 1;
+    std::vector<Position> ends;
+    std::size_t after = positions.size();
+    for (std::size_t i = positions.size(); i-- > 0;) {
+        auto& played = positions[i].played;
+        auto const here = std::ranges::find(played, last, &Occurrence::playedBar);
+        if (here == played.end()) continue;
+        if (ends.empty()) after = i + 1;
+        ends.insert(ends.begin(), positions[i]);
+        ends.front().played = {*here};
+        played.erase(here);
+    }
+    dropTurnRound(ends, tune.key);
+    positions.insert(positions.begin() + static_cast<std::ptrdiff_t>(after), ends.begin(),
+                     ends.end());
+    std::erase_if(positions, [](Position const& p) { return p.played.empty(); });
     return positions;
 }
 

@@ -5,6 +5,7 @@
 #include "core/harp/harp.h"
 #include "core/harp/levers.h"
 #include "core/pattern/pattern.h"
+#include "core/tune/kind.h"
 #include "core/tune/playing.h"
 #include "core/tune/tune.h"
 
@@ -21,6 +22,7 @@ struct Scene {
     tune::Tempo tempo;
     pattern::PatternBook const& book;
     Weights const& weights;
+    tune::Kind kind = tune::kindOf(tune);
 };
 
 } // namespace arrange

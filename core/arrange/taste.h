@@ -26,7 +26,7 @@ struct Taste {
         double pointEveryMm = 0;
         double inBlock = 0; // shares
         double inRoll = 0;
-        double oneByOne = 0;
+        double oneByOne = 0; // between neighbouring fingers of a broken or rolled shape
     } reach;
     struct Rate {
         double easyShare = 0; // of the level's limit
@@ -36,10 +36,13 @@ struct Taste {
         std::array<Points, 12> foreignness{}; // by semitones above the root
         Points inverted = 0;                  // third or fifth lowest
         Points strangeBass = 0;               // any other tone lowest
+        Points overBass = 0; // a tone foreign to a chord that stands on a named bass
         ByStrength<double> byStrength{};
     } chordFit;
     struct Quality {
         Points thirdMissed = 0;
+        Points longThirdMissed = 0;    // on top of that, where the chord fills a bar
+        Points ninthWithoutThird = 0;  // a ninth or second over a chord whose third is missed
         Points wrongThird = 0;
         Points wrongFifth = 0;
         Points wrongSeventh = 0;
@@ -69,6 +72,8 @@ struct Taste {
         Points firstBeatMissing = 0;
         Points strongBeatEmpty = 0;
         Points beatEmpty = 0;
+        ByLevel<Points> pulseEmpty{}; // by the left hand, of a dance's pulse
+        Points upbeatStruck = 0;
     } meterFit;
     struct Activity {
         double busyNotesABeat = 0;
@@ -91,6 +96,10 @@ struct Taste {
         Points stirs = 0;
         Points rests = 0;
         double partShare = 0;
+        ByLevel<Points> endsWithoutThird{}; // the tune, in airs and waltzes whose mode is sure
+        ByLevel<Points> endsUnrolled{};     // where it could be rolled
+        Points endsBroken = 0;              // one string after the other where it could be held
+        Points rollsDance = 0;
     } cadence;
     struct Liking {
         int lowestHome = 0; // MIDI keys
@@ -143,9 +152,11 @@ struct Taste {
         Points stringBeyond = 0;
         Points leadsBySame = 0; // the last note's string comes again at once
         Points leadsNowhere = 0;
+        Points seventhHangs = 0; // a seventh that neither falls nor stays
     } thumbLine;
     struct BassLine {
         std::array<Points, 9> byStrings{}; // between the lowest notes, an octave and more last
+        Points stepLeaps = 0; // where chords go by step and the bass does not
     } bassLine;
     struct Variety {
         Points sameAgain = 0; // shape, rhythm and chord, inside a phrase
@@ -154,6 +165,7 @@ struct Taste {
         BySeam<Points> changes{};
         BySeam<Points> otherPulse{};
         BySeam<Points> dropsOut{};
+        BySeam<Points> otherRhythm{}; // of the same length
     } variety;
 };
 

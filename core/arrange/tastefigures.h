@@ -23,10 +23,13 @@ void eachFigure(T& taste, See see)
     see("chord_fit", "foreignness", chordFit.foreignness);
     see("chord_fit", "inverted", chordFit.inverted);
     see("chord_fit", "strange_bass", chordFit.strangeBass);
+    see("chord_fit", "over_bass", chordFit.overBass);
     see("chord_fit", "by_strength", chordFit.byStrength);
 
     auto& quality = taste.quality;
     see("quality", "third_missed", quality.thirdMissed);
+    see("quality", "long_third_missed", quality.longThirdMissed);
+    see("quality", "ninth_without_third", quality.ninthWithoutThird);
     see("quality", "wrong_third", quality.wrongThird);
     see("quality", "wrong_fifth", quality.wrongFifth);
     see("quality", "wrong_seventh", quality.wrongSeventh);
@@ -56,6 +59,8 @@ void eachFigure(T& taste, See see)
     see("meter_fit", "first_beat_missing", meterFit.firstBeatMissing);
     see("meter_fit", "strong_beat_empty", meterFit.strongBeatEmpty);
     see("meter_fit", "beat_empty", meterFit.beatEmpty);
+    see("meter_fit", "pulse_empty", meterFit.pulseEmpty);
+    see("meter_fit", "upbeat_struck", meterFit.upbeatStruck);
 
     auto& activity = taste.activity;
     see("activity", "busy_notes_a_beat", activity.busyNotesABeat);
@@ -78,6 +83,10 @@ void eachFigure(T& taste, See see)
     see("cadence", "stirs", cadence.stirs);
     see("cadence", "rests", cadence.rests);
     see("cadence", "part_share", cadence.partShare);
+    see("cadence", "ends_without_third", cadence.endsWithoutThird);
+    see("cadence", "ends_unrolled", cadence.endsUnrolled);
+    see("cadence", "ends_broken", cadence.endsBroken);
+    see("cadence", "rolls_dance", cadence.rollsDance);
 
     auto& liking = taste.liking;
     see("liking", "lowest_home", liking.lowestHome);
@@ -130,8 +139,10 @@ void eachFigure(T& taste, See see)
     see("thumb_line", "string_beyond", thumb.stringBeyond);
     see("thumb_line", "leads_by_same", thumb.leadsBySame);
     see("thumb_line", "leads_nowhere", thumb.leadsNowhere);
+    see("thumb_line", "seventh_hangs", thumb.seventhHangs);
 
     see("bass_line", "by_strings", taste.bassLine.byStrings);
+    see("bass_line", "step_leaps", taste.bassLine.stepLeaps);
 
     auto& variety = taste.variety;
     see("variety", "same_again", variety.sameAgain);
@@ -140,6 +151,7 @@ void eachFigure(T& taste, See see)
     see("variety", "changes", variety.changes);
     see("variety", "other_pulse", variety.otherPulse);
     see("variety", "drops_out", variety.dropsOut);
+    see("variety", "other_rhythm", variety.otherRhythm);
 }
 
 } // namespace arrange

@@ -161,6 +161,36 @@ Close closeOf(Scene const& scene, Position const& position)
     return endsBar(scene, position) && endsPart(scene.tune, bar) ? Close::Part : Close::None;
 }
 
+// Whether the position is a pick-up or, at the end of a part, what takes its place: no longer
+// than the pick-up of the tune (than a beat in a pick-up bar), after the chord that closes.
+bool isUpbeat(Scene const& scene, Position const& position)
+{
+    auto const index = static_cast<std::size_t>(position.bar);
+    tune::Bar const& bar = scene.tune.bars[index];
+    Length const beat = music::beatLength(bar.meter);
+    if (bar.upbeat != Length{}) return position.span <= beat;
+    tune::Bar const& first = scene.tune.bars.front();
+    return first.upbeat != Length{} && position.at != Length{} &&
+           position.span <= std::min(first.length, beat) && endsBar(scene, position) &&
+           endsPart(scene.tune, index);
+}
+
+// Whether the tune has the third of its key, and in one form.
+bool isModeSure(tune::Tune const& tune)
+{
+    int const tonic = music::pitchClass(tune.key.tonic);
+    bool minor = false;
+    bool major = false;
+    for (tune::Bar const& bar : tune.bars)
+        for (tune::Note const& note : bar.notes)
+            for (music::Pitch const pitch : note.pitches) {
+                int const above = (music::midi(pitch) - tonic + 120) % 12;
+                minor = minor || above == 3;
+                major = major || above == 4;
+            }
+    return minor != major;
+}
+
 } // namespace
 
 int midiAt(PassView const& pass, int string, double at)
@@ -200,6 +230,10 @@ View viewOf(Scene const& scene, Position const& position, Length longest)
     view.beat = wholes(music::beatLength(view.meter));
     view.secondsPerWhole = 60.0 / scene.tempo.beatsPerMinute / wholes(scene.tempo.beat);
     view.close = closeOf(scene, position);
+    view.kind = scene.kind;
+    if (auto const pulse = tune::pulseOf(view.kind, view.meter)) view.pulse = wholes(*pulse);
+    view.upbeat = isUpbeat(scene, position);
+    view.modeSure = view.close == Close::Tune && isModeSure(scene.tune);
     view.turn = turnOf(scene, position);
     view.passes = passesOf(scene, position, longest);
     view.chord = chordOf(scene, view.passes.front(), position.chord, bar.key);

@@ -2,6 +2,7 @@
 
 #include "core/arrange/arrangement.h"
 #include "core/arrange/scene.h"
+#include "core/tune/kind.h"
 
 #include <array>
 #include <cstdint>
@@ -78,6 +79,11 @@ struct View {
     double secondsPerWhole = 2;
     ChordView chord;
     Close close = Close::None;
+    tune::Kind kind = tune::Kind::Other;
+    std::optional<double> pulse; // of the dance, in whole notes; none where it breathes
+    bool upbeat = false;   // a pick-up, or the time of one before a part comes again: the left
+                           // hand is free
+    bool modeSure = false; // the tune has the key's third in one form only
     Turn turn;
     std::vector<PassView> passes; // at least one; equal passes stand once
     harp::Harp const* harp = nullptr;

@@ -77,6 +77,14 @@ Rhythm onTheBeats(Pattern const& pattern, Meter meter, Length span)
 
 } // namespace
 
+int likingFor(Rhythm const& rhythm, std::string_view kind)
+{
+    int liking = rhythm.liking;
+    for (ForKind const& row : rhythm.kinds)
+        if (row.kind == kind) liking += row.liking;
+    return liking;
+}
+
 bool fits(Rhythm const& rhythm, Pattern const& pattern)
 {
     if (rhythm.notes != static_cast<int>(pattern.notes.size())) return false;

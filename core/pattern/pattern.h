@@ -43,6 +43,13 @@ struct Pattern {
     friend bool operator==(Pattern const&, Pattern const&) = default;
 };
 
+// What speaks for or against a rhythm in tunes of one kind ("waltz", as tune::kindName has it).
+struct ForKind {
+    std::string kind;
+    int liking = 0;
+    friend bool operator==(ForKind const&, ForKind const&) = default;
+};
+
 // How the notes of a shape fall in a bar or part of one.
 struct Rhythm {
     std::string name;
@@ -53,8 +60,12 @@ struct Rhythm {
     std::vector<std::vector<int>> plays; // for each onset: indices into Pattern::notes
     int level = 1;                       // from which level on
     int liking = 0;                      // as of a pattern
+    std::vector<ForKind> kinds{};        // on top of that, by the kind of tune
     friend bool operator==(Rhythm const&, Rhythm const&) = default;
 };
+
+// What the book says of a rhythm in tunes of a kind.
+int likingFor(Rhythm const& rhythm, std::string_view kind);
 
 struct PatternBook {
     std::vector<Pattern> patterns;

@@ -71,7 +71,7 @@ base::Result<std::vector<music::Interval>> movesWished(Brief const& brief)
 
 tune::Tempo tempoWished(Brief const& brief)
 {
-    if (!brief.quartersPerMinute) return tune::tempoOf(brief.tune);
+    if (!brief.quartersPerMinute) return tune::tempoOf(brief.tune, brief.level.number);
     return {music::Length{music::Rational(1, 4)}, *brief.quartersPerMinute};
 }
 

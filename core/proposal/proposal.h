@@ -30,6 +30,7 @@ struct Proposal {
     Brief brief;           // what was asked; a lock that does not fit here waits in it
     music::Interval moved; // from the written key to the one it is arranged in
     arrange::Arrangement arrangement;
+    tune::Kind kind = tune::Kind::Other;
     arrange::Lattice lattice; // positions as in arrangement.positions
     // Costs of neighbours in writing, before the lattice was told what repeats forbid, and the
     // tables made from them: to solve again after a lock.

@@ -28,9 +28,11 @@ using base::Result;
 std::vector<arrange::Position> positionsOf(Brief const& brief,
                                            arrange::Arrangement const& arrangement)
 {
-    return brief.passes == Passes::Varied
-               ? arrange::positionsByPass(arrangement.tune, arrangement.playing)
-               : arrange::positionsAsWritten(arrangement.tune, arrangement.playing);
+    return arrange::withEndApart(
+        brief.passes == Passes::Varied
+            ? arrange::positionsByPass(arrangement.tune, arrangement.playing)
+            : arrange::positionsAsWritten(arrangement.tune, arrangement.playing),
+        arrangement.tune, arrangement.playing);
 }
 
 bool onlyRests(arrange::Lattice const& lattice)
@@ -118,6 +120,7 @@ Proposal inKey(Brief const& brief, music::Interval moved)
     arrangement.level = brief.level;
     arrangement.tempo = tempoWished(brief);
     arrangement.playing = tune::played(arrangement.tune);
+    out.kind = tune::kindOf(arrangement.tune);
     return out;
 }
 
@@ -240,7 +243,7 @@ arrange::Scene sceneOf(Proposal const& proposal)
 {
     arrange::Arrangement const& a = proposal.arrangement;
     return {a.tune,  a.playing,           a.harp,          a.hand, a.level, a.levers,
-            a.tempo, proposal.brief.book, proposal.weights};
+            a.tempo, proposal.brief.book, proposal.weights, proposal.kind};
 }
 
 Result<Proposal> solvedAt(Brief const& brief, music::Interval moved)

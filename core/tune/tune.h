@@ -139,10 +139,13 @@ struct Tune {
     friend bool operator==(Tune const&, Tune const&) = default;
 };
 
-// A tempo for a tune that names none, by its rhythm word or else its meter: steady learning
-// speed.
-Tempo usualTempo(Tune const& tune);
-inline Tempo tempoOf(Tune const& tune) { return tune.tempo ? *tune.tempo : usualTempo(tune); }
+// A tempo for a tune that names none, by its kind (core/tune/kind.h) and the player's level:
+// steady learning speed without one.
+Tempo usualTempo(Tune const& tune, int level = 1);
+inline Tempo tempoOf(Tune const& tune, int level = 1)
+{
+    return tune.tempo ? *tune.tempo : usualTempo(tune, level);
+}
 
 // "66 dotted crotchets a minute": a tempo in the beat that a player counts. Given in crotchets
 // a minute; whole beats, rounded down, so that a limit is kept.

@@ -59,17 +59,48 @@ bool strikesOn(Laid const& laid)
     return false;
 }
 
+bool statesThird(View const& view, Laid const& laid)
+{
+    return std::ranges::any_of(laid.plucks, [&](Pluck const& p) {
+        return p.midi % 12 == *view.chord.third;
+    });
+}
+
+bool oneStroke(Laid const& laid) { return laid.plucks.front().at == laid.plucks.back().at; }
+
+// The last chord of an air or a waltz is held or rolled, with its third where the mode is sure
+// [music-7].
+Points endsSlowly(View const& view, Laid const& laid)
+{
+    Taste::Cadence const& taste = view.taste->cadence;
+    auto const level = static_cast<std::size_t>(view.level->number - 1);
+    Points sum = (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
+                 (oneStroke(laid) ? 0 : taste.endsBroken) +
+                 (laid.voicing.rolled ? 0 : taste.endsUnrolled[level]);
+    for (Pluck const& p : laid.plucks)
+        if (!view.chord.tone[static_cast<std::size_t>(p.midi % 12)])
+            sum = std::max(sum, taste.openEnd);
+    if (!view.chord.third) return sum;
+    bool const third = statesThird(view, laid);
+    if (view.modeSure) return sum + (third ? 0 : taste.endsWithoutThird[level]);
+    return sum + (third ? taste.coloured : 0);
+}
+
 } // namespace
 
 Points cadence(View const& view, Laid const& laid)
 {
-    if (view.close == Close::None) return 0;
+    if (view.close == Close::None || view.upbeat) return 0;
     Taste::Cadence const& taste = view.taste->cadence;
     Points sum = taste.rests;
+    bool const ends = view.close == Close::Tune;
+    bool const slow = view.kind == tune::Kind::Air || view.kind == tune::Kind::Waltz;
+    if (ends && slow && !laid.rests()) return endsSlowly(view, laid);
     if (!laid.rests())
         sum = colourOf(taste, laid) + movement(taste, laid) +
               (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
-              (hasOctave(laid) ? 0 : taste.noOctave) + (strikesOn(laid) ? taste.block : 0);
+              (hasOctave(laid) ? 0 : taste.noOctave) + (strikesOn(laid) ? taste.block : 0) +
+              (ends && laid.voicing.rolled ? taste.rollsDance : 0);
     double const share = view.close == Close::Tune ? 1.0 : taste.partShare;
     return std::lround(share * static_cast<double>(sum));
 }

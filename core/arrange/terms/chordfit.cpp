@@ -17,6 +17,7 @@ bool isTone(View const& view, int midi)
 Points foreign(View const& view, Pluck const& p)
 {
     if (isTone(view, p.midi) || wrongTone(view, p)) return 0;
+    if (view.chord.slash) return view.taste->chordFit.overBass;
     auto const above = static_cast<std::size_t>((p.midi - view.chord.root + 120) % 12);
     return view.taste->chordFit.foreignness[above];
 }

@@ -34,8 +34,9 @@ struct Degrees {
     bool fifth = false;
 };
 
-Degrees degreesOf(Taste::Liking const& taste, Laid const& laid)
+Degrees degreesOf(View const& view, Laid const& laid)
 {
+    Taste::Liking const& taste = view.taste->liking;
     constexpr int lowestDegree = -15;
     std::bitset<64> heard;
     Degrees out;
@@ -43,8 +44,11 @@ Degrees degreesOf(Taste::Liking const& taste, Laid const& laid)
         auto const place = static_cast<std::size_t>(std::clamp(p.degree - lowestDegree, 0, 63));
         if (heard[place]) continue;
         heard.set(place);
-        out.cost += degreeCost(taste, p.degree);
-        out.fifth = out.fifth || ((p.degree - 5) % 7 + 7) % 7 == 0;
+        // Over a named bass the chord's own notes are at home, whatever their degree.
+        bool const own =
+            view.chord.slash && view.chord.tone[static_cast<std::size_t>(p.midi % 12)];
+        if (!own) out.cost += degreeCost(taste, p.degree);
+        out.fifth = out.fifth || own || ((p.degree - 5) % 7 + 7) % 7 == 0;
     }
     out.distinct = static_cast<int>(heard.count());
     return out;
@@ -72,7 +76,7 @@ Points fullness(View const& view, int notes)
 Points shape(View const& view, Laid const& laid)
 {
     Taste::Liking const& taste = view.taste->liking;
-    Degrees const degrees = degreesOf(taste, laid);
+    Degrees const degrees = degreesOf(view, laid);
     bool const several = degrees.distinct > 1;
     bool const together = laid.plucks.front().at == laid.plucks.back().at;
     Points sum = degrees.cost + fullness(view, degrees.distinct);
@@ -131,7 +135,7 @@ int notesWithoutHurry(View const& view)
 Points liking(View const& view, Laid const& laid)
 {
     Taste::Liking const& taste = view.taste->liking;
-    if (laid.rests()) return taste.rests;
+    if (laid.rests()) return view.upbeat ? 0 : taste.rests;
     return shape(view, laid) + bookOf(view, laid) + registerOf(taste, laid) +
            lowThird(taste, laid);
 }

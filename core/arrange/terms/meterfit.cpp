@@ -28,13 +28,30 @@ Points emptyBeats(View const& view, Laid const& laid, PassView const& pass)
 
 } // namespace
 
+// The dance's pulse where the left hand does not carry it on. Closes may ring.
+Points pulseMissed(View const& view, Laid const& laid)
+{
+    if (!view.pulse || laid.rests() || view.close != Close::None) return 0;
+    auto const level = static_cast<std::size_t>(view.level->number - 1);
+    Points const each = view.taste->meterFit.pulseEmpty[level];
+    Points sum = 0;
+    for (int beat = 1; beat * *view.pulse < view.span; ++beat) {
+        double const at = beat * *view.pulse;
+        bool const struck =
+            std::ranges::any_of(laid.plucks, [&](Pluck const& p) { return p.at == at; });
+        if (!struck) sum += each;
+    }
+    return sum;
+}
+
 Points meterFit(View const& view, Laid const& laid)
 {
+    if (view.upbeat) return laid.rests() ? 0 : view.taste->meterFit.upbeatStruck;
     bool const onFirst = !laid.rests() && laid.plucks.front().at == 0;
     Points worst = 0;
     for (PassView const& pass : view.passes)
         worst = std::max(worst, emptyBeats(view, laid, pass));
-    return worst + (onFirst ? 0 : view.taste->meterFit.firstBeatMissing);
+    return worst + pulseMissed(view, laid) + (onFirst ? 0 : view.taste->meterFit.firstBeatMissing);
 }
 
 } // namespace arrange

@@ -24,6 +24,15 @@ bool statesThird(View const& view, Laid const& laid)
     return inLeft || inTune;
 }
 
+// A ninth that is no tone of the chord, in any octave.
+bool hasNinth(View const& view, Laid const& laid)
+{
+    return std::ranges::any_of(laid.plucks, [&](Pluck const& p) {
+        return stepsAboveRoot(view, p.string) == 1 &&
+               !view.chord.tone[static_cast<std::size_t>(p.midi % 12)];
+    });
+}
+
 Points faultOf(View const& view, WrongTone wrong)
 {
     Taste::Quality const& taste = view.taste->quality;
@@ -68,8 +77,11 @@ Points quality(View const& view, Laid const& laid)
     if (laid.rests()) return 0;
     Taste::Quality const& taste = view.taste->quality;
     double sum = 0;
-    if (view.chord.third && !statesThird(view, laid))
-        sum += static_cast<double>(taste.thirdMissed);
+    if (view.chord.third && !statesThird(view, laid)) {
+        bool const isLong = view.spanLength >= music::barLength(view.meter);
+        sum += static_cast<double>(taste.thirdMissed + (isLong ? taste.longThirdMissed : 0) +
+                                   (hasNinth(view, laid) ? taste.ninthWithoutThird : 0));
+    }
     for (Pluck const& p : laid.plucks)
         if (std::optional<WrongTone> const wrong = wrongTone(view, p))
             sum += static_cast<double>(faultOf(view, *wrong)) *

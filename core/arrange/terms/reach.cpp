@@ -30,11 +30,23 @@ double stretch(View const& view, std::span<Pluck const> group)
                            std::span<harp::PlacedFinger const>(placed).first(group.size()));
 }
 
-// A finger that plays after another may leave its string late; a roll lies between.
-double easing(Taste::Reach const& taste, std::span<Pluck const> group)
+// Plucked one after the other, or rolled, a finger leaves when the next has come: what counts
+// is from each to its neighbour.
+double fromFingerToFinger(View const& view, std::span<Pluck const> group)
 {
-    if (group.front().at != group.back().at) return taste.oneByOne;
-    return group.back().rollOrder > 0 ? taste.inRoll : taste.inBlock;
+    double worst = 0;
+    for (std::size_t i = 0; i + 1 < group.size(); ++i)
+        worst = std::max(worst, stretch(view, group.subspan(i, 2)));
+    return worst;
+}
+
+double strain(View const& view, std::span<Pluck const> group)
+{
+    Taste::Reach const& taste = view.taste->reach;
+    if (group.front().at != group.back().at)
+        return fromFingerToFinger(view, group) * taste.oneByOne;
+    if (group.back().rollOrder > 0) return fromFingerToFinger(view, group) * taste.inRoll;
+    return stretch(view, group) * taste.inBlock;
 }
 
 } // namespace
@@ -46,7 +58,7 @@ Points reach(View const& view, Laid const& laid)
     std::span<Pluck const> left(laid.plucks);
     while (!left.empty()) {
         std::span<Pluck const> const group = left.first(placedFrom(left));
-        worst = std::max(worst, stretch(view, group) * easing(taste, group));
+        worst = std::max(worst, strain(view, group));
         left = left.subspan(group.size());
     }
     return std::lround(1000 * worst / taste.pointEveryMm);

@@ -24,11 +24,15 @@ Points variety(Neighbours const& n, Laid const& before, Laid const& after)
 {
     Taste::Variety const& taste = n.before->taste->variety;
     auto const seam = static_cast<std::size_t>(n.seam);
-    if (before.rests() != after.rests()) return taste.dropsOut[seam];
+    bool const upbeat = n.before->upbeat || n.after->upbeat;
+    if (before.rests() != after.rests()) return upbeat ? 0 : taste.dropsOut[seam];
     if (before.rests()) return 0;
     bool const samePulse =
         before.shortestStep == after.shortestStep || n.before->span != n.after->span;
-    Points const pulse = samePulse ? 0 : taste.otherPulse[seam];
+    bool const sameRhythm =
+        n.before->span != n.after->span || before.voicing.rhythm == after.voicing.rhythm;
+    Points const pulse = (samePulse ? 0 : taste.otherPulse[seam]) +
+                         (sameRhythm ? 0 : taste.otherRhythm[seam]);
     if (before.voicing.pattern == after.voicing.pattern) {
         bool const again = n.sameChord && before.bass == after.bass &&
                            before.voicing.rhythm == after.voicing.rhythm;

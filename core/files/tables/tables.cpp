@@ -5,6 +5,7 @@
 #include "core/files/tables/tablerow.h"
 #include "core/files/tables/tastetable.h"
 #include "core/files/textfile.h"
+#include "core/tune/kind.h"
 
 #include <fmt/format.h>
 #include "core/files/json.h"
@@ -272,6 +273,20 @@ std::vector<Length> onsets(Node const& node)
     return all;
 }
 
+// {"waltz": -120}: what speaks for or against something in tunes of a kind.
+std::vector<pattern::ForKind> likedByKind(Node const& node)
+{
+    std::vector<pattern::ForKind> out;
+    Row row(node);
+    for (tune::Kind const kind : tune::allKinds) {
+        std::string const name(tune::kindName(kind));
+        if (row.has(name))
+            out.push_back({name, whole(row[name], -leastLiked, leastLiked)});
+    }
+    row.done();
+    return out;
+}
+
 // One row stands for each of its meters with each of its numbers of notes.
 std::vector<pattern::Rhythm> rhythmsOf(Node const& node)
 {
@@ -282,6 +297,8 @@ std::vector<pattern::Rhythm> rhythmsOf(Node const& node)
     if (plays.size() != begins.size()) row["plays"].refuse("one for each onset is wanted");
     int const level = row.has("level") ? whole(row["level"], 1, 5) : 1;
     int const liking = row.has("liking") ? whole(row["liking"], -leastLiked, leastLiked) : 0;
+    std::vector<pattern::ForKind> const kinds =
+        row.has("kinds") ? likedByKind(row["kinds"]) : std::vector<pattern::ForKind>{};
     std::vector<pattern::Rhythm> rhythms;
     for (Node const& meterNode : list(row["meters"]))
         for (Node const& notesNode : list(row["notes"])) {
@@ -291,6 +308,7 @@ std::vector<pattern::Rhythm> rhythmsOf(Node const& node)
                 row["onsets"].refuse("an onset lies beyond the span");
             r.level = level;
             r.liking = liking;
+            r.kinds = kinds;
             for (Node const& play : plays) r.plays.push_back(playedNotes(play, r.notes));
             rhythms.push_back(std::move(r));
         }

@@ -1,0 +1,434 @@
+#include "tests/proposal/faults.h"
+
+#include "core/arrange/roughness.h"
+#include "core/tune/kind.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdlib>
+#include <optional>
+#include <set>
+#include <vector>
+
+namespace faults {
+
+namespace {
+
+using arrange::ArrangedPosition;
+using arrange::Arrangement;
+using arrange::Voicing;
+
+int within(int value, int modulus) { return ((value % modulus) + modulus) % modulus; }
+
+// An arranged position as it is played the first time.
+struct Place {
+    ArrangedPosition const* arranged = nullptr;
+    music::Moment at;
+    std::size_t bar = 0;
+    std::vector<int> midi; // of the left hand's notes
+    std::vector<tune::PlayedNote const*> tune;
+
+    Voicing const& voicing() const { return arranged->voicing; }
+    music::Chord const& chord() const { return arranged->position.chord; }
+    music::Length span() const { return arranged->position.span; }
+    bool rests() const { return voicing().notes.empty(); }
+    int bass() const
+    {
+        return std::ranges::min(voicing().notes, {}, &arrange::VoicedNote::string).string;
+    }
+    int top() const
+    {
+        return std::ranges::max(voicing().notes, {}, &arrange::VoicedNote::string).string;
+    }
+    bool plucks(int string) const
+    {
+        return std::ranges::any_of(voicing().notes, [&](arrange::VoicedNote const& n) {
+            return n.string == string;
+        });
+    }
+};
+
+std::optional<int> thirdOf(music::Chord const& chord)
+{
+    for (music::Interval const& tone : chord.tones)
+        if (tone.steps == 2)
+            return within(music::pitchClass(chord.root) + tone.semitones, 12);
+    return std::nullopt;
+}
+
+class Teacher {
+public:
+    Teacher(Report& report, proposal::Proposal const& proposal)
+        : m_report(report), m_a(proposal.arrangement), m_kind(tune::kindOf(m_a.tune)),
+          m_secondsAWhole(240 / tune::quartersPerMinute(m_a.tempo))
+    {
+        for (ArrangedPosition const& p : m_a.positions) m_places.push_back(placeOf(p));
+    }
+
+    void mark()
+    {
+        for (std::size_t i = 0; i < m_places.size(); ++i) {
+            onePlace(m_places[i]);
+            if (i + 1 < m_places.size()) twoPlaces(m_places[i], m_places[i + 1]);
+        }
+        ending();
+        wholeTune();
+    }
+
+private:
+    tune::Bar const& barOf(Place const& p) const { return m_a.tune.bars[p.bar]; }
+    int level() const { return m_a.level.number; }
+    double seconds(music::Length l) const { return l.wholes.toDouble() * m_secondsAWhole; }
+
+    void count(std::string const& what, bool found)
+    {
+        Count& c = m_report[what];
+        ++c.of;
+        if (found) ++c.found;
+    }
+
+    Place placeOf(ArrangedPosition const& p) const
+    {
+        Place out{&p, p.position.played.front().at, static_cast<std::size_t>(p.position.bar),
+                  {}, {}};
+        for (arrange::VoicedNote const& n : p.voicing.notes)
+            out.midi.push_back(
+                music::midi(harp::pitchAt(m_a.harp, m_a.levers, n.string, out.at + n.at)));
+        for (tune::PlayedNote const& n : m_a.playing.notes)
+            if (n.at < out.at + out.span() && out.at < n.at + n.held) out.tune.push_back(&n);
+        return out;
+    }
+
+    bool thirdHeard(Place const& p) const
+    {
+        std::optional<int> const third = thirdOf(p.chord());
+        if (!third) return true;
+        auto const is = [&](int midi) { return within(midi, 12) == *third; };
+        return std::ranges::any_of(p.midi, is) ||
+               std::ranges::any_of(p.tune, [&](tune::PlayedNote const* n) {
+                   return is(music::midi(n->pitch));
+               });
+    }
+
+    // A pick-up bar, or what belongs to it: a short chord that ends a part after its close.
+    bool isUpbeat(Place const& p) const
+    {
+        tune::Bar const& bar = barOf(p);
+        return bar.upbeat.wholes > music::Rational(0) &&
+               p.span() <= music::beatLength(bar.meter);
+    }
+
+    bool beginsAt(Place const& p, music::Length inBar) const
+    {
+        music::Length const from = p.arranged->position.at;
+        return std::ranges::any_of(p.voicing().notes, [&](arrange::VoicedNote const& n) {
+            return from + n.at == inBar;
+        });
+    }
+
+    bool foreignHeard(Place const& p) const
+    {
+        return std::ranges::any_of(
+            p.midi, [&](int m) { return !music::contains(p.chord(), within(m, 12)); });
+    }
+
+    void onePlace(Place const& p)
+    {
+        tune::Bar const& bar = barOf(p);
+        bool const fullBar = p.span() >= music::barLength(bar.meter);
+        if (isUpbeat(p)) count("17 struck upbeat", !p.rests());
+        if (fullBar && m_kind == tune::Kind::Waltz && !closes(p))
+            count("beat 3 of waltz bars sounds", beginsAt(p, {music::Rational(1, 2)}));
+        if (fullBar && p.chord().tones.size() > 2)
+            count(bar.key.mode == music::Mode::Ionian ? "long chord without third, major"
+                                                      : "long chord without third, minor",
+                  !thirdHeard(p));
+        if (p.rests()) {
+            if (!isUpbeat(p)) count("rests where no upbeat is", true);
+            return;
+        }
+        if (!isUpbeat(p)) count("rests where no upbeat is", false);
+        count(p.chord().bass ? "foreign note over a slash chord"
+                             : "foreign note over a plain chord",
+              foreignHeard(p));
+        bool const ninth = p.voicing().pattern == "1-5-9";
+        if (ninth) count("1-5-9 without third in either hand", !thirdHeard(p));
+        if (p.chord().bass) count("6 root shape on a slash bass", foreignHeard(p));
+        count("1 mud", mud(p) > 3.0 * mudScale);
+        count("2 close third too low", closeThird(p));
+        count("5 third fights the tune", thirdFights(p));
+        count("9 hands on one string", oneString(p));
+        count("10 crowded", crowded(p));
+        count("13 too fast", peakRate(p) > m_a.level.leftNotesPerSecond + 1e-6);
+        if (fullBar) count("23 busy against busy", busy(p));
+        if (isDance() && p.arranged->position.at == music::Length{} &&
+            bar.upbeat == music::Length{})
+            count("22 no bass on the first beat", !beginsAt(p, {}));
+        count("tenths", p.top() - p.bass() == 9);
+        count("25 diminished triad in root position", diminished(p));
+    }
+
+    void twoPlaces(Place const& a, Place const& b)
+    {
+        if (a.rests() || b.rests() || b.at != a.at + a.span()) return;
+        for (arrange::VoicedNote const& n : a.voicing().notes) {
+            if (within(n.degree, 7) != 0 || n.degree < 7 || music::contains(a.chord(), pc(a, n)))
+                continue;
+            bool const onward = falls(a, n);
+            count("8 seventh does not fall", !onward && !b.plucks(n.string - 1));
+        }
+        int const letters = within(music::index(music::lowest(b.chord()).letter) -
+                                       music::index(music::lowest(a.chord()).letter),
+                                   7);
+        int const way = std::abs(b.bass() - a.bass());
+        if (letters == 1 || letters == 6)
+            count("stepwise bass by step or fifth", way == 1 || way == 4);
+        if (!(a.chord() == b.chord())) count("21 bass leaps a sixth or more", way >= 5);
+        count("12 leap of an octave", std::abs(centre(b) - centre(a)) >= 7);
+        for (arrange::VoicedNote const& n : a.voicing().notes)
+            for (arrange::VoicedNote const& m : b.voicing().notes)
+                if (n.string == m.string) {
+                    double const apart = seconds(a.span() - n.at + m.at);
+                    count("11 plucked again too soon",
+                          apart < 1 / m_a.level.sameStringPerSecond - 1e-6);
+                }
+    }
+
+    int pc(Place const& p, arrange::VoicedNote const& n) const
+    {
+        return music::midi(harp::pitchAt(m_a.harp, m_a.levers, n.string, p.at + n.at)) % 12;
+    }
+
+    static bool falls(Place const& a, arrange::VoicedNote const& n)
+    {
+        return std::ranges::any_of(a.voicing().notes, [&](arrange::VoicedNote const& later) {
+            return later.at > n.at && later.string == n.string - 1;
+        });
+    }
+
+    static double centre(Place const& p) { return (p.bass() + p.top()) / 2.0; }
+
+    bool isDance() const { return m_kind != tune::Kind::Air; }
+
+    bool closes(Place const& p) const
+    {
+        tune::Bar const& bar = barOf(p);
+        return bar.repeatCloses || bar.endingCloses || p.bar + 1 == m_a.tune.bars.size() ||
+               bar.closes == tune::BarLine::Double || bar.closes == tune::BarLine::Final ||
+               (bar.number > 0 && bar.number % 8 == 0);
+    }
+
+    // The model's unit here: what 1-5-8 gives on its usual floor is 2.0 [trade-5].
+    static constexpr double mudScale = 0.212 / 1.45;
+    double mud(Place const& p) const
+    {
+        std::vector<arrange::RingingTone> tones;
+        double worst = 0;
+        for (std::size_t i = 0; i < p.midi.size(); ++i) {
+            tones.push_back({p.midi[i], 1});
+            if (tones.size() > 4) tones.erase(tones.begin());
+            worst = std::max(worst, arrange::roughness(tones));
+        }
+        return worst;
+    }
+
+    bool closeThird(Place const& p) const
+    {
+        std::vector<int> sorted = p.midi;
+        std::ranges::sort(sorted);
+        for (std::size_t i = 0; i + 1 < sorted.size(); ++i) {
+            int const gap = sorted[i + 1] - sorted[i];
+            if ((gap == 3 && sorted[i] < 48) || (gap == 4 && sorted[i] < 46)) return true;
+        }
+        return false;
+    }
+
+    // The other third in the tune's bar.
+    bool thirdFights(Place const& p) const
+    {
+        std::optional<int> const third = thirdOf(p.chord());
+        if (!third) return false;
+        bool const stated = std::ranges::any_of(
+            p.midi, [&](int m) { return within(m, 12) == *third; });
+        int const major = within(*third - music::pitchClass(p.chord().root), 12);
+        int const other = within(*third + (major == 4 ? -1 : 1), 12);
+        return stated && std::ranges::any_of(p.tune, [&](tune::PlayedNote const* n) {
+                   return music::midi(n->pitch) % 12 == other;
+               });
+    }
+
+    bool oneString(Place const& p) const
+    {
+        double const near = level() <= 3
+                                ? seconds(music::beatLength(barOf(p).meter))
+                                : 0.4;
+        for (std::size_t i = 0; i < p.midi.size(); ++i)
+            for (tune::PlayedNote const* n : p.tune)
+                if (music::midi(n->pitch) == p.midi[i] &&
+                    std::abs((n->at - (p.at + p.voicing().notes[i].at)).wholes.toDouble()) *
+                            m_secondsAWhole <
+                        near)
+                    return true;
+        return false;
+    }
+
+    bool crowded(Place const& p) const
+    {
+        for (arrange::VoicedNote const& mine : p.voicing().notes)
+            for (tune::PlayedNote const* n : p.tune) {
+                if (n->at != p.at + mine.at) continue;
+                auto const string = harp::stringAtMoment(m_a.harp, m_a.levers, n->pitch, n->at);
+                if (string && *string - mine.string < 3) return true;
+            }
+        return false;
+    }
+
+    double peakRate(Place const& p) const
+    {
+        double peak = 0;
+        auto const& notes = p.voicing().notes;
+        for (std::size_t i = 0; i + 1 < notes.size(); ++i)
+            if (notes[i + 1].at != notes[i].at)
+                peak = std::max(peak, 1 / seconds(notes[i + 1].at - notes[i].at));
+        return peak;
+    }
+
+    bool busy(Place const& p) const
+    {
+        auto const begun = std::ranges::count_if(
+            p.tune, [&](tune::PlayedNote const* n) { return n->at >= p.at; });
+        return begun >= 6 && 10 * p.voicing().notes.size() > 6U * static_cast<unsigned>(begun);
+    }
+
+    bool diminished(Place const& p) const
+    {
+        bool const dim = std::ranges::any_of(
+            p.chord().tones, [](music::Interval t) { return t.steps == 4 && t.semitones == 6; });
+        int const lowest = *std::ranges::min_element(p.midi) % 12;
+        return dim && lowest == music::pitchClass(p.chord().root) && p.midi.size() > 1;
+    }
+
+    // The place that sounds when the tune ends.
+    Place const& lastPlayed() const
+    {
+        return *std::ranges::max_element(m_places, {}, [](Place const& p) {
+            return std::ranges::max(p.arranged->position.played, {}, &arrange::Occurrence::at)
+                .at;
+        });
+    }
+
+    void ending()
+    {
+        Place const& last = lastPlayed();
+        bool const slow = m_kind == tune::Kind::Air || m_kind == tune::Kind::Waltz;
+        bool const roll = last.voicing().rolled;
+        std::string const of = slow ? ", air or waltz" : ", dance";
+        count("final chord with third or roll" + of,
+              !last.rests() && (roll || thirdHeard(last)));
+        count("final chord: left hand has third or roll" + of,
+              !last.rests() && (roll || leftThird(last)));
+        count("final chord is the tune's tonic",
+              music::pitchClass(last.chord().root) == music::pitchClass(m_a.tune.key.tonic));
+        bool const tonicBass =
+            !last.rests() && *std::ranges::min_element(last.midi) % 12 ==
+                                 music::pitchClass(last.chord().root);
+        bool const broken = slow && level() > 1 && !last.rests() && !roll && !thirdHeard(last);
+        count("19 weak ending", !tonicBass || broken);
+    }
+
+    bool leftThird(Place const& p) const
+    {
+        std::optional<int> const third = thirdOf(p.chord());
+        return third && std::ranges::any_of(
+                            p.midi, [&](int m) { return within(m, 12) == *third; });
+    }
+
+    void wholeTune()
+    {
+        std::set<std::string> figures;
+        std::map<std::string, std::set<std::string>> byBar;
+        std::map<std::size_t, std::string> keyOf;
+        for (Place const& p : m_places) {
+            std::string const figure = fmt::format("{} {} {}", p.voicing().pattern,
+                                                   p.voicing().rhythm, p.voicing().rootString);
+            figures.insert(p.voicing().pattern + p.voicing().rhythm);
+            std::string key = fmt::format("{} {} ", music::plain(p.chord()),
+                                          p.span().wholes.toDouble());
+            for (tune::PlayedNote const* n : p.tune)
+                key += fmt::format("{}@{} ", music::midi(n->pitch),
+                                   (n->at - p.at).wholes.toDouble());
+            byBar[key].insert(figure);
+        }
+        if (m_places.size() >= 32 && level() >= 3) count("14 monotony", figures.size() == 1);
+        for (auto const& [key, seen] : byBar)
+            count("16 same bars unlike", seen.size() > 1);
+        restless();
+        tenthsOften();
+        breath();
+    }
+
+    void restless()
+    {
+        constexpr std::array<std::size_t, 5> most{1, 2, 3, 4, 5};
+        std::set<std::string> shapes;
+        std::size_t bar = 0;
+        for (Place const& p : m_places) {
+            if (p.bar / 8 != bar / 8) {
+                count("15 restless", shapes.size() > most[static_cast<std::size_t>(level() - 1)]);
+                shapes.clear();
+            }
+            bar = p.bar;
+            if (!p.rests()) shapes.insert(p.voicing().pattern);
+        }
+        count("15 restless", shapes.size() > most[static_cast<std::size_t>(level() - 1)]);
+    }
+
+    void tenthsOften()
+    {
+        std::map<std::size_t, int> wide;
+        for (Place const& p : m_places)
+            if (!p.rests()) wide[p.bar / 8] += p.top() - p.bass() >= (level() < 3 ? 8 : 9);
+        for (auto const& [eight, times] : wide)
+            count("3 stretch", times > (level() < 3 ? 0 : 4));
+    }
+
+    void breath()
+    {
+        for (Place const& p : m_places) {
+            tune::Bar const& bar = barOf(p);
+            if (!closes(p) || p.arranged->position.at + p.span() < bar.length) continue;
+            music::Length const last = bar.length - music::beatLength(bar.meter);
+            bool const strikes =
+                std::ranges::any_of(p.voicing().notes, [&](arrange::VoicedNote const& n) {
+                    return p.arranged->position.at + n.at >= last &&
+                           p.arranged->position.at + n.at > music::Length{};
+                });
+            count("18 no breath at a close", strikes);
+        }
+    }
+
+    Report& m_report;
+    Arrangement const& m_a;
+    tune::Kind m_kind;
+    double m_secondsAWhole;
+    std::vector<Place> m_places;
+};
+
+} // namespace
+
+void add(Report& report, proposal::Proposal const& proposal)
+{
+    Teacher(report, proposal).mark();
+}
+
+void print(std::ostream& out, Report const& report)
+{
+    for (auto const& [what, count] : report)
+        out << fmt::format("{:50} {:5} of {:5} {:5.1f}%\n", what, count.found, count.of,
+                           count.perCent());
+}
+
+} // namespace faults
