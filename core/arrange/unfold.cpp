@@ -46,6 +46,7 @@ struct Stretch {
     int end = 0;
     bool folded = true;
     int time = 1; // of an unfolded section
+    bool lastBarApart = false; // folded, with endings for its last bar
 };
 
 // The sections between repeat signs, with their endings: bars from `first` to before `end`.
@@ -111,6 +112,31 @@ std::vector<Stretch> wholeTune(Arrangement const& arrangement)
     return out;
 }
 
+// Whether the turns differ in nothing but the section's last bar on the last time through, so
+// that two endings say it.
+bool onlyEndDiffers(Arrangement const& arrangement, Section section,
+                    std::vector<Stretch> const& turns, std::set<int> const& differing)
+{
+    int const last = section.end - 1;
+    for (int bar = section.first; bar < section.end; ++bar) {
+        if (!arrangement.tune.bars[at(bar)].endings.empty()) return false;
+        if (bar != last && differing.contains(bar)) return false;
+    }
+    for (Stretch const& turn : turns)
+        if (arrangement.playing.bars[at(turn.end - 1)].bar != last) return false;
+    int const lastPlayed = turns.back().end - 1;
+    return std::all_of(arrangement.positions.begin(), arrangement.positions.end(),
+                       [&](ArrangedPosition const& p) {
+                           auto const& played = p.position.played;
+                           bool const atEnd = std::any_of(
+                               played.begin(), played.end(), [&](Occurrence const& when) {
+                                   return when.playedBar == lastPlayed;
+                               });
+                           return p.position.bar != last ||
+                                  played.size() == (atEnd ? 1 : turns.size() - 1);
+                       });
+}
+
 // The whole performance in stretches.
 std::vector<Stretch> stretchesOf(Arrangement const& arrangement)
 {
@@ -124,10 +150,15 @@ std::vector<Stretch> stretchesOf(Arrangement const& arrangement)
         bool const differs = std::any_of(differing.begin(), differing.end(), [&](int bar) {
             return section.first <= bar && bar < section.end;
         });
-        if (differs && turns->size() > 1)
+        Stretch const whole{turns->front().first, turns->back().end, true, 1};
+        if (differs && turns->size() > 1 &&
+            onlyEndDiffers(arrangement, section, *turns, differing)) {
+            out.push_back(whole);
+            out.back().lastBarApart = true;
+        } else if (differs && turns->size() > 1)
             out.insert(out.end(), turns->begin(), turns->end());
         else
-            out.push_back({turns->front().first, turns->back().end, true, 1});
+            out.push_back(whole);
     }
     if (next != static_cast<int>(arrangement.playing.bars.size()))
         return wholeTune(arrangement);
@@ -145,7 +176,9 @@ public:
         m_out.arrangement.tune.partOrder.clear();
         m_barOfPlayed.resize(m_folded.playing.bars.size());
         for (Stretch const& stretch : stretchesOf(m_folded))
-            stretch.folded ? keep(stretch) : writeOut(stretch);
+            stretch.lastBarApart ? keepWithEndings(stretch)
+            : stretch.folded     ? keep(stretch)
+                                 : writeOut(stretch);
         Arrangement& out = m_out.arrangement;
         out.tune.bars.back().closes = tune::BarLine::Final;
         tune::numberBars(out.tune.bars);
@@ -180,6 +213,29 @@ private:
         }
         for (int i = stretch.first; i < stretch.end; ++i)
             m_barOfPlayed[at(i)] = newBar[m_folded.playing.bars[at(i)].bar];
+    }
+
+    // The section's last bar stands twice, in a first and a second ending.
+    void keepWithEndings(Stretch const& stretch)
+    {
+        int const last = m_folded.playing.bars[at(stretch.end - 1)].bar;
+        int times = 0;
+        for (int i = stretch.first; i < stretch.end; ++i)
+            times += m_folded.playing.bars[at(i)].bar == last;
+        keep(stretch);
+        tune::Bar& first = m_out.arrangement.tune.bars.back();
+        tune::Bar second = first;
+        for (int time = 1; time < times; ++time) first.endings.push_back(time);
+        first.repeatCloses = true;
+        first.endingCloses = true;
+        second.endings = {times};
+        second.repeatCloses = false;
+        second.endingCloses = true;
+        second.part.clear();
+        second.repeatOpens = false;
+        keepChordsOf(second, times);
+        m_barOfPlayed[at(stretch.end - 1)] = static_cast<int>(m_out.bars.size());
+        add(last, std::move(second));
     }
 
     void writeOut(Stretch const& stretch)

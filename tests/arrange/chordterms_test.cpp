@@ -19,7 +19,7 @@ std::vector<music::Rational> const minims{{0}, {1, 2}};
 scenes::Example inG(std::string_view text)
 {
     auto x = scenes::example(text);
-    x.weights.taste.quality = {100, 1000, 800, 500, 400, {1, 1, 1, 1}};
+    x.weights.taste.quality = {100, 0, 0, 1000, 800, 500, 400, {1, 1, 1, 1}};
     x.weights.taste.levers = {150, 250, 300, 0.6};
     return x;
 }
