@@ -152,6 +152,8 @@ TEST_CASE("Over a slash chord shapes stand on the bass and fill in tones of the 
     auto const offered = names(voicingsAt(x, 0));
     CHECK(offered.contains("1-3-8"));
     CHECK(offered.contains("1-6-8"));
+    CHECK(offered.contains("1-6-10"));
+    CHECK(offered.contains("1+3+6"));
     for (Laid const& laid : voicingsAt(x, 0))
         if (!laid.rests()) CHECK(laid.plucks.front().midi % 12 == 6);
 }

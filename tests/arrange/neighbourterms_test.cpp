@@ -117,6 +117,29 @@ TEST_CASE("1-5-8-7 leads by step where 1-5-8 repeats its last string", "[terms]"
     CHECK(thumbLine(pair.n, plain, c) == 20);
 }
 
+TEST_CASE("A seventh falls by a string, or hangs", "[terms]")
+{
+    // Usual voice leading: the seventh of G7 goes down to the third of C.
+    auto x = scenes::example("[G7] z:1 | [C] z:1 |", "C");
+    x.weights.taste.thumbLine = {20, 0, 0, 0, 350};
+    Pair const pair(x);
+    Laid const seventh = pair.first({1, 5, 7}, "G2");                   // ends on F3
+    CHECK(thumbLine(pair.n, seventh, pair.second({1, 3, 5}, "C3")) == 0); // has E3
+    CHECK(thumbLine(pair.n, seventh, pair.second({1, 5, 8}, "C3")) == 350);
+    Laid const onward = pair.first({1, 5, 7, 6}, "G2", {{0}, {1, 4}, {1, 2}, {3, 4}});
+    CHECK(thumbLine(pair.n, onward, pair.second({1, 5, 8}, "C3")) == 0);
+}
+
+TEST_CASE("Basses of chords a step apart do not leap a seventh", "[terms]")
+{
+    auto x = scenes::example("[C] z:1 | [Bm] z:1 |", "G");
+    x.weights.taste.bassLine = {{1, 2, 3, 4, 5, 6, 7, 8, 9}, 300};
+    Pair const pair(x);
+    Laid const c = pair.first({1, 5, 8}, "C3");
+    CHECK(bassLine(pair.n, c, pair.second({1, 5, 8}, "B2")) == 2);
+    CHECK(bassLine(pair.n, c, pair.second({1, 5, 8}, "B3")) == 307);
+}
+
 TEST_CASE("The bass goes by step or fifth rather than by leaps", "[terms]")
 {
     auto x = scenes::example("[G] z:1 | [D] z:1 |");

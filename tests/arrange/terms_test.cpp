@@ -42,8 +42,8 @@ TEST_CASE("An octave lies in easy reach and a twelfth stretches the hand", "[ter
 {
     // Common practice, no source: a tenth is comfortable round middle C. By hand: thumb and
     // fourth finger of the example hand lie easy up to nine gaps and a half, 142.5 mm; a
-    // twelfth, 11 gaps of 15 mm, is 22.5 mm wider: a point and a half in a block, half of that
-    // one by one.
+    // twelfth, 11 gaps of 15 mm, is 22.5 mm wider: nine tenths of a point in a block, six tenths
+    // of that from one finger to the next.
     auto const x = scenes::example("[G] z:1 |");
     View const view = x.view(0);
     int const g2 = x.string("G2");
@@ -53,7 +53,11 @@ TEST_CASE("An octave lies in easy reach and a twelfth stretches the hand", "[ter
     CHECK(reach(view, block) == 900);
     Laid broken = scenes::laid(view, {1, 12}, g2, minims);
     broken.plucks[1].finger = 1;
-    CHECK(reach(view, broken) == 270);
+    CHECK(reach(view, broken) == 540);
+    // Broken over a finger between, each reach from neighbour to neighbour is easy: 4 and 5 gaps
+    // of fingers 4-2 and 3-1, where thumb and fourth finger would lie a ninth of 8.
+    Laid const between = scenes::laid(view, {1, 5, 8}, g2, crotchets);
+    CHECK(reach(view, between) == 0);
 }
 
 TEST_CASE("Notes at the level's limit a second cost what the taste says, an eighth of a point", "[terms]")
@@ -201,8 +205,9 @@ TEST_CASE("The tune closes on root, fifth and octave, and open degrees leave it 
     // Common practice, no source: the last bar has a roll or a single low root.
     auto const x = scenes::example("[D] D5:1 | [G] G4:1 |");
     View const first = x.view(0);
-    View const last = x.view(1);
+    View last = x.view(1);
     REQUIRE(last.close == Close::Tune);
+    last.kind = tune::Kind::Reel; // a dance closes dry
     int const g2 = x.string("G2");
     CHECK(cadence(last, scenes::laid(last, {1, 5, 8}, g2, crotchets)) == 0);
     CHECK(cadence(last, scenes::laid(last, {1, 8}, g2, minims)) == 0);
@@ -213,7 +218,7 @@ TEST_CASE("The tune closes on root, fifth and octave, and open degrees leave it 
     Laid roll = scenes::laid(last, {1, 5, 8, 10}, g2, {{0}, {0}, {0}, {0}});
     CHECK(cadence(last, roll) > 0);
     roll.voicing.rolled = true;
-    CHECK(cadence(last, roll) == 0);
+    CHECK(cadence(last, roll) == x.weights.taste.cadence.rollsDance);
     CHECK(cadence(last, scenes::laid(last, {1, 5, 10}, g2, crotchets)) > 0);
     CHECK(cadence(last, scenes::laid(last, {1, 5, 9}, g2, crotchets)) >
           cadence(last, scenes::laid(last, {1, 5, 10}, g2, crotchets)));
@@ -221,15 +226,55 @@ TEST_CASE("The tune closes on root, fifth and octave, and open degrees leave it 
     CHECK(cadence(first, scenes::laid(first, {1, 5, 9}, x.string("D2"), crotchets)) == 0);
 }
 
+TEST_CASE("An air ends on one stroke, rolled, with its third where the mode is sure", "[terms]")
+{
+    // Common practice, no source.
+    auto x = scenes::example("[D] D5:1 | [G] B4:1/2 G4:1/2 |");
+    auto& taste = x.weights.taste.cadence;
+    taste.endsWithoutThird = {1, 2, 30, 4, 5};
+    taste.endsUnrolled = {0, 0, 200, 0, 0};
+    taste.endsBroken = 1000;
+    taste.coloured = 7;
+    View last = x.view(1);
+    last.kind = tune::Kind::Air;
+    REQUIRE(last.modeSure); // B in the tune and no B flat
+    int const g2 = x.string("G2");
+    Laid tenth = scenes::laid(last, {1, 5, 10}, g2, {{0}, {0}, {0}});
+    CHECK(cadence(last, tenth) == 200);
+    tenth.voicing.rolled = true;
+    CHECK(cadence(last, tenth) == 0);
+    CHECK(cadence(last, scenes::laid(last, {1, 5, 8}, g2, crotchets)) == 1230);
+    last.modeSure = false;
+    CHECK(cadence(last, tenth) == 7);
+}
+
+TEST_CASE("A waltz's left hand keeps the beats and an upbeat leaves it free", "[terms]")
+{
+    auto x = scenes::example("[G] B4:1/4 A4:1/4 G4:1/4 | [D] D5:3/4 | [G] G4:3/4 |", "G", {3, 4});
+    x.weights.taste.meterFit.pulseEmpty = {0, 0, 160, 0, 0};
+    View view = x.view(0);
+    REQUIRE(view.pulse == 0.25);
+    int const g2 = x.string("G2");
+    CHECK(meterFit(view, scenes::laid(view, {1, 5, 8}, g2, crotchets)) == 0);
+    CHECK(meterFit(view, scenes::laid(view, {1, 5}, g2, {{0}, {1, 4}})) == 160);
+    CHECK(meterFit(view, scenes::laid(view, {1}, g2, once)) == 320);
+    view.upbeat = true;
+    CHECK(meterFit(view, resting(view)) == 0);
+    CHECK(liking(view, resting(view)) == 0);
+    CHECK(meterFit(view, scenes::laid(view, {1}, g2, once)) ==
+          x.weights.taste.meterFit.upbeatStruck);
+}
+
 TEST_CASE("The end of a part closes less strictly than the end of the tune", "[terms]")
 {
     auto x = scenes::example("[G] G4:1 :| [G] G4:1 |");
     View const part = x.view(0);
-    View const tune = x.view(1);
+    View whole = x.view(1);
+    whole.kind = tune::Kind::Reel;
     REQUIRE(part.close == Close::Part);
     int const g2 = x.string("G2");
     Points const atPart = cadence(part, scenes::laid(part, {1, 5, 9}, g2, crotchets));
-    Points const atTune = cadence(tune, scenes::laid(tune, {1, 5, 9}, g2, crotchets));
+    Points const atTune = cadence(whole, scenes::laid(whole, {1, 5, 9}, g2, crotchets));
     CHECK(atPart > 0);
     CHECK(atPart < atTune);
 }
