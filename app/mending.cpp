@@ -16,16 +16,29 @@ bool mayHelp(base::FaultCode code)
            code == FaultCode::KeyBeyondTuning || code == FaultCode::NothingPlayable;
 }
 
+// The ways that change the whole tune.
+std::optional<proposal::Help> wholeTune(std::string const& mend)
+{
+    for (proposal::Help const help :
+         {proposal::Help::OtherKey, proposal::Help::Slower, proposal::Help::Level})
+        if (mend == proposal::helpId(help)) return help;
+    return std::nullopt;
+}
+
 } // namespace
 
-base::Result<proposal::Proposal> proposeOrMend(proposal::Brief const& brief,
+base::Result<proposal::Proposal> proposeOrMend(proposal::Brief const& asked,
                                                ArrangeOptions const& options,
                                                files::Tables const& tables)
 {
+    proposal::Brief brief = asked;
+    auto const whole = wholeTune(options.mend);
+    brief.mending.refuse = options.mend == "no" || whole;
+    brief.mending.only = tune::wayFrom(options.mend);
     auto proposal = proposalFor(brief, options.wishes);
-    if (proposal || options.mend == "no" || !mayHelp(proposal.error().code)) return proposal;
+    if (proposal || !whole || !mayHelp(proposal.error().code)) return proposal;
     for (proposal::Remedy const& remedy : proposal::remediesFor(brief, tables.levels))
-        if (options.mend == "any" || options.mend == proposal::helpId(remedy.help)) {
+        if (remedy.help == *whole) {
             std::cerr << "sallow: note: mended: " << remedy.sentence << '\n';
             return proposalFor(remedy.brief, options.wishes);
         }
@@ -36,7 +49,9 @@ void sayWhatHelps(proposal::Brief const& brief, base::Fault const& fault,
                   files::Tables const& tables)
 {
     if (!mayHelp(fault.code)) return;
-    for (proposal::Remedy const& remedy : proposal::remediesFor(brief, tables.levels))
+    proposal::Brief refused = brief;
+    refused.mending.refuse = true;
+    for (proposal::Remedy const& remedy : proposal::remediesFor(refused, tables.levels))
         std::cerr << "sallow: would help (--mend " << proposal::helpId(remedy.help)
                   << "): " << remedy.sentence << '\n';
 }

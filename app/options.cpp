@@ -36,11 +36,12 @@ void declare(CLI::App& verb, ArrangeOptions& options)
         ->check(CLI::IsMember({"written", "varied"}));
     declare(verb, options.wishes);
     verb.add_option("--mend", options.mend,
-                    "where the levers stand in the way: no (refuse and say what would help), any "
-                    "(do the first thing that helps), or one of key, octave, leave-out, plain, "
-                    "slower, level")
-        ->check(CLI::IsMember(
-            {"no", "any", "key", "octave", "leave-out", "plain", "slower", "level"}));
+                    "what to do about a snag, a note or chord that the harp cannot give as "
+                    "written: any (each in its best way), no (refuse and say what would help), "
+                    "or one way for all: plain, held, leave-out, octave, left-lightened, slower, "
+                    "key or level")
+        ->check(CLI::IsMember({"no", "any", "plain", "held", "leave-out", "octave",
+                               "left-lightened", "slower", "key", "level"}));
     verb.add_option("--right", options.right,
                     "the right hand: bare (the tune alone), closes (with a third, sixth or "
                     "octave below where phrases close), full (on strong beats, too)")

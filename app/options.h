@@ -50,7 +50,7 @@ struct ArrangeOptions {
     std::string passes = "written";
     std::string right = "bare";
     Wishes wishes;
-    std::string mend = "no"; // what is done where the tune is refused: no, any, or a Help's id
+    std::string mend = "any"; // what is done about snags: any, no, or the id of a way
     WordOptions words;
     friend bool operator==(ArrangeOptions const&, ArrangeOptions const&) = default;
 };

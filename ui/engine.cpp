@@ -14,7 +14,8 @@ Engine coreEngine(std::vector<harp::Level> levels)
         .keyFits =
             [](proposal::Brief const& brief) {
                 return levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
-                                       proposal::tempoWished(brief), brief.level);
+                                       proposal::tempoWished(brief), brief.level,
+                                       proposal::pricesOf(brief));
             },
         .rankedKeys =
             [](proposal::Brief const& brief) { return proposal::rankedKeys(brief); },

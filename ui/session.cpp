@@ -23,7 +23,8 @@ bool sameButLocks(Brief const& a, Brief const& b)
            a.weights.style == b.weights.style && a.weights.byTerm == b.weights.byTerm &&
            a.key == b.key && a.quartersPerMinute == b.quartersPerMinute && a.passes == b.passes &&
            a.book.patterns == b.book.patterns && a.sliders == b.sliders && a.take == b.take &&
-           a.changes == b.changes && a.leverWishes == b.leverWishes;
+           a.changes == b.changes && a.leverWishes == b.leverWishes &&
+           a.snagChoices == b.snagChoices && a.mending == b.mending;
 }
 
 } // namespace

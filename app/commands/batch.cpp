@@ -96,6 +96,9 @@ base::Result<base::Done> arrangeOne(Book const& book, files::AbcEntry const& ent
                       (fault.place.empty() ? "" : ", " + fault.place);
         return fault;
     }
+    for (std::string const& snag : proposal::snagSentences(*proposal))
+        std::cerr << "sallow: note: " << book.name << ", X:" << entry.number << ": " << snag
+                  << '\n';
     return writeOutputs({*proposal, files::ownText(book.text, entry), tables}, outputs,
                         SheetKind::Arrangement, call.style);
 }

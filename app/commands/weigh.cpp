@@ -11,6 +11,7 @@
 #include <CLI/CLI.hpp>
 
 #include <filesystem>
+#include <iostream>
 
 namespace app {
 
@@ -40,6 +41,8 @@ ExitStatus weigh(WeighCall const& call)
         fault.place = book->name + (fault.place.empty() ? "" : ", " + fault.place);
         return refuse(fault);
     }
+    for (std::string const& snag : proposal::snagSentences(*proposal))
+        std::cerr << "sallow: note: " << snag << '\n';
     bool const binary = std::filesystem::path(call.output).extension() == ".bin";
     auto written = files::writeWhole(call.output, binary ? files::latticeBinary(*proposal)
                                                          : files::latticeJson(*proposal));

@@ -2,6 +2,7 @@
 
 #include "core/arrange/points.h"
 #include "core/arrange/taste.h"
+#include "core/tune/ways.h"
 
 #include <array>
 #include <string>
@@ -56,6 +57,7 @@ struct Weights {
     std::string name; // in plain words, for the arranger
     std::array<int, termCount> byTerm{};
     Taste taste{};
+    tune::WayPrices ways{}; // what each way round a snag costs
 };
 
 } // namespace arrange

@@ -34,6 +34,7 @@ std::string keysJson(harp::Harp const& harp, std::vector<proposal::RankedKey> co
                  {"rank", fit.rank},
                  {"reason", ranked.reason},
                  {"levers_raised", ranked.leversRaised},
+                 {"snags", ranked.fit.snags},
                  {"notes_lost", ranked.notesLost ? Json(*ranked.notesLost) : Json(nullptr)},
                  {"cost", ranked.cost ? Json(*ranked.cost) : Json(nullptr)},
                  {"chords", ranked.chords}};

@@ -201,8 +201,44 @@ std::vector<ordered_json> remarkList(arrange::Arrangement const& arrangement)
     return out;
 }
 
+double hundredths(double figure) { return std::round(figure * 100) / 100; }
+
+ordered_json midiOrNull(std::optional<music::Pitch> const& pitch)
+{
+    return pitch ? ordered_json(music::midi(*pitch)) : ordered_json(nullptr);
+}
+
+std::vector<ordered_json> snagList(Proposal const& proposal)
+{
+    std::vector<ordered_json> out;
+    for (proposal::Snag const& snag : proposal.snags) {
+        auto const bar = static_cast<std::size_t>(snag.place.bar);
+        std::vector<int> strings;
+        for (int const string : snag.strings) strings.push_back(string + 1);
+        ordered_json ways = ordered_json::array();
+        for (proposal::SnagWay const& way : snag.ways)
+            ways.push_back({{"way", tune::wayId(way.way)},
+                            {"midi", midiOrNull(way.sounds)},
+                            {"cost", way.cost}});
+        out.push_back({{"bar", proposal.arrangement.tune.bars[bar].number},
+                       {"pass", snag.pass},
+                       {"at", whole(snag.at)},
+                       {"hand", sideName(snag.hand)},
+                       {"midi", midiOrNull(snag.written)},
+                       {"strings", std::move(strings)},
+                       {"time_s", hundredths(snag.timeSeconds)},
+                       {"needs_s", hundredths(snag.needsSeconds)},
+                       {"what", snag.what},
+                       {"way", tune::wayId(snag.way)},
+                       {"ways", std::move(ways)},
+                       {"group", snag.group},
+                       {"decided", snag.decided}});
+    }
+    return out;
+}
+
 // A level to two places: more would be noise.
-double rounded(double level) { return std::round(level * 100) / 100; }
+double rounded(double level) { return hundredths(level); }
 
 std::vector<std::string> words(std::vector<hands::Asked> const& reasons)
 {
@@ -303,6 +339,7 @@ std::string planJson(Proposal const& proposal,
     appendList(out, "notes", noteList(notes));
     appendList(out, "groups", groupList(a, notes));
     appendList(out, "hand_remarks", remarkList(a));
+    appendList(out, "snags", snagList(proposal));
     if (difficulty) appendMember(out, "difficulty", difficultyMember(a, *difficulty));
     appendMember(out, "total_cost", proposal.solution.best.cost);
     appendMember(out, "warnings", proposal.warnings);

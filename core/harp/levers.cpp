@@ -95,6 +95,18 @@ std::vector<Letter> inOrderOfRaising(Harp const& harp)
 
 } // namespace
 
+LeverSetting nearestSetting(Harp const& harp, music::Key key)
+{
+    int const sharps = music::signature(key);
+    LeverSetting setting;
+    for (HarpString const& string : harp.strings())
+        setting.push_back(string.hasLever &&
+                                  music::alterIn(sharps, string.open.letter) > string.open.alter
+                              ? Lever::Up
+                              : Lever::Down);
+    return setting;
+}
+
 base::Result<LeverSetting> settingFor(Harp const& harp, music::Key key)
 {
     int const sharps = signature(key);

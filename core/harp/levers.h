@@ -18,6 +18,10 @@ using LeverSetting = std::vector<Lever>;
 // first letter that the tuning or a missing lever cannot give.
 base::Result<LeverSetting> settingFor(Harp const& harp, music::Key key);
 
+// The same as far as the levers go: a string that cannot give its note of the key is left as near
+// to it as it can be.
+LeverSetting nearestSetting(Harp const& harp, music::Key key);
+
 // A lever turned while playing. The hand that turns it plucks nothing strictly between freeFrom
 // and freeTo; the string rings neither before (it is silent or damped) nor changes a note still
 // wanted.

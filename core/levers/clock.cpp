@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <numeric>
+#include <optional>
 
 namespace levers {
 
@@ -14,6 +15,7 @@ namespace {
 // What the left hand gives up by not plucking on a beat, by music::beatStrength: between beats,
 // on a beat, on the half bar, on the first beat, where the bass belongs.
 constexpr std::array blockedBeat{1, 6, 12, 40};
+constexpr int onBeat = blockedBeat[1];
 constexpr int tuneBusy = 1;    // for each note the other hand plucks meanwhile
 constexpr int rightHand = 25;  // the right hand leaves the tune for the levers
 constexpr int rightReach = 20; // ... and reaches below middle C
@@ -61,6 +63,7 @@ Clock::Clock(tune::Tune const& tune, tune::Playing const& playing, tune::Tempo t
                        static_cast<double>(m_ticksPerWhole))
 {
     double const ticksPerSecond = m_ticksPerSecond;
+    m_least = roundedUp(level.flipFreeSeconds * ticksPerSecond);
     int weight = 0;
     for (tune::PlayedBar const& played : playing.bars) {
         tune::Bar const& bar = tune.bars[static_cast<std::size_t>(played.bar)];
@@ -124,8 +127,8 @@ void Clock::eachWindow(Gap const& gap, Visit visit) const
 {
     if (!m_flips) return;
     auto const bar = static_cast<std::size_t>(gap.playedBar);
-    Tick const free = m_free[bar];
-    Tick const turning = m_turning[bar];
+    Tick free = m_free[bar];
+    Tick const turning = gap.quick ? roundedUp(static_cast<double>(m_least) / 2) : m_turning[bar];
     Tick const plucked = tick(gap.plucked);
     Tick const ends = tick(gap.ends);
     Tick const wanted = tick(gap.wanted);
@@ -133,7 +136,7 @@ void Clock::eachWindow(Gap const& gap, Visit visit) const
     Tick const earliest = halfway + turning - free; // before the tune begins all hands are free
     Tick const latest = wanted - free;
 
-    auto offer = [&](Tick from) {
+    auto offer = [&](Tick from, std::optional<harp::Side> only = std::nullopt) {
         Tick const to = from + free;
         bool const cut = to - ends < turning;
         Tick const silent = std::max(from, cut ? halfway : ends);
@@ -148,11 +151,23 @@ void Clock::eachWindow(Gap const& gap, Visit visit) const
         int const leftGives = blocked(from, to);
         visit(Offer{from, to, at, harp::Side::Left, cost + leftGives + tuneBusy * plucks,
                     leftGives});
-        if (plucks == 0)
+        if (plucks == 0 && !only)
             visit(Offer{from, to, at, harp::Side::Right,
                         cost + rightHand + (gap.high ? 0 : rightReach), 0});
     };
 
+    if (gap.quick) {
+        // From the beats on which the hand can pluck and still reach the lever.
+        if (wanted - halfway < turning) return;
+        auto mark = std::lower_bound(m_marks.begin(), m_marks.end(), wanted - m_free[bar],
+                                     [](Mark const& m, Tick at) { return m.at < at; });
+        for (; mark != m_marks.end() && mark->at <= wanted - m_least; ++mark) {
+            if (mark->weight < onBeat) continue;
+            free = wanted - mark->at;
+            offer(mark->at, harp::Side::Left);
+        }
+        return;
+    }
     if (earliest > latest || wanted - halfway < turning) return;
     auto mark = std::lower_bound(m_marks.begin(), m_marks.end(), earliest,
                                  [](Mark const& m, Tick at) { return m.at < at; });
@@ -181,6 +196,19 @@ std::optional<Window> Clock::bestWindow(Gap const& gap) const
     });
     if (!best) return std::nullopt;
     return window(*best, gap.string);
+}
+
+bool Clock::hasWindow(Gap const& gap) const
+{
+    bool found = false;
+    eachWindow(gap, [&found](Offer const&) { found = true; });
+    return found;
+}
+
+music::Length Clock::silence(Gap const& gap) const
+{
+    music::Moment const halfway = gap.plucked + (gap.ends - gap.plucked) * music::Rational(1, 2);
+    return std::max(music::Length{}, gap.wanted - halfway);
 }
 
 } // namespace levers

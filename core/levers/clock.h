@@ -22,6 +22,7 @@ struct Gap {
     bool returning = false; // the lever goes back to where it stood at the start
     bool stiff = false;     // a wound string: its lever is stiff and scrapes [trade-3.6]
     double ringSeconds = 0; // in which the string's ring falls by 60 dB
+    bool quick = false; // the left hand waits at the lever: see Clock::windows
     friend bool operator==(Gap const&, Gap const&) = default;
 };
 
@@ -57,7 +58,16 @@ public:
     // the window. None at a level without flips. Costs: the beats that the left hand gives up,
     // or the reach of the right; a note cut short, haste, a ring that is damped by touch, a
     // stiff lever; and how long the string stands away from its set-up.
+    // In a quick gap the left hand plucks one low note on a beat and then waits at the lever, so
+    // that half the level's least time of silence is enough: its windows begin on a beat and end
+    // with the new pluck, and it has the least time of the level between the two.
     std::vector<Window> windows(Gap const& gap) const;
+
+    // Whether there is any.
+    bool hasWindow(Gap const& gap) const;
+
+    // How long a string is silent in a gap where its old note is damped after half its count.
+    music::Length silence(Gap const& gap) const;
 
     // The cheapest window, the first among equals: the same as the least of windows().
     std::optional<Window> bestWindow(Gap const& gap) const;
@@ -94,6 +104,7 @@ private:
     std::vector<Tick> m_free;    // for each played bar
     std::vector<Tick> m_turning; // likewise
     std::vector<Tick> m_beat;    // likewise
+    Tick m_least = 0;            // the level's least time
 };
 
 } // namespace levers

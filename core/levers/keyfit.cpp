@@ -2,6 +2,7 @@
 
 #include "core/levers/planned.h"
 #include "core/levers/uses.h"
+#include "core/levers/waysround.h"
 
 #include <fmt/format.h>
 
@@ -25,6 +26,9 @@ constexpr int perMissingString = 12;
 constexpr int perRaisedLetter = 2; // levers set before playing
 constexpr int perThinString = 5;   // a string of the tune above C6, short and thin
 constexpr int notPossible = 1'000'000;
+// A note away from what is written, as a share of its price: a neighbour played plain weighs
+// less than leaving the key, two of them as much.
+constexpr double perSnagPoint = 0.5;
 
 // Strings that the left hand wants below the tune: a tenth.
 constexpr int wantedBelow = 10;
@@ -124,7 +128,8 @@ int rankOf(KeyFit const& fit, harp::Harp const& harp, int highestStep)
     return perFlip * fit.flips + (key == 0 ? 0 : otherKey + perSemitone * std::abs(key)) +
            perOctave * std::abs(octavesOf(fit.moved.semitones)) +
            perMissingString * std::max(0, wantedBelow - fit.roomBelow) +
-           perRaisedLetter * raisedLetters(harp, fit.setup) + perThinString * thin;
+           perRaisedLetter * raisedLetters(harp, fit.setup) + perThinString * thin +
+           static_cast<int>(perSnagPoint * fit.snagPrice);
 }
 
 std::string reasonFor(KeyFit const& fit)
@@ -132,7 +137,8 @@ std::string reasonFor(KeyFit const& fit)
     std::string const move = moveInWords(fit.moved);
     if (!fit.possible)
         return fmt::format("{}, {}: {}", shown(fit.key), move, sentence(*fit.why));
-    return fmt::format("{}, {}: {} while playing, {} below the tune{}", shown(fit.key), move,
+    return fmt::format("{}, {}: {}{} while playing, {} below the tune{}", shown(fit.key), move,
+                       fit.snags == 0 ? "" : counted(fit.snags, "snag, ", "snags, "),
                        counted(fit.flips, "lever turned", "levers turned"),
                        counted(fit.roomBelow, "string", "strings"),
                        fit.roomBelow < wantedBelow ? ", fewer than the left hand wants" : "");
@@ -140,7 +146,8 @@ std::string reasonFor(KeyFit const& fit)
 
 KeyFit fitMovedBy(music::Interval by, tune::Tune const& tune,
                   std::vector<tune::PlayedNote> const& written, harp::Harp const& harp,
-                  Performance const& performance)
+                  Performance const& performance,
+                  std::optional<tune::WayPrices> const& prices)
 {
     KeyFit fit;
     fit.moved = by;
@@ -162,6 +169,18 @@ KeyFit fitMovedBy(music::Interval by, tune::Tune const& tune,
             fit.atEnd[static_cast<std::size_t>(flip.string)] = flip.to;
         fit.flips = static_cast<int>(planning.plan->timeline.flips.size());
         fit.rank = rankOf(fit, harp, notes.empty() ? 0 : diatonicStep(highest->pitch));
+    } else if (prices) {
+        tune::Tune const there = tune::transposed(tune, by);
+        WaysRound const ways = waysRound(harp, there, tune::played(there), performance.tempo,
+                                         performance.level, {}, {*prices, {}, {}, {}});
+        fit.possible = true;
+        auto const setup = harp::settingFor(harp, fit.key);
+        fit.setup = setup ? *setup : harp::nearestSetting(harp, fit.key);
+        fit.atEnd = fit.setup;
+        for (MendedNote const& note : ways.notes) fit.snags += note.place.grace ? 0 : 1;
+        fit.snagPrice = ways.price;
+        fit.flips = ways.flips;
+        fit.rank = rankOf(fit, harp, notes.empty() ? 0 : diatonicStep(highest->pitch));
     } else {
         fit.why = planning.refusal->fault;
         fit.rank = notPossible + std::abs(by.semitones);
@@ -173,7 +192,8 @@ KeyFit fitMovedBy(music::Interval by, tune::Tune const& tune,
 } // namespace
 
 std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
-                            harp::Level const& level)
+                            harp::Level const& level,
+                            std::optional<tune::WayPrices> const& prices)
 {
     tune::Playing const playing = tune::played(tune);
     Performance const performance{tune, playing.bars, tempo, level,
@@ -182,7 +202,8 @@ std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune
     std::vector<KeyFit> fits;
     int const furthest = furthestSemitones + 12 * furthestOctaves(harp);
     for (int semitones = -furthest; semitones <= furthest; ++semitones)
-        fits.push_back(fitMovedBy(moveBy(semitones, tune.key, harp), tune, uses, harp, performance));
+        fits.push_back(fitMovedBy(moveBy(semitones, tune.key, harp), tune, uses, harp,
+                                  performance, prices));
     std::stable_sort(fits.begin(), fits.end(), [](KeyFit const& a, KeyFit const& b) {
         auto const order = [](KeyFit const& fit) {
             return std::tuple(fit.rank, std::abs(fit.moved.semitones), fit.moved.semitones);

@@ -6,6 +6,7 @@
 #include "core/harp/levers.h"
 #include "core/music/key.h"
 #include "core/tune/tune.h"
+#include "core/tune/ways.h"
 
 #include <optional>
 #include <string>
@@ -23,6 +24,8 @@ struct KeyFit {
     harp::LeverSetting atEnd; // as the flips leave it
     int flips = 0;
     int roomBelow = 0;  // strings below the lowest melody note
+    int snags = 0;      // notes that are not as written there, see levers/waysround.h
+    int snagPrice = 0;  // what the ways round them cost, in points
     int rank = 0;       // cost by which fits are ordered, lower first
     std::string reason; // a sentence for the arranger
 };
@@ -31,8 +34,11 @@ struct KeyFit {
 // written pitch, each once, the best first; those that are not possible come last. What counts
 // against a fit, and how much, is a table in keyfit.cpp; the written key and octave lead unless
 // leaving them gains about two turned levers or an octave's worth of strings below the tune.
+// With prices a fit whose levers cannot give every note is possible too, and its snags are
+// weighed with the rest; without them it is not possible.
 std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
-                            harp::Level const& level);
+                            harp::Level const& level,
+                            std::optional<tune::WayPrices> const& prices = std::nullopt);
 
 // How many notes of the tune, moved so, would have to be left out before the harp gives the
 // others: notes without a string, and notes for which no lever turns in time, the first that

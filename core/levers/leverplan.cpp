@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <optional>
 #include <set>
 #include <utility>
 #include <variant>
@@ -61,32 +62,40 @@ struct Timed {
 
 using Outcome = std::variant<Timed, Refused>;
 
-Outcome bestTimed(harp::Harp const& harp, Notes notes, Performance const& performance)
+Outcome bestTimed(harp::Harp const& harp, Notes notes, Performance const& performance,
+                  std::span<NoteChoice const> choices = {}, int most = seatingsTried)
 {
-    Seatings seatings(harp, notes, performance);
+    Seatings seatings(harp, notes, performance, choices);
     if (seatings.refused()) return *seatings.refused();
     std::optional<Timed> best;
     std::optional<Refused> crowded; // of the seating that would be best
-    std::set<std::vector<std::pair<int, int>>> known; // notes between which levers turn
-    for (int tried = 0; tried < seatingsTried; ++tried) {
+    // Notes between which levers turn, and the notes that are not as written.
+    std::set<std::pair<std::vector<std::tuple<int, int, bool>>, std::vector<std::pair<int, int>>>>
+        known;
+    for (int tried = 0; tried < most; ++tried) {
         auto seating = seatings.next();
         if (!seating || (best && seating->leastCost >= best->cost)) break;
-        std::vector<std::pair<int, int>> turns;
-        for (Turn const& turn : seating->turns) turns.emplace_back(turn.after, turn.by);
-        if (!known.insert(std::move(turns)).second) continue; // the same, on more neighbours
+        std::vector<std::tuple<int, int, bool>> turns;
+        for (Turn const& turn : seating->turns)
+            turns.emplace_back(turn.after, turn.by, turn.quick);
+        std::vector<std::pair<int, int>> taken;
+        for (TakenWay const& way : seating->taken)
+            taken.emplace_back(way.note, static_cast<int>(way.way.way));
+        // The same, on more neighbours.
+        if (!known.insert({std::move(turns), std::move(taken)}).second) continue;
         std::vector<Gap> gaps;
-        std::vector<std::vector<Window>> choices;
+        std::vector<std::vector<Window>> windowsOf;
         for (Turn const& turn : seating->turns) {
             gaps.push_back(gapOf(turn, notes, harp));
-            choices.push_back(performance.clock.windows(gaps.back()));
+            windowsOf.push_back(performance.clock.windows(gaps.back()));
         }
-        std::vector<Window> windows = chosenWindows(choices);
-        if (windows.size() != choices.size()) {
+        std::vector<Window> windows = chosenWindows(windowsOf);
+        if (windows.size() != windowsOf.size()) {
             if (!crowded && !best)
-                crowded = tooManyAtOnce(seating->turns, choices, notes, performance);
+                crowded = tooManyAtOnce(seating->turns, windowsOf, notes, performance);
             continue;
         }
-        std::int64_t const cost = costOf(*seating, choices, windows);
+        std::int64_t const cost = costOf(*seating, windowsOf, windows);
         if (!best || cost < best->cost)
             best = Timed{*std::move(seating), std::move(gaps), std::move(windows), cost};
     }
@@ -153,17 +162,34 @@ std::optional<tune::PlayedNote> graceInTheWay(Refused const& refused, Notes note
     return std::nullopt;
 }
 
+// Leave to flip quickly at some notes.
+std::vector<NoteChoice> quickChoices(Notes uses, Performance const& performance)
+{
+    std::vector<NoteChoice> choices(uses.size());
+    for (std::size_t i = 0; i < uses.size(); ++i) {
+        choices[i].figure = static_cast<int>(i);
+        if (!isGrace(uses[i]) &&
+            std::ranges::find(performance.quick, placeOf(uses[i], performance.bars)) !=
+                performance.quick.end())
+            choices[i].ways.push_back({tune::Way::LeftLightened, uses[i].pitch, 0});
+    }
+    return choices;
+}
+
 } // namespace
 
 Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::PlayedNote> uses,
                  Performance const& performance)
 {
     auto setup = harp::settingFor(harp, key);
+    if (!setup && performance.anyKey) setup = harp::nearestSetting(harp, key);
     if (!setup) return {std::nullopt, Refusal{setup.error()}};
     setWishes(*setup, harp, performance.wishes);
     std::vector<tune::NotePlace> left;
     while (true) {
-        Outcome const outcome = bestTimed(harp, uses, performance);
+        std::vector<NoteChoice> choices;
+        if (!performance.quick.empty()) choices = quickChoices(uses, performance);
+        Outcome const outcome = bestTimed(harp, uses, performance, choices);
         if (auto const* timed = std::get_if<Timed>(&outcome)) {
             Plan plan = planOf(*timed, *std::move(setup), performance.bars);
             plan.gracesLeft = std::move(left);
@@ -189,12 +215,23 @@ Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::Playe
 
 Planning leverPlanFor(harp::Harp const& harp, tune::Tune const& tune,
                       tune::Playing const& playing, tune::Tempo tempo,
-                      harp::Level const& level, std::vector<harp::LeverWish> wishes)
+                      harp::Level const& level, std::vector<harp::LeverWish> wishes,
+                      Leave leave)
 {
     Performance const performance{
         tune,  playing.bars, tempo, level, Clock(tune, playing, tempo, level),
-        std::move(wishes)};
+        std::move(wishes), std::move(leave.quick), leave.anyKey};
     return planned(harp, tune.key, usesOf(tune, playing), performance);
+}
+
+MendedSeating mendedSeating(harp::Harp const& harp, Notes notes,
+                            Performance const& performance, std::span<NoteChoice const> choices)
+{
+    constexpr int most = 400;
+    Outcome outcome = bestTimed(harp, notes, performance, choices, most);
+    if (auto const* refused = std::get_if<Refused>(&outcome)) return {{}, *refused, 0};
+    Timed& timed = std::get<Timed>(outcome);
+    return {std::move(timed.seating), std::nullopt, timed.cost};
 }
 
 base::Result<harp::LeverTimeline> leverPlan(harp::Harp const& harp, tune::Tune const& tune,

@@ -56,9 +56,17 @@ struct Planning {
 // of these, or is refused. Faults: KeyBeyondTuning, NoteOffHarp, NoMomentForFlip, each with its
 // bar.
 inline constexpr int seatingsTried = 2000;
+
+// What a plan may do beyond that: flips that hurry before these notes (see Clock::windows), and
+// a key that the levers cannot give, set as near as they can.
+struct Leave {
+    std::vector<tune::NotePlace> quick{};
+    bool anyKey = false;
+};
 Planning leverPlanFor(harp::Harp const& harp, tune::Tune const& tune,
                       tune::Playing const& playing, tune::Tempo tempo,
-                      harp::Level const& level, std::vector<harp::LeverWish> wishes = {});
+                      harp::Level const& level, std::vector<harp::LeverWish> wishes = {},
+                      Leave leave = {});
 
 // The timeline of that plan alone.
 base::Result<harp::LeverTimeline> leverPlan(harp::Harp const& harp, tune::Tune const& tune,

@@ -10,4 +10,16 @@ namespace levers {
 Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::PlayedNote> uses,
                  Performance const& performance);
 
+// The cheapest seating with its moments where notes have priced ways beside their seats, and what
+// the plan costs; or what stands in the way. See Seatings for what is exact: levers that crowd are
+// tried in that order until one seating has its moments, or a few hundred have none.
+struct MendedSeating {
+    Seating seating;
+    std::optional<Refused> refused;
+    std::int64_t cost = 0;
+};
+MendedSeating mendedSeating(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
+                            Performance const& performance,
+                            std::span<NoteChoice const> choices);
+
 } // namespace levers

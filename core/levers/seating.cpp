@@ -5,7 +5,10 @@
 #include <algorithm>
 #include <cmath>
 #include <compare>
+#include <deque>
+#include <limits>
 #include <map>
+#include <memory>
 #include <numeric>
 #include <queue>
 #include <set>
@@ -29,6 +32,7 @@ struct StringState {
     Lever now = Lever::Down;
     std::optional<int> lastNote; // none: not played yet
     std::optional<int> leftTo;   // the first note since then that was left to a neighbour
+    std::optional<int> heldTo;   // the note through which the last one rings on
     friend auto operator<=>(StringState const&, StringState const&) = default;
 };
 using GroupState = std::vector<StringState>; // one for each string of a group
@@ -37,7 +41,8 @@ using GroupState = std::vector<StringState>; // one for each string of a group
 struct Edge {
     std::size_t from = 0; // index into the states after the note before
     std::int64_t cost = 0;
-    int string = 0;
+    std::optional<int> string;
+    std::optional<int> way; // index into NoteChoice::ways; none: as written
     std::optional<Turn> turn;
 };
 
@@ -55,6 +60,41 @@ struct Group {
 };
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+// One way to play a note: a seat, or none where it is not plucked.
+struct Option {
+    std::optional<Seat> seat;
+    Seat own{};        // the first seat of what sounds
+    std::int64_t cost = 0;
+    std::optional<int> way;        // index into NoteChoice::ways
+    bool quick = false;            // as written, with a quick flip
+    std::optional<int> holds;      // the note that rings on instead
+};
+
+std::vector<Option> optionsOf(harp::Harp const& harp, music::Pitch pitch, NoteChoice const* choice)
+{
+    std::vector<Option> out;
+    auto const seatAll = [&](music::Pitch sounds, std::int64_t cost, std::optional<int> way,
+                             bool quick) {
+        auto const seats = harp::seats(harp, sounds);
+        for (Seat const& seat : seats)
+            out.push_back({seat, seats.front(),
+                           cost + (seat == seats.front() ? 0 : awayFromLetterCost), way, quick,
+                           std::nullopt});
+    };
+    if (!choice || choice->asWritten) seatAll(pitch, 0, std::nullopt, false);
+    if (!choice) return out;
+    for (std::size_t w = 0; w < choice->ways.size(); ++w) {
+        NoteWay const& way = choice->ways[w];
+        int const index = static_cast<int>(w);
+        if (way.sounds)
+            seatAll(*way.sounds, way.cost, index, way.way == tune::Way::LeftLightened);
+        else
+            out.push_back({std::nullopt, {}, way.cost, index, false,
+                           way.way == tune::Way::Held ? choice->before : std::nullopt});
+    }
+    return out;
+}
 
 // Why no string sounds the pitch.
 base::Fault cannotBeHad(harp::Harp const& harp, int note, Notes notes,
@@ -121,8 +161,10 @@ base::Fault noMoment(Notes notes, Turn const& turn, Performance const& performan
                         tempoThatHelps(silent, beat, performance))};
 }
 
-// Strings that share a note with two seats belong to one group.
-std::vector<Group> groupsOf(harp::Harp const& harp, std::vector<std::vector<Seat>> const& seats)
+// Strings that share a note with two seats belong to one group; so do those of a note that may
+// ring on through another.
+std::vector<Group> groupsOf(harp::Harp const& harp,
+                            std::vector<std::vector<Option>> const& options)
 {
     std::vector<int> leader(at(harp.count()));
     std::iota(leader.begin(), leader.end(), 0);
@@ -130,16 +172,26 @@ std::vector<Group> groupsOf(harp::Harp const& harp, std::vector<std::vector<Seat
         while (leader[at(string)] != string) string = leader[at(string)];
         return string;
     };
-    for (auto const& choice : seats)
-        for (Seat const& seat : choice)
-            leader[at(leaderOf(seat.string))] = leaderOf(choice.front().string);
+    std::vector<std::optional<int>> first(options.size()); // a string of each note
+    for (std::size_t note = 0; note < options.size(); ++note)
+        for (Option const& option : options[note]) {
+            if (!option.seat) continue;
+            if (!first[note]) first[note] = option.seat->string;
+            leader[at(leaderOf(option.seat->string))] = leaderOf(*first[note]);
+        }
+    for (std::size_t note = 0; note < options.size(); ++note)
+        for (Option const& option : options[note]) {
+            if (!option.holds || !first[at(*option.holds)]) continue;
+            int const held = *first[at(*option.holds)];
+            if (!first[note]) first[note] = held;
+            leader[at(leaderOf(held))] = leaderOf(*first[note]);
+        }
 
     std::vector<Group> groups(leader.size());
     for (int string = 0; string < harp.count(); ++string)
         groups[at(leaderOf(string))].strings.push_back(string);
-    for (std::size_t note = 0; note < seats.size(); ++note)
-        groups[at(leaderOf(seats[note].front().string))].notes.push_back(
-            static_cast<int>(note));
+    for (std::size_t note = 0; note < options.size(); ++note)
+        groups[at(leaderOf(first[note].value_or(0)))].notes.push_back(static_cast<int>(note));
     std::erase_if(groups, [](Group const& group) { return group.notes.empty(); });
     return groups;
 }
@@ -147,10 +199,18 @@ std::vector<Group> groupsOf(harp::Harp const& harp, std::vector<std::vector<Seat
 // How the notes of one group are played.
 struct GroupWay {
     std::int64_t cost = 0;
-    std::vector<std::pair<int, int>> seats; // note and string
+    std::vector<std::pair<int, std::optional<int>>> seats; // note and string
     std::vector<std::pair<int, Lever>> starts;
     std::vector<Turn> turns;
+    std::vector<std::pair<int, int>> ways; // note and the way it goes, of those not as written
+    friend bool operator<(GroupWay const& a, GroupWay const& b)
+    {
+        return std::tie(a.cost, a.seats, a.ways) < std::tie(b.cost, b.seats, b.ways);
+    }
 };
+
+// Ways that figures are bound to; none: as written.
+using Bound = std::map<int, std::optional<int>>;
 
 // Plays the notes of one group in turn, keeping every way to every state, and then tells whole
 // ways from the cheapest on: a search from the end, led by the cost of the cheapest beginning.
@@ -163,24 +223,33 @@ public:
         m_layers.push_back({Reached{GroupState(group.strings.size()), 0, {}}});
     }
 
+    // Ways that cost more than this are not looked at; whether there were any.
+    void setMost(std::int64_t most) { m_most = most; }
+    bool passedOver() const { return m_passedOver; }
+
     // Adds the next note; the turn that found no window when there is no way to play it.
-    std::optional<Turn> play(int note, std::vector<Seat> const& seats)
+    std::optional<Turn> play(int note, std::vector<Option> const& options)
     {
         std::map<GroupState, Reached> next;
         std::optional<Turn> refused;
         auto const& before = m_layers.back();
         for (std::size_t from = 0; from < before.size(); ++from)
-            for (Seat const& seat : seats) {
+            for (Option const& option : options) {
                 GroupState state = before[from].state;
-                Edge edge{from, 0, seat.string, std::nullopt};
-                seatNote(state, edge, note, seat);
-                if (seat != seats.front()) {
-                    edge.cost += awayFromLetterCost;
-                    leaveOwnLetter(state, note, seats.front());
+                Edge edge{from, option.cost, std::nullopt, option.way, std::nullopt};
+                if (!option.seat) {
+                    if (option.holds && !holdOn(state, *option.holds, note)) continue;
+                } else {
+                    edge.string = option.seat->string;
+                    seatNote(state, edge, note, *option.seat);
+                    if (*option.seat != option.own) leaveOwnLetter(state, note, option.own);
+                }
+                if (option.quick) {
+                    if (!edge.turn) continue; // nothing is flipped: the same as written
+                    edge.turn->quick = true;
                 }
                 if (edge.turn) {
-                    auto const window =
-                        m_performance.clock.bestWindow(gapOf(*edge.turn, m_notes, m_harp));
+                    auto const window = bestWindow(*edge.turn);
                     if (!window) {
                         if (!refused) refused = edge.turn;
                         continue;
@@ -188,14 +257,18 @@ public:
                     edge.cost += turnCost + window->cost;
                 }
                 std::int64_t const cost = before[from].least + edge.cost;
+                if (cost > m_most) {
+                    m_passedOver = true;
+                    continue;
+                }
                 auto const [known, isNew] = next.try_emplace(state, Reached{state, cost, {}});
                 if (!isNew) known->second.least = std::min(known->second.least, cost);
                 known->second.ways.push_back(std::move(edge));
             }
-        if (next.empty()) return refused;
         std::vector<Reached> layer;
         for (auto& [state, reached] : next) layer.push_back(std::move(reached));
         m_layers.push_back(std::move(layer));
+        if (m_layers.back().empty()) return refused ? refused : Turn{};
         return std::nullopt;
     }
 
@@ -256,6 +329,7 @@ private:
             Reached const& reached = m_layers[later.layer][later.state];
             Edge const& edge = reached.ways[partial->edge];
             way.seats.emplace_back(m_group.notes[note], edge.string);
+            if (edge.way) way.ways.emplace_back(m_group.notes[note], *edge.way);
             if (edge.turn) way.turns.push_back(*edge.turn);
             last = &reached.state;
             partial = &later;
@@ -277,10 +351,37 @@ private:
                              *string.lastNote,
                              note,
                              string.leftTo.value_or(note),
-                             seat.lever == string.start};
+                             seat.lever == string.start,
+                             false,
+                             string.heldTo};
         string.now = seat.lever;
         string.lastNote = note;
         string.leftTo.reset();
+        string.heldTo.reset();
+    }
+
+    // The note before rings on through a note; not where it is not plucked itself. A note on a
+    // string of another group is never left out.
+    bool holdOn(GroupState& state, int before, int note) const
+    {
+        for (StringState& string : state)
+            if (string.lastNote == before) {
+                string.heldTo = note;
+                return true;
+            }
+        return !std::binary_search(m_group.notes.begin(), m_group.notes.end(), before);
+    }
+
+    // The best window of a turn; each turn is asked once.
+    std::optional<Window> bestWindow(Turn const& turn)
+    {
+        auto const key = std::tuple(turn.string, turn.after, turn.by, turn.heldTo.value_or(-1),
+                                    turn.returning, turn.quick);
+        auto const known = m_windows.find(key);
+        if (known != m_windows.end()) return known->second;
+        auto const window = m_performance.clock.bestWindow(gapOf(turn, m_notes, m_harp));
+        m_windows.emplace(key, window);
+        return window;
     }
 
     // A note on a neighbour: where the string of its own letter would sound it as well, that
@@ -301,6 +402,9 @@ private:
     Notes m_notes;
     Performance const& m_performance;
     Group const& m_group;
+    std::int64_t m_most = std::numeric_limits<std::int64_t>::max();
+    bool m_passedOver = false;
+    std::map<std::tuple<int, int, int, int, bool, bool>, std::optional<Window>> m_windows;
     std::vector<std::vector<Reached>> m_layers; // for the start and each note of the group
     std::priority_queue<Partial> m_open;
     std::vector<Partial> m_taken;
@@ -308,16 +412,198 @@ private:
     std::size_t m_pushed = 0;
 };
 
+// The ways of one group in which the notes of a figure all go the same way, the cheapest first.
+// Where the cheapest way of a search is at odds with itself, the search is parted: the figure
+// goes each of its ways in a search of its own. What costs more than a bound is not looked at
+// until nothing cheaper is left; the bound then doubles.
+class AgreedSearch {
+public:
+    AgreedSearch(harp::Harp const& harp, Notes notes, Performance const& performance,
+                 Group const& group, std::vector<std::vector<Option>> const& options,
+                 std::span<NoteChoice const> choices)
+        : m_harp(harp), m_notes(notes), m_performance(performance), m_group(group),
+          m_options(options), m_choices(choices)
+    {
+        bool const chosen = std::any_of(group.notes.begin(), group.notes.end(), [&](int note) {
+            return !choices.empty() && !choices[at(note)].ways.empty();
+        });
+        m_most = chosen ? firstMost : std::numeric_limits<std::int64_t>::max();
+        begin();
+    }
+
+    // The turn without a window where the notes cannot be played at all.
+    std::optional<Turn> stuck()
+    {
+        return way(0) ? std::nullopt : std::optional(m_stuck.value_or(Turn{}));
+    }
+
+    GroupWay const* way(std::size_t rank)
+    {
+        while (m_told.size() <= rank && next()) {}
+        return rank < m_told.size() ? &m_told[rank] : nullptr;
+    }
+
+private:
+    static constexpr std::int64_t firstMost = 16 * turnCost;
+    static constexpr std::int64_t lastMost = 200'000 * turnCost;
+    static constexpr int mostBranches = 300;
+
+    struct Branch {
+        std::unique_ptr<GroupSearch> search;
+        Bound bound;
+        std::size_t rank = 0;
+    };
+
+    void begin()
+    {
+        m_branches.clear();
+        m_passedOver = false;
+        m_parted = 0;
+        open({});
+    }
+
+    void open(Bound bound)
+    {
+        auto search = std::make_unique<GroupSearch>(m_harp, m_notes, m_performance, m_group);
+        search->setMost(m_most);
+        std::optional<Turn> stuck;
+        for (int const note : m_group.notes) {
+            stuck = search->play(note, allowed(note, bound));
+            if (stuck) break;
+        }
+        m_passedOver = m_passedOver || search->passedOver();
+        if (stuck) {
+            if (!m_stuck && bound.empty()) m_stuck = stuck;
+            return;
+        }
+        m_branches.push_back({std::move(search), std::move(bound), 0});
+    }
+
+    std::vector<Option> allowed(int note, Bound const& bound) const
+    {
+        if (bound.empty()) return m_options[at(note)];
+        auto const found = bound.find(m_choices[at(note)].figure);
+        if (found == bound.end()) return m_options[at(note)];
+        std::vector<Option> out;
+        for (Option const& option : m_options[at(note)])
+            if (goes(option.way, note) == found->second) out.push_back(option);
+        return out;
+    }
+
+    // The way a note goes for its figure: a quick flip is as written with leave to hurry.
+    std::optional<int> goes(std::optional<int> way, int note) const
+    {
+        if (way && m_choices[at(note)].ways[at(*way)].way == tune::Way::LeftLightened)
+            return std::nullopt;
+        return way;
+    }
+
+    // A figure whose notes go different ways.
+    std::optional<int> atOdds(GroupWay const& whole) const
+    {
+        if (whole.ways.empty()) return std::nullopt;
+        std::map<int, int> taken(whole.ways.begin(), whole.ways.end());
+        std::map<int, std::optional<int>> figures;
+        for (int const note : m_group.notes) {
+            if (m_choices[at(note)].ways.empty()) continue;
+            auto const found = taken.find(note);
+            std::optional<int> const way =
+                found == taken.end() ? std::nullopt : goes(found->second, note);
+            auto const [known, isNew] = figures.try_emplace(m_choices[at(note)].figure, way);
+            if (!isNew && known->second != way) return known->first;
+        }
+        return std::nullopt;
+    }
+
+    void part(Branch branch, int figure)
+    {
+        std::set<std::optional<int>> ways;
+        for (int const note : m_group.notes)
+            if (m_choices[at(note)].figure == figure)
+                for (Option const& option : m_options[at(note)])
+                    ways.insert(goes(option.way, note));
+        for (std::optional<int> const& way : ways) {
+            Bound bound = branch.bound;
+            bound[figure] = way;
+            open(std::move(bound));
+        }
+    }
+
+    bool next()
+    {
+        while (true) {
+            std::optional<std::size_t> best;
+            std::int64_t least = 0;
+            for (std::size_t b = 0; b < m_branches.size();) {
+                GroupWay const* const first = m_branches[b].search->way(m_branches[b].rank);
+                if (!first) {
+                    m_branches.erase(m_branches.begin() + static_cast<std::ptrdiff_t>(b));
+                    best.reset();
+                    b = 0;
+                    continue;
+                }
+                if (!best || first->cost < least) {
+                    best = b;
+                    least = first->cost;
+                }
+                ++b;
+            }
+            if (!best) {
+                if (!m_passedOver || m_most >= lastMost) return false;
+                m_most *= 2;
+                begin();
+                continue;
+            }
+            Branch& branch = m_branches[*best];
+            GroupWay const way = *branch.search->way(branch.rank);
+            auto const figure = atOdds(way);
+            if (figure && !branch.bound.contains(*figure) && m_parted < mostBranches) {
+                ++m_parted;
+                Branch parted = std::move(branch);
+                m_branches.erase(m_branches.begin() + static_cast<std::ptrdiff_t>(*best));
+                part(std::move(parted), *figure);
+                continue;
+            }
+            ++branch.rank;
+            if (!m_known.insert(way).second) continue;
+            m_told.push_back(way);
+            return true;
+        }
+    }
+
+    harp::Harp const& m_harp;
+    Notes m_notes;
+    Performance const& m_performance;
+    Group const& m_group;
+    std::vector<std::vector<Option>> const& m_options;
+    std::span<NoteChoice const> m_choices;
+    std::int64_t m_most = 0;
+    bool m_passedOver = false;
+    int m_parted = 0;
+    std::vector<Branch> m_branches;
+    std::set<GroupWay> m_known;
+    std::deque<GroupWay> m_told;
+    std::optional<Turn> m_stuck;
+};
+
 Seating seatingOf(std::vector<GroupWay const*> const& ways, std::size_t notes,
-                  std::size_t strings)
+                  std::size_t strings, std::span<NoteChoice const> choices)
 {
-    Seating seating{std::vector<int>(notes), std::vector<std::optional<Lever>>(strings), {}, 0};
+    Seating seating{std::vector<std::optional<int>>(notes),
+                    std::vector<std::optional<Lever>>(strings),
+                    {},
+                    {},
+                    0};
     for (GroupWay const* way : ways) {
         seating.leastCost += way->cost;
         for (auto const& [note, string] : way->seats) seating.strings[at(note)] = string;
         for (auto const& [string, lever] : way->starts) seating.starts[at(string)] = lever;
         seating.turns.insert(seating.turns.end(), way->turns.begin(), way->turns.end());
+        for (auto const& [note, taken] : way->ways)
+            seating.taken.push_back({note, choices[at(note)].ways[at(taken)]});
     }
+    std::sort(seating.taken.begin(), seating.taken.end(),
+              [](TakenWay const& a, TakenWay const& b) { return a.note < b.note; });
     std::sort(seating.turns.begin(), seating.turns.end(), [](Turn const& a, Turn const& b) {
         return std::pair(a.before, a.string) < std::pair(b.before, b.string);
     });
@@ -339,20 +625,25 @@ Gap gapOf(Turn const& turn, Notes notes, harp::Harp const& harp)
     tune::PlayedNote const& next = notes[at(turn.by)];
     harp::HarpString const& string = harp.string(turn.string);
     constexpr int middleC = 60;
+    music::Moment ends = old.at + old.held;
+    if (turn.heldTo) ends = notes[at(*turn.heldTo)].at + notes[at(*turn.heldTo)].held;
     return {turn.string,
             old.at,
-            old.at + old.held,
+            ends,
             next.at,
             next.playedBar,
             music::midi(string.open) >= middleC,
             turn.returning,
             string.wound,
-            harp::ringSeconds(string)};
+            harp::ringSeconds(string),
+            turn.quick};
 }
 
 struct Seatings::Search {
+    std::vector<NoteChoice> choices;
+    std::vector<std::vector<Option>> options; // of each note
     std::vector<Group> groups;
-    std::vector<GroupSearch> searches; // one for each group
+    std::deque<AgreedSearch> searches; // one for each group
     // Ranks of the groups' ways, the cheapest together first.
     struct Ranks {
         std::int64_t cost = 0;
@@ -377,13 +668,16 @@ struct Seatings::Search {
     }
 };
 
-Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& performance)
+Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& performance,
+                   std::span<NoteChoice const> choices)
     : m_search(std::make_unique<Search>()), m_notes(notes.size()), m_strings(at(harp.count()))
 {
-    std::vector<std::vector<Seat>> seats;
+    m_search->choices.assign(choices.begin(), choices.end());
     for (std::size_t note = 0; note < notes.size(); ++note) {
-        seats.push_back(harp::seats(harp, notes[note].pitch));
-        if (seats.back().empty()) {
+        m_search->options.push_back(optionsOf(harp, notes[note].pitch,
+                                              choices.empty() ? nullptr
+                                                              : &m_search->choices[note]));
+        if (m_search->options.back().empty()) {
             int const index = static_cast<int>(note);
             m_refusal = Refused{cannotBeHad(harp, index, notes, performance), index, {}};
             return;
@@ -391,16 +685,12 @@ Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& perfo
     }
 
     std::optional<Turn> refused;
-    m_search->groups = groupsOf(harp, seats);
-    m_search->searches.reserve(m_search->groups.size());
+    m_search->groups = groupsOf(harp, m_search->options);
     for (Group const& group : m_search->groups) {
-        GroupSearch& search =
-            m_search->searches.emplace_back(harp, notes, performance, group);
-        std::optional<Turn> stuck;
-        for (int const note : group.notes) {
-            stuck = search.play(note, seats[at(note)]);
-            if (stuck) break;
-        }
+        AgreedSearch& search =
+            m_search->searches.emplace_back(harp, notes, performance, group,
+                                            m_search->options, m_search->choices);
+        std::optional<Turn> const stuck = search.stuck();
         if (stuck && (!refused || stuck->before < refused->before)) refused = stuck;
     }
     if (refused)
@@ -420,7 +710,7 @@ std::optional<Seating> Seatings::next()
     std::vector<GroupWay const*> ways;
     for (std::size_t g = 0; g < best.ranks.size(); ++g)
         ways.push_back(m_search->searches[g].way(best.ranks[g]));
-    Seating const seating = seatingOf(ways, m_notes, m_strings);
+    Seating const seating = seatingOf(ways, m_notes, m_strings, m_search->choices);
     for (std::size_t g = 0; g < best.ranks.size(); ++g) {
         auto ranks = best.ranks;
         ++ranks[g];

@@ -88,10 +88,11 @@ std::vector<SetStep> setPlan(harp::Harp const& harp, std::vector<SetTune> const&
 }
 
 SetTune setTune(harp::Harp const& harp, tune::Tune const& tune, tune::Tempo tempo,
-                harp::Level const& level, std::size_t most)
+                harp::Level const& level, std::size_t most,
+                std::optional<tune::WayPrices> const& prices)
 {
     SetTune out{tune.title, {}, 0};
-    for (KeyFit& fit : keyFits(tune, harp, tempo, level))
+    for (KeyFit& fit : keyFits(tune, harp, tempo, level, prices))
         if (fit.possible && out.keys.size() < most) out.keys.push_back(std::move(fit));
     int const lowest = diatonicStep(harp.string(0).open);
     for (tune::Bar const& bar : tune.bars)

@@ -45,7 +45,8 @@ std::vector<SetStep> setPlan(harp::Harp const& harp, std::vector<SetTune> const&
 
 // A tune with its first `most` possible keys.
 SetTune setTune(harp::Harp const& harp, tune::Tune const& tune, tune::Tempo tempo,
-                harp::Level const& level, std::size_t most = 5);
+                harp::Level const& level, std::size_t most = 5,
+                std::optional<tune::WayPrices> const& prices = std::nullopt);
 
 // "Turn 5 levers, about 4 s: C♯ up on 6C 5C 4C 3C 2C": what is done before a tune of a set;
 // "Leave the levers as they are" where nothing is.

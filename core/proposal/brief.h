@@ -9,6 +9,7 @@
 #include "core/music/key.h"
 #include "core/music/time.h"
 #include "core/pattern/pattern.h"
+#include "core/proposal/snag.h"
 #include "core/tune/changes.h"
 #include "core/tune/tune.h"
 
@@ -66,6 +67,8 @@ struct Brief {
     std::vector<arrange::SetFinger> fingers{};
     std::vector<tune::NoteChange> changes{};    // of the tune as read, see remedies.h
     std::vector<harp::LeverWish> leverWishes{}; // of strings that the tune does not play
+    std::vector<SnagChoice> snagChoices{};      // see snag.h
+    Mending mending{};
 };
 
 } // namespace proposal

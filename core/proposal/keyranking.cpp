@@ -54,8 +54,7 @@ RankedKey ranked(levers::KeyFit fit, Brief const& brief)
                               tempoWished(brief), brief.level, key.fit.moved);
         return key;
     }
-    key.notesLost = 0;
-    if (!tune::hasChords(brief.tune)) return key;
+    key.notesLost = key.fit.snags;
     auto const solved = solvedAt(brief, key.fit.moved);
     if (!solved) {
         key.why = solved.error();
@@ -73,7 +72,8 @@ std::vector<RankedKey> rankedKeys(Brief const& brief, KeyOrder order)
     std::vector<RankedKey> keys;
     for (levers::KeyFit& fit :
          levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
-                         tempoWished(brief), brief.level))
+                         tempoWished(brief), brief.level,
+                         pricesOf(brief)))
         keys.push_back(ranked(std::move(fit), brief));
     std::optional<double> least;
     for (RankedKey const& key : keys)

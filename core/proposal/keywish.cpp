@@ -44,7 +44,8 @@ base::Result<Moves> possible(std::vector<KeyFit> const& fits, Brief const& brief
 std::vector<KeyFit> fitsOf(Brief const& brief)
 {
     return levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
-                           tempoWished(brief), brief.level);
+                           tempoWished(brief), brief.level,
+                           pricesOf(brief));
 }
 
 base::Result<Moves> movesFor(BestKey, Brief const& brief)
@@ -59,6 +60,9 @@ base::Result<Moves> movesFor(music::Key wished, Brief const& brief)
     music::Key const key{wished.tonic, brief.tune.key.mode};
     std::vector<KeyFit> fits = fitsOf(brief);
     std::erase_if(fits, [key](KeyFit const& fit) { return !(fit.key == key); });
+    if (fits.empty() && !brief.mending.refuse)
+        return Moves{music::between({brief.tune.key.tonic.letter, brief.tune.key.tonic.alter, 4},
+                                    {key.tonic.letter, key.tonic.alter, 4})};
     return possible(fits, brief, key);
 }
 
@@ -67,6 +71,12 @@ base::Result<Moves> movesFor(music::Key wished, Brief const& brief)
 base::Result<std::vector<music::Interval>> movesWished(Brief const& brief)
 {
     return std::visit([&brief](auto const& wish) { return movesFor(wish, brief); }, brief.key);
+}
+
+std::optional<tune::WayPrices> pricesOf(Brief const& brief)
+{
+    if (brief.mending.refuse) return std::nullopt;
+    return brief.weights.ways;
 }
 
 tune::Tempo tempoWished(Brief const& brief)

@@ -3,6 +3,7 @@
 #include "core/base/result.h"
 #include "core/proposal/brief.h"
 
+#include <optional>
 #include <vector>
 
 namespace proposal {
@@ -15,5 +16,8 @@ base::Result<std::vector<music::Interval>> movesWished(Brief const& brief);
 
 // The tempo a brief asks for, else the tune's own, else the usual one of its rhythm.
 tune::Tempo tempoWished(Brief const& brief);
+
+// What the ways round a snag cost for a brief; none where it refuses snags.
+std::optional<tune::WayPrices> pricesOf(Brief const& brief);
 
 } // namespace proposal

@@ -6,6 +6,7 @@
 #include "core/base/result.h"
 #include "core/hands/handsof.h"
 #include "core/proposal/brief.h"
+#include "core/proposal/snag.h"
 
 #include <optional>
 #include <string>
@@ -40,13 +41,15 @@ struct Proposal {
     arrange::Weights weights;     // of the brief, with its sliders
     std::optional<TakeNote> take; // none: the best arrangement itself
     std::vector<int> unkeptFingers; // indices into Brief::fingers that no hand can keep here
-    std::vector<std::string> warnings; // sentences for the arranger
+    std::vector<Snag> snags;           // in the order of the tune, the left hand's last
+    std::vector<std::string> warnings; // sentences for the arranger; each snag has one
 };
 
-// The main job: key and set-up, candidates, exact solution, fingers. With the best key asked
-// for, a key that turns out to be impossible gives way to the next best. Faults: NoNotes,
-// NoChords, KeyBeyondTuning, NoteOffHarp, NoMomentForFlip, NothingPlayable, each with bar and
-// remedy.
+// The main job: key and set-up, candidates, exact solution, fingers. A tune without chords is
+// arranged over a drone of its key. What harp, levers, hand or level cannot give as written is a
+// snag with the best way round it. Fault: NoNotes; where the brief refuses snags also
+// KeyBeyondTuning, NoteOffHarp, NoMomentForFlip, NothingPlayable, each with bar and remedy, and a
+// key that turns out to be impossible then gives way to the next best.
 base::Result<Proposal> propose(Brief const& brief);
 
 // The same proposal with one candidate chosen, solved again on the lattice that is already
@@ -61,6 +64,28 @@ Proposal withoutLock(Proposal proposal, int position);
 Proposal withTake(Proposal proposal, int take);
 // The same choices with other wishes for the hands: nothing is solved again but the fingers.
 Proposal withHands(Proposal proposal, RightHand right, std::vector<arrange::SetFinger> fingers);
+
+// Snags that are alike and share a way in one sentence: "Bars 3 and 7: D♯5 played plain, as D5,
+// because there is no time ..."
+std::vector<std::string> snagSentences(Proposal const& proposal);
+
+// The ways out that change the whole tune: slower (level 4 and up, where time is what lacks),
+// another key, a higher level. Each is tried; `brief` is what to propose next. Never taken
+// unasked.
+struct WholeTuneWay {
+    tune::Way way = tune::Way::Level;
+    std::string sentence;
+    Brief brief;
+    int snagsLeft = 0;
+    int cost = 0; // points: what the change itself weighs and what the snags left cost
+};
+std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
+                                        std::vector<harp::Level> const& levels);
+
+// The brief with a way taken at a snag (an index into Proposal::snags), for it alone or for all
+// that are alike; and with what was decided about it taken back. Only the first six ways.
+Brief withSnagWay(Proposal const& proposal, std::size_t snag, tune::Way way, bool alike);
+Brief withoutSnagChoice(Proposal const& proposal, std::size_t snag);
 
 // One candidate as the arranger sees it.
 struct Variant {

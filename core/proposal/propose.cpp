@@ -8,9 +8,12 @@
 #include "core/proposal/flipmoments.h"
 #include "core/proposal/keywish.h"
 #include "core/proposal/locks.h"
+#include "core/proposal/mendedlevers.h"
 #include "core/proposal/repeats.h"
+#include "core/proposal/silence.h"
 #include "core/proposal/solveat.h"
 #include "core/proposal/warnings.h"
+#include "core/tune/drone.h"
 
 #include <fmt/format.h>
 
@@ -79,8 +82,8 @@ void takeAnother(Proposal& proposal)
     proposal.solution.best = std::move(takes.back());
 }
 
-// The arrangement says what the solution has chosen.
-void carryOut(Proposal& proposal)
+// The arrangement has the voicings that the solution has chosen.
+void carryVoicings(Proposal& proposal)
 {
     auto& arranged = proposal.arrangement.positions;
     arranged.clear();
@@ -90,6 +93,12 @@ void carryOut(Proposal& proposal)
                             proposal.lattice.candidates[i][chosen].voicing,
                             proposal.lattice.locks[i].has_value()});
     }
+}
+
+// The arrangement says what the solution has chosen.
+void carryOut(Proposal& proposal)
+{
+    carryVoicings(proposal);
     proposal.unkeptFingers =
         hands::placeHands(proposal.arrangement, handWishes(proposal.brief));
     proposal.warnings = warningsFor(proposal);
@@ -113,7 +122,8 @@ Proposal inKey(Brief const& brief, music::Interval moved)
     out.moved = moved;
     out.weights = arrange::turned(brief.weights, brief.sliders);
     arrange::Arrangement& arrangement = out.arrangement;
-    arrangement.tune = tune::transposed(tune::changed(brief.tune, brief.changes), moved);
+    arrangement.tune = tune::transposed(
+        tune::overDrone(tune::changed(brief.tune, brief.changes)), moved);
     arrangement.transposedSemitones = moved.semitones;
     arrangement.harp = brief.harp;
     arrangement.hand = brief.hand;
@@ -124,17 +134,6 @@ Proposal inKey(Brief const& brief, music::Interval moved)
     return out;
 }
 
-// Grace notes that no lever can serve are taken out, the last of a note first, so that places
-// before it stay what they are.
-void leaveGraces(tune::Tune& tune, std::vector<tune::NotePlace> places)
-{
-    std::sort(places.rbegin(), places.rend());
-    std::vector<tune::NoteChange> changes;
-    for (tune::NotePlace const& place : places)
-        changes.push_back({place, tune::Change::LeftOut});
-    tune = tune::changed(std::move(tune), changes);
-}
-
 // The left hand for the levers as they are planned.
 Result<base::Done> solve(Proposal& out)
 {
@@ -142,7 +141,7 @@ Result<base::Done> solve(Proposal& out)
     if (positions.empty()) return Fault{FaultCode::NoChords, {}, {}};
     out.lattice = arrange::latticeFor(sceneOf(out), std::move(positions));
     removeSelfConflicts(out);
-    if (onlyRests(out.lattice))
+    if (out.brief.mending.refuse && onlyRests(out.lattice))
         return Fault{FaultCode::NothingPlayable,
                      tune::barName(out.arrangement.tune, out.lattice.positions.front().bar),
                      {}};
@@ -178,24 +177,38 @@ Result<base::Done> solveAround(levers::Plan const& plan, Proposal& out)
     return base::Done{};
 }
 
-// The levers of a proposal that stands in its key. Takes out the grace notes that have none.
-Result<levers::Plan> planned(Proposal& out)
+// Levers and left hand together, before takes and fingers. `eased`: notes that give way so that
+// the left hand need not rest for a flip.
+Result<Proposal> solvedAround(Brief const& brief, music::Interval moved,
+                              std::vector<SnagChoice> const& eased)
 {
-    arrange::Arrangement& arrangement = out.arrangement;
-    auto planning =
-        levers::leverPlanFor(arrangement.harp, arrangement.tune, arrangement.playing,
-                             arrangement.tempo, arrangement.level, out.brief.leverWishes);
-    if (!planning.plan) return planning.refusal->fault;
-    leaveGraces(arrangement.tune, planning.plan->gracesLeft);
-    return *std::move(planning.plan);
+    Proposal out = inKey(brief, moved);
+    auto const plan = mendedLevers(out, eased);
+    if (!plan) return plan.error();
+    if (auto solved = solveAround(*plan, out); !solved) return solved.error();
+    carryVoicings(out);
+    return out;
 }
 
 Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
 {
-    Proposal out = inKey(brief, moved);
-    auto const plan = planned(out);
-    if (!plan) return plan.error();
-    if (auto solved = solveAround(*plan, out); !solved) return solved.error();
+    Result<Proposal> made = solvedAround(brief, moved, {});
+    if (!made) return made.error();
+    Proposal out = *std::move(made);
+    if (!brief.mending.refuse) {
+        auto flips = silencingFlips(out);
+        auto const eased = easedChoices(out, flips);
+        if (!eased.empty())
+            if (auto other = solvedAround(brief, moved, eased)) {
+                auto left = silencingFlips(*other);
+                if (left.size() < flips.size()) {
+                    out = *std::move(other);
+                    flips = std::move(left);
+                }
+            }
+        addLeftSnags(out);
+        addSilenceSnags(out, flips);
+    }
     takeAnother(out);
     carryOut(out);
     return out;
@@ -249,7 +262,7 @@ arrange::Scene sceneOf(Proposal const& proposal)
 Result<Proposal> solvedAt(Brief const& brief, music::Interval moved)
 {
     Proposal out = inKey(brief, moved);
-    auto plan = planned(out);
+    auto plan = mendedLevers(out);
     if (!plan) return plan.error();
     out.arrangement.levers = std::move(plan->timeline);
     if (auto solved = solve(out); !solved) return solved.error();
@@ -259,7 +272,6 @@ Result<Proposal> solvedAt(Brief const& brief, music::Interval moved)
 Result<Proposal> propose(Brief const& brief)
 {
     if (!tune::hasNotes(brief.tune)) return Fault{FaultCode::NoNotes, {}, {}};
-    if (!tune::hasChords(brief.tune)) return Fault{FaultCode::NoChords, {}, {}};
     auto const moves = movesWished(brief);
     if (!moves) return moves.error();
     Result<Proposal> first = proposedAt(brief, moves.value().front());

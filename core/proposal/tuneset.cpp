@@ -28,7 +28,7 @@ base::Result<std::vector<levers::SetStep>> setOf(std::vector<Brief> const& brief
     for (Brief const& brief : briefs) {
         levers::SetTune tune =
             levers::setTune(briefs.front().harp, tune::changed(brief.tune, brief.changes),
-                            tempoWished(brief), brief.level, 64);
+                            tempoWished(brief), brief.level, 64, pricesOf(brief));
         std::erase_if(tune.keys, [&](auto const& fit) { return !allows(brief.key, fit); });
         if (tune.keys.size() > keysOfEach) tune.keys.resize(keysOfEach);
         if (tune.keys.empty()) {

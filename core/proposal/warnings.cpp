@@ -4,6 +4,7 @@
 
 #include "core/arrange/build.h"
 #include "core/proposal/locks.h"
+#include "core/proposal/mendedlevers.h"
 #include "core/proposal/repeats.h"
 
 #include <fmt/format.h>
@@ -160,6 +161,14 @@ Sentences ofChanges(Brief const& brief)
     return out;
 }
 
+// A tune without chords.
+Sentences ofDrone(Brief const& brief)
+{
+    if (tune::hasChords(brief.tune)) return {};
+    return {"The tune has no chord symbols: the left hand plays over a drone of its key until "
+            "you give it chords."};
+}
+
 // Grace notes of the tune that the arrangement has not.
 Sentences ofGracesLeft(Proposal const& proposal)
 {
@@ -170,7 +179,9 @@ Sentences ofGracesLeft(Proposal const& proposal)
     for (std::size_t bar = 0; bar < asked.bars.size() && bar < arranged.bars.size(); ++bar)
         for (std::size_t note = 0; note < asked.bars[bar].notes.size(); ++note)
             if (asked.bars[bar].notes[note].graces.size() >
-                arranged.bars[bar].notes[note].graces.size())
+                    arranged.bars[bar].notes[note].graces.size() &&
+                asked.bars[bar].notes[note].pitches.empty() ==
+                    arranged.bars[bar].notes[note].pitches.empty())
                 bars.insert(static_cast<int>(bar));
     if (bars.empty()) return {};
     return {
@@ -392,6 +403,8 @@ std::vector<std::string> warningsFor(Proposal const& proposal)
     Sentences out = ofReading(proposal.brief.tune);
     append(out, ofMode(proposal.brief));
     append(out, ofTempo(proposal));
+    append(out, ofDrone(proposal.brief));
+    append(out, snagSentences(proposal));
     append(out, ofChanges(proposal.brief));
     append(out, ofGracesLeft(proposal));
     append(out, ofLeverWishes(proposal));

@@ -13,7 +13,10 @@ namespace {
 constexpr std::array ids{std::pair{Change::OctaveHigher, std::string_view("octave_higher")},
                          std::pair{Change::OctaveLower, std::string_view("octave_lower")},
                          std::pair{Change::LeftOut, std::string_view("left_out")},
-                         std::pair{Change::AsKeySays, std::string_view("as_key_says")}};
+                         std::pair{Change::AsKeySays, std::string_view("as_key_says")},
+                         std::pair{Change::SemitoneHigher, std::string_view("semitone_higher")},
+                         std::pair{Change::SemitoneLower, std::string_view("semitone_lower")},
+                         std::pair{Change::HeldOver, std::string_view("held_over")}};
 
 Note const* noteAt(Tune const& tune, NotePlace place)
 {
@@ -42,7 +45,10 @@ music::Pitch after(Change change, music::Pitch pitch, music::Key key)
     case Change::AsKeySays:
         pitch.alter = music::alterIn(music::signature(key), pitch.letter);
         break;
-    case Change::LeftOut: break;
+    case Change::SemitoneHigher: ++pitch.alter; break;
+    case Change::SemitoneLower: --pitch.alter; break;
+    case Change::LeftOut:
+    case Change::HeldOver: break;
     }
     return pitch;
 }
@@ -85,6 +91,34 @@ std::optional<NotePlace> tiedTo(Tune const& tune, NotePlace place)
     return next;
 }
 
+// The note straight before a place in writing, if it has one pitch.
+Note* soleNoteBefore(Tune& tune, NotePlace place)
+{
+    NotePlace before{place.bar, place.note - 1, 0, false};
+    if (place.note == 0) {
+        if (place.bar == 0) return nullptr;
+        auto const& notes = tune.bars[static_cast<std::size_t>(place.bar) - 1].notes;
+        before = {place.bar - 1, static_cast<int>(notes.size()) - 1, 0, false};
+    }
+    Note* const note = const_cast<Note*>(noteAt(tune, before));
+    return note && note->pitches.size() == 1 ? note : nullptr;
+}
+
+// The note before sounds on through the notes at these places, which are tied together.
+void holdOver(Tune& tune, std::vector<NotePlace> const& together)
+{
+    Note* const before = soleNoteBefore(tune, together.front());
+    if (!before || together.front().grace) return;
+    before->tied = true;
+    for (NotePlace const& place : together) {
+        Note& note = tune.bars[static_cast<std::size_t>(place.bar)]
+                         .notes[static_cast<std::size_t>(place.note)];
+        note.pitches = before->pitches;
+        note.graces.clear();
+        note.marks.clear();
+    }
+}
+
 } // namespace
 
 std::optional<music::Pitch> pitchOf(Tune const& tune, NotePlace place)
@@ -100,6 +134,10 @@ Tune changed(Tune tune, std::vector<NoteChange> const& changes)
         if (!pitchOf(tune, change.place)) continue;
         std::vector<NotePlace> together{change.place};
         while (auto const next = tiedTo(tune, together.back())) together.push_back(*next);
+        if (change.change == Change::HeldOver) {
+            holdOver(tune, together);
+            continue;
+        }
         for (NotePlace const& place : together)
             changePitch(tune.bars[static_cast<std::size_t>(place.bar)], place, change.change);
     }
@@ -123,6 +161,11 @@ std::string changeSentence(Tune const& before, NoteChange const& change)
     case Change::OctaveHigher: return name + " is played an octave higher.";
     case Change::OctaveLower: return name + " is played an octave lower.";
     case Change::LeftOut: return name + " is left out.";
+    case Change::HeldOver: return name + " gives way: the note before rings on through it.";
+    case Change::SemitoneHigher:
+    case Change::SemitoneLower:
+        return fmt::format("{} is played as {}, the other pitch of its string.", name,
+                           shown(after(change.change, *pitch, {})));
     case Change::AsKeySays: break;
     }
     auto const& bar = before.bars[static_cast<std::size_t>(change.place.bar)];

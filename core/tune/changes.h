@@ -27,6 +27,9 @@ enum class Change {
     OctaveLower,
     LeftOut,    // the beat stays; where nothing else is plucked it becomes a rest
     AsKeySays,  // the accidental is dropped: the note as the key in force has it
+    SemitoneHigher, // the other pitch of its string: the letter stays
+    SemitoneLower,
+    HeldOver,   // the note straight before it rings on through it
 };
 
 struct NoteChange {
@@ -46,7 +49,8 @@ std::string noteName(Tune const& tune, NotePlace place);
 std::string changeSentence(Tune const& before, NoteChange const& change);
 
 // The name of a change in saved work: "octave_higher", "octave_lower", "left_out",
-// "as_key_says"; and back, none for other words.
+// "as_key_says", "semitone_higher", "semitone_lower", "held_over"; and back, none for other
+// words.
 std::string_view changeId(Change change);
 std::optional<Change> changeFrom(std::string_view id);
 

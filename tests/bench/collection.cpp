@@ -1,13 +1,16 @@
-// Every tune of a folder of tunebooks at three harps and three levels: how many are arranged,
-// how many refused and why, flips, rules broken. A measurement for the whole collection; the
-// tests look at samples of it.
+// Every tune of a folder of tunebooks at three harps and three levels: how many are arranged, how
+// many with snags and which ways were taken, flips, keys moved, bars in which the left hand is
+// silent for a flip, rules broken. A measurement for the whole collection; the tests look at
+// samples of it.
 //
-//   sallow_collection FOLDER... [mend]      mend: refused tunes take the first remedy
+//   sallow_collection FOLDER... [every N] [print N]
+//
+// every: each N-th tune alone; print: N snags spread over the collection, with what was taken.
 
 #include "core/files/abc/read.h"
 #include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
-#include "core/proposal/remedies.h"
+#include "core/proposal/proposal.h"
 #include "core/proposal/rules.h"
 #include "tests/places.h"
 
@@ -29,18 +32,6 @@ T orQuit(base::Result<T> result)
     std::exit(EXIT_FAILURE);
 }
 
-// A drone of root and fifth where the tune names no chords.
-tune::Tune withChords(tune::Tune tune)
-{
-    if (tune::hasChords(tune)) return tune;
-    for (tune::Bar& bar : tune.bars) {
-        std::string const name = music::plain(bar.key.tonic) + "5";
-        if (auto const chord = music::chordFrom(name))
-            bar.chords.push_back({{}, *chord, name, std::nullopt});
-    }
-    return tune;
-}
-
 std::vector<tune::Tune> tunesIn(fs::path const& folder, int& unread)
 {
     std::vector<fs::path> books;
@@ -59,7 +50,7 @@ std::vector<tune::Tune> tunesIn(fs::path const& folder, int& unread)
         for (files::AbcEntry const& entry : *entries) {
             auto tune = files::readAbc(*text, entry, book.filename().string());
             if (tune && tune::hasNotes(*tune))
-                tunes.push_back(withChords(*std::move(tune)));
+                tunes.push_back(*std::move(tune));
             else
                 ++unread;
         }
@@ -69,24 +60,87 @@ std::vector<tune::Tune> tunesIn(fs::path const& folder, int& unread)
 
 struct Tally {
     int arranged = 0;
+    int refused = 0;
     int moved = 0; // to another key or octave
     int flips = 0;
-    int mended = 0;
-    std::map<std::string, int> remedies;
-    std::map<std::string, int> refused;
+    int snagged = 0; // tunes
+    int silenced = 0; // chords at which the left hand rests while it flips
     int broken = 0;
+    std::map<std::string, int> ways; // of written notes and chords
 };
+
+// Chords for which the left hand rests while it turns a lever.
+int silencedBy(arrange::Arrangement const& a)
+{
+    int silenced = 0;
+    for (arrange::ArrangedPosition const& p : a.positions) {
+        if (!p.voicing.notes.empty()) continue;
+        for (arrange::Occurrence const& when : p.position.played)
+            if (std::ranges::any_of(a.levers.flips, [&](harp::Flip const& flip) {
+                    return flip.hand == harp::Side::Left && flip.freeFrom <= when.at &&
+                           when.at < flip.freeTo;
+                })) {
+                ++silenced;
+                break;
+            }
+    }
+    return silenced;
+}
 
 void count(proposal::Proposal const& proposal, Tally& tally)
 {
     ++tally.arranged;
     tally.moved += proposal.moved.semitones != 0 ? 1 : 0;
     tally.flips += static_cast<int>(proposal.arrangement.levers.flips.size());
+    tally.snagged += proposal.snags.empty() ? 0 : 1;
+    tally.silenced += silencedBy(proposal.arrangement);
+    for (proposal::Snag const& snag : proposal.snags)
+        ++tally.ways[std::string(snag.hand == harp::Side::Left ? "left hand " : "") +
+                     std::string(tune::wayId(snag.way))];
     for (std::string const& sentence :
          proposal::brokenRules(proposal.arrangement, proposal.brief.book)) {
         ++tally.broken;
-        std::cerr << "tune " << proposal.brief.tune.number << ": " << sentence << '\n';
+        std::cerr << "tune " << proposal.brief.tune.number << " \""
+                  << proposal.brief.tune.title << "\": " << sentence << '\n';
     }
+}
+
+// The bar of a snag as note names, the note in question in brackets.
+std::string barInWords(proposal::Proposal const& proposal, proposal::Snag const& snag)
+{
+    tune::Tune const was =
+        tune::transposed(proposal.brief.tune, proposal.moved);
+    std::string out;
+    int const bars = static_cast<int>(was.bars.size());
+    for (int b = std::max(0, snag.place.bar - 1); b <= std::min(bars - 1, snag.place.bar + 1);
+         ++b) {
+        tune::Bar const& bar = was.bars[static_cast<std::size_t>(b)];
+        out += " |";
+        for (std::size_t n = 0; n < bar.notes.size(); ++n) {
+            for (tune::ChordMark const& mark : bar.chords)
+                if (mark.at == bar.notes[n].at) out += " '" + mark.written + "'";
+            bool const here = b == snag.place.bar && static_cast<int>(n) == snag.place.note;
+            out += here ? " [" : " ";
+            for (music::Pitch const& pitch : bar.notes[n].pitches) out += music::plain(pitch);
+            if (bar.notes[n].pitches.empty()) out += 'z';
+            out += ':' + music::text(bar.notes[n].length.wholes);
+            if (here) out += ']';
+        }
+    }
+    return out;
+}
+
+void print(proposal::Proposal const& proposal, proposal::Snag const& snag)
+{
+    std::cout << proposal.brief.harp.id() << " level " << proposal.brief.level.number << ", "
+              << proposal.brief.tune.title << ", " << music::plain(proposal.arrangement.tune.key)
+              << ", " << music::text(proposal.arrangement.tune.meter) << ", "
+              << proposal::snagLine(
+                     snag, tune::barName(proposal.arrangement.tune, snag.place.bar))
+              << " (" << snag.what << ")\n   ";
+    for (proposal::SnagWay const& way : snag.ways)
+        std::cout << ' ' << tune::wayId(way.way) << ' ' << way.cost;
+    std::cout << "\n   " << barInWords(proposal, snag) << '\n';
 }
 
 } // namespace
@@ -94,53 +148,58 @@ void count(proposal::Proposal const& proposal, Tally& tally)
 int main(int argc, char** argv)
 {
     files::Tables const tables = orQuit(files::readTables(places::shared()));
-    bool mend = false;
+    std::size_t every = 1;
+    int wanted = 0;
     std::vector<tune::Tune> tunes;
     int unread = 0;
     for (int word = 1; word < argc; ++word) {
-        if (std::string_view(argv[word]) == "mend") {
-            mend = true;
+        std::string_view const text = argv[word];
+        if ((text == "every" || text == "print") && word + 1 < argc) {
+            int const number = std::max(1, std::atoi(argv[++word]));
+            if (text == "every")
+                every = static_cast<std::size_t>(number);
+            else
+                wanted = number;
             continue;
         }
         auto more = tunesIn(argv[word], unread);
         std::move(more.begin(), more.end(), std::back_inserter(tunes));
     }
-    std::cout << tunes.size() << " tunes, " << unread << " without notes or unread\n";
-    for (char const* harp : {"lap22", "floor34", "floor38"})
+    std::cout << tunes.size() << " tunes, " << unread << " without notes or unread, every "
+              << every << " looked at\n";
+    int printed = 0;
+    int seen = 0;
+    for (char const* harp : {"lap26", "floor34", "floor38"})
         for (int level : {1, 3, 5}) {
             Tally tally;
-            for (tune::Tune const& tune : tunes) {
+            for (std::size_t i = 0; i < tunes.size(); i += every) {
                 proposal::Brief const brief{
-                    tune,
+                    tunes[i],
                     orQuit(files::harpFrom(tables, harp)),
                     orQuit(files::handFrom(tables, "medium")),
                     orQuit(files::levelFrom(tables, level)),
                     tables.book,
                     tables.styles.front()};
                 auto const proposal = proposal::propose(brief);
-                if (proposal) {
-                    count(*proposal, tally);
+                if (!proposal) {
+                    ++tally.refused;
+                    std::cerr << tunes[i].title << ": " << base::sentence(proposal.error())
+                              << '\n';
                     continue;
                 }
-                ++tally.refused[std::string(base::wording(proposal.error().code).wrong)];
-                if (!mend) continue;
-                auto const remedies = proposal::remediesFor(brief, tables.levels);
-                for (auto const& remedy : remedies)
-                    ++tally.remedies[std::string(proposal::helpId(remedy.help))];
-                if (remedies.empty()) continue;
-                ++tally.mended;
-                count(orQuit(proposal::propose(remedies.front().brief)), tally);
+                count(*proposal, tally);
+                for (proposal::Snag const& snag : proposal->snags)
+                    if (snag.hand == harp::Side::Right && printed < wanted && seen++ % 7 == 0) {
+                        print(*proposal, snag);
+                        ++printed;
+                    }
             }
             std::cout << harp << " level " << level << ": " << tally.arranged << " arranged ("
-                      << tally.moved << " moved), " << tally.flips << " flips, "
-                      << tally.broken << " rules broken";
-            for (auto const& [why, times] : tally.refused)
-                std::cout << "; " << times << " refused: " << why;
-            if (mend) {
-                std::cout << "; " << tally.mended << " of these mended; offered:";
-                for (auto const& [help, times] : tally.remedies)
-                    std::cout << ' ' << help << ' ' << times;
-            }
+                      << tally.moved << " moved), " << tally.refused << " refused, "
+                      << tally.flips << " flips, " << tally.snagged << " tunes with snags, "
+                      << tally.silenced << " chords silent for a flip, " << tally.broken
+                      << " rules broken;";
+            for (auto const& [way, times] : tally.ways) std::cout << ' ' << way << ' ' << times;
             std::cout << std::endl;
         }
     return EXIT_SUCCESS;

@@ -41,6 +41,8 @@ TEST_CASE("A saved arrangement reads back with every decision", "[document]")
     proposal = proposal::withChoice(*std::move(proposal), 1, 2, true);
     work.brief = proposal->brief;
     work.brief.passes = proposal::Passes::Written;
+    work.brief.snagChoices = {{{1, 0, 0, false}, tune::Way::Held, true},
+                              {{0, 1, 0, false}, tune::Way::LeaveOut, false}};
     work.brief.changes = {{{1, 1, 0, false}, tune::Change::OctaveLower},
                           {{3, 0, 0, false}, tune::Change::LeftOut}};
     work.brief.leverWishes = {{music::Letter::F, 3, harp::Lever::Down}};
@@ -59,6 +61,7 @@ TEST_CASE("A saved arrangement reads back with every decision", "[document]")
     CHECK(again->brief.quartersPerMinute == 72.5);
     REQUIRE(again->brief.locks.size() == 1);
     CHECK(again->brief.changes == work.brief.changes);
+    CHECK(again->brief.snagChoices == work.brief.snagChoices);
     CHECK(again->brief.leverWishes == work.brief.leverWishes);
     auto const reopened = proposal::propose(again->brief);
     REQUIRE(reopened);

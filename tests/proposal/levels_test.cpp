@@ -69,7 +69,9 @@ ByLevel atEveryLevel(tune::Tune const& tune)
     ByLevel out;
     for (int level = 1; level <= levels; ++level) {
         CAPTURE(tune.title, level);
-        auto const result = propose(scenario::briefFor(tune, level));
+        Brief brief = scenario::briefFor(tune, level);
+        brief.mending.refuse = true;
+        auto const result = propose(brief);
         if (!result) {
             out.refused.push_back(result.error());
             continue;

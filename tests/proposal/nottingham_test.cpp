@@ -36,12 +36,14 @@ bool isTheTunesOwn(base::FaultCode code)
 
 struct Tally {
     std::size_t arranged = 0;
+    std::size_t snagged = 0; // of these, with notes that are not as written
     std::map<base::FaultCode, std::size_t> refused;
 };
 
 void print(std::string const& what, Tally const& tally)
 {
-    std::cout << what << ": " << tally.arranged << " arranged";
+    std::cout << what << ": " << tally.arranged << " arranged, " << tally.snagged
+              << " with snags";
     for (auto const& [code, count] : tally.refused)
         std::cout << ", " << count << " refused: " << base::wording(code).wrong;
     std::cout << '\n';
@@ -62,6 +64,8 @@ void arrangeAndLook(NamedTune const& named, Brief const& brief, Tally& tally)
     ++tally.arranged;
     CHECK(brokenRules((*result).arrangement, (*result).brief.book) ==
           std::vector<std::string>{});
+    tally.snagged += result->snags.empty() ? 0 : 1;
+    if (!result->snags.empty()) return; // its notes are not all as written
     CHECK(planrules::brokenIn(files::planJson(*result), tune::played(named.tune).notes) ==
           std::vector<std::string>{});
 }
@@ -80,8 +84,8 @@ void arrangePart(std::size_t part)
     print("Nottingham tunes, part " + std::to_string(part + 1), tally);
     std::size_t refused = 0;
     for (auto const& [code, count] : tally.refused) refused += count;
-    // Chromatic runs on one string are for no lever harp: about one tune in twelve.
-    CHECK(refused * 8 <= tally.arranged);
+    CHECK(refused == 0); // what cannot be had as written is a snag
+    CHECK(tally.snagged * 5 <= tally.arranged);
 }
 
 // Other harps, hands, levels and passes, each on other tunes.

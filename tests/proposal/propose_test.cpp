@@ -211,16 +211,29 @@ TEST_CASE("The best key plays what the written key cannot", "[proposal]")
     // B major needs A sharp, which no lever gives from E flat (trade check: eight major keys).
     Brief brief = briefFor("X:1\nM:3/4\nL:1/4\nQ:1/4=80\nK:B\n"
                            "\"B\"Bdf|\"F#\"fac|\"E\"egB|\"B\"B3|\n");
+    brief.mending.refuse = true;
     CHECK(codeOf(brief) == base::FaultCode::KeyBeyondTuning);
+    brief.mending.refuse = false;
     brief.key = BestKey{};
     Proposal const p = proposed(brief);
     CHECK_FALSE(p.arrangement.transposedSemitones == 0);
     CHECK(brokenRules(p.arrangement, p.brief.book).empty());
 }
 
-TEST_CASE("A tune without chords or without notes is refused as such", "[proposal]")
+TEST_CASE("A tune without chords is arranged over a drone of its key, one without notes refused",
+          "[proposal]")
 {
-    CHECK(codeOf(briefFor("X:1\nM:4/4\nL:1/4\nK:G\nGABc|\n")) == base::FaultCode::NoChords);
+    Proposal const drone = proposed(briefFor("X:1\nM:4/4\nL:1/4\nK:Ador\nABcd|e2A2|\n"));
+    CHECK(drone.brief.tune == scenario::tuneOf("X:1\nM:4/4\nL:1/4\nK:Ador\nABcd|e2A2|\n"));
+    CHECK(brokenRules(drone.arrangement, drone.brief.book).empty());
+    int plucked = 0;
+    for (arrange::HandNote const& note : arrange::handNotes(drone.arrangement))
+        if (note.hand == harp::Side::Left) {
+            ++plucked;
+            CHECK((note.pitch.letter == music::Letter::A || note.pitch.letter == music::Letter::E));
+        }
+    CHECK(plucked >= 2);
+    CHECK(anyContains(drone.warnings, "no chord symbols"));
     tune::Tune silent = scenario::tuneOf(scenario::eightBars);
     for (tune::Bar& bar : silent.bars)
         for (tune::Note& note : bar.notes) note.pitches.clear();

@@ -30,6 +30,7 @@ Brief asWritten(int level)
 {
     Brief brief = scenario::briefFor(chromatic, level);
     brief.key = AsWritten{};
+    brief.mending.refuse = true;
     return brief;
 }
 
@@ -89,6 +90,7 @@ TEST_CASE("A key beyond the tuning is remedied by the key that suits best", "[pr
 {
     Brief brief = scenario::briefFor(scenario::eightBars);
     brief.key = *music::keyFrom("Ab"); // one flat more than E flat tuning [trade-1.4]
+    brief.mending.refuse = true;
     REQUIRE_FALSE(propose(brief));
     auto const remedies = remediesOf(brief);
     REQUIRE_FALSE(remedies.empty());

@@ -404,8 +404,9 @@ TEST_CASE("All levels of a tune have the same key, bars, lines and pages", "[pap
     if (!font) return;
     auto const tunes = demoTunes();
     // The first demo tune asks for a lever in play, which the first level does not turn.
-    auto const made =
-        proposal::proposedForLevels(briefOf(tunes.front(), "floor34"), shelf().levels);
+    proposal::Brief brief = briefOf(tunes.front(), "floor34");
+    brief.mending.refuse = true;
+    auto const made = proposal::proposedForLevels(brief, shelf().levels);
     REQUIRE(made);
     REQUIRE(made->leftOut.size() == 1);
     CHECK(made->leftOut.front().place.find("level 1") == 0);

@@ -393,6 +393,7 @@ base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
 {
     Tables tables;
     arrange::Taste taste;
+    tune::WayPrices ways;
     std::pair<char const*, TableReader> const files[] = {
         {"harps.json", readHarps},
         {"tunings.json", readTunings},
@@ -401,8 +402,11 @@ base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
         {"patterns.json", readPatterns},
         {"rhythms.json", readRhythms},
         {"taste.json", [&taste](Row& table, Tables&) { readTaste(table, taste); }},
+        {"snags.json", [&ways](Row& table, Tables&) { readWayPrices(table, ways); }},
         {"weights.json",
-         [&taste](Row& table, Tables& read) { readStyles(table, taste, read.styles); }},
+         [&taste, &ways](Row& table, Tables& read) {
+             readStyles(table, taste, ways, read.styles);
+         }},
         {"sliders.json", readSliders},
         {"difficulty.json", readDifficulty},
         {"chordtable.json",

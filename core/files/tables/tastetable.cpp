@@ -1,6 +1,7 @@
 #include "core/files/tables/tastetable.h"
 
 #include "core/arrange/tastefigures.h"
+#include "core/tune/ways.h"
 
 #include <array>
 #include <map>
@@ -80,13 +81,38 @@ void readTaste(Row& table, arrange::Taste& taste)
     groups.done();
 }
 
-void readStyles(Row& file, arrange::Taste const& usual, std::vector<arrange::Weights>& styles)
+void readWayPrices(Row& file, tune::WayPrices& prices)
+{
+    auto const readRow = [](Node const& node, tune::WayRow& figures) {
+        Row row(node);
+        for (std::size_t way = 0; way < tune::noteWays; ++way)
+            readFigure(row[std::string(wayId(static_cast<tune::Way>(way)))], figures[way]);
+        row.done();
+    };
+    readFigure(file["least"], prices.least);
+    readFigure(file["grace_left_out"], prices.graceLeftOut);
+    readFigure(file["plucked_again_seconds"], prices.pluckedAgainSeconds);
+    Row functions(file["functions"]);
+    for (std::size_t f = 0; f < tune::noteFunctions; ++f)
+        readRow(functions[std::string(functionId(static_cast<tune::NoteFunction>(f)))],
+                prices.byFunction[f]);
+    functions.done();
+    Row added(file["circumstances"]);
+    for (std::size_t c = 0; c < tune::circumstances; ++c)
+        readRow(added[std::string(circumstanceId(static_cast<tune::Circumstance>(c)))],
+                prices.added[c]);
+    added.done();
+}
+
+void readStyles(Row& file, arrange::Taste const& usual, tune::WayPrices const& ways,
+                std::vector<arrange::Weights>& styles)
 {
     table::Names names;
     constexpr int greatestWeight = 100'000;
     for (Node const& node : table::list(file["styles"])) {
         Row row(node);
-        arrange::Weights style{table::text(row["id"]), table::text(row["name"]), {}, usual};
+        arrange::Weights style{table::text(row["id"]), table::text(row["name"]), {}, usual,
+                               ways};
         Row weights(row["weights"]);
         for (std::size_t i = 0; i < arrange::termCount; ++i) {
             auto const term = termName(static_cast<arrange::Term>(i));

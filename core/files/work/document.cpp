@@ -115,6 +115,15 @@ Json changeMember(tune::NoteChange const& change)
             {"change", std::string(tune::changeId(change.change))}};
 }
 
+Json snagMember(proposal::SnagChoice const& choice)
+{
+    return {{"bar", choice.place.bar + 1},
+            {"note", choice.place.note + 1},
+            {"of_chord", choice.place.ofChord + 1},
+            {"way", std::string(tune::wayId(choice.way))},
+            {"alike", choice.alike}};
+}
+
 Json wishMember(harp::LeverWish const& wish)
 {
     return {{"string", music::plain(music::Pitch{wish.letter, 0, wish.octave})},
@@ -128,6 +137,17 @@ tune::NoteChange changeFrom(Json const& member, std::string const& pointer)
     return {{member.at("bar").get<int>() - 1, member.at("note").get<int>() - 1,
              member.at("of_chord").get<int>() - 1, member.at("grace").get<bool>()},
             *change};
+}
+
+proposal::SnagChoice snagChoiceFrom(Json const& member, std::string const& pointer)
+{
+    auto const way = tune::wayFrom(member.at("way").get<std::string>());
+    if (!way || static_cast<std::size_t>(*way) >= tune::noteWays)
+        throw Wrong{pointer + "/way", member.at("way").get<std::string>()};
+    return {{member.at("bar").get<int>() - 1, member.at("note").get<int>() - 1,
+             member.at("of_chord").get<int>() - 1, false},
+            *way,
+            member.at("alike").get<bool>()};
 }
 
 harp::LeverWish wishFrom(Json const& member, std::string const& pointer)
@@ -288,6 +308,10 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
         for (std::size_t i = 0; i < json.at("changes").size(); ++i)
             work.brief.changes.push_back(
                 changeFrom(json.at("changes").at(i), "/changes/" + std::to_string(i)));
+    place = 0;
+    for (Json const& member : json.value("snags", Json::array()))
+        work.brief.snagChoices.push_back(
+            snagChoiceFrom(member, "/snags/" + std::to_string(place++)));
     if (json.contains("lever_wishes"))
         for (std::size_t i = 0; i < json.at("lever_wishes").size(); ++i)
             work.brief.leverWishes.push_back(
@@ -309,6 +333,9 @@ std::string documentText(SavedWork const& work, Tables const& tables)
     Json changes = Json::array();
     for (tune::NoteChange const& change : brief.changes)
         changes.push_back(changeMember(change));
+    Json snags = Json::array();
+    for (proposal::SnagChoice const& choice : brief.snagChoices)
+        snags.push_back(snagMember(choice));
     Json wishes = Json::array();
     for (harp::LeverWish const& wish : brief.leverWishes) wishes.push_back(wishMember(wish));
     Json fingers = Json::array();
@@ -330,6 +357,7 @@ std::string documentText(SavedWork const& work, Tables const& tables)
         {"right", rightHandText(brief.right)},
         {"locks", locks},
         {"changes", changes},
+        {"snags", snags},
         {"lever_wishes", wishes},
         {"fingers", fingers},
         {"abc", work.abc}};

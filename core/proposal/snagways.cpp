@@ -1,0 +1,163 @@
+#include "core/levers/keyfit.h"
+#include "core/levers/waysround.h"
+#include "core/proposal/keywish.h"
+#include "core/proposal/proposal.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <set>
+
+namespace proposal {
+
+namespace {
+
+using tune::Way;
+
+// What a change of the whole tune weighs by itself, in the points of a snag's ways: as bad as
+// two or three notes played plain. Common practice, no source.
+constexpr int slowerByATenth = 120;
+constexpr int otherKey = 240;
+constexpr int aSemitoneFurther = 25;
+constexpr int aLevelHigher = 220;
+
+struct Left {
+    int snags = 0;
+    int price = 0;
+};
+
+// The snags of the tune in that key for this brief.
+Left leftOver(Brief const& brief, music::Interval moved)
+{
+    tune::Tune const tune = tune::transposed(tune::changed(brief.tune, brief.changes), moved);
+    auto const playing = tune::played(tune);
+    auto const tempo = tempoWished(brief);
+    auto const plan = levers::leverPlanFor(brief.harp, tune, playing, tempo, brief.level,
+                                           brief.leverWishes, {{}, true});
+    if (plan.plan) return {};
+    auto const ways = levers::waysRound(brief.harp, tune, playing, tempo, brief.level,
+                                        brief.leverWishes, {brief.weights.ways, {}, {}, {}});
+    Left left{0, ways.price};
+    for (levers::MendedNote const& note : ways.notes) left.snags += note.place.grace ? 0 : 1;
+    return left;
+}
+
+int rightSnags(Proposal const& proposal)
+{
+    return static_cast<int>(std::ranges::count_if(
+        proposal.snags, [](Snag const& snag) { return snag.hand == harp::Side::Right; }));
+}
+
+std::string leftWords(int snags)
+{
+    if (snags == 0) return "no snag is left";
+    return snags == 1 ? "1 snag is left" : fmt::format("{} snags are left", snags);
+}
+
+void trySlower(Proposal const& proposal, std::vector<WholeTuneWay>& out)
+{
+    constexpr int fastFlips = 4; // below this level time in beats binds, not in seconds
+    if (proposal.arrangement.level.number < fastFlips) return;
+    double const own = tune::quartersPerMinute(proposal.arrangement.tempo);
+    for (int tenths = 1; tenths <= 2; ++tenths) {
+        Brief slower = proposal.brief;
+        slower.quartersPerMinute = own * (1 - 0.1 * tenths);
+        Left const left = leftOver(slower, proposal.moved);
+        if (left.snags >= rightSnags(proposal)) continue;
+        out.push_back({Way::Slower,
+                       fmt::format("At {}: {}.",
+                                   tune::tempoWords(
+                                       music::beatLength(proposal.arrangement.tune.meter),
+                                       *slower.quartersPerMinute),
+                                   leftWords(left.snags)),
+                       slower, left.snags, slowerByATenth * tenths + left.price});
+        return;
+    }
+}
+
+void tryLevels(Proposal const& proposal, std::vector<harp::Level> const& levels,
+               std::vector<WholeTuneWay>& out)
+{
+    for (harp::Level const& level : levels) {
+        if (level.number <= proposal.arrangement.level.number) continue;
+        Brief higher = proposal.brief;
+        higher.level = level;
+        higher.key = proposal.arrangement.tune.key;
+        Left const left = leftOver(higher, proposal.moved);
+        if (left.snags >= rightSnags(proposal)) continue;
+        out.push_back({Way::Level,
+                       fmt::format("At level {}, {}: {}.", level.number, level.name,
+                                   leftWords(left.snags)),
+                       higher, left.snags,
+                       aLevelHigher * (level.number - proposal.arrangement.level.number) +
+                           left.price});
+        return;
+    }
+}
+
+void tryKeys(Proposal const& proposal, std::vector<WholeTuneWay>& out)
+{
+    Brief const& brief = proposal.brief;
+    for (levers::KeyFit const& fit :
+         levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
+                         tempoWished(brief), brief.level, brief.weights.ways)) {
+        if (fit.key == proposal.arrangement.tune.key || fit.snags >= rightSnags(proposal))
+            continue;
+        Brief other = brief;
+        other.key = fit.key;
+        int const apart = std::abs(fit.moved.semitones - proposal.moved.semitones);
+        out.push_back({Way::Key,
+                       fmt::format("In {}: {}.", music::shown(fit.key), leftWords(fit.snags)),
+                       other, fit.snags,
+                       otherKey + aSemitoneFurther * std::min(apart % 12, 12 - apart % 12) +
+                           fit.snagPrice});
+        return;
+    }
+}
+
+} // namespace
+
+std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
+                                        std::vector<harp::Level> const& levels)
+{
+    std::vector<WholeTuneWay> out;
+    if (rightSnags(proposal) == 0) return out;
+    trySlower(proposal, out);
+    tryKeys(proposal, out);
+    tryLevels(proposal, levels, out);
+    std::ranges::stable_sort(out, {}, &WholeTuneWay::cost);
+    return out;
+}
+
+Brief withoutSnagChoice(Proposal const& proposal, std::size_t snag)
+{
+    Brief brief = proposal.brief;
+    Snag const& here = proposal.snags[snag];
+    std::set<tune::NotePlace> places{here.place};
+    for (Snag const& other : proposal.snags)
+        if (other.hand == here.hand && other.group == here.group && here.decided &&
+            other.decided)
+            places.insert(other.place);
+    // What was decided for all that are alike goes with any of them.
+    std::erase_if(brief.snagChoices, [&](SnagChoice const& choice) {
+        return choice.place == here.place || (choice.alike && places.contains(choice.place));
+    });
+    return brief;
+}
+
+Brief withSnagWay(Proposal const& proposal, std::size_t snag, tune::Way way, bool alike)
+{
+    Brief brief = proposal.brief;
+    Snag const& here = proposal.snags[snag];
+    if (alike)
+        brief = withoutSnagChoice(proposal, snag);
+    else
+        std::erase_if(brief.snagChoices, [&](SnagChoice const& choice) {
+            return !choice.alike && choice.place == here.place;
+        });
+    brief.snagChoices.push_back({here.place, way, alike});
+    return brief;
+}
+
+} // namespace proposal

@@ -1,0 +1,160 @@
+#include "core/proposal/proposal.h"
+#include "core/proposal/rules.h"
+#include "tests/proposal/scenario.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+using namespace proposal;
+using tune::Way;
+
+namespace {
+
+// C sharp as a lower neighbour of D in bars 1 and 3, beside C natural; and as a passing note in
+// bar 2. Invented for these tests.
+std::string const turns = "X:1\nT:The Stile\nM:4/4\nL:1/8\nQ:1/4=100\nK:G\n"
+                          "\"G\"dcd^c dBGB|\"C\"e2c^c \"D\"d2f2|\"G\"dcd^c dBGB|\"D\"A2c2 \"G\"G4|]\n";
+
+Brief brief(int level = 2) { return scenario::briefFor(turns, level); }
+
+Snag const& snagIn(Proposal const& proposal, int bar)
+{
+    auto const found = std::find_if(proposal.snags.begin(), proposal.snags.end(),
+                                    [bar](Snag const& s) { return s.place.bar == bar; });
+    REQUIRE(found != proposal.snags.end());
+    return *found;
+}
+
+std::size_t indexOf(Proposal const& proposal, int bar)
+{
+    return static_cast<std::size_t>(&snagIn(proposal, bar) - proposal.snags.data());
+}
+
+void checkSound(Proposal const& proposal)
+{
+    CHECK(brokenRules(proposal.arrangement, proposal.brief.book) == std::vector<std::string>{});
+    for (Snag const& snag : proposal.snags) {
+        CHECK_FALSE(snag.what.empty());
+        CHECK(std::any_of(snag.ways.begin(), snag.ways.end(),
+                          [&](SnagWay const& way) { return way.way == snag.way; }));
+        CHECK(std::is_sorted(snag.ways.begin(), snag.ways.end(),
+                             [](SnagWay const& a, SnagWay const& b) { return a.cost < b.cost; }));
+    }
+}
+
+} // namespace
+
+TEST_CASE("A snag does not stop a proposal: neighbours are played plain, a passing note is held, "
+          "and the tune as read stays",
+          "[snags]")
+{
+    Proposal const p = scenario::proposed(brief());
+    checkSound(p);
+    REQUIRE(p.snags.size() == 3);
+    CHECK(snagIn(p, 0).way == Way::Plain);
+    CHECK(snagIn(p, 1).way == Way::Held);
+    CHECK(snagIn(p, 2).way == Way::Plain);
+    CHECK(snagIn(p, 0).group == snagIn(p, 2).group); // like figures alike
+    CHECK(snagIn(p, 0).written == music::Pitch{music::Letter::C, 1, 5});
+    CHECK(snagIn(p, 0).needsSeconds > snagIn(p, 0).timeSeconds);
+    CHECK(p.brief.tune == scenario::tuneOf(turns));
+    CHECK(p.arrangement.levers.flips.empty());
+    CHECK(snagSentences(p).size() == 2);
+    CHECK(snagSentences(p).front().find("Bars 1 and 3: C♯5 played plain, as C5") == 0);
+}
+
+TEST_CASE("At no level and on no harp does what the tune asks stop a proposal", "[snags]")
+{
+    // A chromatic line over two octaves; a compass beyond every harp; six flats.
+    std::vector<std::string> const hard{
+        turns,
+        "X:1\nM:4/4\nL:1/8\nQ:1/4=140\nK:C\n\"C\"C^CD^D EF^FG|\"F\"^GA^AB c^cd^d|"
+        "\"G7\"e^de^d eBdc|\"C\"c4 z4|]\n",
+        "X:1\nM:4/4\nL:1/4\nQ:1/4=90\nK:G\n\"G\"G,,,Gg'g''|\"D\"D,,df''d''''|\"G\"G4|]\n",
+        "X:1\nM:3/4\nL:1/4\nQ:1/4=90\nK:Gb\n\"Gb\"GBd|\"Db\"dAF|\"Gb\"G3|]\n",
+        "X:1\nM:6/8\nL:1/8\nQ:3/8=120\nK:A\n\"A\"A=GA \"E\"EGB|\"D\"d=cd \"A\"A^ABA|\"A\"A6|]\n"};
+    for (std::string const& abc : hard)
+        for (char const* harp : {"lap22", "floor34"})
+            for (int level = 1; level <= 5; ++level)
+                for (bool const best : {false, true}) {
+                    CAPTURE(abc, harp, level, best);
+                    Brief asked = scenario::briefFor(abc, level);
+                    asked.harp = *files::harpFrom(scenario::tables(), harp);
+                    if (best) asked.key = BestKey{};
+                    auto const p = propose(asked);
+                    REQUIRE(p);
+                    checkSound(*p);
+                }
+}
+
+TEST_CASE("A way is chosen for one snag or for all alike, outlives the level, and is taken back",
+          "[snags]")
+{
+    Proposal const first = scenario::proposed(brief());
+    Brief const all = withSnagWay(first, indexOf(first, 0), Way::LeaveOut, true);
+    Proposal const leftOut = scenario::proposed(all);
+    checkSound(leftOut);
+    CHECK(snagIn(leftOut, 0).way == Way::LeaveOut);
+    CHECK(snagIn(leftOut, 2).way == Way::LeaveOut);
+    CHECK(snagIn(leftOut, 2).decided);
+    CHECK(snagIn(leftOut, 1).way == Way::Held);
+    CHECK_FALSE(snagIn(leftOut, 1).decided);
+    Brief const one = withSnagWay(leftOut, indexOf(leftOut, 2), Way::Plain, false);
+    Proposal const mixed = scenario::proposed(one);
+    checkSound(mixed);
+    CHECK(snagIn(mixed, 0).way == Way::LeaveOut);
+    CHECK(snagIn(mixed, 2).way == Way::Plain);
+    Brief other = all;
+    other.level = *files::levelFrom(scenario::tables(), 1);
+    CHECK(snagIn(scenario::proposed(other), 0).way == Way::LeaveOut);
+    Brief const back = withoutSnagChoice(leftOut, indexOf(leftOut, 2));
+    CHECK(back.snagChoices.empty());
+    CHECK(scenario::proposed(back).snags == first.snags);
+}
+
+TEST_CASE("One way is taken for all snags that can go it, or a brief that has any is refused",
+          "[snags]")
+{
+    for (Way const way : {Way::Plain, Way::Held, Way::LeaveOut, Way::Octave}) {
+        CAPTURE(tune::wayId(way));
+        Brief asked = brief();
+        asked.mending.only = way;
+        Proposal const p = scenario::proposed(asked);
+        checkSound(p);
+        REQUIRE(p.snags.size() == 3);
+        for (Snag const& snag : p.snags) CHECK(snag.way == way);
+    }
+    Brief refused = brief();
+    refused.mending.refuse = true;
+    auto const p = propose(refused);
+    REQUIRE_FALSE(p);
+    CHECK(p.error().code == base::FaultCode::NoMomentForFlip);
+}
+
+TEST_CASE("A chromatic note alone does not move a tune from its key, one that comes often may",
+          "[snags]")
+{
+    // A neighbour weighs less than another key; common practice, no source.
+    Brief asked = scenario::briefFor("X:1\nT:The Gap\nM:4/4\nL:1/8\nQ:1/4=100\nK:G\n"
+                                     "\"G\"dcd^c dBGB|\"C\"e2c2 \"D\"d2f2|\"D\"A2c2 \"G\"G4|]\n",
+                                     2);
+    asked.key = BestKey{};
+    Proposal const p = scenario::proposed(asked);
+    CHECK(p.moved == music::Interval{});
+    CHECK(p.snags.size() == 1);
+}
+
+TEST_CASE("Another key, tempo and level are offered, tried and never taken unasked", "[snags]")
+{
+    Proposal const p = scenario::proposed(brief());
+    auto const ways = wholeTuneWays(p, scenario::tables().levels);
+    REQUIRE_FALSE(ways.empty());
+    for (WholeTuneWay const& way : ways) {
+        CAPTURE(way.sentence);
+        auto const other = propose(way.brief);
+        REQUIRE(other);
+        CHECK(static_cast<int>(other->snags.size()) == way.snagsLeft);
+        CHECK(other->snags.size() < p.snags.size());
+    }
+}
