@@ -48,17 +48,17 @@ bool isSound(OutputKind kind)
     return kind == OutputKind::Wav || kind == OutputKind::Flac || kind == OutputKind::Ogg;
 }
 
-files::ScoreKind scoreKind(SheetKind kind)
+notation::Kind notationKind(SheetKind kind)
 {
     switch (kind) {
     case SheetKind::Pattern:
-        return files::ScoreKind::Pattern;
+        return notation::Kind::Patterns;
     case SheetKind::Lead:
-        return files::ScoreKind::Lead;
+        return notation::Kind::Lead;
     case SheetKind::Arrangement:
         break;
     }
-    return files::ScoreKind::Arrangement;
+    return notation::Kind::Arrangement;
 }
 
 // Both hands, or for the sheets that show the tune alone, the tune.
@@ -91,7 +91,7 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
     if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement);
     if (kind == OutputKind::Abc) return abcOf(proposal.arrangement, sheetKind);
     if (kind == OutputKind::MusicXml || kind == OutputKind::Mxl) {
-        std::string score = files::musicXml(proposal.arrangement, scoreKind(sheetKind));
+        std::string score = files::musicXml(proposal.arrangement, notationKind(sheetKind));
         return kind == OutputKind::MusicXml ? score : files::mxlFile(score, "score");
     }
     auto document = drawn(proposal.arrangement, sheetKind, style);

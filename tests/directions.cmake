@@ -1,6 +1,6 @@
 # The direction of includes: app -> ui -> core, and within core each room uses only those above it.
 # Run as a test: cmake -DPROJECT=<folder> -P directions.cmake
-set(rooms base music tune harp pattern harmony arrange hands levers proposal perform sheet files)
+set(rooms base music tune harp pattern harmony arrange hands levers proposal perform notation sheet files)
 
 set(broken "")
 
@@ -25,6 +25,16 @@ foreach(room IN LISTS rooms)
   if(below)
     list(JOIN below "/|core/" later)
     forbid("core/${room}" "core/${later}/")
+  endif()
+endforeach()
+
+# Within a room: papers stand on the sheet.
+file(GLOB sources "${PROJECT}/core/sheet/*.h" "${PROJECT}/core/sheet/*.cpp")
+foreach(source IN LISTS sources)
+  file(STRINGS "${source}" lines REGEX "^#include \"core/sheet/papers/")
+  if(lines)
+    message(STATUS "${source}: ${lines}")
+    set(broken "yes")
   endif()
 endforeach()
 

@@ -207,7 +207,7 @@ void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
             SetNote const& note = bar.notes[i];
             pen.belongTo(barIndex, note.what.position);
             for (std::string const& name : note.what.marks) {
-                if (name == rightHandHelps && which == MarkPlace::Above)
+                if (name == notation::rightHandHelps && which == MarkPlace::Above)
                     drawHandSign(pen, signX(note, place, i, pen.font()));
                 if (name == letRing && which == MarkPlace::AtHead)
                     drawRing(pen, note, signX(note, place, i, pen.font()));

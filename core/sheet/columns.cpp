@@ -35,7 +35,7 @@ SetScore setScore(Score const& score, MusicFont const& font)
     int signature = 0;
     for (std::size_t i = 0; i < score.bars.size(); ++i) {
         tune::Bar const& written = score.tune.bars[i];
-        SheetBar const& bar = score.bars[i];
+        PrintedBar const& bar = score.bars[i];
         // A new key signature leaves no doubt.
         if (std::exchange(signature, music::signature(written.key)) != signature) {
             upper.altered.clear();
@@ -106,7 +106,7 @@ void addMoments(std::set<Length>& moments, std::vector<Label> const& labels)
     for (Label const& label : labels) moments.insert(label.at);
 }
 
-std::vector<Length> momentsOf(SheetBar const& bar, Length barLength)
+std::vector<Length> momentsOf(PrintedBar const& bar, Length barLength)
 {
     std::set<Length> moments{Length{}};
     addMoments(moments, bar.upper);
@@ -120,7 +120,7 @@ std::vector<Length> momentsOf(SheetBar const& bar, Length barLength)
 }
 
 // Length of the shortest sign that counts on at this moment; none where only a bar's rest does.
-std::optional<Length> shortestAt(SheetBar const& bar, Length moment)
+std::optional<Length> shortestAt(PrintedBar const& bar, Length moment)
 {
     std::optional<Length> shortest;
     for (StaffBar const* staff : {&bar.upper, &bar.upperBelow, &bar.lower}) {
@@ -135,7 +135,7 @@ std::optional<Length> shortestAt(SheetBar const& bar, Length moment)
     return shortest;
 }
 
-double dueFrom(SheetBar const& bar, Length moment, Length next)
+double dueFrom(PrintedBar const& bar, Length moment, Length next)
 {
     Length const gap = next - moment;
     Length const shortest = std::max(shortestAt(bar, moment).value_or(gap), gap);
@@ -162,7 +162,7 @@ struct Builder {
 
     void addBar(int bar, bool firstOfLine)
     {
-        SheetBar const& what = score.score->bars[at(bar)];
+        PrintedBar const& what = score.score->bars[at(bar)];
         Length const length = score.bar(bar).length;
         LineColumns::OfBar columns;
         columns.moments = momentsOf(what, length);
@@ -209,7 +209,7 @@ struct Builder {
     }
 
     // Words of one row keep clear of each other, and the last one of the end of the line.
-    void addWords(BarRange range, std::vector<Label> SheetBar::*row, Face face, double height,
+    void addWords(BarRange range, std::vector<Label> PrintedBar::*row, Face face, double height,
                   double gap)
     {
         std::optional<int> lastColumn;
@@ -262,9 +262,9 @@ LineColumns lineColumns(SetScore const& score, BarRange range)
     Change const courtesy = changeAt(score, range.end);
     builder.line.closing = barLineShape(&score.bar(range.end - 1), nullptr, *score.font).width +
                            changeWidth(courtesy, *score.font) + (courtesy.any() ? signGap : 0);
-    builder.addWords(range, &SheetBar::chords, Face::Bold, geometry::chordHeight,
+    builder.addWords(range, &PrintedBar::chords, Face::Bold, geometry::chordHeight,
                      geometry::betweenChordSymbols);
-    builder.addWords(range, &SheetBar::labels, Face::SansBold, geometry::labelHeight,
+    builder.addWords(range, &PrintedBar::labels, Face::SansBold, geometry::labelHeight,
                      geometry::betweenLabels);
     std::size_t const verses = builder.verses(range);
     for (std::size_t verse = 0; verse < verses; ++verse) builder.addVerse(range, verse);

@@ -1,6 +1,6 @@
 #include "core/sheet/heading.h"
 
-#include "core/sheet/durations.h"
+#include "core/notation/durations.h"
 #include "core/sheet/glyphs.h"
 #include "core/sheet/words.h"
 
@@ -71,7 +71,7 @@ void drawTempo(Pen& pen, tune::Tune const& tune, double baseline)
     }
     constexpr double scale = 0.62;
     tune::Tempo const tempo = tune::tempoOf(tune);
-    NoteValue const beat = nearestValue(tempo.beat);
+    NoteValue const beat = notation::nearestValue(tempo.beat);
     char32_t const note = metronomeNote(beat);
     pen.glyph(note, {x, baseline - 0.3}, Ink::Words, scale);
     x += scale * advanceOf(pen.font(), note) + 0.1;

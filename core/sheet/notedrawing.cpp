@@ -1,5 +1,6 @@
 #include "core/sheet/notedrawing.h"
 
+#include "core/sheet/beamline.h"
 #include "core/sheet/geometry.h"
 #include "core/sheet/glyphs.h"
 

@@ -243,7 +243,7 @@ void chooseStems(SetBar& bar, Voice voice)
 // leaves a doubt [gould11].
 void markAccidentals(SetBar& bar, int signature, BarBefore const& before)
 {
-    AccidentalMemory memory(signature);
+    notation::AccidentalMemory memory(signature);
     std::vector<music::Pitch> carried = before.tied;
     std::map<int, int> doubts = before.altered;
     for (SetNote& note : bar.notes) {

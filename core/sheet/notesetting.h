@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/sheet/accidentals.h"
-#include "core/sheet/beams.h"
+#include "core/notation/accidentals.h"
+#include "core/notation/beams.h"
 #include "core/sheet/musicfont.h"
 #include "core/sheet/score.h"
 #include "core/sheet/staffplace.h"
@@ -13,6 +13,10 @@
 #include <vector>
 
 namespace sheet {
+
+using notation::beamCount;
+using notation::BeamGroup;
+using notation::BeamRun;
 
 // One notehead of a chord. Horizontal places count in spaces from the left edge of the chord's
 // main row of noteheads.

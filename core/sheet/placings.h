@@ -1,16 +1,11 @@
 #pragma once
 
-#include "core/arrange/arrangement.h"
 #include "core/sheet/attachments.h"
-#include "core/sheet/score.h"
+#include "core/sheet/pen.h"
 
 #include <vector>
 
 namespace sheet {
-
-// Brackets for the groups that hold more than one pluck; what is plucked at once needs none
-// [trade-3.3].
-std::vector<PlacingBracket> placingBrackets(arrange::Arrangement const& arrangement);
 
 // The part of one bracket on one line.
 struct PlacedBracket {

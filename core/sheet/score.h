@@ -1,95 +1,29 @@
 #pragma once
 
-#include "core/harp/levers.h"
-#include "core/music/pitch.h"
-#include "core/music/time.h"
-#include "core/sheet/drawing.h"
-#include "core/sheet/durations.h"
-#include "core/sheet/papers/pictures.h"
+#include "core/notation/notation.h"
+#include "core/sheet/pictures.h"
 #include "core/sheet/staffplace.h"
-#include "core/tune/tune.h"
 
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace sheet {
 
-// One sign on a staff: note, chord or rest, as it will be printed.
-struct StaffNote {
-    music::Length at; // from the start of its bar
-    music::Length length;
-    NoteValue value;
-    std::vector<music::Pitch> pitches; // lowest first; none: a rest
-    std::vector<int> fingers;          // one for each pitch, or none
-    std::vector<music::Pitch> graces;
-    std::vector<std::string> marks;
-    bool tied = false;     // every pitch sounds on into the next sign that has it
-    bool hidden = false;   // a rest that is not printed
-    bool fillsBar = false; // a rest of a whole bar, set in its middle
-    bool beamBroken = false;
-    bool rolled = false;
-    bool bracketed = false;      // three or more strings to be plucked strictly together
-    std::optional<int> position; // index into Arrangement::positions
-    int slursOpen = 0;           // slurs that begin on it
-    int slursClose = 0;          // and end on it
-    std::vector<tune::Syllable> verses;
+// The signs that this room draws.
+using notation::Label;
+using notation::NoteValue;
+using notation::PlacingBracket;
+using notation::PrintedBar;
+using notation::StaffBar;
+using notation::StaffNote;
 
-    bool isRest() const { return pitches.empty(); }
-};
-
-// The mark of a left-hand chord of which the right hand takes a note.
-inline constexpr std::string_view rightHandHelps = "righthand";
-
-// One bar of one staff.
-struct StaffBar {
-    std::vector<StaffNote> notes;
-    std::vector<tune::Tuplet> tuplets; // indices into notes
-};
-
-// Words that belong to a place in a bar.
-struct Label {
-    music::Length at;
-    std::string text;
-    std::optional<int> position;
-};
-
-// One bar of the sheet: what stands on its staves, over, between and under them. What the tune
-// says of the bar (key, meter, repeats, endings) is read from the tune.
-struct SheetBar {
-    StaffBar upper;
-    StaffBar lower;      // empty on single-staff sheets
-    StaffBar upperBelow; // left-hand notes on the upper staff, stems down: where it has any,
-                         // the stems of the right hand's all point up
-    std::vector<Label> chords;
-    std::vector<Label> annotations;
-    std::vector<Label> leverCues;
-    std::vector<Label> labels; // under the lowest staff
-};
-
-// Notes whose fingers are placed together: a bracket from the first to the last.
-struct PlacingBracket {
-    struct End {
-        int bar = 0; // index into Tune::bars
-        music::Length at;
-    };
-    harp::Side hand = harp::Side::Right;
-    bool linked = false; // a finger stays on from the bracket before: they overlap
-    End from;
-    End to;
-};
-
-// All that a sheet shows, before it is set on paper. Heading lines may be empty.
-struct Score {
-    tune::Tune tune;
-    bool grand = true;        // two staves, else one
-    Clef clef = Clef::Treble; // of the only staff
-    std::vector<SheetBar> bars;
-    std::vector<PlacingBracket> placings; // of each hand in written order
+// All that a sheet shows, before it is set on paper: what stands in its bars and what stands
+// around them. Heading lines may be empty.
+struct Score : notation::Notation {
+    Clef clef = Clef::Treble;             // of the only staff
     std::vector<std::string> wordsBelow;  // verses under the last line of music
     std::string harpLine;
-    std::string setupLine;
     std::optional<LeverPicture> levers; // beside the set-up line
     std::vector<ShapePicture> shapes;   // of the box "Patterns used here", before the foot
     std::vector<std::string> notes;     // for the player, after the music

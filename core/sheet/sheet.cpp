@@ -2,101 +2,18 @@
 
 #include "core/arrange/unfold.h"
 #include "core/hands/easing.h"
+#include "core/notation/handcrossing.h"
+#include "core/notation/notation.h"
+#include "core/sheet/cautions.h"
 #include "core/sheet/engrave.h"
-#include "core/sheet/handcrossing.h"
-#include "core/sheet/lefthand.h"
-#include "core/sheet/levercues.h"
-#include "core/sheet/melody.h"
-#include "core/sheet/papers/cautions.h"
-#include "core/sheet/papers/shapes.h"
-#include "core/sheet/placings.h"
+#include "core/sheet/shapes.h"
 
 #include <algorithm>
-#include <array>
-#include <string_view>
+#include <utility>
 
 namespace sheet {
 
 namespace {
-
-// "m7b5" as print has it: m7♭5.
-std::string withSigns(std::string const& chord)
-{
-    std::string out;
-    for (std::size_t i = 0; i < chord.size(); ++i) {
-        bool const altersDigit =
-            i > 0 && i + 1 < chord.size() && chord[i + 1] >= '0' && chord[i + 1] <= '9';
-        if (altersDigit && chord[i] == 'b')
-            out += "♭";
-        else if (altersDigit && chord[i] == '#')
-            out += "♯";
-        else
-            out += chord[i];
-    }
-    return out;
-}
-
-std::string chordText(tune::ChordMark const& mark)
-{
-    std::string const chord = withSigns(music::shown(mark.chord));
-    return mark.pass && *mark.pass > 1 ? '(' + chord + ')' : chord;
-}
-
-// Two chords at one place, for the first and second time, are printed side by side.
-std::vector<Label> chordLabels(tune::Bar const& bar)
-{
-    std::vector<Label> labels;
-    for (tune::ChordMark const& mark : bar.chords) {
-        if (!labels.empty() && labels.back().at == mark.at)
-            labels.back().text += ' ' + chordText(mark);
-        else
-            labels.push_back({mark.at, chordText(mark), std::nullopt});
-    }
-    return labels;
-}
-
-// Marks of ABC 2.1, section 4.14, that are words on a sheet.
-struct MarkWords {
-    std::string_view mark;
-    std::string_view words;
-};
-constexpr std::array markWords{
-    MarkWords{"D.C.", "D.C."},
-    MarkWords{"dacapo", "D.C."},
-    MarkWords{"D.S.", "D.S."},
-    MarkWords{"D.C.alfine", "D.C. al Fine"},
-    MarkWords{"D.C.alcoda", "D.C. al Coda"},
-    MarkWords{"D.S.alfine", "D.S. al Fine"},
-    MarkWords{"D.S.alcoda", "D.S. al Coda"},
-    MarkWords{"dacoda", "To Coda"},
-    MarkWords{"fine", "Fine"},
-};
-
-std::vector<Label> annotationLabels(tune::Bar const& bar)
-{
-    std::vector<Label> labels;
-    for (tune::Annotation const& words : bar.annotations)
-        labels.push_back({words.at, words.text, std::nullopt});
-    for (tune::Note const& note : bar.notes)
-        for (std::string const& mark : note.marks)
-            for (MarkWords const& known : markWords)
-                if (known.mark == mark)
-                    labels.push_back({note.at, std::string(known.words), std::nullopt});
-    return labels;
-}
-
-std::vector<Label> patternLabels(arrange::Arrangement const& arrangement, int bar, bool shown)
-{
-    std::vector<Label> labels;
-    for (int index : printedPositions(arrangement, bar)) {
-        arrange::ArrangedPosition const& position =
-            arrangement.positions[static_cast<std::size_t>(index)];
-        bool const silent = position.voicing.notes.empty();
-        labels.push_back({position.position.at,
-                          shown && !silent ? position.voicing.pattern : std::string{}, index});
-    }
-    return labels;
-}
 
 std::string harpLine(arrange::Arrangement const& arrangement)
 {
@@ -105,23 +22,27 @@ std::string harpLine(arrange::Arrangement const& arrangement)
            std::to_string(arrangement.level.number);
 }
 
-// Tune, chords and annotations: what every sheet has.
-Score leadScore(tune::Tune const& tune, std::vector<arrange::NoteFingers> const& fingers,
-                std::vector<arrange::AddedBelow> const& added, SheetStyle const& style)
+// Without what the style leaves out.
+void leaveOut(Score& score, SheetStyle const& style)
+{
+    for (PrintedBar& bar : score.bars) {
+        if (!style.chordSymbols) bar.chords.clear();
+        if (!style.patternLabels)
+            for (Label& label : bar.labels) label.text.clear();
+        if (style.fingers) continue;
+        for (StaffBar* staff : {&bar.upper, &bar.lower})
+            for (StaffNote& note : staff->notes) note.fingers.clear();
+    }
+    if (!style.fingers || !style.placings) score.placings.clear();
+}
+
+Score scoreOf(notation::Notation notation, SheetStyle const& style)
 {
     Score score;
-    score.tune = tune;
-    score.grand = false;
-    score.notes = tune.notes;
-    for (int i = 0; i < static_cast<int>(tune.bars.size()); ++i) {
-        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(i)];
-        SheetBar out;
-        out.upper = melodyBar(tune, i, fingers, added);
-        if (style.chordSymbols) out.chords = chordLabels(bar);
-        out.annotations = annotationLabels(bar);
-        score.bars.push_back(std::move(out));
-    }
-    score.wordsBelow = tune.words;
+    static_cast<notation::Notation&>(score) = std::move(notation);
+    score.notes = score.tune.notes;
+    score.wordsBelow = score.tune.words;
+    leaveOut(score, style);
     return score;
 }
 
@@ -152,51 +73,21 @@ std::vector<std::string> handLines(arrange::Arrangement const& arrangement)
     return lines;
 }
 
-void addLeftHand(Score& score, arrange::Arrangement const& arrangement, SheetStyle const& style)
+void addHarp(Score& score, arrange::Arrangement const& arrangement)
 {
-    for (int i = 0; i < static_cast<int>(score.bars.size()); ++i) {
-        SheetBar& bar = score.bars[static_cast<std::size_t>(i)];
-        bar.lower = leftBar(arrangement, i);
-        if (!style.fingers)
-            for (StaffNote& note : bar.lower.notes) note.fingers.clear();
-        bar.leverCues = leverCues(arrangement, i);
-        moveHighNotes(bar, score.tune.bars[static_cast<std::size_t>(i)]);
-    }
-    if (style.fingers) score.footLines = handLines(arrangement);
-    if (style.fingers && style.placings) score.placings = placingBrackets(arrangement);
-    for (std::string& line : cautions(arrangement)) score.footLines.push_back(std::move(line));
-    score.caution = care;
-}
-
-void addLabels(Score& score, arrange::Arrangement const& arrangement, bool shown)
-{
-    for (int i = 0; i < static_cast<int>(score.bars.size()); ++i)
-        score.bars[static_cast<std::size_t>(i)].labels = patternLabels(arrangement, i, shown);
-    score.setupLine = harp::setupLine(arrangement.harp, arrangement.levers.setup);
     score.levers = leverPicture(arrangement.harp, arrangement.levers.setup);
     score.harpLine = harpLine(arrangement);
 }
 
-tune::Tune withTempo(arrange::Arrangement const& arrangement)
-{
-    tune::Tune tune = arrangement.tune;
-    tune.tempo = arrangement.tempo;
-    return tune;
-}
-
-} // namespace
-
-namespace {
-
 Score grandScore(arrange::Arrangement const& arrangement, SheetStyle const& style)
 {
-    Score score = leadScore(withTempo(arrangement),
-                            style.fingers ? arrangement.rightFingers
-                                          : std::vector<arrange::NoteFingers>{},
-                            arrangement.added, style);
-    score.grand = true;
-    addLeftHand(score, arrangement, style);
-    addLabels(score, arrangement, style.patternLabels);
+    Score score = scoreOf(notation::of(arrangement, notation::Kind::Arrangement), style);
+    for (std::size_t i = 0; i < score.bars.size(); ++i)
+        notation::moveHighNotes(score.bars[i], score.tune.bars[i]);
+    if (style.fingers) score.footLines = handLines(arrangement);
+    for (std::string& line : cautions(arrangement)) score.footLines.push_back(std::move(line));
+    score.caution = care;
+    addHarp(score, arrangement);
     if (style.shapes) score.shapes = shapesUsed(arrangement);
     return score;
 }
@@ -210,8 +101,10 @@ Document grandSheet(arrange::Arrangement const& arrangement, MusicFont const& fo
 Document labelledSheet(arrange::Arrangement const& arrangement, MusicFont const& font,
                        SheetStyle const& style)
 {
-    Score score = leadScore(withTempo(arrangement), {}, {}, style);
-    addLabels(score, arrangement, true);
+    SheetStyle labelled = style;
+    labelled.patternLabels = true;
+    Score score = scoreOf(notation::of(arrangement, notation::Kind::Patterns), labelled);
+    addHarp(score, arrangement);
     return engraved(score, font, style);
 }
 
@@ -272,7 +165,7 @@ Document patternSheet(arrange::Arrangement const& arrangement, MusicFont const& 
 
 Document leadSheet(tune::Tune const& tune, MusicFont const& font, SheetStyle const& style)
 {
-    return engraved(leadScore(tune, {}, {}, style), font, style);
+    return engraved(scoreOf(notation::of(tune), style), font, style);
 }
 
 } // namespace sheet

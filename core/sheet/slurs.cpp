@@ -8,7 +8,7 @@
 
 namespace sheet {
 
-std::vector<SlurSpan> slurSpans(std::vector<SheetBar> const& bars)
+std::vector<SlurSpan> slurSpans(std::vector<PrintedBar> const& bars)
 {
     constexpr int mostBars = 8; // a longer one is a bracket that was forgotten
     std::vector<SlurSpan> out;

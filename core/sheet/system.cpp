@@ -81,7 +81,7 @@ private:
     MusicFont const& font() const { return *m_score.font; }
     int count() const { return m_range.end - m_range.first; }
     tune::Bar const& bar(int i) const { return m_score.bar(m_range.first + i); }
-    SheetBar const& what(int i) const { return m_score.score->bars[at(m_range.first + i)]; }
+    PrintedBar const& what(int i) const { return m_score.score->bars[at(m_range.first + i)]; }
     LineColumns::OfBar const& columns(int i) const { return m_columns.bars[at(i)]; }
     double endOf(int i) const { return m_x[at(columns(i).endColumn)]; }
     double startOf(int i) const;     // right of the bar line before
@@ -100,7 +100,7 @@ private:
     void drawHandSigns(Pen& pen, StaffLine const& line) const;
     std::vector<PlacedBracket> placings(harp::Side hand) const;
     void drawAbove(Pen& pen) const;
-    std::vector<PlacedLabel> placed(std::vector<Label> SheetBar::*row) const;
+    std::vector<PlacedLabel> placed(std::vector<Label> PrintedBar::*row) const;
     std::vector<EndingBracket> endings() const;
     void drawBarLines(Pen& pen, std::vector<double> const& staves) const;
     std::vector<Area> areas(double top, double bottom) const;
@@ -266,7 +266,7 @@ std::vector<PlacedBracket> LineSetting::placings(harp::Side hand) const
     return out;
 }
 
-std::vector<PlacedLabel> LineSetting::placed(std::vector<Label> SheetBar::*row) const
+std::vector<PlacedLabel> LineSetting::placed(std::vector<Label> PrintedBar::*row) const
 {
     std::vector<PlacedLabel> out;
     for (int i = 0; i < count(); ++i)
@@ -309,8 +309,8 @@ std::vector<EndingBracket> LineSetting::endings() const
 
 void LineSetting::drawAbove(Pen& pen) const
 {
-    drawAnnotations(pen, placed(&SheetBar::annotations), m_width);
-    drawRowAbove(pen, placed(&SheetBar::chords),
+    drawAnnotations(pen, placed(&PrintedBar::annotations), m_width);
+    drawRowAbove(pen, placed(&PrintedBar::chords),
                  {Face::Bold, geometry::chordHeight, Ink::Chord}, geometry::chordGap,
                  geometry::chordAboveStaff);
     drawEndings(pen, endings());
@@ -388,8 +388,8 @@ System LineSetting::set()
     if (grand) {
         Pen lower(font());
         drawLowerStaff(lower);
-        drawLeverCues(pen, placed(&SheetBar::leverCues));
-        drawRowBelow(lower, placed(&SheetBar::labels),
+        drawLeverCues(pen, placed(&PrintedBar::leverCues));
+        drawRowBelow(lower, placed(&PrintedBar::labels),
                      {Face::SansBold, geometry::labelHeight, Ink::PatternLabel},
                      geometry::labelGap, geometry::labelBelowStaff);
         double const distance =
@@ -398,7 +398,7 @@ System LineSetting::set()
         pen.take(lower, distance);
         staves.push_back(distance);
     } else {
-        drawRowBelow(pen, placed(&SheetBar::labels),
+        drawRowBelow(pen, placed(&PrintedBar::labels),
                      {Face::SansBold, geometry::labelHeight, Ink::PatternLabel},
                      geometry::labelGap, geometry::labelBelowStaff);
     }

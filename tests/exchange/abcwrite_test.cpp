@@ -1,6 +1,6 @@
 #include "core/files/abc/read.h"
 #include "core/files/abc/write.h"
-#include "core/sheet/lefthand.h"
+#include "core/notation/lefthand.h"
 #include "tests/exchange/same.h"
 #include "tests/proposal/nottingham.h"
 #include "tests/proposal/scenario.h"
@@ -40,7 +40,7 @@ void checkLeftHand(arrange::Arrangement const& arrangement, tune::Tune const& vo
 {
     REQUIRE(voice.bars.size() == arrangement.tune.bars.size());
     for (std::size_t b = 0; b < voice.bars.size(); ++b) {
-        sheet::StaffBar const bar = sheet::leftBar(arrangement, static_cast<int>(b));
+        notation::StaffBar const bar = notation::leftBar(arrangement, static_cast<int>(b));
         CAPTURE(b);
         REQUIRE(voice.bars[b].notes.size() == bar.notes.size());
         CHECK(voice.bars[b].length == arrangement.tune.bars[b].length);

@@ -8,7 +8,7 @@
 #include <catch2/catch.hpp>
 #include <pugixml.hpp>
 
-using files::ScoreKind;
+using notation::Kind;
 
 namespace {
 
@@ -19,7 +19,7 @@ pugi::xml_document parsed(std::string const& text)
     return document;
 }
 
-pugi::xml_document written(tune::Tune const& tune, ScoreKind kind = ScoreKind::Arrangement)
+pugi::xml_document written(tune::Tune const& tune, Kind kind = Kind::Arrangement)
 {
     return parsed(files::musicXml(example::arrangementOf(tune), kind));
 }
@@ -142,11 +142,11 @@ TEST_CASE("Tuplets, ties, beams and accidentals of a score agree with the sheet"
 
 TEST_CASE("A pattern score has one staff with labels and a lead score none", "[musicxml]")
 {
-    auto const pattern = written(example::jig(), ScoreKind::Pattern);
+    auto const pattern = written(example::jig(), Kind::Patterns);
     CHECK(count(pattern, "//staves") == 0);
     CHECK(count(pattern, "//note[voice='2']") == 0);
     CHECK(count(pattern, "//words[.='1-5-8']") > 10);
-    auto const lead = written(example::jig(), ScoreKind::Lead);
+    auto const lead = written(example::jig(), Kind::Lead);
     CHECK(count(lead, "//words[.='1-5-8']") == 0);
     CHECK(count(lead, "//harmony") == count(pattern, "//harmony"));
     CHECK(count(lead, "//fingering") == 0);
@@ -155,12 +155,12 @@ TEST_CASE("A pattern score has one staff with labels and a lead score none", "[m
 TEST_CASE("Written scores are valid MusicXML 4.0", "[musicxml]")
 {
     // Referee: the W3C schema, by xmllint.
-    for (ScoreKind kind : {ScoreKind::Arrangement, ScoreKind::Pattern, ScoreKind::Lead}) {
+    for (Kind kind : {Kind::Arrangement, Kind::Patterns, Kind::Lead}) {
         checkValid(files::musicXml(example::arrangementOf(example::jig()), kind));
         checkValid(files::musicXml(example::arrangementOf(fullTune()), kind));
     }
     auto const brief = scenario::briefFor(scenario::eightBars);
-    checkValid(files::musicXml(scenario::proposed(brief).arrangement, ScoreKind::Arrangement));
+    checkValid(files::musicXml(scenario::proposed(brief).arrangement, Kind::Arrangement));
 }
 
 TEST_CASE("Scores of folk tunes are valid MusicXML 4.0", "[musicxml][data][slow]")
@@ -175,7 +175,7 @@ TEST_CASE("Scores of folk tunes are valid MusicXML 4.0", "[musicxml][data][slow]
         CAPTURE((*tunes)[i].name);
         auto const proposal = proposal::propose(scenario::briefFor((*tunes)[i].tune));
         if (proposal)
-            checkValid(files::musicXml(proposal->arrangement, ScoreKind::Arrangement));
+            checkValid(files::musicXml(proposal->arrangement, Kind::Arrangement));
     }
 }
 
@@ -183,7 +183,7 @@ TEST_CASE("A compressed score is a zip with its type first and a valid container
           "[musicxml][mxl]")
 {
     std::string const score =
-        files::musicXml(example::arrangementOf(example::jig()), ScoreKind::Arrangement);
+        files::musicXml(example::arrangementOf(example::jig()), Kind::Arrangement);
     std::string const bytes = files::mxlFile(score, "score");
     CHECK(files::looksZipped(bytes));
     // The media type comes first and is not packed (MusicXML 4.0, compressed files); a zip

@@ -75,8 +75,8 @@ std::string notesOf(tune::Tune const& tune)
 
 void checkRoundTrip(arrange::Arrangement const& arrangement)
 {
-    using files::ScoreKind;
-    for (ScoreKind kind : {ScoreKind::Arrangement, ScoreKind::Pattern, ScoreKind::Lead}) {
+    using notation::Kind;
+    for (Kind kind : {Kind::Arrangement, Kind::Patterns, Kind::Lead}) {
         tune::Tune const back = tuneIn(files::musicXml(arrangement, kind));
         tune::Tune timed = arrangement.tune;
         timed.tempo = arrangement.tempo;

@@ -49,7 +49,7 @@ std::string notesReadBy(std::string const& score)
 
 void checkScore(arrange::Arrangement const& arrangement)
 {
-    std::string const score = files::musicXml(arrangement, files::ScoreKind::Arrangement);
+    std::string const score = files::musicXml(arrangement, notation::Kind::Arrangement);
     CHECK(notesReadBy(score) == scoreLines(arrangement, divisionsOf(score)));
 }
 

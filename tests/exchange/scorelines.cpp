@@ -1,7 +1,7 @@
 #include "tests/exchange/scorelines.h"
 
-#include "core/sheet/lefthand.h"
-#include "core/sheet/melody.h"
+#include "core/notation/lefthand.h"
+#include "core/notation/melody.h"
 
 namespace {
 
@@ -16,11 +16,11 @@ std::string inDivisions(music::Length length, std::int64_t divisions)
     return music::text(length.wholes * music::Rational(4 * divisions));
 }
 
-void addStaff(std::string& out, std::string const& head, sheet::StaffBar const& bar,
+void addStaff(std::string& out, std::string const& head, notation::StaffBar const& bar,
               music::Length end, std::int64_t divisions)
 {
     for (std::size_t i = 0; i < bar.notes.size(); ++i) {
-        sheet::StaffNote const& note = bar.notes[i];
+        notation::StaffNote const& note = bar.notes[i];
         music::Length const to = i + 1 < bar.notes.size() ? bar.notes[i + 1].at : end;
         for (music::Pitch grace : note.graces) out += head + "grace " + pitchText(grace) + '\n';
         std::string const time =
@@ -41,9 +41,9 @@ std::string scoreLines(arrange::Arrangement const& arrangement, std::int64_t div
         music::Length const end = arrangement.tune.bars[i].length;
         std::string const measure = std::to_string(bar);
         addStaff(out, measure + " 1 1 ",
-                 sheet::melodyBar(arrangement.tune, bar, {}, arrangement.added), end,
+                 notation::melodyBar(arrangement.tune, bar, {}, arrangement.added), end,
                  divisions);
-        addStaff(out, measure + " 2 2 ", sheet::leftBar(arrangement, bar), end, divisions);
+        addStaff(out, measure + " 2 2 ", notation::leftBar(arrangement, bar), end, divisions);
     }
     return out;
 }

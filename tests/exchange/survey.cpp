@@ -80,7 +80,7 @@ void surveyTune(tune::Tune const& tune, std::string const& name, fs::path const&
     auto const proposal = proposal::propose(briefFor(tune));
     arrange::Arrangement const arrangement = proposal ? proposal->arrangement : bare(tune);
     tally.arranged += proposal ? 1 : 0;
-    auto const kind = proposal ? files::ScoreKind::Arrangement : files::ScoreKind::Lead;
+    auto const kind = proposal ? notation::Kind::Arrangement : notation::Kind::Lead;
     std::string const score = files::musicXml(arrangement, kind);
     std::ofstream(folder / (name + ".musicxml"), std::ios::binary) << score;
     // To be compared with what scorenotes.js makes of the score.

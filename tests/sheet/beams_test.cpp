@@ -1,18 +1,19 @@
-#include "core/sheet/beams.h"
-#include "core/sheet/melody.h"
+#include "core/notation/beams.h"
+#include "core/notation/melody.h"
+#include "core/sheet/beamline.h"
 #include "tests/sheet/examples.h"
 
 #include <catch2/catch.hpp>
 
 #include <string>
 
-using sheet::BeamGroup;
+using notation::BeamGroup;
 using sheet::BeamStem;
 
 namespace {
 
 // Lengths in semiquavers, r for a rest, | for a gap left by the writer: "2 2 |2 r2".
-sheet::StaffBar staff(std::string const& words, music::Meter meter)
+notation::StaffBar staff(std::string const& words, music::Meter meter)
 {
     tune::Bar bar;
     bar.meter = meter;
@@ -32,7 +33,7 @@ sheet::StaffBar staff(std::string const& words, music::Meter meter)
         bar.length = bar.length + note.length;
         bar.notes.push_back(note);
     }
-    return sheet::melodyBar(example::tuneOf({bar}), 0, {});
+    return notation::melodyBar(example::tuneOf({bar}), 0, {});
 }
 
 std::string shown(std::vector<BeamGroup> const& groups)
@@ -72,39 +73,39 @@ TEST_CASE("Beams show the beats of the meter", "[beams]")
         {{5, 8, false}, "2 2 2 |2 2", "0-2 3-4"},
     }));
     CAPTURE(music::text(row.meter), row.notes);
-    CHECK(shown(sheet::beamGroups(staff(row.notes, row.meter), row.meter, {})) == row.groups);
+    CHECK(shown(notation::beamGroups(staff(row.notes, row.meter), row.meter, {})) == row.groups);
 }
 
 TEST_CASE("A pick-up is beamed by its place in the full bar", "[beams]")
 {
-    sheet::StaffBar const bar = staff("2 2 2", {6, 8, false});
-    CHECK(shown(sheet::beamGroups(bar, {6, 8, false}, example::wholes(3, 8))) == "0-2");
-    CHECK(shown(sheet::beamGroups(bar, {4, 4, false}, example::wholes(5, 8))) == "0-2");
-    CHECK(shown(sheet::beamGroups(bar, {3, 4, false}, example::wholes(3, 8))) == "1-2");
+    notation::StaffBar const bar = staff("2 2 2", {6, 8, false});
+    CHECK(shown(notation::beamGroups(bar, {6, 8, false}, example::wholes(3, 8))) == "0-2");
+    CHECK(shown(notation::beamGroups(bar, {4, 4, false}, example::wholes(5, 8))) == "0-2");
+    CHECK(shown(notation::beamGroups(bar, {3, 4, false}, example::wholes(3, 8))) == "1-2");
 }
 
 TEST_CASE("A lone semiquaver's second beam points to the note it shares the beat with",
           "[beams]")
 {
     music::Meter const meter{2, 4, false};
-    sheet::StaffBar const dotted = staff("3 1 1 3", meter);
-    auto const groups = sheet::beamGroups(dotted, meter, {});
+    notation::StaffBar const dotted = staff("3 1 1 3", meter);
+    auto const groups = notation::beamGroups(dotted, meter, {});
     REQUIRE(shown(groups) == "0-1 2-3");
-    auto const first = sheet::beamRuns(dotted, groups[0], meter, {});
+    auto const first = notation::beamRuns(dotted, groups[0], meter, {});
     REQUIRE(first.size() == 2);
-    CHECK(first[1] == sheet::BeamRun{2, 1, 1, true});
-    auto const second = sheet::beamRuns(dotted, groups[1], meter, {});
+    CHECK(first[1] == notation::BeamRun{2, 1, 1, true});
+    auto const second = notation::beamRuns(dotted, groups[1], meter, {});
     REQUIRE(second.size() == 2);
-    CHECK(second[1] == sheet::BeamRun{2, 2, 2, false});
+    CHECK(second[1] == notation::BeamRun{2, 2, 2, false});
 }
 
 TEST_CASE("Semiquavers between quavers share their own beam", "[beams]")
 {
     music::Meter const meter{6, 8, false};
-    sheet::StaffBar const bar = staff("2 1 1 2", meter);
-    auto const runs = sheet::beamRuns(bar, {0, 3}, meter, {});
+    notation::StaffBar const bar = staff("2 1 1 2", meter);
+    auto const runs = notation::beamRuns(bar, {0, 3}, meter, {});
     REQUIRE(runs.size() == 2);
-    CHECK(runs[1] == sheet::BeamRun{2, 1, 2, false});
+    CHECK(runs[1] == notation::BeamRun{2, 1, 2, false});
 }
 
 TEST_CASE(

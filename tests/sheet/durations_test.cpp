@@ -1,4 +1,4 @@
-#include "core/sheet/durations.h"
+#include "core/notation/durations.h"
 #include "tests/sheet/examples.h"
 
 #include <catch2/catch.hpp>
@@ -7,8 +7,8 @@ using example::fourFour;
 using example::sixEight;
 using example::threeFour;
 using example::wholes;
-using sheet::NoteValue;
-using sheet::Piece;
+using notation::NoteValue;
+using notation::Piece;
 
 namespace {
 
@@ -27,14 +27,14 @@ std::string shown(std::vector<Piece> const& pieces)
 TEST_CASE("A dot adds half, a second dot a quarter of the plain value", "[durations]")
 {
     // Elementary theory of music.
-    CHECK(sheet::lengthOf({2, 0}) == wholes(1, 4));
-    CHECK(sheet::lengthOf({2, 1}) == wholes(3, 8));
-    CHECK(sheet::lengthOf({2, 2}) == wholes(7, 16));
-    CHECK(sheet::lengthOf({-1, 0}) == wholes(2, 1));
-    CHECK(sheet::valueOf(wholes(3, 16)) == NoteValue{3, 1});
-    CHECK(sheet::valueOf(wholes(5, 8)) == std::nullopt);
-    CHECK(sheet::valueOf(wholes(1, 12)) == std::nullopt);
-    CHECK(sheet::nearestValue(wholes(5, 8)) == NoteValue{1, 0});
+    CHECK(notation::lengthOf({2, 0}) == wholes(1, 4));
+    CHECK(notation::lengthOf({2, 1}) == wholes(3, 8));
+    CHECK(notation::lengthOf({2, 2}) == wholes(7, 16));
+    CHECK(notation::lengthOf({-1, 0}) == wholes(2, 1));
+    CHECK(notation::valueOf(wholes(3, 16)) == NoteValue{3, 1});
+    CHECK(notation::valueOf(wholes(5, 8)) == std::nullopt);
+    CHECK(notation::valueOf(wholes(1, 12)) == std::nullopt);
+    CHECK(notation::nearestValue(wholes(5, 8)) == NoteValue{1, 0});
 }
 
 TEST_CASE("Notes are spelt so that the beat stays visible", "[durations]")
@@ -72,7 +72,7 @@ TEST_CASE("Notes are spelt so that the beat stays visible", "[durations]")
         {{2, 4, false}, 0, 4, "1"},
     }));
     CAPTURE(music::text(row.meter), row.at, row.length);
-    CHECK(shown(sheet::notePieces(wholes(row.at, 8), wholes(row.length, 8), row.meter)) ==
+    CHECK(shown(notation::notePieces(wholes(row.at, 8), wholes(row.length, 8), row.meter)) ==
           row.pieces);
 }
 
@@ -102,7 +102,7 @@ TEST_CASE("Rests show every beat", "[durations]")
         {{9, 8, false}, 3, 6, "2. 2."},
     }));
     CAPTURE(music::text(row.meter), row.at, row.length);
-    CHECK(shown(sheet::restPieces(wholes(row.at, 8), wholes(row.length, 8), row.meter)) ==
+    CHECK(shown(notation::restPieces(wholes(row.at, 8), wholes(row.length, 8), row.meter)) ==
           row.pieces);
 }
 
@@ -114,13 +114,13 @@ TEST_CASE("Spelt pieces follow one another without gap and add up to the length"
             for (int length = 1; length <= 24; ++length) {
                 music::Length const from = wholes(at, 16);
                 music::Length const all = wholes(length, 16);
-                for (auto const& pieces : {sheet::notePieces(from, all, meter),
-                                           sheet::restPieces(from, all, meter)}) {
+                for (auto const& pieces : {notation::notePieces(from, all, meter),
+                                           notation::restPieces(from, all, meter)}) {
                     CAPTURE(music::text(meter), at, length);
                     music::Length next = from;
                     for (Piece const& piece : pieces) {
                         REQUIRE(piece.at == next);
-                        next = next + sheet::lengthOf(piece.value);
+                        next = next + notation::lengthOf(piece.value);
                     }
                     REQUIRE(next == from + all);
                 }

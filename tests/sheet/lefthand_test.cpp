@@ -1,6 +1,6 @@
-#include "core/sheet/lefthand.h"
-#include "core/sheet/levercues.h"
-#include "core/sheet/melody.h"
+#include "core/notation/lefthand.h"
+#include "core/notation/levercues.h"
+#include "core/notation/melody.h"
 #include "tests/sheet/examples.h"
 
 #include <catch2/catch.hpp>
@@ -21,14 +21,14 @@ arrange::Arrangement oneBar(std::string const& notes, std::string const& chord,
 TEST_CASE("The left hand is written at the pitch its strings sound", "[lefthand]")
 {
     auto const arrangement = oneBar("G4:3/4", "D", example::sixEight);
-    sheet::StaffBar const bar = sheet::leftBar(arrangement, 0);
+    notation::StaffBar const bar = notation::leftBar(arrangement, 0);
     // 1-5-8 on D: D3 A3 D4; the last, four quavers, is spelt over the beat.
     REQUIRE(bar.notes.size() == 4);
     CHECK(music::plain(bar.notes[0].pitches.at(0)) == "D3");
     CHECK(music::plain(bar.notes[1].pitches.at(0)) == "A3"); // its lever is up
     CHECK(music::plain(bar.notes[2].pitches.at(0)) == "D4");
     CHECK(bar.notes[2].tied);
-    CHECK(bar.notes[3].value == sheet::NoteValue{2, 1});
+    CHECK(bar.notes[3].value == notation::NoteValue{2, 1});
     CHECK(bar.notes[0].fingers == std::vector<int>{4});
     CHECK(bar.notes[3].fingers.empty()); // a tie is not plucked again
 }
@@ -38,14 +38,14 @@ TEST_CASE("Where the left hand waits it has rests", "[lefthand]")
     auto arrangement = oneBar("G4:1/1", "G", example::fourFour);
     auto& notes = arrangement.positions[0].voicing.notes;
     notes[2].held = wholes(1, 4);
-    sheet::StaffBar const bar = sheet::leftBar(arrangement, 0);
+    notation::StaffBar const bar = notation::leftBar(arrangement, 0);
     REQUIRE(bar.notes.size() == 4);
     CHECK(bar.notes[3].isRest());
     CHECK(bar.notes[3].at == wholes(1, 2));
-    CHECK(bar.notes[3].value == sheet::NoteValue{1, 0});
+    CHECK(bar.notes[3].value == notation::NoteValue{1, 0});
 
     arrangement.positions.clear();
-    sheet::StaffBar const silent = sheet::leftBar(arrangement, 0);
+    notation::StaffBar const silent = notation::leftBar(arrangement, 0);
     REQUIRE(silent.notes.size() == 1);
     CHECK(silent.notes[0].fillsBar);
 }
@@ -58,7 +58,7 @@ TEST_CASE("Notes plucked together share a stem with the lowest first", "[lefthan
         note.held = wholes(1, 1);
     }
     arrangement.positions[0].voicing.rolled = true;
-    sheet::StaffBar const bar = sheet::leftBar(arrangement, 0);
+    notation::StaffBar const bar = notation::leftBar(arrangement, 0);
     REQUIRE(bar.notes.size() == 1);
     CHECK(bar.notes[0].pitches.size() == 3);
     CHECK(bar.notes[0].rolled);
@@ -66,7 +66,7 @@ TEST_CASE("Notes plucked together share a stem with the lowest first", "[lefthan
     CHECK_FALSE(bar.notes[0].bracketed);
     // A straight bracket says: together [trade-6].
     arrangement.positions[0].voicing.rolled = false;
-    CHECK(sheet::leftBar(arrangement, 0).notes[0].bracketed);
+    CHECK(notation::leftBar(arrangement, 0).notes[0].bracketed);
 }
 
 TEST_CASE("Of two voicings at one place the left hand of a bar has the first pass's",
@@ -77,7 +77,7 @@ TEST_CASE("Of two voicings at one place the left hand of a bar has the first pas
     second.position.played[0].pass = 2;
     second.voicing.pattern = "1-5-10";
     arrangement.positions.push_back(second);
-    CHECK(sheet::printedPositions(arrangement, 0) == std::vector<int>{0});
+    CHECK(notation::printedPositions(arrangement, 0) == std::vector<int>{0});
 }
 
 TEST_CASE("A lever change is told by harp octave, letter and what sounds from now on",
@@ -91,20 +91,20 @@ TEST_CASE("A lever change is told by harp octave, letter and what sounds from no
     flip.string = f4;
     flip.to = harp::Lever::Down;
     arrangement.levers.flips = {flip};
-    auto const cues = sheet::leverCues(arrangement, 0);
+    auto const cues = notation::leverCues(arrangement, 0);
     REQUIRE(cues.size() == 1);
     CHECK(cues[0].text == "3F♮");
     CHECK(cues[0].at == wholes(1, 2));
 
     arrangement.playing.bars.push_back({0, 2, music::Moment{music::Rational(1)}});
-    CHECK(sheet::leverCues(arrangement, 0)[0].text == "3F♮ (1st time)");
+    CHECK(notation::leverCues(arrangement, 0)[0].text == "3F♮ (1st time)");
 }
 
 TEST_CASE("A melody length that no sign shows is tied from several", "[lefthand]")
 {
     auto const tune =
         example::tuneOf({example::bar("G4:5/8 A4:3/8", example::fourFour, example::gMajor)});
-    sheet::StaffBar const bar = sheet::melodyBar(tune, 0, {{0, 0, {2}}, {0, 1, {1}}});
+    notation::StaffBar const bar = notation::melodyBar(tune, 0, {{0, 0, {2}}, {0, 1, {1}}});
     REQUIRE(bar.notes.size() == 3);
     CHECK(bar.notes[0].tied);
     CHECK_FALSE(bar.notes[1].tied);
@@ -116,9 +116,9 @@ TEST_CASE("Triplet quavers are printed as quavers", "[lefthand]")
 {
     auto bar = example::bar("G4:1/12 A4:1/12 B4:1/12 D5:1/4", {2, 4, false}, example::gMajor);
     bar.tuplets = {{0, 2, 3, 2}};
-    sheet::StaffBar const out = sheet::melodyBar(example::tuneOf({bar}), 0, {});
+    notation::StaffBar const out = notation::melodyBar(example::tuneOf({bar}), 0, {});
     REQUIRE(out.notes.size() == 4);
     for (int i = 0; i < 3; ++i)
-        CHECK(out.notes[static_cast<std::size_t>(i)].value == sheet::NoteValue{3, 0});
+        CHECK(out.notes[static_cast<std::size_t>(i)].value == notation::NoteValue{3, 0});
     CHECK(out.tuplets == bar.tuplets);
 }

@@ -4,7 +4,7 @@
 
 #include <catch2/catch.hpp>
 
-using sheet::Clef;
+using notation::Clef;
 using sheet::Stroke;
 
 TEST_CASE("Accidentals of a signature stand on their fixed lines and spaces", "[signatures]")
@@ -14,7 +14,7 @@ TEST_CASE("Accidentals of a signature stand on their fixed lines and spaces", "[
     auto const steps = [](std::vector<std::string> const& names) {
         std::vector<int> out;
         for (std::string const& name : names)
-            out.push_back(sheet::staffStep(*music::pitchFrom(name), Clef::Treble));
+            out.push_back(notation::staffStep(*music::pitchFrom(name), Clef::Treble));
         return out;
     };
     CHECK(sheet::signatureSteps(7, Clef::Treble) ==
@@ -22,9 +22,9 @@ TEST_CASE("Accidentals of a signature stand on their fixed lines and spaces", "[
     CHECK(sheet::signatureSteps(-7, Clef::Treble) ==
           steps({"B4", "E5", "A4", "D5", "G4", "C5", "F4"}));
     CHECK(sheet::signatureSteps(1, Clef::Bass) ==
-          std::vector<int>{sheet::staffStep(*music::pitchFrom("F3"), Clef::Bass)});
+          std::vector<int>{notation::staffStep(*music::pitchFrom("F3"), Clef::Bass)});
     CHECK(sheet::signatureSteps(-3, Clef::Bass)[1] ==
-          sheet::staffStep(*music::pitchFrom("E3"), Clef::Bass));
+          notation::staffStep(*music::pitchFrom("E3"), Clef::Bass));
     CHECK(sheet::signatureSteps(0, Clef::Treble).empty());
 }
 

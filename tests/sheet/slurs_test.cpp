@@ -1,6 +1,6 @@
-#include "core/sheet/handcrossing.h"
-#include "core/sheet/melody.h"
-#include "core/sheet/placings.h"
+#include "core/notation/handcrossing.h"
+#include "core/notation/melody.h"
+#include "core/notation/placings.h"
 #include "core/sheet/slurs.h"
 #include "tests/sheet/examples.h"
 #include "tests/sheet/measure.h"
@@ -11,11 +11,11 @@ using sheet::SlurSpan;
 
 namespace {
 
-sheet::SheetBar upperBar(std::vector<std::pair<int, int>> const& opensAndCloses)
+notation::PrintedBar upperBar(std::vector<std::pair<int, int>> const& opensAndCloses)
 {
-    sheet::SheetBar bar;
+    notation::PrintedBar bar;
     for (auto const& [opens, closes] : opensAndCloses) {
-        sheet::StaffNote note;
+        notation::StaffNote note;
         note.pitches = {*music::pitchFrom("G4")};
         note.slursOpen = opens;
         note.slursClose = closes;
@@ -78,29 +78,29 @@ TEST_CASE("A high left-hand note stands on the upper staff where the tune leaves
     auto const written = example::bar("D5:1/2 D5:1/2", example::fourFour, example::gMajor);
     auto arrangement =
         example::arrangementOf(example::tuneOf({example::withChord(written, "G")}));
-    sheet::SheetBar bar;
-    bar.upper = sheet::melodyBar(arrangement.tune, 0, {});
-    sheet::StaffNote low;
+    notation::PrintedBar bar;
+    bar.upper = notation::melodyBar(arrangement.tune, 0, {});
+    notation::StaffNote low;
     low.length = example::wholes(1, 2);
     low.value = {1, 0};
     low.pitches = {*music::pitchFrom("G3")};
-    sheet::StaffNote high = low;
+    notation::StaffNote high = low;
     high.at = example::wholes(1, 2);
     high.pitches = {*music::pitchFrom("G4")}; // three ledger lines over the bass staff
     bar.lower.notes = {low, high};
-    sheet::SheetBar moved = bar;
-    sheet::moveHighNotes(moved, written);
+    notation::PrintedBar moved = bar;
+    notation::moveHighNotes(moved, written);
     REQUIRE(moved.upperBelow.notes.size() == 1);
     CHECK(moved.upperBelow.notes[0].pitches == high.pitches);
     CHECK(moved.lower.notes[1].hidden);
     // A second below the tune there is no room, and an accidental would be read wrongly.
-    sheet::SheetBar crowded = bar;
+    notation::PrintedBar crowded = bar;
     crowded.upper.notes[1].pitches = {*music::pitchFrom("A4")};
-    sheet::moveHighNotes(crowded, written);
+    notation::moveHighNotes(crowded, written);
     CHECK(crowded.upperBelow.notes.empty());
-    sheet::SheetBar altered = bar;
+    notation::PrintedBar altered = bar;
     altered.upper.notes[0].pitches = {*music::pitchFrom("D#5")};
-    sheet::moveHighNotes(altered, written);
+    notation::moveHighNotes(altered, written);
     CHECK(altered.upperBelow.notes.empty());
 }
 
@@ -111,7 +111,7 @@ TEST_CASE("What is plucked at once has no placing bracket, a run has one over it
         {harp::Side::Right, false, {{1, {}, 20, 3, {}}, {1, example::wholes(1, 8), 21, 2, {}}}},
         {harp::Side::Right, true, {{2, {}, 22, 1, {}}}},
         {harp::Side::Left, false, {{1, {}, 3, 4, 0}, {1, {}, 7, 2, 0}}}};
-    auto const brackets = sheet::placingBrackets(made);
+    auto const brackets = notation::placingBrackets(made);
     REQUIRE(brackets.size() == 2);
     CHECK(brackets[0].to.at == example::wholes(1, 8));
     // A linked one begins where the one before ends.

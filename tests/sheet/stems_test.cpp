@@ -5,7 +5,7 @@
 
 #include <vector>
 
-using sheet::Clef;
+using notation::Clef;
 using sheet::Stem;
 
 TEST_CASE("Stems point away from the side of the note furthest from the middle line", "[stems]")
@@ -36,10 +36,10 @@ TEST_CASE("A stem is an octave long and reaches the middle line from ledger line
 
 TEST_CASE("The middle line is B4 in the treble and D3 in the bass clef", "[stems]")
 {
-    CHECK(sheet::staffStep({music::Letter::B, 0, 4}, Clef::Treble) == 0);
-    CHECK(sheet::staffStep({music::Letter::D, 0, 3}, Clef::Bass) == 0);
-    CHECK(sheet::staffStep({music::Letter::E, -1, 4}, Clef::Treble) == -4); // bottom line
-    CHECK(sheet::staffStep({music::Letter::A, 0, 3}, Clef::Bass) == 4);     // top line
+    CHECK(notation::staffStep({music::Letter::B, 0, 4}, Clef::Treble) == 0);
+    CHECK(notation::staffStep({music::Letter::D, 0, 3}, Clef::Bass) == 0);
+    CHECK(notation::staffStep({music::Letter::E, -1, 4}, Clef::Treble) == -4); // bottom line
+    CHECK(notation::staffStep({music::Letter::A, 0, 3}, Clef::Bass) == 4);     // top line
     CHECK(sheet::yOfStep(4) == Approx(0.0));
     CHECK(sheet::yOfStep(-4) == Approx(4.0));
 }
@@ -47,10 +47,10 @@ TEST_CASE("The middle line is B4 in the treble and D3 in the bass clef", "[stems
 TEST_CASE("Middle C takes one ledger line on either staff", "[stems]")
 {
     music::Pitch const middleC{music::Letter::C, 0, 4};
-    CHECK(sheet::ledgerLines(sheet::staffStep(middleC, Clef::Treble)) == -1);
-    CHECK(sheet::ledgerLines(sheet::staffStep(middleC, Clef::Bass)) == 1);
-    CHECK(sheet::ledgerLines(sheet::staffStep({music::Letter::D, 0, 4}, Clef::Treble)) == 0);
-    CHECK(sheet::ledgerLines(sheet::staffStep({music::Letter::B, 0, 5}, Clef::Treble)) == 1);
-    CHECK(sheet::ledgerLines(sheet::staffStep({music::Letter::C, 0, 6}, Clef::Treble)) == 2);
-    CHECK(sheet::ledgerLines(sheet::staffStep({music::Letter::C, 0, 2}, Clef::Bass)) == -2);
+    CHECK(sheet::ledgerLines(notation::staffStep(middleC, Clef::Treble)) == -1);
+    CHECK(sheet::ledgerLines(notation::staffStep(middleC, Clef::Bass)) == 1);
+    CHECK(sheet::ledgerLines(notation::staffStep({music::Letter::D, 0, 4}, Clef::Treble)) == 0);
+    CHECK(sheet::ledgerLines(notation::staffStep({music::Letter::B, 0, 5}, Clef::Treble)) == 1);
+    CHECK(sheet::ledgerLines(notation::staffStep({music::Letter::C, 0, 6}, Clef::Treble)) == 2);
+    CHECK(sheet::ledgerLines(notation::staffStep({music::Letter::C, 0, 2}, Clef::Bass)) == -2);
 }

@@ -10,23 +10,27 @@ namespace files {
 using music::Length;
 using music::Pitch;
 using music::Rational;
+using notation::StaffBar;
+using notation::StaffNote;
 
-AbcBarSigns signsOf(tune::Bar const& bar)
+StaffBar signsOf(tune::Bar const& bar)
 {
-    AbcBarSigns out;
-    for (tune::Note const& note : bar.notes)
-        out.signs.push_back({note.at,
-                             note.length,
-                             note.pitches,
-                             {},
-                             note.graces,
-                             note.marks,
-                             note.tied,
-                             note.hidden,
-                             note.beamBroken,
-                             note.slursOpen,
-                             note.slursClose,
-                             note.verses});
+    StaffBar out;
+    for (tune::Note const& note : bar.notes) {
+        StaffNote sign;
+        sign.at = note.at;
+        sign.length = note.length;
+        sign.pitches = note.pitches;
+        sign.graces = note.graces;
+        sign.marks = note.marks;
+        sign.tied = note.tied;
+        sign.hidden = note.hidden;
+        sign.beamBroken = note.beamBroken;
+        sign.slursOpen = note.slursOpen;
+        sign.slursClose = note.slursClose;
+        sign.verses = note.verses;
+        out.notes.push_back(std::move(sign));
+    }
     out.tuplets = bar.tuplets;
     return out;
 }
@@ -34,22 +38,22 @@ AbcBarSigns signsOf(tune::Bar const& bar)
 namespace {
 
 // Makes two signs of one, at a place inside it.
-void cut(AbcBarSigns& bar, std::size_t index, Length at)
+void cut(StaffBar& bar, std::size_t index, Length at)
 {
-    AbcSign& first = bar.signs[index];
-    AbcSign second = first;
+    StaffNote& first = bar.notes[index];
+    StaffNote second = first;
     second.at = at;
     second.length = first.at + first.length - at;
     second.fingers.clear();
     second.graces.clear();
     second.marks.clear();
-    second.gap = false;
+    second.beamBroken = false;
     second.slursOpen = 0;
     second.verses.clear();
     first.slursClose = 0;
     first.length = at - first.at;
     first.tied = !first.pitches.empty();
-    bar.signs.insert(bar.signs.begin() + static_cast<std::ptrdiff_t>(index) + 1,
+    bar.notes.insert(bar.notes.begin() + static_cast<std::ptrdiff_t>(index) + 1,
                      std::move(second));
     for (tune::Tuplet& tuplet : bar.tuplets) {
         if (tuplet.first > static_cast<int>(index)) ++tuplet.first;
@@ -90,7 +94,7 @@ std::string letterText(Pitch pitch)
 
 std::string markText(std::string const& mark) { return '!' + mark + '!'; }
 
-tune::Tuplet const* tupletAt(AbcBarSigns const& bar, int sign)
+tune::Tuplet const* tupletAt(StaffBar const& bar, int sign)
 {
     auto const found =
         std::find_if(bar.tuplets.begin(), bar.tuplets.end(), [sign](tune::Tuplet const& t) {
@@ -107,11 +111,11 @@ std::string tupletText(tune::Tuplet const& tuplet)
 
 } // namespace
 
-AbcBarSigns withCuts(AbcBarSigns bar, std::vector<AbcWord> const& words)
+StaffBar withCuts(StaffBar bar, std::vector<AbcWord> const& words)
 {
     for (AbcWord const& word : words)
-        for (std::size_t i = 0; i < bar.signs.size(); ++i) {
-            AbcSign const& sign = bar.signs[i];
+        for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+            StaffNote const& sign = bar.notes[i];
             if (sign.at < word.at && word.at < sign.at + sign.length) {
                 cut(bar, i, word.at);
                 break;
@@ -143,7 +147,7 @@ std::string AbcVoice::pitch(Pitch pitch)
     return accidentalText(pitch.alter) + letterText(pitch);
 }
 
-std::string AbcVoice::graces(AbcSign const& sign)
+std::string AbcVoice::graces(StaffNote const& sign)
 {
     if (sign.graces.empty()) return {};
     std::string out = "{";
@@ -151,7 +155,7 @@ std::string AbcVoice::graces(AbcSign const& sign)
     return out + '}';
 }
 
-std::string AbcVoice::sign(AbcSign const& sign, Rational ratio)
+std::string AbcVoice::sign(StaffNote const& sign, Rational ratio)
 {
     std::string out(static_cast<std::size_t>(sign.slursOpen), '(');
     std::string const closed(static_cast<std::size_t>(sign.slursClose), ')');
@@ -172,14 +176,14 @@ std::string AbcVoice::sign(AbcSign const& sign, Rational ratio)
     return out + closed;
 }
 
-std::string AbcVoice::notes(AbcBarSigns const& bar, std::vector<AbcWord> const& words)
+std::string AbcVoice::notes(StaffBar const& bar, std::vector<AbcWord> const& words)
 {
     std::string out;
     m_inBar.clear();
     std::size_t next = 0;
-    for (std::size_t i = 0; i < bar.signs.size(); ++i) {
-        AbcSign const& one = bar.signs[i];
-        if (one.gap && i > 0) out += ' ';
+    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+        StaffNote const& one = bar.notes[i];
+        if (one.beamBroken && i > 0) out += ' ';
         for (; next < words.size() && words[next].at < one.at + one.length; ++next)
             out += words[next].quoted;
         tune::Tuplet const* const tuplet = tupletAt(bar, static_cast<int>(i));
@@ -208,14 +212,14 @@ std::string syllableText(tune::Syllable const& syllable)
 
 } // namespace
 
-std::string abcVerses(std::vector<AbcSign> const& signsOfLine)
+std::string abcVerses(std::vector<StaffNote> const& signsOfLine)
 {
     std::size_t verses = 0;
-    for (AbcSign const& sign : signsOfLine) verses = std::max(verses, sign.verses.size());
+    for (StaffNote const& sign : signsOfLine) verses = std::max(verses, sign.verses.size());
     std::string out;
     for (std::size_t verse = 0; verse < verses; ++verse) {
         out += "w:";
-        for (AbcSign const& sign : signsOfLine) {
+        for (StaffNote const& sign : signsOfLine) {
             if (sign.pitches.empty()) continue;
             out += ' ' + (verse < sign.verses.size() ? syllableText(sign.verses[verse])
                                                      : std::string("*"));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/music/key.h"
+#include "core/notation/staff.h"
 #include "core/tune/tune.h"
 
 #include <array>
@@ -12,27 +13,6 @@
 // One voice of ABC music as text, bar by bar. For the .cpp files of this folder.
 namespace files {
 
-// A note, chord or rest as it will be written.
-struct AbcSign {
-    music::Length at; // from the start of its bar
-    music::Length length;
-    std::vector<music::Pitch> pitches; // none: a rest
-    std::vector<int> fingers;          // one for each pitch, or none
-    std::vector<music::Pitch> graces;
-    std::vector<std::string> marks; // names of ABC 2.1, section 4.14
-    bool tied = false;
-    bool hidden = false;
-    bool gap = false; // a blank before it, which parts beams
-    int slursOpen = 0;
-    int slursClose = 0;
-    std::vector<tune::Syllable> verses;
-};
-
-struct AbcBarSigns {
-    std::vector<AbcSign> signs;
-    std::vector<tune::Tuplet> tuplets; // indices into signs
-};
-
 // A text in quotes before a note: `quoted` is a chord symbol, or begins with the sign of its
 // place.
 struct AbcWord {
@@ -40,10 +20,11 @@ struct AbcWord {
     std::string quoted;
 };
 
-AbcBarSigns signsOf(tune::Bar const& bar);
+// The notes of a bar one by one as the tune has them, no length spelt out.
+notation::StaffBar signsOf(tune::Bar const& bar);
 
 // Where words stand inside a note, it becomes two that are tied.
-AbcBarSigns withCuts(AbcBarSigns bar, std::vector<AbcWord> const& words);
+notation::StaffBar withCuts(notation::StaffBar bar, std::vector<AbcWord> const& words);
 
 // The unit length of all that is written: L:1/8.
 inline constexpr music::Length abcUnit{music::Rational(1, 8)};
@@ -53,12 +34,12 @@ class AbcVoice {
 public:
     void setKey(music::Key key);
     // The notes of one bar without its bar lines.
-    std::string notes(AbcBarSigns const& bar, std::vector<AbcWord> const& words);
+    std::string notes(notation::StaffBar const& bar, std::vector<AbcWord> const& words);
 
 private:
     std::string pitch(music::Pitch pitch);
-    std::string graces(AbcSign const& sign);
-    std::string sign(AbcSign const& sign, music::Rational ratio);
+    std::string graces(notation::StaffNote const& sign);
+    std::string sign(notation::StaffNote const& sign, music::Rational ratio);
 
     std::array<int, 7> m_signature{};
     std::map<music::Letter, int> m_inBar;
@@ -66,7 +47,7 @@ private:
 };
 
 // The w: lines under a line of music, one a verse (ABC 2.1, section 5).
-std::string abcVerses(std::vector<AbcSign> const& signsOfLine);
+std::string abcVerses(std::vector<notation::StaffNote> const& signsOfLine);
 
 // A text string with the signs escaped that ABC gives a meaning (ABC 2.1, section 8.2).
 std::string abcEscaped(std::string_view text);

@@ -1,9 +1,7 @@
 #include "core/files/abc/write.h"
 
 #include "core/files/abc/voice.h"
-#include "core/sheet/lefthand.h"
-#include "core/sheet/levercues.h"
-#include "core/sheet/melody.h"
+#include "core/notation/notation.h"
 
 #include <algorithm>
 #include <array>
@@ -15,6 +13,8 @@ namespace {
 
 using arrange::Arrangement;
 using music::Length;
+using notation::StaffBar;
+using notation::StaffNote;
 using tune::Bar;
 using tune::Tune;
 
@@ -82,11 +82,11 @@ std::vector<AbcWord> chordWords(Bar const& bar)
 }
 
 // Words that are no chords go over the note in whose time they stand, or behind the last.
-void addPlaced(std::vector<AbcWord>& words, AbcBarSigns const& bar, Length at,
+void addPlaced(std::vector<AbcWord>& words, StaffBar const& bar, Length at,
                std::string const& place, std::string const& text)
 {
     Length begins;
-    for (AbcSign const& sign : bar.signs) {
+    for (StaffNote const& sign : bar.notes) {
         if (sign.at <= at) begins = sign.at;
         if (sign.at + sign.length <= at) begins = sign.at + sign.length;
     }
@@ -99,7 +99,7 @@ public:
     explicit VoiceWriter(Tune const& tune) : m_tune(tune) { m_voice.setKey(tune.key); }
 
     // `parts`: this voice carries the names of the parts, as inline fields.
-    std::string bar(std::size_t i, AbcBarSigns const& signs, std::vector<AbcWord> const& words,
+    std::string bar(std::size_t i, StaffBar const& signs, std::vector<AbcWord> const& words,
                     bool parts)
     {
         Bar const& bar = m_tune.bars[i];
@@ -122,26 +122,21 @@ private:
     AbcVoice m_voice;
 };
 
-AbcBarSigns signsOf(sheet::StaffBar const& bar, Length end)
+// Signs as ABC counts them: each lasts until the next, and a roll is a mark.
+StaffBar counted(StaffBar bar, Length end)
 {
-    AbcBarSigns out;
     for (std::size_t i = 0; i < bar.notes.size(); ++i) {
-        sheet::StaffNote const& note = bar.notes[i];
-        Length const to = i + 1 < bar.notes.size() ? bar.notes[i + 1].at : end;
-        AbcSign sign{note.at,         to - note.at,   note.pitches,    note.fingers,
-                     note.graces,     note.marks,     note.tied,       note.hidden,
-                     note.beamBroken, note.slursOpen, note.slursClose, note.verses};
-        if (note.rolled) sign.marks.push_back("arpeggio");
-        out.signs.push_back(std::move(sign));
+        StaffNote& note = bar.notes[i];
+        note.length = (i + 1 < bar.notes.size() ? bar.notes[i + 1].at : end) - note.at;
+        if (note.rolled) note.marks.push_back("arpeggio");
     }
-    out.tuplets = bar.tuplets;
-    return out;
+    return bar;
 }
 
 class ArrangementWriter {
 public:
-    explicit ArrangementWriter(Arrangement const& arrangement)
-        : m_arrangement(arrangement), m_right(arrangement.tune), m_left(arrangement.tune)
+    explicit ArrangementWriter(notation::Notation const& notation)
+        : m_notation(notation), m_right(notation.tune), m_left(notation.tune)
     {}
 
     // So many bars of both voices, one under the other.
@@ -158,45 +153,36 @@ public:
     }
 
 private:
-    Bar const& written(std::size_t i) const { return m_arrangement.tune.bars[i]; }
+    Bar const& written(std::size_t i) const { return m_notation.tune.bars[i]; }
 
     std::string rightBar(std::size_t i)
     {
-        int const index = static_cast<int>(i);
         std::vector<AbcWord> words = chordWords(written(i));
-        AbcBarSigns const signs = withCuts(
-            signsOf(sheet::melodyBar(m_arrangement.tune, index, m_arrangement.rightFingers),
-                    written(i).length),
-            words);
+        StaffBar const signs =
+            withCuts(counted(m_notation.bars[i].upper, written(i).length), words);
         for (tune::Annotation const& note : written(i).annotations)
             addPlaced(words, signs, note.at, "^", note.text);
         if (i == 0)
-            addPlaced(words, signs, {}, "_",
-                      harp::setupLine(m_arrangement.harp, m_arrangement.levers.setup));
-        for (sheet::Label const& cue : sheet::leverCues(m_arrangement, index))
+            addPlaced(words, signs, {}, "_", m_notation.setupLine);
+        for (notation::Label const& cue : m_notation.bars[i].leverCues)
             addPlaced(words, signs, cue.at, "_", cue.text);
         sortByPlace(words);
-        m_sung.insert(m_sung.end(), signs.signs.begin(), signs.signs.end());
+        m_sung.insert(m_sung.end(), signs.notes.begin(), signs.notes.end());
         return m_right.bar(i, signs, words, true);
     }
 
     std::string leftBar(std::size_t i)
     {
-        int const index = static_cast<int>(i);
-        AbcBarSigns const signs =
-            signsOf(sheet::leftBar(m_arrangement, index), written(i).length);
+        StaffBar const signs = counted(m_notation.bars[i].lower, written(i).length);
         std::vector<AbcWord> words;
-        for (int p : sheet::printedPositions(m_arrangement, index)) {
-            auto const& position = m_arrangement.positions[static_cast<std::size_t>(p)];
-            if (!position.voicing.notes.empty())
-                addPlaced(words, signs, position.position.at, "_", position.voicing.pattern);
-        }
+        for (notation::Label const& label : m_notation.bars[i].labels)
+            if (!label.text.empty()) addPlaced(words, signs, label.at, "_", label.text);
         sortByPlace(words);
         return m_left.bar(i, signs, words, false);
     }
 
-    Arrangement const& m_arrangement;
-    std::vector<AbcSign> m_sung; // of the line at hand
+    notation::Notation const& m_notation;
+    std::vector<StaffNote> m_sung; // of the line at hand
     VoiceWriter m_right;
     VoiceWriter m_left;
 };
@@ -208,7 +194,7 @@ std::string abcOfTune(Tune const& tune)
     std::string out = head(tune, tune.tempo) + "K:" + music::plain(tune.key) + '\n';
     VoiceWriter writer(tune);
     std::size_t inLine = 0;
-    std::vector<AbcSign> sung; // of the line at hand
+    std::vector<StaffNote> sung; // of the line at hand
     for (std::size_t i = 0; i < tune.bars.size(); ++i) {
         Bar const& bar = tune.bars[i];
         bool const begun = !out.ends_with('\n');
@@ -219,12 +205,12 @@ std::string abcOfTune(Tune const& tune)
         }
         if (!bar.part.empty()) out += "P:" + bar.part + '\n';
         std::vector<AbcWord> words = chordWords(bar);
-        AbcBarSigns const signs = withCuts(signsOf(bar), words);
+        StaffBar const signs = withCuts(signsOf(bar), words);
         for (tune::Annotation const& note : bar.annotations)
             addPlaced(words, signs, note.at, "^", note.text);
         sortByPlace(words);
         if (!out.ends_with('\n')) out += ' ';
-        sung.insert(sung.end(), signs.signs.begin(), signs.signs.end());
+        sung.insert(sung.end(), signs.notes.begin(), signs.notes.end());
         out += writer.bar(i, signs, words, false);
         if (bar.number > 0) ++inLine;
     }
@@ -235,14 +221,16 @@ std::string abcOfTune(Tune const& tune)
 
 std::string abcOfArrangement(Arrangement const& arrangement)
 {
-    Tune const& tune = arrangement.tune;
-    std::string out = "%abc-2.1\n" + head(tune, arrangement.tempo) +
+    notation::Notation const notation =
+        notation::of(arrangement, notation::Kind::Arrangement);
+    Tune const& tune = notation.tune;
+    std::string out = "%abc-2.1\n" + head(tune, tune.tempo) +
                       "%%score {RH LH}\n"
                       "V:RH clef=treble name=\"Right hand\"\n"
                       "V:LH clef=bass name=\"Left hand\"\n"
                       "K:" +
                       music::plain(tune.key) + '\n';
-    ArrangementWriter writer(arrangement);
+    ArrangementWriter writer(notation);
     std::size_t from = 0;
     std::size_t counted = 0;
     for (std::size_t i = 0; i < tune.bars.size(); ++i) {

@@ -2,8 +2,8 @@
 
 #include "core/files/musicxml/words.h"
 #include "core/files/musicxml/xmltext.h"
-#include "core/sheet/accidentals.h"
-#include "core/sheet/beams.h"
+#include "core/notation/accidentals.h"
+#include "core/notation/beams.h"
 
 #include <algorithm>
 #include <array>
@@ -16,7 +16,7 @@ namespace {
 using music::Length;
 using music::Pitch;
 using pugi::xml_node;
-using sheet::StaffNote;
+using notation::StaffNote;
 using xml::addNumber;
 using xml::addText;
 
@@ -40,7 +40,7 @@ bool contains(std::vector<Pitch> const& pitches, Pitch pitch)
 }
 
 // What the beams of a bar ask of each note: words by level.
-std::vector<std::vector<std::string>> beamWords(sheet::StaffBar const& bar,
+std::vector<std::vector<std::string>> beamWords(notation::StaffBar const& bar,
                                                 tune::Bar const& written)
 {
     std::vector<std::vector<std::string>> words(bar.notes.size());
@@ -50,8 +50,8 @@ std::vector<std::vector<std::string>> beamWords(sheet::StaffBar const& bar,
             levels.resize(static_cast<std::size_t>(level));
         levels[static_cast<std::size_t>(level) - 1] = word;
     };
-    for (sheet::BeamGroup group : sheet::beamGroups(bar, written.meter, written.upbeat))
-        for (sheet::BeamRun run : sheet::beamRuns(bar, group, written.meter, written.upbeat)) {
+    for (notation::BeamGroup group : notation::beamGroups(bar, written.meter, written.upbeat))
+        for (notation::BeamRun run : notation::beamRuns(bar, group, written.meter, written.upbeat)) {
             if (run.from == run.to) {
                 put(run.from, run.level, run.stubToLeft ? "backward hook" : "forward hook");
                 continue;
@@ -64,7 +64,7 @@ std::vector<std::vector<std::string>> beamWords(sheet::StaffBar const& bar,
     return words;
 }
 
-tune::Tuplet const* tupletOf(sheet::StaffBar const& bar, int note)
+tune::Tuplet const* tupletOf(notation::StaffBar const& bar, int note)
 {
     auto const found =
         std::find_if(bar.tuplets.begin(), bar.tuplets.end(), [note](tune::Tuplet const& t) {
@@ -76,7 +76,7 @@ tune::Tuplet const* tupletOf(sheet::StaffBar const& bar, int note)
 // One sign of the staff on its way into the file.
 class NoteWriter {
 public:
-    NoteWriter(xml_node measure, sheet::StaffBar const& bar, StaffFrame const& frame,
+    NoteWriter(xml_node measure, notation::StaffBar const& bar, StaffFrame const& frame,
                Carried& carried)
         : m_measure(measure), m_bar(bar), m_frame(frame), m_carried(carried),
           m_memory(music::signature(frame.written.key)), m_beams(beamWords(bar, frame.written))
@@ -295,10 +295,10 @@ private:
     }
 
     xml_node m_measure;
-    sheet::StaffBar const& m_bar;
+    notation::StaffBar const& m_bar;
     StaffFrame const& m_frame;
     Carried& m_carried;
-    sheet::AccidentalMemory m_memory;
+    notation::AccidentalMemory m_memory;
     std::vector<std::vector<std::string>> m_beams;
 };
 
@@ -324,7 +324,7 @@ std::int64_t inDivisions(Length length, std::int64_t divisions)
                           music::Rational(1, 2));
 }
 
-void writeNotes(xml_node measure, sheet::StaffBar const& bar, StaffFrame const& frame,
+void writeNotes(xml_node measure, notation::StaffBar const& bar, StaffFrame const& frame,
                 std::vector<Placed> const& placed, Carried& carried)
 {
     NoteWriter writer(measure, bar, frame, carried);

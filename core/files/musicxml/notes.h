@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/sheet/score.h"
+#include "core/notation/staff.h"
 
 #include <pugixml.hpp>
 
@@ -37,7 +37,7 @@ struct Carried {
 // Appends the notes and, before the note in whose time they fall, the placed elements (copied,
 // with their offset). `carried`: what comes into the bar; what goes out of it stands there
 // afterwards.
-void writeNotes(pugi::xml_node measure, sheet::StaffBar const& bar, StaffFrame const& frame,
+void writeNotes(pugi::xml_node measure, notation::StaffBar const& bar, StaffFrame const& frame,
                 std::vector<Placed> const& placed, Carried& carried);
 
 } // namespace files::musicxml

@@ -226,7 +226,7 @@ constexpr std::array marks{
 
 } // namespace
 
-std::string_view typeName(sheet::NoteValue value)
+std::string_view typeName(notation::NoteValue value)
 {
     int const last = static_cast<int>(types.size()) - 1;
     return types[static_cast<std::size_t>(std::clamp(value.halvings + 1, 0, last))];

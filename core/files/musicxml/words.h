@@ -2,7 +2,7 @@
 
 #include "core/music/chord.h"
 #include "core/music/key.h"
-#include "core/sheet/durations.h"
+#include "core/notation/durations.h"
 
 #include <optional>
 #include <string>
@@ -14,7 +14,7 @@
 namespace files::musicxml {
 
 // "eighth", "quarter": the type of a note. Values beyond 1024th and maxima are none.
-std::string_view typeName(sheet::NoteValue value);
+std::string_view typeName(notation::NoteValue value);
 std::optional<int> halvingsOf(std::string_view type); // dots are elements of their own
 
 // The mode element: "major", "minor", "dorian" ... None for "none" and unknown words.

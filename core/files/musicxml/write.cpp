@@ -4,9 +4,6 @@
 #include "core/files/musicxml/words.h"
 #include "core/files/musicxml/xmltext.h"
 #include "core/music/typedchord.h"
-#include "core/sheet/lefthand.h"
-#include "core/sheet/levercues.h"
-#include "core/sheet/melody.h"
 
 #include <algorithm>
 #include <array>
@@ -17,10 +14,12 @@ namespace files {
 
 namespace {
 
-using arrange::Arrangement;
 using music::Length;
 using music::Rational;
 using musicxml::Placed;
+using notation::Label;
+using notation::Notation;
+using notation::PrintedBar;
 using pugi::xml_node;
 using xml::addNumber;
 using xml::addText;
@@ -37,54 +36,21 @@ std::string decimal(double value)
     return {text.data(), end};
 }
 
-// Both staves of a bar with all words, as the sheet has them.
-struct ScoreBar {
-    sheet::StaffBar upper;
-    sheet::StaffBar lower;
-    std::vector<sheet::Label> leverCues;
-    std::vector<sheet::Label> labels; // of patterns
-};
-
-std::vector<sheet::Label> patternLabels(Arrangement const& arrangement, int bar)
-{
-    std::vector<sheet::Label> labels;
-    for (int index : sheet::printedPositions(arrangement, bar)) {
-        auto const& position = arrangement.positions[static_cast<std::size_t>(index)];
-        if (!position.voicing.notes.empty())
-            labels.push_back({position.position.at, position.voicing.pattern, index});
-    }
-    return labels;
-}
-
-ScoreBar scoreBar(Arrangement const& arrangement, int index, ScoreKind kind)
-{
-    ScoreBar bar;
-    bar.upper =
-        sheet::melodyBar(arrangement.tune, index,
-                         kind == ScoreKind::Arrangement ? arrangement.rightFingers
-                                                        : std::vector<arrange::NoteFingers>{});
-    if (kind == ScoreKind::Arrangement) {
-        bar.lower = sheet::leftBar(arrangement, index);
-        bar.leverCues = sheet::leverCues(arrangement, index);
-    }
-    if (kind != ScoreKind::Lead) bar.labels = patternLabels(arrangement, index);
-    return bar;
-}
-
 // Divisions of a crotchet with which every place and length is a whole number.
-std::int64_t divisionsFor(Arrangement const& arrangement, std::vector<ScoreBar> const& bars)
+std::int64_t divisionsFor(Notation const& notation)
 {
     std::int64_t divisions = 1;
     auto const include = [&divisions](Length place) {
         divisions = std::lcm(divisions, (place.wholes * Rational(4)).denominator());
     };
-    for (std::size_t i = 0; i < bars.size(); ++i) {
-        tune::Bar const& written = arrangement.tune.bars[i];
+    for (std::size_t i = 0; i < notation.bars.size(); ++i) {
+        tune::Bar const& written = notation.tune.bars[i];
+        PrintedBar const& bar = notation.bars[i];
         include(written.length);
-        for (auto const* staff : {&bars[i].upper, &bars[i].lower})
-            for (sheet::StaffNote const& note : staff->notes) include(note.at);
-        for (auto const* labels : {&bars[i].leverCues, &bars[i].labels})
-            for (sheet::Label const& label : *labels) include(label.at);
+        for (auto const* staff : {&bar.upper, &bar.lower})
+            for (notation::StaffNote const& note : staff->notes) include(note.at);
+        for (auto const* labels : {&bar.leverCues, &bar.labels})
+            for (Label const& label : *labels) include(label.at);
         for (tune::ChordMark const& mark : written.chords) include(mark.at);
         for (tune::Annotation const& words : written.annotations) include(words.at);
     }
@@ -151,7 +117,7 @@ void addStaff(xml_node direction, int staff, bool grand)
     if (grand) addNumber(direction, "staff", staff);
 }
 
-Placed wordsAt(Drawer& drawer, sheet::Label const& label, char const* placement, int staff,
+Placed wordsAt(Drawer& drawer, Label const& label, char const* placement, int staff,
                bool grand)
 {
     xml_node direction = drawer.direction(placement);
@@ -161,7 +127,7 @@ Placed wordsAt(Drawer& drawer, sheet::Label const& label, char const* placement,
 }
 
 // Bold and boxed, between the staves under the moment at which the hand moves.
-Placed leverWords(Drawer& drawer, sheet::Label const& cue)
+Placed leverWords(Drawer& drawer, Label const& cue)
 {
     Placed const placed = wordsAt(drawer, cue, "below", 1, true);
     xml_node words = placed.element.child("direction-type").child("words");
@@ -177,20 +143,20 @@ std::string capitalised(std::string text)
     return text;
 }
 
-Placed tempoMark(Drawer& drawer, Arrangement const& arrangement, bool grand)
+Placed tempoMark(Drawer& drawer, tune::Tune const& tune, bool grand)
 {
     xml_node direction = drawer.direction("above");
-    if (!arrangement.tune.rhythm.empty())
-        addWords(direction, capitalised(arrangement.tune.rhythm))
+    if (!tune.rhythm.empty())
+        addWords(direction, capitalised(tune.rhythm))
             .append_attribute("font-weight") = "bold";
     xml_node metronome = direction.append_child("direction-type").append_child("metronome");
-    sheet::NoteValue const beat = sheet::nearestValue(arrangement.tempo.beat);
+    notation::NoteValue const beat = notation::nearestValue(tune.tempo->beat);
     addText(metronome, "beat-unit", musicxml::typeName(beat));
     for (int dot = 0; dot < beat.dots; ++dot) metronome.append_child("beat-unit-dot");
-    addText(metronome, "per-minute", decimal(arrangement.tempo.beatsPerMinute));
+    addText(metronome, "per-minute", decimal(tune.tempo->beatsPerMinute));
     addStaff(direction, 1, grand);
     direction.append_child("sound").append_attribute("tempo") =
-        decimal(tune::quartersPerMinute(arrangement.tempo)).c_str();
+        decimal(tune::quartersPerMinute(*tune.tempo)).c_str();
     return {Length{}, direction};
 }
 
@@ -243,23 +209,19 @@ std::string endingNumbers(std::vector<int> const& endings)
 // Writes the bars one after the other.
 class PartWriter {
 public:
-    PartWriter(xml_node part, Arrangement const& arrangement, ScoreKind kind)
-        : m_part(part), m_arrangement(arrangement), m_kind(kind),
-          m_grand(kind == ScoreKind::Arrangement)
-    {
-        for (int i = 0; i < static_cast<int>(arrangement.tune.bars.size()); ++i)
-            m_bars.push_back(scoreBar(arrangement, i, kind));
-        m_divisions = divisionsFor(arrangement, m_bars);
-    }
+    PartWriter(xml_node part, Notation const& notation)
+        : m_part(part), m_notation(notation), m_grand(notation.grand),
+          m_divisions(divisionsFor(notation))
+    {}
 
     void write()
     {
-        for (std::size_t i = 0; i < m_bars.size(); ++i) writeBar(i);
+        for (std::size_t i = 0; i < m_notation.bars.size(); ++i) writeBar(i);
     }
 
 private:
-    tune::Bar const& written(std::size_t i) const { return m_arrangement.tune.bars[i]; }
-    bool isLast(std::size_t i) const { return i + 1 == m_bars.size(); }
+    tune::Bar const& written(std::size_t i) const { return m_notation.tune.bars[i]; }
+    bool isLast(std::size_t i) const { return i + 1 == m_notation.bars.size(); }
 
     void writeBar(std::size_t i)
     {
@@ -269,12 +231,12 @@ private:
         writeLeft(measure, i);
         Drawer drawer;
         musicxml::StaffFrame frame{written(i), 1, 1, m_grand, m_divisions};
-        writeNotes(measure, m_bars[i].upper, frame, placedAbove(drawer, i), m_carriedAbove);
+        writeNotes(measure, m_notation.bars[i].upper, frame, placedAbove(drawer, i), m_carriedAbove);
         if (m_grand) {
             addNumber(measure.append_child("backup"), "duration",
                       musicxml::inDivisions(written(i).length, m_divisions));
             frame.staff = frame.voice = 2;
-            writeNotes(measure, m_bars[i].lower, frame, placedBelow(drawer, i), m_carriedBelow);
+            writeNotes(measure, m_notation.bars[i].lower, frame, placedBelow(drawer, i), m_carriedBelow);
         }
         writeRight(measure, i);
     }
@@ -359,18 +321,16 @@ private:
         tune::Bar const& bar = written(i);
         std::vector<Placed> placed;
         if (!bar.part.empty()) placed.push_back(partLetter(drawer, bar.part));
-        if (i == 0) placed.push_back(tempoMark(drawer, m_arrangement, m_grand));
+        if (i == 0) placed.push_back(tempoMark(drawer, m_notation.tune, m_grand));
         if (i == 0 && m_grand)
-            placed.push_back(leverWords(
-                drawer,
-                {Length{}, harp::setupLine(m_arrangement.harp, m_arrangement.levers.setup),
-                 std::nullopt}));
+            placed.push_back(
+                leverWords(drawer, {Length{}, m_notation.setupLine, std::nullopt}));
         for (tune::ChordMark const& mark : bar.chords)
             placed.push_back(harmonyOf(mark, drawer));
         for (tune::Annotation const& words : bar.annotations)
             placed.push_back(
                 wordsAt(drawer, {words.at, words.text, std::nullopt}, "above", 1, m_grand));
-        for (sheet::Label const& cue : m_bars[i].leverCues)
+        for (Label const& cue : m_notation.bars[i].leverCues)
             placed.push_back(leverWords(drawer, cue));
         if (!m_grand) addLabels(placed, drawer, i);
         sortByPlace(placed);
@@ -387,8 +347,9 @@ private:
 
     void addLabels(std::vector<Placed>& placed, Drawer& drawer, std::size_t i) const
     {
-        for (sheet::Label const& label : m_bars[i].labels)
-            placed.push_back(wordsAt(drawer, label, "below", 2, m_grand));
+        for (Label const& label : m_notation.bars[i].labels)
+            if (!label.text.empty())
+                placed.push_back(wordsAt(drawer, label, "below", 2, m_grand));
     }
 
     std::vector<Placed> placedBelow(Drawer& drawer, std::size_t i) const
@@ -399,10 +360,8 @@ private:
     }
 
     xml_node m_part;
-    Arrangement const& m_arrangement;
-    ScoreKind m_kind;
+    Notation const& m_notation;
     bool m_grand;
-    std::vector<ScoreBar> m_bars;
     std::int64_t m_divisions = 1;
     musicxml::Carried m_carriedAbove; // over the bar line
     musicxml::Carried m_carriedBelow;
@@ -463,21 +422,22 @@ void writePartList(xml_node score)
 
 } // namespace
 
-std::string musicXml(Arrangement const& arrangement, ScoreKind kind)
+std::string musicXml(arrange::Arrangement const& arrangement, notation::Kind kind)
 {
+    Notation const notation = notation::of(arrangement, kind);
     pugi::xml_document document = xml::declared();
     document.append_child(pugi::node_doctype)
         .set_value("score-partwise PUBLIC \"-//Recordare//DTD MusicXML 4.0 Partwise//EN\" "
                    "\"http://www.musicxml.org/dtds/partwise.dtd\"");
     xml_node score = document.append_child("score-partwise");
     score.append_attribute("version") = "4.0";
-    if (!arrangement.tune.title.empty())
-        addText(score.append_child("work"), "work-title", arrangement.tune.title);
-    writeIdentification(score, arrangement.tune);
+    if (!notation.tune.title.empty())
+        addText(score.append_child("work"), "work-title", notation.tune.title);
+    writeIdentification(score, notation.tune);
     writePartList(score);
     xml_node part = score.append_child("part");
     part.append_attribute("id") = "P1";
-    PartWriter(part, arrangement, kind).write();
+    PartWriter(part, notation).write();
     return xml::textOf(document);
 }
 

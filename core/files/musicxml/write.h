@@ -1,14 +1,11 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
+#include "core/notation/notation.h"
 
 #include <string>
 
 namespace files {
-
-// Which of the sheets a score file holds: both hands; the tune with chord symbols and pattern
-// labels; the tune with chord symbols.
-enum class ScoreKind { Arrangement, Pattern, Lead };
 
 // MusicXML 4.0, score-partwise, UTF-8: the same notes, values, beams, ties, fingers, words and
 // signs as the printed sheet of that kind. The right hand is voice 1 on the first staff, the
@@ -16,6 +13,6 @@ enum class ScoreKind { Arrangement, Pattern, Lead };
 // pattern labels as words below the bass. What MusicXML has no element for (rhythm, origin,
 // order of parts) is kept as miscellaneous fields. It says who wrote what only where the tune
 // does, and no date, so that the same arrangement gives the same bytes.
-std::string musicXml(arrange::Arrangement const& arrangement, ScoreKind kind);
+std::string musicXml(arrange::Arrangement const& arrangement, notation::Kind kind);
 
 } // namespace files

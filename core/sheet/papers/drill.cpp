@@ -1,12 +1,12 @@
 #include "core/sheet/papers/drill.h"
 
 #include "core/hands/lefthand.h"
-#include "core/sheet/durations.h"
+#include "core/notation/durations.h"
+#include "core/sheet/cautions.h"
 #include "core/sheet/heading.h"
-#include "core/sheet/papers/cautions.h"
 #include "core/sheet/papers/exercise.h"
 #include "core/sheet/papers/papers.h"
-#include "core/sheet/papers/shapes.h"
+#include "core/sheet/shapes.h"
 #include "core/sheet/words.h"
 
 #include <algorithm>
@@ -118,7 +118,7 @@ Score drillScore(Arrangement const& arrangement, std::vector<DrillShape> const& 
         written.length = music::barLength(written.meter);
         written.closes = tune::BarLine::Double;
         score.tune.bars.push_back(std::move(written));
-        SheetBar bar;
+        PrintedBar bar;
         bar.upper.notes = {minim(shape, arrangement, false), minim(shape, arrangement, true)};
         score.bars.push_back(std::move(bar));
     }

@@ -1,7 +1,7 @@
 #include "core/sheet/papers/exercise.h"
 
+#include "core/notation/lefthand.h"
 #include "core/pattern/layout.h"
-#include "core/sheet/lefthand.h"
 
 #include <array>
 
@@ -78,7 +78,7 @@ arrange::Voicing voicingOf(Pattern const& pattern, pattern::Rhythm const& rhythm
 
 bool reachesFarAbove(Score const& score)
 {
-    for (SheetBar const& bar : score.bars)
+    for (PrintedBar const& bar : score.bars)
         for (StaffNote const& note : bar.upper.notes)
             for (music::Pitch pitch : note.pitches)
                 if (music::diatonicStep(pitch) > highestOnBass) return true;
@@ -194,8 +194,8 @@ Score exerciseScore(arrange::Arrangement const& arrangement)
     score.grand = false;
     score.clef = Clef::Bass;
     for (int i = 0; i < static_cast<int>(score.tune.bars.size()); ++i) {
-        SheetBar bar;
-        bar.upper = leftBar(arrangement, i);
+        PrintedBar bar;
+        bar.upper = notation::leftBar(arrangement, i);
         for (tune::ChordMark const& mark : score.tune.bars[static_cast<std::size_t>(i)].chords)
             bar.chords.push_back({mark.at, music::shown(mark.chord), std::nullopt});
         score.bars.push_back(std::move(bar));
@@ -208,7 +208,7 @@ void spreadOverStaves(Score& score)
 {
     score.grand = reachesFarAbove(score);
     if (!score.grand) return;
-    for (SheetBar& bar : score.bars) {
+    for (PrintedBar& bar : score.bars) {
         bar.lower = side(bar.upper, false);
         bar.upper = side(bar.upper, true);
     }

@@ -1,9 +1,9 @@
 #include "core/sheet/papers/handout.h"
 
-#include "core/sheet/papers/cautions.h"
+#include "core/sheet/cautions.h"
 #include "core/sheet/papers/papers.h"
-#include "core/sheet/papers/shapes.h"
 #include "core/sheet/papers/stringband.h"
+#include "core/sheet/shapes.h"
 #include "core/sheet/words.h"
 
 #include <algorithm>

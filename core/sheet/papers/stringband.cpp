@@ -1,6 +1,6 @@
 #include "core/sheet/papers/stringband.h"
 
-#include "core/sheet/papers/shapes.h"
+#include "core/sheet/shapes.h"
 #include "core/sheet/words.h"
 
 #include <algorithm>

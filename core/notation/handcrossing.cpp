@@ -1,12 +1,12 @@
-#include "core/sheet/handcrossing.h"
+#include "core/notation/handcrossing.h"
 
-#include "core/sheet/beams.h"
-#include "core/sheet/staffplace.h"
+#include "core/notation/beams.h"
+#include "core/notation/clef.h"
 
 #include <algorithm>
 #include <utility>
 
-namespace sheet {
+namespace notation {
 
 namespace {
 
@@ -68,7 +68,7 @@ bool tuneLiesAbove(StaffBar const& upper, StaffNote const& note)
     });
 }
 
-bool mayMove(SheetBar const& bar, Run run, int signature)
+bool mayMove(PrintedBar const& bar, Run run, int signature)
 {
     bool far = false;
     for (std::size_t i = run.first; i < run.end; ++i) {
@@ -83,7 +83,7 @@ bool mayMove(SheetBar const& bar, Run run, int signature)
 
 // A figure that climbs to the other staff, falls back and climbs again is easier read on its
 // own.
-bool comesAndGoes(SheetBar const& bar, std::vector<Run> const& all, Run run)
+bool comesAndGoes(PrintedBar const& bar, std::vector<Run> const& all, Run run)
 {
     auto const position = bar.lower.notes[run.first].position;
     return std::any_of(all.begin(), all.end(), [&](Run other) {
@@ -104,7 +104,7 @@ StaffNote unprintedRest(StaffNote const& note)
 
 } // namespace
 
-void moveHighNotes(SheetBar& bar, tune::Bar const& written)
+void moveHighNotes(PrintedBar& bar, tune::Bar const& written)
 {
     int const signature = music::signature(written.key);
     if (!plain(bar.upper, signature) || tiesFlags(bar.upper)) return;
@@ -129,4 +129,4 @@ void moveHighNotes(SheetBar& bar, tune::Bar const& written)
         }
 }
 
-} // namespace sheet
+} // namespace notation

@@ -1,8 +1,8 @@
-#include "core/sheet/lefthand.h"
+#include "core/notation/lefthand.h"
 
 #include <algorithm>
 
-namespace sheet {
+namespace notation {
 
 using arrange::ArrangedPosition;
 using arrange::Arrangement;
@@ -161,4 +161,4 @@ StaffBar leftBar(Arrangement const& arrangement, int index)
     return bar;
 }
 
-} // namespace sheet
+} // namespace notation

@@ -1,9 +1,9 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
-#include "core/sheet/score.h"
+#include "core/notation/staff.h"
 
-namespace sheet {
+namespace notation {
 
 // The positions that are printed in a written bar, in order of time: indices into
 // Arrangement::positions. Where passes differ, those of the first pass are printed.
@@ -15,4 +15,4 @@ std::vector<int> printedPositions(arrange::Arrangement const& arrangement, int b
 // rolled, so those to be plucked together carry a bracket [trade-6].
 StaffBar leftBar(arrange::Arrangement const& arrangement, int bar);
 
-} // namespace sheet
+} // namespace notation

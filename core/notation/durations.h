@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-namespace sheet {
+namespace notation {
 
 // A length as one sign can print it: halvings of a semibreve (0 semibreve, 1 minim, 2 crotchet,
 // 3 quaver; -1 breve) and dots.
@@ -44,4 +44,4 @@ std::vector<Piece> notePieces(music::Length at, music::Length length, music::Met
 // fills whole beats; no dots in simple meters; no minim rest in 3/4 [gould11].
 std::vector<Piece> restPieces(music::Length at, music::Length length, music::Meter meter);
 
-} // namespace sheet
+} // namespace notation

@@ -1,8 +1,8 @@
-#include "core/sheet/durations.h"
+#include "core/notation/durations.h"
 
 #include <algorithm>
 
-namespace sheet {
+namespace notation {
 
 using music::Length;
 using music::Meter;
@@ -170,4 +170,4 @@ std::vector<Piece> restPieces(Length at, Length length, Meter meter)
     return pieces;
 }
 
-} // namespace sheet
+} // namespace notation

@@ -1,7 +1,7 @@
-#include "core/sheet/papers/shapes.h"
+#include "core/sheet/shapes.h"
 
+#include "core/notation/lefthand.h"
 #include "core/pattern/pattern.h"
-#include "core/sheet/lefthand.h"
 
 #include <algorithm>
 #include <map>
@@ -59,7 +59,7 @@ std::vector<ShapePicture> shapesUsed(arrange::Arrangement const& arrangement)
     std::vector<ShapePicture> shapes;
     std::set<std::pair<std::string, std::map<int, int>>> seen; // name, fingers by degree
     for (int bar = 0; bar < static_cast<int>(arrangement.tune.bars.size()); ++bar)
-        for (int index : printedPositions(arrangement, bar)) {
+        for (int index : notation::printedPositions(arrangement, bar)) {
             Voicing const& voicing =
                 arrangement.positions[static_cast<std::size_t>(index)].voicing;
             if (voicing.notes.empty()) continue;

@@ -1,6 +1,6 @@
-#include "core/sheet/accidentals.h"
+#include "core/notation/accidentals.h"
 
-namespace sheet {
+namespace notation {
 
 bool AccidentalMemory::needs(music::Pitch pitch)
 {
@@ -40,4 +40,4 @@ std::map<int, int> AccidentalMemory::altered() const
     return out;
 }
 
-} // namespace sheet
+} // namespace notation

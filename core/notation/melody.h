@@ -1,9 +1,9 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
-#include "core/sheet/score.h"
+#include "core/notation/staff.h"
 
-namespace sheet {
+namespace notation {
 
 // One written bar of the tune as it is printed: lengths as written, with ties where one sign
 // cannot show them. `fingers` and `added` may hold any bars; those of this one are used.
@@ -11,4 +11,4 @@ StaffBar melodyBar(tune::Tune const& tune, int bar,
                    std::vector<arrange::NoteFingers> const& fingers,
                    std::vector<arrange::AddedBelow> const& added = {});
 
-} // namespace sheet
+} // namespace notation

@@ -1,4 +1,4 @@
-#include "core/sheet/levercues.h"
+#include "core/notation/levercues.h"
 
 #include <array>
 #include <cstdlib>
@@ -7,7 +7,7 @@
 #include <string>
 #include <tuple>
 
-namespace sheet {
+namespace notation {
 
 using arrange::Arrangement;
 using music::Length;
@@ -84,4 +84,4 @@ std::vector<Label> leverCues(Arrangement const& arrangement, int bar)
     return cues;
 }
 
-} // namespace sheet
+} // namespace notation

@@ -1,4 +1,4 @@
-#include "core/sheet/papers/cautions.h"
+#include "core/sheet/cautions.h"
 
 #include "core/harp/hand.h"
 

@@ -6,7 +6,7 @@
 #include <map>
 #include <set>
 
-namespace sheet {
+namespace notation {
 
 // Which accidentals a bar has shown on one staff. An accidental holds for its own line or space
 // to the end of the bar, and not in other octaves [gould11].
@@ -31,4 +31,4 @@ private:
     std::set<int> m_doubts;      // steps that have been made sure of
 };
 
-} // namespace sheet
+} // namespace notation

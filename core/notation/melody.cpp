@@ -1,8 +1,8 @@
-#include "core/sheet/melody.h"
+#include "core/notation/melody.h"
 
 #include <algorithm>
 
-namespace sheet {
+namespace notation {
 
 using music::Length;
 using music::Rational;
@@ -122,4 +122,4 @@ StaffBar melodyBar(tune::Tune const& tune, int index,
     return out;
 }
 
-} // namespace sheet
+} // namespace notation

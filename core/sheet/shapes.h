@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
-#include "core/sheet/papers/pictures.h"
+#include "core/sheet/pictures.h"
 
 #include <vector>
 

@@ -1,4 +1,4 @@
-#include "core/sheet/papers/pictures.h"
+#include "core/sheet/pictures.h"
 
 #include "core/sheet/words.h"
 
