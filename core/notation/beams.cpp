@@ -25,7 +25,7 @@ Windows windowsOf(Meter meter)
     Length const bar = music::barLength(meter);
     if (music::isCompound(meter)) return {beat, beat};
     if (meter == Meter{3, 8, meter.common}) return {bar, bar};
-    if (meter.unit == 4 && meter.beats == 2) return {bar, beat};
+    if (meter.unit == 4 && meter.beats <= 3) return {bar, beat};
     if (meter.unit <= 4 && meter.beats % 2 == 0)
         return {bar * Rational(1, meter.unit == 2 ? meter.beats : meter.beats / 2),
                 {Rational(1, 4)}};

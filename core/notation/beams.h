@@ -15,8 +15,8 @@ struct BeamGroup {
 };
 
 // Beams by the meter [gould11]: dotted beats in compound time; in 4/4 and 2/2 half
-// bars where they hold quavers only, else beats; in 2/4 the bar of quavers, else beats; in 3/4
-// and all other meters beats; 3/8 whole. A rest ends a beam. Where the meter allows several
+// bars where they hold quavers only, else beats; in 2/4 and 3/4 the bar of quavers, else beats; in
+// all other meters beats; 3/8 whole. A rest ends a beam. Where the meter allows several
 // groupings (2/4, 4/4), a gap left by the writer at a beat is kept.
 std::vector<BeamGroup> beamGroups(StaffBar const& bar, music::Meter meter,
                                   music::Length upbeat);

@@ -163,6 +163,16 @@ std::vector<Piece> notePieces(Length at, Length length, Meter meter)
     return pieces;
 }
 
+std::vector<Piece> ringingPieces(Length at, Length length, Meter meter)
+{
+    Length const beat = music::beatLength(meter);
+    auto const value = valueOf(length);
+    bool const onBeats = isMultiple(at, beat) && isMultiple(length, beat);
+    if (value && value->dots <= 1 && onBeats && !music::isCompound(meter))
+        return {{at, *value}};
+    return notePieces(at, length, meter);
+}
+
 std::vector<Piece> restPieces(Length at, Length length, Meter meter)
 {
     std::vector<Piece> pieces;

@@ -40,6 +40,11 @@ int metricDepth(music::Meter meter, music::Length at);
 // are to be tied. Plain lengths at plain places come back as one piece.
 std::vector<Piece> notePieces(music::Length at, music::Length length, music::Meter meter);
 
+// Strings ring on by themselves: a left-hand note that begins on a beat and lasts whole beats is
+// one sign wherever a value has its length, a dotted minim in the middle of the bar too; else
+// as above. Not in compound meters, where a value must show the beats.
+std::vector<Piece> ringingPieces(music::Length at, music::Length length, music::Meter meter);
+
 // Rests are spelt more strictly: no rest crosses a beat unless it begins on a heavier one and
 // fills whole beats; no dots in simple meters; no minim rest in 3/4 [gould11].
 std::vector<Piece> restPieces(music::Length at, music::Length length, music::Meter meter);

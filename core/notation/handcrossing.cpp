@@ -11,6 +11,7 @@ namespace notation {
 namespace {
 
 constexpr int threeLedgerLines = 10; // half spaces above the middle line of the bass staff
+constexpr int fiveLedgerLines = 14;
 constexpr int middleC = 6;
 constexpr int leastApart = 2; // half spaces: a third
 
@@ -91,6 +92,23 @@ bool comesAndGoes(PrintedBar const& bar, std::vector<Run> const& all, Run run)
     });
 }
 
+// A figure stays on one staff: a part of it moves only where it would lie beyond all reading.
+bool tearsFigure(PrintedBar const& bar, Run run)
+{
+    auto const position = bar.lower.notes[run.first].position;
+    int highest = 0;
+    bool torn = false;
+    for (std::size_t i = 0; i < bar.lower.notes.size(); ++i) {
+        StaffNote const& note = bar.lower.notes[i];
+        if (note.isRest() || note.position != position) continue;
+        bool const inside = run.first <= i && i < run.end;
+        if (inside)
+            highest = std::max(highest, staffStep(note.pitches.back(), Clef::Bass));
+        torn = torn || !inside;
+    }
+    return torn && highest < fiveLedgerLines;
+}
+
 StaffNote unprintedRest(StaffNote const& note)
 {
     StaffNote rest;
@@ -120,7 +138,7 @@ void moveHighNotes(PrintedBar& bar, tune::Bar const& written)
         else
             runs.push_back(run);
     }
-    std::erase_if(runs, [&, all = runs](Run run) { return comesAndGoes(bar, all, run); });
+    std::erase_if(runs, [&, all = runs](Run run) { return comesAndGoes(bar, all, run) || tearsFigure(bar, run); });
     for (Run run : runs)
         for (std::size_t n = run.first; n < run.end; ++n) {
             StaffNote& note = bar.lower.notes[n];

@@ -95,7 +95,7 @@ void addRests(StaffBar& bar, Length from, Length to, tune::Bar const& written)
 
 void addNotes(StaffBar& bar, Pluck const& pluck, Length length, tune::Bar const& written)
 {
-    auto const pieces = notePieces(written.upbeat + pluck.at, length, written.meter);
+    auto const pieces = ringingPieces(written.upbeat + pluck.at, length, written.meter);
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         StaffNote note;
         note.at = pieces[i].at - written.upbeat;

@@ -6,9 +6,14 @@
 #include "core/notation/placings.h"
 #include "core/notation/words.h"
 
+#include <algorithm>
+#include <map>
+#include <set>
 #include <utility>
 
 namespace notation {
+
+using music::Length;
 
 namespace {
 
@@ -24,10 +29,59 @@ Notation lead(tune::Tune tune, std::vector<arrange::NoteFingers> const& fingers,
         bar.upper = melodyBar(tune, i, fingers, added);
         bar.chords = chordLabels(written);
         bar.annotations = annotationLabels(written);
+        bar.navigation = navigationLabels(written);
+        bar.dynamics = dynamicLabels(written);
         out.bars.push_back(std::move(bar));
     }
+    out.hairpins = hairpins(tune);
     out.tune = std::move(tune);
     return out;
+}
+
+// What the right hand plucks at a moment of a written bar: names by key of the keyboard.
+using Plucked = std::map<std::pair<int, Length>, std::map<int, music::Pitch>>;
+
+Plucked pluckedByTheRight(arrange::Arrangement const& arrangement)
+{
+    Plucked out;
+    for (arrange::HandNote const& note : arrange::handNotes(arrangement)) {
+        if (note.hand != harp::Side::Right || note.position) continue;
+        tune::PlayedBar const& played =
+            arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)];
+        out[{played.bar, note.at - played.at}].emplace(music::midi(note.pitch), note.pitch);
+    }
+    return out;
+}
+
+// Notes are named by the strings that are plucked; where that is not the tune's own name, it
+// stands above in brackets, once a bar.
+void spellByString(Notation& notation, arrange::Arrangement const& arrangement)
+{
+    Plucked const plucked = pluckedByTheRight(arrangement);
+    for (std::size_t b = 0; b < notation.bars.size(); ++b) {
+        PrintedBar& bar = notation.bars[b];
+        std::map<int, music::Pitch> renamed; // by key of the keyboard, for signs that are tied
+        std::set<std::string> told;
+        for (StaffNote& sign : bar.upper.notes) {
+            auto const at = plucked.find({static_cast<int>(b), sign.at});
+            for (music::Pitch& pitch : sign.pitches) {
+                music::Pitch const written = pitch;
+                if (at != plucked.end()) {
+                    auto const found = at->second.find(music::midi(pitch));
+                    if (found == at->second.end() || found->second == written) continue;
+                    pitch = found->second;
+                    renamed[music::midi(written)] = pitch;
+                    std::string const name = '(' + music::shown(nameOf(written)) + ')';
+                    if (told.insert(name).second)
+                        bar.annotations.push_back({sign.at, name, std::nullopt});
+                } else if (auto const same = renamed.find(music::midi(written)); same != renamed.end()) {
+                    pitch = same->second;
+                }
+            }
+        }
+        std::stable_sort(bar.annotations.begin(), bar.annotations.end(),
+                         [](Label const& x, Label const& y) { return x.at < y.at; });
+    }
 }
 
 } // namespace
@@ -52,7 +106,10 @@ Notation of(arrange::Arrangement const& arrangement, Kind kind)
         bar.lower = leftBar(arrangement, i);
         bar.leverCues = leverCues(arrangement, i);
     }
-    if (grand) out.placings = placingBrackets(arrangement);
+    if (grand) {
+        spellByString(out, arrangement);
+        out.placings = placingBrackets(arrangement);
+    }
     return out;
 }
 

@@ -19,6 +19,7 @@ struct Notation {
     bool grand = true; // two staves, else one
     std::vector<PrintedBar> bars;
     std::vector<PlacingBracket> placings; // of each hand in written order
+    std::vector<Hairpin> hairpins;
     std::string setupLine;                // levers before the tune; empty on a lead sheet
 };
 

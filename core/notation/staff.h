@@ -61,16 +61,28 @@ struct PrintedBar {
                          // the stems of the right hand's all point up
     std::vector<Label> chords;
     std::vector<Label> annotations;
+    std::vector<Label> navigation; // "D.S. al Fine": at the right end of the bar
+    std::vector<Label> dynamics;   // "mf"
     std::vector<Label> leverCues;
     std::vector<Label> labels; // under the lowest staff
 };
 
+// A moment of a written bar.
+struct Spot {
+    int bar = 0; // index into Tune::bars
+    music::Length at;
+};
+
+// Louder or softer over a stretch.
+struct Hairpin {
+    Spot from;
+    Spot to;
+    bool opens = true; // crescendo
+};
+
 // Notes whose fingers are placed together: a bracket from the first to the last.
 struct PlacingBracket {
-    struct End {
-        int bar = 0; // index into Tune::bars
-        music::Length at;
-    };
+    using End = Spot;
     harp::Side hand = harp::Side::Right;
     bool linked = false; // a finger stays on from the bracket before: they overlap
     End from;

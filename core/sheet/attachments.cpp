@@ -1,5 +1,6 @@
 #include "core/sheet/attachments.h"
 
+#include "core/notation/words.h"
 #include "core/sheet/geometry.h"
 #include "core/sheet/glyphs.h"
 #include "core/sheet/words.h"
@@ -66,7 +67,7 @@ void drawTupletBracket(Pen& pen, std::u32string const& number, double left, doub
 }
 
 // Where a mark of ABC 2.1, section 4.14, stands and which SMuFL sign shows it.
-enum class MarkPlace { AtHead, Above };
+enum class MarkPlace { AtHead, Above, Outside }; // Outside: beyond the fingers
 struct MarkSign {
     std::string_view name;
     MarkPlace place;
@@ -85,19 +86,31 @@ constexpr std::array markSigns{
     MarkSign{"roll", MarkPlace::Above, glyph::ornamentTurn, 0},
     MarkSign{"turn", MarkPlace::Above, glyph::ornamentTurn, 0},
     MarkSign{"trill", MarkPlace::Above, glyph::ornamentTrill, 0},
+    MarkSign{"turnx", MarkPlace::Above, glyph::ornamentTurnSlash, 0},
+    MarkSign{"invertedturn", MarkPlace::Above, glyph::ornamentTurnInverted, 0},
+    MarkSign{"trill(", MarkPlace::Above, glyph::ornamentTrill, 0},
+    MarkSign{"marcato", MarkPlace::AtHead, glyph::articMarcatoAbove, glyph::articMarcatoBelow},
+    MarkSign{"^", MarkPlace::AtHead, glyph::articMarcatoAbove, glyph::articMarcatoBelow},
+    MarkSign{"upbow", MarkPlace::Above, glyph::stringsUpBow, 0},
+    MarkSign{"downbow", MarkPlace::Above, glyph::stringsDownBow, 0},
+    MarkSign{"thumb", MarkPlace::Above, glyph::stringsThumbPosition, 0},
+    MarkSign{"snap", MarkPlace::Above, glyph::pluckedSnapPizzicatoAbove, 0},
+    MarkSign{"plus", MarkPlace::Above, glyph::pluckedLeftHandPizzicato, 0},
+    MarkSign{"+", MarkPlace::Above, glyph::pluckedLeftHandPizzicato, 0},
     MarkSign{"lowermordent", MarkPlace::Above, glyph::ornamentMordent, 0},
     MarkSign{"mordent", MarkPlace::Above, glyph::ornamentMordent, 0},
     MarkSign{"uppermordent", MarkPlace::Above, glyph::ornamentShortTrill, 0},
     MarkSign{"pralltriller", MarkPlace::Above, glyph::ornamentShortTrill, 0},
-    MarkSign{"fermata", MarkPlace::Above, glyph::fermataAbove, 0},
+    MarkSign{"fermata", MarkPlace::Outside, glyph::fermataAbove, 0},
+    MarkSign{"invertedfermata", MarkPlace::Outside, glyph::fermataBelow, 0},
     // Of the harp, not of ABC: a harmonic, muffled strings.
     MarkSign{"open", MarkPlace::Above, glyph::stringsHarmonic, 0},
     MarkSign{"harmonic", MarkPlace::Above, glyph::stringsHarmonic, 0},
     MarkSign{"muffle", MarkPlace::Above, glyph::pluckedDamp, 0},
     MarkSign{"muffleall", MarkPlace::Above, glyph::pluckedDampAll, 0},
-    MarkSign{"breath", MarkPlace::Above, glyph::breathMarkComma, 0},
-    MarkSign{"segno", MarkPlace::Above, glyph::segno, 0},
-    MarkSign{"coda", MarkPlace::Above, glyph::coda, 0},
+    MarkSign{"breath", MarkPlace::Outside, glyph::breathMarkComma, 0},
+    MarkSign{"segno", MarkPlace::Outside, glyph::segno, 0},
+    MarkSign{"coda", MarkPlace::Outside, glyph::coda, 0},
 };
 
 MarkSign const* signFor(std::string_view name)
@@ -156,12 +169,16 @@ void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, int barInde
             });
         if (beam != beams.end()) {
             double const height = tupletScale * boxOf(pen.font(), glyph::tuplet0).top;
+            double const middle = (beam->from.x + beam->to.x) / 2;
+            double const half = rowWidth(number, tupletScale, pen.font()) / 2 + 0.1;
             double const edge = (beam->from.y + beam->to.y) / 2;
-            drawCentredRow(
-                pen, number,
-                {(beam->from.x + beam->to.x) / 2,
-                 beam->up ? edge - geometry::markGap : edge + geometry::markGap + height},
-                tupletScale, Ink::Music);
+            double const roof = pen.reach().top(middle - half, middle + half, edge);
+            double const floor = pen.reach().bottom(middle - half, middle + half, edge);
+            drawCentredRow(pen, number,
+                           {middle, beam->up ? std::min(edge, roof) - geometry::markGap
+                                             : std::max(edge, floor) + geometry::markGap +
+                                                   height},
+                           tupletScale, Ink::Music);
             continue;
         }
         auto const first = static_cast<std::size_t>(tuplet.first);
@@ -199,24 +216,137 @@ void drawHandSign(Pen& pen, double x)
 
 } // namespace
 
+bool isTold(std::string_view mark)
+{
+    constexpr std::array others{"arpeggio", "trill)", "slide", "shortphrase", "mediumphrase",
+                                "longphrase"};
+    bool const finger = mark.size() == 1 && mark[0] >= '0' && mark[0] <= '5';
+    return finger || mark == letRing || mark == notation::rightHandHelps || signFor(mark) ||
+           std::find(others.begin(), others.end(), mark) != others.end() ||
+           notation::isToldInWords(mark);
+}
+
+namespace {
+
+// A short line that rises into the notehead from the left.
+void drawSlide(Pen& pen, SetNote const& note, double x)
+{
+    double const y = yOfStep(note.heads.front().step);
+    double const right = x - 0.25;
+    pen.line({right - 1.1, y + 0.9}, {right, y + 0.1}, 0.16);
+}
+
+// The end of a phrase: a stroke through the top of the staff, as long as the breath.
+void drawPhraseEnd(Pen& pen, double x, std::string_view mark)
+{
+    double const length = mark == "shortphrase" ? 1 : mark == "mediumphrase" ? 2 : 3;
+    pen.line({x, -0.6}, {x, length - 0.5}, 0.14);
+}
+
+// Fingers that the tune itself brings stand over the note.
+void drawOwnFinger(Pen& pen, SetNote const& note, double x, int finger)
+{
+    char32_t const code = glyph::fingering0 + static_cast<char32_t>(finger);
+    GlyphBox const box = boxOf(pen.font(), code);
+    double const left = x + (headRight(note, pen.font()) - (box.right - box.left)) / 2;
+    double const roof = std::min(pen.reach().top(left, left + box.right, 0), 0.0);
+    pen.glyph(code, {left, roof - geometry::fingerGap + box.bottom}, Ink::Finger,
+              geometry::fingerScale);
+}
+
+void drawOneMark(Pen& pen, SetBar const& bar, BarPlace const& place, std::size_t i,
+                 std::string const& name, MarkPlace which)
+{
+    SetNote const& note = bar.notes[i];
+    double const x = signX(note, place, i, pen.font());
+    if (which == MarkPlace::AtHead && !note.what.isRest()) {
+        if (name == letRing) drawRing(pen, note, x);
+        if (name == "slide") drawSlide(pen, note, x);
+    }
+    if (which == MarkPlace::Above) {
+        if (name == notation::rightHandHelps) drawHandSign(pen, x);
+        bool const fingered = name.size() == 1 && name[0] >= '0' && name[0] <= '5';
+        if (fingered && note.what.fingers.empty() && !note.what.isRest())
+            drawOwnFinger(pen, note, x, name[0] - '0');
+    }
+    if (which == MarkPlace::Outside && name.ends_with("phrase")) {
+        double const next = i + 1 < place.x.size() ? place.x[i + 1] : place.right;
+        drawPhraseEnd(pen, next - 0.6, name);
+    }
+    MarkSign const* const sign = signFor(name);
+    if (!sign || sign->place != which) return;
+    if (note.what.isRest() && which == MarkPlace::AtHead) return;
+    drawMark(pen, note, x, *sign);
+}
+
+void drawMarksAt(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,
+                 MarkPlace which)
+{
+    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+        pen.belongTo(barIndex, bar.notes[i].what.position);
+        for (std::string const& name : bar.notes[i].what.marks)
+            drawOneMark(pen, bar, place, i, name, which);
+    }
+}
+
+} // namespace
+
 void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
 {
     // Those at the noteheads come first: what stands above the staff is set clear of them.
-    for (MarkPlace which : {MarkPlace::AtHead, MarkPlace::Above})
-        for (std::size_t i = 0; i < bar.notes.size(); ++i) {
-            SetNote const& note = bar.notes[i];
-            pen.belongTo(barIndex, note.what.position);
-            for (std::string const& name : note.what.marks) {
-                if (name == notation::rightHandHelps && which == MarkPlace::Above)
-                    drawHandSign(pen, signX(note, place, i, pen.font()));
-                if (name == letRing && which == MarkPlace::AtHead)
-                    drawRing(pen, note, signX(note, place, i, pen.font()));
-                MarkSign const* const sign = signFor(name);
-                if (!sign || sign->place != which) continue;
-                if (note.what.isRest() && which == MarkPlace::AtHead) continue;
-                drawMark(pen, note, signX(note, place, i, pen.font()), *sign);
-            }
+    drawMarksAt(pen, bar, place, barIndex, MarkPlace::AtHead);
+    drawMarksAt(pen, bar, place, barIndex, MarkPlace::Above);
+}
+
+void drawOuterMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
+{
+    drawMarksAt(pen, bar, place, barIndex, MarkPlace::Outside);
+}
+
+void drawDynamics(Pen& pen, std::vector<PlacedDynamic> const& dynamics,
+                  std::vector<PlacedHairpin> const& hairpins)
+{
+    constexpr double rise = 1.8; // of the f
+    constexpr double half = 0.6; // of an open end
+    constexpr std::string_view letters = "pmfrsz"; // in the order of SMuFL
+    if (dynamics.empty() && hairpins.empty()) return;
+    double floor = 4.6;
+    auto const mind = [&](double left, double right) {
+        floor = std::max(floor, pen.reach().bottom(left, right, 4));
+    };
+    auto const glyphs = [&](std::string const& text) {
+        std::u32string row;
+        for (char c : text)
+            if (auto const at = letters.find(c); at != std::string_view::npos)
+                row += glyph::dynamicPiano + static_cast<char32_t>(at);
+        return row;
+    };
+    for (PlacedDynamic const& one : dynamics)
+        mind(one.x - 0.4, one.x + rowWidth(glyphs(one.text), 1, pen.font()));
+    for (PlacedHairpin const& one : hairpins) mind(one.left, one.right);
+    double const baseline = floor + geometry::markGap + rise;
+    double const middle = baseline - 0.55;
+    for (PlacedDynamic const& one : dynamics) {
+        pen.belongTo(one.bar);
+        drawCentredRow(pen, glyphs(one.text), {one.x + 0.5, baseline}, 1, Ink::Music);
+    }
+    double const thickness = engravingOf(pen.font(), "hairpinThickness", 0.16);
+    for (PlacedHairpin one : hairpins) {
+        for (PlacedDynamic const& beside : dynamics) { // a hairpin makes room for the letters
+            double const width = rowWidth(glyphs(beside.text), 1, pen.font()) / 2 + 0.5;
+            double const at = beside.x + 0.5;
+            if (at <= one.left + 2 && at + width > one.left) one.left = at + width;
+            if (at >= one.right - 2 && at - width < one.right) one.right = at - width;
         }
+        if (one.right - one.left < 1) continue;
+        double const from = one.opens ? 0.0 : half;
+        double const to = one.opens ? half : 0.0;
+        pen.belongTo(one.bar);
+        for (double side : {-1.0, 1.0})
+            pen.line({one.left, middle + side * from}, {one.right, middle + side * to},
+                     thickness);
+    }
+    pen.belongTo({});
 }
 
 void drawFingers(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,

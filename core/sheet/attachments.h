@@ -2,6 +2,8 @@
 
 #include "core/sheet/notedrawing.h"
 
+#include <string>
+#include <string_view>
 #include <vector>
 
 namespace sheet {
@@ -12,9 +14,29 @@ namespace sheet {
 void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,
                  std::vector<DrawnBeam> const& beams);
 
-// Articulations at the notehead's side, ornaments, fermatas and signs above the staff. Marks
-// that the sheet has no sign for are left out.
+// Articulations at the notehead's side and ornaments above it, before the fingers; fermatas,
+// breaths, segno and coda beyond all that.
 void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex);
+void drawOuterMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex);
+
+// Whether a mark of a note shows on the sheet, as a sign or in words.
+bool isTold(std::string_view mark);
+
+// "mf" under its note, and the part of a hairpin on one line.
+struct PlacedDynamic {
+    std::string text;
+    double x = 0;
+    int bar = 0;
+};
+struct PlacedHairpin {
+    double left = 0;
+    double right = 0;
+    bool opens = true;
+    int bar = 0;
+};
+// In one row below the staff and all that hangs from it.
+void drawDynamics(Pen& pen, std::vector<PlacedDynamic> const& dynamics,
+                  std::vector<PlacedHairpin> const& hairpins);
 
 enum class FingerSide { Above, Below };
 

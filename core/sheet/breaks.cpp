@@ -1,5 +1,6 @@
 #include "core/sheet/breaks.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <limits>
@@ -11,7 +12,10 @@ namespace {
 constexpr double strainWeight = 6;
 constexpr double squeezeWeight = 30;  // crowded lines read worse than loose ones
 constexpr double countWeight = 1.2;   // per bar squared from the preferred number
-constexpr double partInsideLine = 3;  // a part begins in mid-line
+constexpr double partInsideLine = 9;  // a part begins in mid-line
+constexpr double halfCount = 2;        // half the preferred number: two lines to a phrase
+constexpr double halfPhrase = 1.5;     // a line begins in the middle of a phrase
+constexpr double insidePhrase = 6;     // or anywhere else in it
 constexpr double tooNarrow = 1e6;     // one bar that is wider than the line
 constexpr double looseLastLine = 0.2; // share of the strain that counts on a loose last line
 
@@ -28,13 +32,31 @@ double strainOf(double room, double natural)
     return (strain < 0 ? squeezeWeight : strainWeight) * strain * strain;
 }
 
+// Whole bars since the phrase began; a bar after a pick-up belongs to the pick-up's line.
+int barOfPhrase(BarWidth const& bar)
+{
+    constexpr double hair = 0.01;
+    if (bar.inPart > hair && bar.inPart < 1 - hair) return 1;
+    return static_cast<int>(std::floor(bar.inPart + hair)) % 4;
+}
+
+double startCost(BarWidth const& bar)
+{
+    int const place = barOfPhrase(bar);
+    if (place == 0) return 0;
+    return place == 2 ? halfPhrase : insidePhrase;
+}
+
 double costOf(Line const& line, double room, LineRoom const& wish, bool last)
 {
     double cost = partInsideLine * line.partsInside;
     double strain = strainOf(room, line.natural);
     double const away = line.bars - wish.preferredBars;
     if (last && line.natural < room) strain *= looseLastLine;
-    if (!last || away > 0) cost += wish.preference * countWeight * away * away;
+    double const fromHalf = line.bars - wish.preferredBars / 2;
+    if (!last || away > 0)
+        cost += wish.preference * std::min(countWeight * away * away,
+                                           halfCount + countWeight * fromHalf * fromHalf);
     if (last && away < 0) cost += 0.1 * countWeight * away * away;
     return cost + strain;
 }
@@ -49,6 +71,7 @@ std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& r
     best[0] = 0;
     for (std::size_t first = 0; first < count; ++first) {
         double const width = room.width - (first == 0 ? room.firstHead : room.head);
+        double const start = first == 0 ? 0 : room.preference * startCost(bars[first]);
         Line line;
         for (std::size_t end = first + 1; end <= count; ++end) {
             BarWidth const& bar = bars[end - 1];
@@ -58,7 +81,7 @@ std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& r
             line.partsInside += end - 1 > first && bar.beginsPart ? 1 : 0;
             bool const alone = end == first + 1;
             if (line.least > width && !alone) break;
-            double const cost = best[first] + costOf(line, width, room, end == count) +
+            double const cost = best[first] + start + costOf(line, width, room, end == count) +
                                 (line.least > width ? tooNarrow : 0);
             if (cost < best[end]) {
                 best[end] = cost;
@@ -70,6 +93,13 @@ std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& r
     for (std::size_t end = count; end > 0; end = from[end])
         starts.insert(starts.begin(), static_cast<int>(from[end]));
     return starts;
+}
+
+int linesOffPhrase(std::vector<BarWidth> const& bars, std::vector<int> const& starts)
+{
+    return static_cast<int>(std::count_if(starts.begin(), starts.end(), [&bars](int start) {
+        return start > 0 && startCost(bars[static_cast<std::size_t>(start)]) >= insidePhrase;
+    }));
 }
 
 } // namespace sheet

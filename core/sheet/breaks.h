@@ -9,7 +9,8 @@ struct BarWidth {
     double natural = 0;
     double least = 0;
     double bars = 1;         // how much of a full bar it is: a pick-up counts little
-    bool beginsPart = false; // a part or a repeat begins here
+    bool beginsPart = false; // a part, a repeat or a new key begins here
+    double inPart = 0;       // bars of its part before it: phrases are four bars long
 };
 
 struct LineRoom {
@@ -21,8 +22,12 @@ struct LineRoom {
 };
 
 // The first bar of every line, the first line's included. Minimises the sum over all lines of
-// how far each is stretched or squeezed, how far it is from the preferred number of bars, and
-// parts that begin inside a line; exact, by dynamic programming. The last line may stay loose.
+// how far each is stretched or squeezed, how far it is from the preferred number of bars, lines
+// that begin inside a phrase, and parts that begin inside a line; exact, by dynamic programming.
+// The last line may stay loose.
 std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& room);
+
+// How many of these lines begin inside a phrase of four bars.
+int linesOffPhrase(std::vector<BarWidth> const& bars, std::vector<int> const& starts);
 
 } // namespace sheet

@@ -179,9 +179,11 @@ struct Builder {
         addStruts(score.upper[at(bar)], columns, before, lead);
         addStruts(score.upperBelow[at(bar)], columns, before, lead);
         addStruts(score.lower[at(bar)], columns, before, lead);
-        for (Label const& cue : what.leverCues) // a boxed cue stands inside its bar
-            strut(columns.firstColumn, columns.endColumn,
-                  widthOf(cue.text, Face::SansBold, geometry::leverHeight) + 0.6);
+        double boxes = 0; // lever cues stand side by side inside their bar
+        for (Label const& cue : what.leverCues)
+            boxes += widthOf(cue.text, Face::SansBold, geometry::leverHeight) +
+                     geometry::aroundLeverCue;
+        strut(columns.firstColumn, columns.endColumn, boxes);
         line.bars.push_back(columns);
     }
 
@@ -229,6 +231,7 @@ struct Builder {
     {
         std::optional<int> lastColumn;
         double lastHalf = 0;
+        bool hyphen = false; // behind the last one: it has room of its own
         for (int bar = range.first; bar < range.end; ++bar)
             for (SetNote const& note : score.upper[at(bar)].notes) {
                 if (verse >= note.what.verses.size()) continue;
@@ -236,8 +239,11 @@ struct Builder {
                 int const here = columnOf(line.bars[at(bar - range.first)], note.what.at);
                 double const half = syllableWidth(note.what.verses[verse]) / 2;
                 if (lastColumn && *lastColumn < here)
-                    strut(*lastColumn, here, lastHalf + half + geometry::betweenSyllables);
+                    strut(*lastColumn, here,
+                          lastHalf + half +
+                              (hyphen ? geometry::aroundHyphen : geometry::betweenSyllables));
                 lastColumn = here;
+                hyphen = note.what.verses[verse].hyphen;
                 lastHalf = half;
             }
         if (lastColumn) strut(*lastColumn, column(), lastHalf + 0.6 - line.closing);

@@ -8,6 +8,7 @@
 #include "core/sheet/words.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace sheet {
 
@@ -27,18 +28,27 @@ double shareOfBar(tune::Bar const& bar, bool laterEnding)
     return std::min(1.0, (bar.length / music::barLength(bar.meter)).toDouble());
 }
 
+bool beginsLine(SetScore const& score, int bar)
+{
+    return bar > 0 && (beginsPart(score, bar) || changeAt(score, bar).key);
+}
+
 std::vector<BarWidth> barWidths(SetScore const& score)
 {
     std::vector<BarWidth> out;
     bool laterEnding = false;
+    double inPart = 0;
     for (int i = 0; i < score.count(); ++i) {
         tune::Bar const& bar = score.bar(i);
         if (!bar.endings.empty()) laterEnding = bar.endings.front() > 1;
         LineColumns const columns = lineColumns(score, {i, i + 1});
         double const around = columns.closing + geometry::afterBarLine;
+        double const share = shareOfBar(bar, laterEnding);
+        if (beginsLine(score, i)) inPart = 0;
         out.push_back({widthAt(columns.row, 1) + around,
-                       widthAt(columns.row, tightest) + around, shareOfBar(bar, laterEnding),
-                       i > 0 && beginsPart(score, i)});
+                       widthAt(columns.row, tightest) + around, share, beginsLine(score, i),
+                       inPart});
+        if (!laterEnding) inPart += share;
         if (bar.endingCloses) laterEnding = false;
     }
     return out;
@@ -87,7 +97,7 @@ std::vector<System> wordsBelow(Score const& score, MusicFont const& font, double
                       Face::Roman);
             y += 1.35 * geometry::verseHeight;
         }
-        out.push_back({std::move(pen), 0, y - geometry::verseHeight, {}, {}, false, ""});
+        out.push_back({std::move(pen), 0, y - geometry::verseHeight, {}, {}, false, true, ""});
     }
     return out;
 }
@@ -95,8 +105,8 @@ std::vector<System> wordsBelow(Score const& score, MusicFont const& font, double
 // Lays systems on pages.
 class Paging {
 public:
-    Paging(Score const& score, MusicFont const& font, SheetStyle const& style)
-        : m_score(score), m_font(font), m_space(style.staffMm / 4),
+    Paging(Score const& score, MusicFont const& font, SheetStyle const& style, Fit fit)
+        : m_score(score), m_font(font), m_space(fit.scale * style.staffMm / 4),
           m_paper(sizeOf(style.paper)), m_corner{style.marginMm, style.marginMm},
           m_width((m_paper.widthMm - 2 * style.marginMm) / m_space),
           m_height((m_paper.heightMm - 2 * style.marginMm) / m_space), m_heading(font),
@@ -104,16 +114,14 @@ public:
     {
         m_headingHeight = drawHeading(m_heading, score, m_width) + afterHeading;
         Pen running(font);
-        m_runningHeight = drawRunningHead(running, score, 2, m_width) + afterHeading;
-        m_footHeight = drawFoot(m_foot, score, m_width) + beforeFoot;
+        m_runningHeight = drawRunningHead(running, score, "2 of 2", m_width) + afterHeading;
+        m_footHeight = drawFoot(m_foot, score, m_width, fit.shapes) + beforeFoot;
     }
 
     double width() const { return m_width; }
 
-    Document document(std::vector<System> const& systems, SheetStyle const& style) const
+    Document document(std::vector<System> const& systems, std::vector<int> const& starts) const
     {
-        std::vector<int> const starts =
-            style.breaks ? style.breaks->pages : pageStarts(heights(systems), room());
         tune::Tune const& tune = m_score.tune;
         Document out{
             tune.title, tune.arranger.empty() ? tune.composer : tune.arranger, {}, {}};
@@ -121,7 +129,7 @@ public:
             bool const last = p + 1 == starts.size();
             auto const from = systems.begin() + starts[p];
             auto const to = last ? systems.end() : systems.begin() + starts[p + 1];
-            addPage(out, {from, to}, last);
+            addPage(out, {from, to}, starts.size());
         }
         return out;
     }
@@ -130,7 +138,7 @@ public:
     {
         std::vector<SystemHeight> out;
         for (System const& system : systems)
-            out.push_back({system.bottom - system.top, system.beginsPart});
+            out.push_back({system.bottom - system.top, system.beginsPart, system.easyTurn});
         return out;
     }
 
@@ -152,19 +160,21 @@ private:
         return std::clamp((available - used) / gaps, geometry::leastSystemGap, widest);
     }
 
-    void addPage(Document& document, std::vector<System> const& systems, bool last) const
+    void addPage(Document& document, std::vector<System> const& systems,
+                 std::size_t pages) const
     {
-        int const number = static_cast<int>(document.pages.size()) + 1;
+        std::size_t const number = document.pages.size() + 1;
+        bool const last = number == pages;
         Page out{m_paper.widthMm, m_paper.heightMm, {}, {}};
         double y = number == 1 ? m_headingHeight : m_runningHeight;
         double const gap = gapBetween(systems, m_height - y - (last ? m_footHeight : 0), last);
-        addHead(out, number);
+        addHead(out, number, pages);
         for (System const& system : systems) {
             add(out, system.pen, y - system.top);
             addAreas(out, system.areas, y - system.top);
             if (!system.part.empty())
                 document.bookmarks.push_back(
-                    {system.part, number - 1, m_corner.y + y * m_space});
+                    {system.part, static_cast<int>(number) - 1, m_corner.y + y * m_space});
             y += system.bottom - system.top + gap;
         }
         if (last) add(out, m_foot, m_height - 0.3);
@@ -173,14 +183,15 @@ private:
         document.pages.push_back(std::move(out));
     }
 
-    void addHead(Page& page, int number) const
+    void addHead(Page& page, std::size_t number, std::size_t pages) const
     {
-        if (number == 1) {
-            add(page, m_heading, 0);
-            return;
-        }
+        if (number == 1) add(page, m_heading, 0);
+        if (pages == 1) return;
+        Score named;
+        if (number > 1) named.tune.title = m_score.tune.title;
         Pen head(m_font);
-        drawRunningHead(head, m_score, number, m_width);
+        drawRunningHead(head, named, std::to_string(number) + " of " + std::to_string(pages),
+                        m_width);
         add(page, head, 0);
     }
 
@@ -216,17 +227,63 @@ private:
     double m_footHeight = 0;
 };
 
-Document onPaper(SetScore const& set, SheetStyle const& style)
+// A division into lines and pages for one fit, and what speaks against it.
+struct Division {
+    Fit fit;
+    Breaks breaks;
+    std::vector<System> systems;
+    double cost = 0;
+};
+
+// Fewest pages come first; then no lone system on the last, lines that follow the phrases, the
+// usual size, and the box of shapes.
+double costOf(Fit fit, std::vector<int> const& pages, std::size_t systems, int offPhrase)
 {
-    Score const& score = *set.score;
-    Paging const paging(score, *set.font, style);
-    std::vector<int> const lines =
-        style.breaks ? style.breaks->lines
-                     : lineStarts(barWidths(set), roomFor(set, paging.width()));
-    std::vector<System> systems = systemsOf(set, paging.width(), lines);
-    for (System& words : wordsBelow(score, *set.font, paging.width()))
-        systems.push_back(std::move(words));
-    return paging.document(systems, style);
+    constexpr double onePage = 1000;
+    constexpr double loneSystem = 600;
+    constexpr double offPhraseLine = 40;
+    constexpr double scale = 400;      // a tenth smaller: a line off its phrase
+    constexpr double smallShapes = 25; // less than a size that is an eighth smaller
+    constexpr double noShapes = 120;   // and this is more
+    bool const lone = pages.size() > 1 && pages.back() + 1 == static_cast<int>(systems);
+    return onePage * static_cast<double>(pages.size()) + (lone ? loneSystem : 0) +
+           offPhraseLine * offPhrase + scale * (1 - fit.scale) +
+           (fit.shapes >= 1  ? 0
+            : fit.shapes > 0 ? smallShapes
+                             : noShapes);
+}
+
+// From the usual size down, the box of shapes first as it is, then smaller, then gone.
+std::vector<Fit> fits(SheetStyle const& style, bool shapes)
+{
+    std::vector<Fit> out;
+    double const least = std::min(style.mayShrinkTo, 1.0);
+    for (double box : {1.0, 0.8, 0.0})
+        for (int step = 0; step <= 3; ++step) {
+            if (step > 0 && least == 1) break;
+            out.push_back({1 - (1 - least) * step / 3, box});
+        }
+    if (!shapes) std::erase_if(out, [](Fit fit) { return fit.shapes != 1; });
+    return out;
+}
+
+// The cheapest of these divisions; those that cannot be cheaper are not tried.
+template <class Divide>
+Division bestOf(std::vector<Fit> const& fits, Divide divide)
+{
+    std::optional<Division> best;
+    for (Fit fit : fits) {
+        if (best && costOf(fit, {0}, 0, 0) >= best->cost) continue;
+        Division next = divide(fit);
+        if (!best || next.cost < best->cost) best = std::move(next);
+    }
+    return *std::move(best);
+}
+
+void addWordsBelow(std::vector<System>& systems, Score const& score, MusicFont const& font,
+                   double width)
+{
+    for (System& words : wordsBelow(score, font, width)) systems.push_back(std::move(words));
 }
 
 } // namespace
@@ -234,55 +291,72 @@ Document onPaper(SetScore const& set, SheetStyle const& style)
 Document engraved(Score const& score, MusicFont const& font, SheetStyle const& style)
 {
     SetScore const set = setScore(score, font);
-    Document document = onPaper(set, style);
-    if (document.pages.size() == 1 || style.mayShrinkTo >= 1 || style.breaks) return document;
-    SheetStyle smaller = style;
-    smaller.staffMm *= style.mayShrinkTo;
-    Document tighter = onPaper(set, smaller);
-    return tighter.pages.size() < document.pages.size() ? std::move(tighter)
-                                                        : std::move(document);
+    std::vector<BarWidth> const bars = barWidths(set);
+    auto const divide = [&](Fit fit) {
+        Paging const paging(score, font, style, fit);
+        Division out{fit, {}, {}, 0};
+        out.breaks.lines = style.breaks ? style.breaks->lines
+                                        : lineStarts(bars, roomFor(set, paging.width()));
+        out.systems = systemsOf(set, paging.width(), out.breaks.lines);
+        addWordsBelow(out.systems, score, font, paging.width());
+        out.breaks.pages = style.breaks
+                               ? style.breaks->pages
+                               : pageStarts(Paging::heights(out.systems), paging.room());
+        out.cost = costOf(fit, out.breaks.pages, out.systems.size(),
+                          linesOffPhrase(bars, out.breaks.lines));
+        return out;
+    };
+    Division const best =
+        style.breaks ? divide(style.breaks->fit)
+                     : bestOf(fits(style, !score.shapes.empty()), divide);
+    return Paging(score, font, style, best.fit).document(best.systems, best.breaks.pages);
 }
 
 Breaks commonBreaks(std::vector<Score> const& scores, MusicFont const& font,
                     SheetStyle const& style)
 {
+    std::vector<SetScore> sets;
     std::vector<BarWidth> widest;
-    LineRoom lineRoom;
-    double width = 0;
+    bool shapes = false;
     for (Score const& score : scores) {
-        SetScore const set = setScore(score, font);
-        std::vector<BarWidth> const bars = barWidths(set);
-        if (widest.empty()) {
-            widest = bars;
-            width = Paging(score, font, style).width();
-            lineRoom = roomFor(set, width);
-        }
+        sets.push_back(setScore(score, font));
+        shapes = shapes || !score.shapes.empty();
+        std::vector<BarWidth> const bars = barWidths(sets.back());
+        if (widest.empty()) widest = bars;
         for (std::size_t i = 0; i < std::min(widest.size(), bars.size()); ++i) {
             widest[i].natural = std::max(widest[i].natural, bars[i].natural);
             widest[i].least = std::max(widest[i].least, bars[i].least);
         }
     }
-    Breaks breaks{lineStarts(widest, lineRoom), {}};
-    std::vector<SystemHeight> highest;
-    PageRoom room;
-    for (Score const& score : scores) {
-        SetScore const set = setScore(score, font);
-        std::vector<System> systems = systemsOf(set, width, breaks.lines);
-        for (System& words : wordsBelow(score, font, width)) systems.push_back(std::move(words));
-        auto const heights = Paging::heights(systems);
-        PageRoom const own = Paging(score, font, style).room();
-        if (highest.empty()) {
-            highest = heights;
-            room = own;
+    auto const divide = [&](Fit fit) {
+        Division out{fit, {}, {}, 0};
+        std::vector<SystemHeight> highest;
+        PageRoom room;
+        for (SetScore const& set : sets) {
+            Paging const paging(*set.score, font, style, fit);
+            if (out.breaks.lines.empty())
+                out.breaks.lines = lineStarts(widest, roomFor(set, paging.width()));
+            std::vector<System> systems = systemsOf(set, paging.width(), out.breaks.lines);
+            addWordsBelow(systems, *set.score, font, paging.width());
+            auto const heights = Paging::heights(systems);
+            PageRoom const own = paging.room();
+            if (highest.empty()) {
+                highest = heights;
+                room = own;
+            }
+            for (std::size_t i = 0; i < highest.size(); ++i)
+                highest[i].height = std::max(highest[i].height, heights[i].height);
+            room.firstPage = std::min(room.firstPage, own.firstPage);
+            room.page = std::min(room.page, own.page);
+            room.foot = std::max(room.foot, own.foot);
         }
-        for (std::size_t i = 0; i < highest.size(); ++i)
-            highest[i].height = std::max(highest[i].height, heights[i].height);
-        room.firstPage = std::min(room.firstPage, own.firstPage);
-        room.page = std::min(room.page, own.page);
-        room.foot = std::max(room.foot, own.foot);
-    }
-    breaks.pages = pageStarts(highest, room);
-    return breaks;
+        out.breaks.pages = pageStarts(highest, room);
+        out.breaks.fit = fit;
+        out.cost = costOf(fit, out.breaks.pages, highest.size(),
+                          linesOffPhrase(widest, out.breaks.lines));
+        return out;
+    };
+    return bestOf(fits(style, shapes), divide).breaks;
 }
 
 } // namespace sheet

@@ -53,7 +53,7 @@ inline constexpr double placingThickness = 0.11;
 // Staves and systems
 inline constexpr double leastStaffGap = 6.0;      // between the two staves of a system
 inline constexpr double clearBetweenStaves = 0.9; // white between what reaches in from both
-inline constexpr double leastSystemGap = 2.6;     // white between two systems
+inline constexpr double leastSystemGap = 2.0;     // white between two systems
 inline constexpr double widestSystemGap = 7.0;
 inline constexpr double widestGapOnFullPage = 10.0; // of a page that another follows
 inline constexpr double braceGap = 0.35;
@@ -70,8 +70,12 @@ inline constexpr double barNumberHeight = 1.35;
 inline constexpr double partHeight = 2.0;
 inline constexpr double endingHeight = 1.6;
 inline constexpr double annotationHeight = 1.6;
+inline constexpr double navigationHeight = 1.75;
 inline constexpr double verseHeight = 1.75;
 inline constexpr double handHeight = 1.35;
 inline constexpr double betweenSyllables = 0.55;
+inline constexpr double hyphenWidth = 0.33 * verseHeight;
+inline constexpr double aroundHyphen = hyphenWidth + 0.4; // between two syllables of a word
+inline constexpr double aroundLeverCue = 1.4;            // the box and white to the next
 
 } // namespace sheet::geometry

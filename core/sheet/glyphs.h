@@ -148,6 +148,17 @@ inline constexpr char32_t metNote16thUp = 0xECA9;
 inline constexpr char32_t metAugmentationDot = 0xECB7;
 
 // Digits stand in order: 0 to 9 of a time signature or a tuplet, 0 to 5 of a fingering.
+inline constexpr char32_t dynamicPiano = 0xE520;
+inline constexpr char32_t dynamicMezzo = 0xE521;
+inline constexpr char32_t dynamicForte = 0xE522;
+inline constexpr char32_t dynamicRinforzando = 0xE523;
+inline constexpr char32_t dynamicSforzando = 0xE524;
+inline constexpr char32_t dynamicZ = 0xE525;
+inline constexpr char32_t wiggleTrill = 0xEAA4;
+inline constexpr char32_t ornamentTurnSlash = 0xE569;
+inline constexpr char32_t stringsThumbPosition = 0xE624;
+inline constexpr char32_t pluckedSnapPizzicatoAbove = 0xE631;
+inline constexpr char32_t pluckedLeftHandPizzicato = 0xE633;
 constexpr char32_t timeSig(int digit) { return timeSig0 + static_cast<char32_t>(digit); }
 constexpr char32_t tuplet(int digit) { return tuplet0 + static_cast<char32_t>(digit); }
 constexpr char32_t fingering(int digit) { return fingering0 + static_cast<char32_t>(digit); }
@@ -160,6 +171,17 @@ struct Named {
 
 // Font metadata is keyed by these names.
 inline constexpr std::array all{
+    Named{"dynamicPiano", dynamicPiano},
+    Named{"dynamicMezzo", dynamicMezzo},
+    Named{"dynamicForte", dynamicForte},
+    Named{"dynamicRinforzando", dynamicRinforzando},
+    Named{"dynamicSforzando", dynamicSforzando},
+    Named{"dynamicZ", dynamicZ},
+    Named{"wiggleTrill", wiggleTrill},
+    Named{"ornamentTurnSlash", ornamentTurnSlash},
+    Named{"stringsThumbPosition", stringsThumbPosition},
+    Named{"pluckedSnapPizzicatoAbove", pluckedSnapPizzicatoAbove},
+    Named{"pluckedLeftHandPizzicato", pluckedLeftHandPizzicato},
     Named{"brace", brace},
     Named{"bracket", bracket},
     Named{"bracketTop", bracketTop},

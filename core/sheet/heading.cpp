@@ -13,6 +13,7 @@ namespace {
 
 // Heights of the em in spaces.
 constexpr double titleHeight = 4.2;
+constexpr double longTitleHeight = 3.2; // of one that is wrapped
 constexpr double titleShare = 0.88; // of the width, at most
 constexpr double subtitleHeight = 2.0;
 constexpr double lineHeight = 1.9;
@@ -84,9 +85,8 @@ void drawTempo(Pen& pen, tune::Tune const& tune, double baseline)
 
 std::string originLine(tune::Tune const& tune)
 {
-    if (tune.composer.empty()) return tune.origin;
-    if (tune.origin.empty()) return tune.composer;
-    return tune.composer + " (" + tune.origin + ")";
+    std::string const composer = tune.composer.empty() ? "trad." : tune.composer;
+    return tune.origin.empty() ? composer : composer + " (" + tune.origin + ")";
 }
 
 void drawSetup(Pen& pen, std::string const& setup, double baseline)
@@ -149,12 +149,33 @@ double drawNotes(Pen& pen, std::vector<std::string> const& notes, double width)
 
 } // namespace
 
+namespace {
+
+// A long title is wrapped, in smaller letters. Answers the last line's baseline.
+double drawTitle(Pen& pen, std::string const& title, double width)
+{
+    double const room = titleShare * width;
+    double y = 0.72 * titleHeight;
+    if (widthOf(title, Face::Bold, longTitleHeight) <= room) {
+        pen.words(title, {width / 2, y}, fitted(title, Face::Bold, titleHeight, room),
+                  Face::Bold, Anchor::Centre);
+        return y;
+    }
+    y = 0.72 * longTitleHeight;
+    for (std::string const& line : wrapped(title, Face::Bold, longTitleHeight, room)) {
+        pen.words(line, {width / 2, y}, fitted(line, Face::Bold, longTitleHeight, room),
+                  Face::Bold, Anchor::Centre);
+        y += 1.15 * longTitleHeight;
+    }
+    return y - 1.15 * longTitleHeight;
+}
+
+} // namespace
+
 double drawHeading(Pen& pen, Score const& score, double width)
 {
     tune::Tune const& tune = score.tune;
-    double const title = fitted(tune.title, Face::Bold, titleHeight, titleShare * width);
-    double y = 0.72 * titleHeight;
-    pen.words(tune.title, {width / 2, y}, title, Face::Bold, Anchor::Centre);
+    double y = drawTitle(pen, tune.title, width);
     if (!tune.otherTitles.empty()) {
         std::string const& other = tune.otherTitles.front();
         y += 1.35 * subtitleHeight;
@@ -185,22 +206,22 @@ double drawHeading(Pen& pen, Score const& score, double width)
     return y;
 }
 
-double drawRunningHead(Pen& pen, Score const& score, int page, double width)
+double drawRunningHead(Pen& pen, Score const& score, std::string const& page, double width)
 {
     double const y = 0.72 * smallHeight;
     pen.words(score.tune.title, {0, y}, smallHeight, Face::Italic, Anchor::Left, Ink::Quiet);
-    pen.words(std::to_string(page), {width, y}, smallHeight, Face::Roman, Anchor::Right,
+    pen.words(page, {width, y}, smallHeight, Face::Roman, Anchor::Right,
               Ink::Quiet);
     return y + 0.4;
 }
 
-double drawFoot(Pen& pen, Score const& score, double width)
+double drawFoot(Pen& pen, Score const& score, double width, double shapesScale)
 {
     Pen foot(pen.font());
     double y = drawNotes(foot, score.notes, width);
-    if (!score.shapes.empty()) {
+    if (!score.shapes.empty() && shapesScale > 0) {
         Pen box(pen.font());
-        double const height = drawShapeBox(box, score.shapes, "Patterns used here", width);
+        double const height = drawShapeBox(box, score.shapes, "Patterns used here", width, shapesScale);
         foot.take(box, y + 0.4);
         y += height + 0.8;
     }
@@ -212,7 +233,7 @@ double drawFoot(Pen& pen, Score const& score, double width)
     };
     for (std::string const& text : score.footLines) line(text, Ink::Quiet);
     line(score.caution, Ink::Caution);
-    line(score.tune.source, Ink::Quiet);
+    if (!score.tune.source.empty()) line("Source: " + score.tune.source, Ink::Quiet);
     line(score.tune.copyright, Ink::Words);
     pen.take(foot, -y);
     return y;

@@ -202,6 +202,10 @@ SetNote headsSet(StaffNote const& what, Clef clef)
 {
     SetNote note;
     note.what = what;
+    auto const& marks = what.marks;
+    if (what.pitches.size() > 1 &&
+        std::find(marks.begin(), marks.end(), "arpeggio") != marks.end())
+        note.what.rolled = true;
     note.head = what.isRest() ? restFor(what.value) : noteheadFor(what.value);
     for (music::Pitch grace : what.graces) note.graces.push_back({grace, 0, std::nullopt, 0});
     for (music::Pitch pitch : what.pitches) {

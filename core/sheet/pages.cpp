@@ -9,6 +9,8 @@ namespace {
 
 constexpr double newPage = 200;        // fewest pages come first
 constexpr double breakInsidePart = 10; // then no turn inside a part
+constexpr double hardTurn = 5;         // no turn while both hands play
+constexpr double loneSystem = 120;     // no last page of one system
 constexpr double tooTall = 1e6;        // a system that does not fit alone
 constexpr double emptiness = 45;       // unless it leaves more than half a page white
 constexpr double lastEmptiness = 2;    // the last page may stay short
@@ -36,6 +38,8 @@ std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom c
                 best[first] + newPage + (last ? lastEmptiness : emptiness) * white * white;
             if (!fits) cost += tooTall;
             if (!last && !systems[end].beginsPart) cost += breakInsidePart;
+            if (!last && !systems[end - 1].easyTurn) cost += hardTurn;
+            if (last && first > 0 && end == first + 1) cost += loneSystem;
             if (cost < best[end]) {
                 best[end] = cost;
                 from[end] = first;

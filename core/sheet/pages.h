@@ -8,6 +8,7 @@ namespace sheet {
 struct SystemHeight {
     double height = 0;
     bool beginsPart = false;
+    bool easyTurn = false; // it ends with a rest or a long note: a hand is free to turn
 };
 
 struct PageRoom {
@@ -18,7 +19,8 @@ struct PageRoom {
 };
 
 // First system of every page. As few pages as can be; among those, breaks where a part begins
-// unless that leaves about half a page white. Exact, by dynamic programming.
+// unless that leaves about half a page white, and where a hand is free to turn. No last page
+// holds a lone system if another division has as few pages. Exact, by dynamic programming.
 std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom const& room);
 
 } // namespace sheet

@@ -19,15 +19,15 @@ constexpr double leverFoot = 3.1;    // where they end
 constexpr double leverLetters = 1.3; // em of the letters under them
 
 // A shape on its strings, in spaces.
-constexpr double shapeGap = 1.12;
-constexpr double ring = 0.56;
-constexpr double rise = 1.2; // from one finger to the next
-constexpr double aboveRings = 0.85;
+constexpr double shapeGap = 1.3;
+constexpr double ring = 0.72;
+constexpr double rise = 1.05; // from one finger to the next
+constexpr double aboveRings = 0.95;
 constexpr double titleHeight = 1.6;
 constexpr double belowTitle = 0.55;
-constexpr double fingerHeight = 0.95;
-constexpr double nameHeight = 1.08;
-constexpr double captionHeight = 1.2;
+constexpr double fingerHeight = 1.4; // of the digits: read from the stand
+constexpr double nameHeight = 1.25;
+constexpr double captionHeight = 1.3;
 
 struct StringLook {
     Ink ink = Ink::Quiet;
@@ -190,29 +190,29 @@ void drawShapePicture(Pen& pen, ShapePicture const& picture, Point at, int rows,
 }
 
 double drawShapeBox(Pen& pen, std::vector<ShapePicture> const& shapes,
-                    std::string const& heading, double width)
+                    std::string const& heading, double width, double scale)
 {
-    constexpr double padding = 1.1;
+    double const padding = 1.1 * scale;
     constexpr double headingHeight = 1.55;
-    constexpr double between = 2.2;
+    double const between = 2.2 * scale;
     int rows = 2;
     for (ShapePicture const& shape : shapes)
         rows = std::max(rows, static_cast<int>(shape.dots.size()));
 
     double y = padding + 0.72 * headingHeight;
     pen.words(heading, {padding, y}, headingHeight, Face::Bold);
-    y += 1.0;
+    y += scale;
     double x = padding;
     double rowHeight = 0;
     double used = widthOf(heading, Face::Bold, headingHeight) + padding;
     for (ShapePicture const& shape : shapes) {
-        Box const box = shapePictureBox(shape, rows);
+        Box const box = shapePictureBox(shape, rows, scale);
         if (x > padding && x + box.right > width - padding) {
             x = padding;
             y += rowHeight + 1.1;
             rowHeight = 0;
         }
-        drawShapePicture(pen, shape, {x, y}, rows);
+        drawShapePicture(pen, shape, {x, y}, rows, scale);
         x += box.right + between;
         used = std::max(used, x - between);
         rowHeight = std::max(rowHeight, box.bottom);

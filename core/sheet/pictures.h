@@ -62,7 +62,7 @@ void drawShapePicture(Pen& pen, ShapePicture const& picture, Point at, int rows,
 // Pictures side by side in rows over a width, inside a frame with a heading; from y = 0
 // downwards. Answers the height.
 double drawShapeBox(Pen& pen, std::vector<ShapePicture> const& shapes,
-                    std::string const& heading, double width);
+                    std::string const& heading, double width, double scale = 1);
 
 // Breaks words into lines of a width.
 std::vector<std::string> wrapped(std::string const& text, Face face, double height,

@@ -70,6 +70,21 @@ void drawAnnotations(Pen& pen, std::vector<PlacedLabel> const& annotations, doub
     pen.belongTo({});
 }
 
+void drawNavigation(Pen& pen, std::vector<PlacedLabel> const& words)
+{
+    double const height = geometry::navigationHeight;
+    for (PlacedLabel const& label : words) {
+        double const width = widthOf(label.label.text, Face::Bold, height);
+        double const left = label.barRight - width;
+        double const roof = std::min(pen.reach().top(left - 0.3, label.barRight, 0), -0.5);
+        pen.belongTo(label.bar);
+        pen.words(label.label.text,
+                  {label.barRight, roof - geometry::markGap - wordsFall * height}, height,
+                  Face::Bold, Anchor::Right);
+    }
+    pen.belongTo({});
+}
+
 void drawLeverCues(Pen& pen, std::vector<PlacedLabel> const& cues)
 {
     constexpr double padding = 0.3;

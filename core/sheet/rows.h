@@ -32,6 +32,9 @@ void drawRowBelow(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle con
 // Words of the writer, each as low as it can stand above the staff and not beyond `rightEnd`.
 void drawAnnotations(Pen& pen, std::vector<PlacedLabel> const& annotations, double rightEnd);
 
+// "D.S. al Fine": at the right end of its bar, above what stands there.
+void drawNavigation(Pen& pen, std::vector<PlacedLabel> const& words);
+
 // Lever changes: bold in a box below the upper staff, each under its moment, beside the one
 // before where two would touch, or under it where the bar has no room.
 void drawLeverCues(Pen& pen, std::vector<PlacedLabel> const& cues);

@@ -1,6 +1,7 @@
 #include "core/sheet/shapes.h"
 
 #include "core/notation/lefthand.h"
+#include "core/notation/words.h"
 #include "core/pattern/pattern.h"
 
 #include <algorithm>
@@ -27,11 +28,11 @@ ShapePicture anywhere(Voicing const& voicing)
     auto const placed = placedOnce(voicing);
     int const below = placed.begin()->first - 1;
     ShapePicture picture;
-    picture.title = voicing.pattern;
+    picture.title = notation::patternWords(voicing.pattern);
     picture.caption = fingersCaption(voicing);
     picture.strings.resize(static_cast<std::size_t>(placed.rbegin()->first - below + 2));
     for (auto const& [string, note] : placed)
-        picture.dots.push_back({string - below, note.finger, std::to_string(note.degree)});
+        picture.dots.push_back({string - below, note.finger, notation::patternWords(pattern::degreeText(note.degree))});
     return picture;
 }
 
@@ -57,7 +58,8 @@ std::string fingersCaption(Voicing const& voicing)
 std::vector<ShapePicture> shapesUsed(arrange::Arrangement const& arrangement)
 {
     std::vector<ShapePicture> shapes;
-    std::set<std::pair<std::string, std::map<int, int>>> seen; // name, fingers by degree
+    std::map<std::map<int, int>, std::size_t> seen; // fingers by degree: which shape
+    std::set<std::string> named;
     for (int bar = 0; bar < static_cast<int>(arrangement.tune.bars.size()); ++bar)
         for (int index : notation::printedPositions(arrangement, bar)) {
             Voicing const& voicing =
@@ -66,8 +68,16 @@ std::vector<ShapePicture> shapesUsed(arrange::Arrangement const& arrangement)
             std::map<int, int> fingers;
             for (auto const& [string, note] : placedOnce(voicing))
                 fingers.emplace(note.degree, note.finger);
-            if (seen.emplace(voicing.pattern, fingers).second)
-                shapes.push_back(anywhere(voicing));
+            ShapePicture picture = anywhere(voicing);
+            auto const [at, fresh] = seen.emplace(fingers, shapes.size());
+            std::string const name = picture.title + std::to_string(at->second);
+            if (fresh) {
+                shapes.push_back(std::move(picture));
+            } else if (!named.count(name)) { // the same hold, played in another order
+                shapes[at->second].title += ", " + picture.title;
+                shapes[at->second].caption.clear();
+            }
+            named.insert(name);
         }
     return shapes;
 }

@@ -4,11 +4,13 @@
 #include "core/hands/easing.h"
 #include "core/notation/handcrossing.h"
 #include "core/notation/notation.h"
+#include "core/sheet/attachments.h"
 #include "core/sheet/cautions.h"
 #include "core/sheet/engrave.h"
 #include "core/sheet/shapes.h"
 
 #include <algorithm>
+#include <map>
 #include <utility>
 
 namespace sheet {
@@ -33,7 +35,36 @@ void leaveOut(Score& score, SheetStyle const& style)
         for (StaffBar* staff : {&bar.upper, &bar.lower})
             for (StaffNote& note : staff->notes) note.fingers.clear();
     }
-    if (!style.fingers || !style.placings) score.placings.clear();
+    if (!style.fingers) score.placings.clear();
+}
+
+// The piece ends with a final bar line, and a double one stands before a new key.
+void closeParts(tune::Tune& tune)
+{
+    using tune::BarLine;
+    for (std::size_t i = 0; i + 1 < tune.bars.size(); ++i) {
+        bool const newKey =
+            music::signature(tune.bars[i].key) != music::signature(tune.bars[i + 1].key);
+        if (newKey && tune.bars[i].closes == BarLine::Single)
+            tune.bars[i].closes = BarLine::Double;
+    }
+    if (!tune.bars.empty() && !tune.bars.back().repeatCloses)
+        tune.bars.back().closes = BarLine::Final;
+}
+
+// Signs of the tune that no sheet of ours shows are named rather than lost in silence.
+std::vector<std::string> untoldSigns(tune::Tune const& tune)
+{
+    std::map<std::string, int> bars; // where each comes first
+    for (tune::Bar const& bar : tune.bars)
+        for (tune::Note const& note : bar.notes)
+            for (std::string const& mark : note.marks)
+                if (!isTold(mark)) bars.emplace(mark, bar.number);
+    std::vector<std::string> lines;
+    for (auto const& [mark, bar] : bars)
+        lines.push_back("The sign \u201c" + mark + "\u201d (bar " + std::to_string(bar) +
+                        ") is not drawn.");
+    return lines;
 }
 
 Score scoreOf(notation::Notation notation, SheetStyle const& style)
@@ -42,6 +73,8 @@ Score scoreOf(notation::Notation notation, SheetStyle const& style)
     static_cast<notation::Notation&>(score) = std::move(notation);
     score.notes = score.tune.notes;
     score.wordsBelow = score.tune.words;
+    score.footLines = untoldSigns(score.tune);
+    closeParts(score.tune);
     leaveOut(score, style);
     return score;
 }
@@ -84,7 +117,11 @@ Score grandScore(arrange::Arrangement const& arrangement, SheetStyle const& styl
     Score score = scoreOf(notation::of(arrangement, notation::Kind::Arrangement), style);
     for (std::size_t i = 0; i < score.bars.size(); ++i)
         notation::moveHighNotes(score.bars[i], score.tune.bars[i]);
-    if (style.fingers) score.footLines = handLines(arrangement);
+    if (style.fingers) {
+        score.placings = notation::placingBrackets(arrangement, style.placings);
+        for (std::string& line : handLines(arrangement))
+            score.footLines.push_back(std::move(line));
+    }
     for (std::string& line : cautions(arrangement)) score.footLines.push_back(std::move(line));
     score.caution = care;
     addHarp(score, arrangement);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
+#include "core/notation/placings.h"
 #include "core/sheet/drawing.h"
 #include "core/sheet/musicfont.h"
 
@@ -25,22 +26,32 @@ constexpr PaperSize sizeOf(Paper paper)
     return paper == Paper::A4 ? PaperSize{} : PaperSize{215.9, 279.4};
 }
 
+// How a sheet is made to fit its pages.
+struct Fit {
+    double scale = 1;    // of the staff's height
+    double shapes = 1;   // of the box "Patterns used here"; 0: it is left out
+    friend bool operator==(Fit const&, Fit const&) = default;
+};
+
 // Where lines and pages end, for sheets of the same bars that are to look alike: the first bar
-// of every line, the first line of every page.
+// of every line, the first line of every page, and the size that goes with them.
 struct Breaks {
     std::vector<int> lines;
     std::vector<int> pages;
+    Fit fit{};
 };
+
+using notation::Placings;
 
 struct SheetStyle {
     Paper paper = Paper::A4;
     double marginMm = 14;
     double staffMm = usualStaffMm;
-    double mayShrinkTo = 0.934; // of the staff's height, where that saves a page turn
+    double mayShrinkTo = 0.88;  // of the staff's height, where that saves a page turn
     bool fingers = true;
     bool chordSymbols = true;
     bool patternLabels = true;
-    bool placings = true;           // brackets over fingers that are placed together
+    Placings placings = Placings::Helpful; // brackets over fingers that are placed together
     bool shapes = true;             // the box "Patterns used here"
     std::optional<Breaks> breaks{}; // none: chosen for the sheet itself
 };

@@ -94,8 +94,11 @@ private:
     void drawLowerStaff(Pen& pen) const;
     std::vector<DrawnBeams> drawSigns(Pen& pen, StaffLine const& line,
                                       std::vector<music::Pitch> const& tiedOver) const;
-    void drawBeside(Pen& pen, StaffLine const& line,
-                    std::vector<DrawnBeams> const& beams) const;
+    void drawBeside(Pen& pen, StaffLine const& line) const;
+    void drawOutside(Pen& pen, StaffLine const& line,
+                     std::vector<DrawnBeams> const& beams) const;
+    void drawLoudness(Pen& pen) const;
+    std::vector<PlacedHairpin> hairpins() const;
     void drawAllFingers(Pen& pen, StaffLine const& line, FingerSide side) const;
     void drawHandSigns(Pen& pen, StaffLine const& line) const;
     std::vector<PlacedBracket> placings(harp::Side hand) const;
@@ -105,6 +108,7 @@ private:
     void drawBarLines(Pen& pen, std::vector<double> const& staves) const;
     std::vector<Area> areas(double top, double bottom) const;
     std::string partOf() const;
+    bool easyTurn() const;
 
     SetScore const& m_score;
     BarRange m_range;
@@ -180,15 +184,47 @@ std::vector<DrawnBeams> LineSetting::drawSigns(Pen& pen, StaffLine const& line,
     return beams;
 }
 
-void LineSetting::drawBeside(Pen& pen, StaffLine const& line,
-                             std::vector<DrawnBeams> const& beams) const
+// From the notes outwards: articulation, ornament; then fingers and brackets; then these.
+void LineSetting::drawBeside(Pen& pen, StaffLine const& line) const
+{
+    for (int i = 0; i < count(); ++i)
+        drawMarks(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)]);
+    pen.belongTo({});
+}
+
+void LineSetting::drawOutside(Pen& pen, StaffLine const& line,
+                              std::vector<DrawnBeams> const& beams) const
 {
     for (int i = 0; i < count(); ++i)
         drawTuplets(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)],
                     beams[at(i)]);
     for (int i = 0; i < count(); ++i)
-        drawMarks(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)]);
+        drawOuterMarks(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)]);
     pen.belongTo({});
+}
+
+std::vector<PlacedHairpin> LineSetting::hairpins() const
+{
+    std::vector<PlacedHairpin> out;
+    for (notation::Hairpin const& pin : m_score.score->hairpins) {
+        if (pin.to.bar < m_range.first || pin.from.bar >= m_range.end) continue;
+        bool const comesIn = pin.from.bar < m_range.first;
+        bool const goesOn = pin.to.bar >= m_range.end;
+        double const left =
+            comesIn ? startOf(0) : xAt(pin.from.bar - m_range.first, pin.from.at);
+        double const right = goesOn ? endOf(count() - 1) - 0.3
+                                    : xAt(pin.to.bar - m_range.first, pin.to.at) - 0.3;
+        out.push_back({left, right, pin.opens, comesIn ? m_range.first : pin.from.bar});
+    }
+    return out;
+}
+
+void LineSetting::drawLoudness(Pen& pen) const
+{
+    std::vector<PlacedDynamic> dynamics;
+    for (PlacedLabel const& label : placed(&PrintedBar::dynamics))
+        dynamics.push_back({label.label.text, label.x, label.bar});
+    drawDynamics(pen, dynamics, hairpins());
 }
 
 void LineSetting::drawAllFingers(Pen& pen, StaffLine const& line, FingerSide side) const
@@ -203,6 +239,7 @@ void LineSetting::drawHandSigns(Pen& pen, StaffLine const& line) const
 {
     for (int i = 0; i < count(); ++i) {
         if (line.bars[at(i)].notes.empty()) continue;
+        if (i > 0 && !line.bars[at(i - 1)].notes.empty()) continue; // once for a passage
         double const x = line.places[at(i)].x.front();
         double const width = widthOf(leftHand, Face::Italic, geometry::handHeight);
         double const floor = std::max(pen.reach().bottom(x - 0.1, x + width, 4), 4.3);
@@ -224,12 +261,15 @@ void LineSetting::drawUpperStaff(Pen& pen) const
     Clef const clef = m_score.score->grand ? Clef::Treble : m_score.score->clef;
     drawHead(pen, clef);
     pen.take(notes, 0);
-    drawBeside(pen, line, beams);
-    drawBeside(pen, below, beamsBelow);
+    drawBeside(pen, line);
+    drawBeside(pen, below);
     drawAllFingers(pen, line, clef == Clef::Treble ? FingerSide::Above : FingerSide::Below);
     drawPlacings(pen, placings(harp::Side::Right), FingerSide::Above);
     drawAllFingers(pen, below, FingerSide::Below);
     drawHandSigns(pen, below);
+    drawOutside(pen, line, beams);
+    drawOutside(pen, below, beamsBelow);
+    drawLoudness(pen);
     drawVerses(pen, line);
 }
 
@@ -237,9 +277,11 @@ void LineSetting::drawLowerStaff(Pen& pen) const
 {
     StaffLine const line = staffLine(m_score.lower);
     drawHead(pen, Clef::Bass);
-    drawBeside(pen, line, drawSigns(pen, line, {}));
+    auto const beams = drawSigns(pen, line, {});
+    drawBeside(pen, line);
     drawAllFingers(pen, line, FingerSide::Below);
     drawPlacings(pen, placings(harp::Side::Left), FingerSide::Below);
+    drawOutside(pen, line, beams);
 }
 
 // The parts of the hand's brackets that lie on this line.
@@ -310,6 +352,7 @@ std::vector<EndingBracket> LineSetting::endings() const
 void LineSetting::drawAbove(Pen& pen) const
 {
     drawAnnotations(pen, placed(&PrintedBar::annotations), m_width);
+    drawNavigation(pen, placed(&PrintedBar::navigation));
     drawRowAbove(pen, placed(&PrintedBar::chords),
                  {Face::Bold, geometry::chordHeight, Ink::Chord}, geometry::chordGap,
                  geometry::chordAboveStaff);
@@ -378,6 +421,15 @@ std::string LineSetting::partOf() const
     return {};
 }
 
+bool LineSetting::easyTurn() const
+{
+    Length const half{music::Rational(1, 2)};
+    PrintedBar const& last = what(count() - 1);
+    if (last.upper.notes.empty()) return true;
+    StaffNote const& note = last.upper.notes.back();
+    return note.isRest() || note.length >= half;
+}
+
 System LineSetting::set()
 {
     bool const grand = m_score.score->grand;
@@ -408,7 +460,7 @@ System LineSetting::set()
     return {std::move(pen), top,
             bottom,         areas(top, bottom),
             m_range,        beginsPart(m_score, m_range.first),
-            partOf()};
+            easyTurn(),     partOf()};
 }
 
 } // namespace

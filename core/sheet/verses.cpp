@@ -5,13 +5,14 @@
 #include "core/sheet/words.h"
 
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 namespace sheet {
 
 namespace {
 
-constexpr double hyphenWidth = 0.33 * geometry::verseHeight;
+using geometry::hyphenWidth;
 constexpr double betweenHyphens = 7;
 constexpr double sungOnGap = 0.25; // before the line that holds a syllable
 
@@ -50,19 +51,33 @@ std::size_t verseCount(StaffLine const& line)
     return count;
 }
 
-void drawHyphens(Pen& pen, double left, double right, double baseline)
+// Beside a bar line, never on it.
+double offBarLines(double x, double left, std::vector<BarPlace> const& bars)
+{
+    for (BarPlace const& bar : bars)
+        if (std::abs(bar.right - x) < hyphenWidth)
+            return bar.right - hyphenWidth > left ? bar.right - hyphenWidth
+                                                  : bar.right + hyphenWidth;
+    return x;
+}
+
+void drawHyphens(Pen& pen, double left, double right, double baseline,
+                 std::vector<BarPlace> const& bars)
 {
     double const room = right - left;
-    if (room < hyphenWidth) return;
+    if (room < hyphenWidth / 2) return;
     int const count = std::max(1, static_cast<int>(room / betweenHyphens));
     for (int i = 0; i < count; ++i)
-        pen.words("-", {left + room * (2 * i + 1) / (2 * count), baseline},
+        pen.words("-",
+                  {offBarLines(left + room * (2 * i + 1) / (2 * count), left, bars), baseline},
                   geometry::verseHeight, Face::Roman, Anchor::Centre);
 }
 
-void drawRow(Pen& pen, std::vector<Sung> const& row, double lineLeft, double lineRight,
+void drawRow(Pen& pen, std::vector<Sung> const& row, std::vector<BarPlace> const& bars,
              double baseline)
 {
+    double const lineLeft = bars.front().left;
+    double const lineRight = bars.back().right;
     constexpr double thickness = 0.1;
     for (std::size_t i = 0; i < row.size(); ++i) {
         Sung const& here = row[i];
@@ -76,7 +91,8 @@ void drawRow(Pen& pen, std::vector<Sung> const& row, double lineLeft, double lin
         if (!begins && i > 0) continue;
         double const from = begins ? here.right : lineLeft;
         if (here.syllable->hyphen)
-            drawHyphens(pen, from, next < row.size() ? row[next].left : lineRight, baseline);
+            drawHyphens(pen, from, next < row.size() ? row[next].left : lineRight, baseline,
+                        bars);
         else if (next > i + 1 || !begins) {
             double const to = row[next - 1].right;
             if (to - from > sungOnGap)
@@ -108,7 +124,7 @@ void drawVerses(Pen& pen, StaffLine const& line)
         }
     }
     for (std::vector<Sung> const& sung : rows) {
-        drawRow(pen, sung, line.places.front().left, line.places.back().right, baseline);
+        drawRow(pen, sung, line.places, baseline);
         baseline += geometry::verseHeight * 1.15;
     }
 }

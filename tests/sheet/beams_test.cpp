@@ -64,7 +64,9 @@ TEST_CASE("Beams show the beats of the meter", "[beams]")
         {{2, 2, false}, "2 2 2 2 2 2 2 2", "0-3 4-7"},
         {{4, 4, false}, "2 2 |2 2 2 2 2 2", "0-1 2-3 4-7"}, // the writer's gap at a beat
         {{4, 4, false}, "2 |2 2 2 2 2 2 2", "0-3 4-7"},     // a gap off the beat is no wish
-        {{3, 4, false}, "2 2 2 2 2 2", "0-1 2-3 4-5"},
+        {{3, 4, false}, "2 2 2 2 2 2", "0-5"},
+        {{3, 4, false}, "4 2 2 2 2", "1-4"},
+        {{3, 4, false}, "1 1 2 2 2 2 2", "0-2 3-4 5-6"},
         {{2, 4, false}, "2 2 2 2", "0-3"},
         {{2, 4, false}, "1 1 2 2 2", "0-2 3-4"},
         {{3, 8, false}, "2 2 2", "0-2"},
@@ -81,7 +83,7 @@ TEST_CASE("A pick-up is beamed by its place in the full bar", "[beams]")
     notation::StaffBar const bar = staff("2 2 2", {6, 8, false});
     CHECK(shown(notation::beamGroups(bar, {6, 8, false}, example::wholes(3, 8))) == "0-2");
     CHECK(shown(notation::beamGroups(bar, {4, 4, false}, example::wholes(5, 8))) == "0-2");
-    CHECK(shown(notation::beamGroups(bar, {3, 4, false}, example::wholes(3, 8))) == "1-2");
+    CHECK(shown(notation::beamGroups(bar, {3, 4, false}, example::wholes(3, 8))) == "0-2");
 }
 
 TEST_CASE("A lone semiquaver's second beam points to the note it shares the beat with",

@@ -4,6 +4,7 @@
 #include "core/files/abc/text.h"
 #include "core/files/musicxml/words.h"
 #include "core/music/typedchord.h"
+#include "core/notation/words.h"
 
 #include <algorithm>
 #include <array>
@@ -433,6 +434,7 @@ Outcome MeasureReader::note(xml_node node)
             std::string_view const word = beam.text().get();
             gathered.beamGoesOn = word == "continue" || word == "end";
         }
+    for (std::string& sign : std::exchange(m_signs, {})) mark(gathered, std::move(sign));
     notations(node, gathered);
     if (!gathered.note.pitches.empty()) verses(node, gathered.note);
     m_noteBefore = m_notes.size();
@@ -647,6 +649,32 @@ void MeasureReader::metronome(xml_node node)
     tempo = tune::Tempo{dotted ? plain * Rational(3, 2) : plain, beats->toDouble()};
 }
 
+void MeasureReader::markLast(std::string text)
+{
+    if (!m_notes.empty())
+        mark(m_notes.back(), std::move(text));
+    else if (!bars.empty() && !bars.back().notes.empty() &&
+             bars.back().notes.back().marks.size() < mostMarks)
+        bars.back().notes.back().marks.push_back(std::move(text));
+}
+
+// Dynamics and hairpins become marks of the notes by which they stand.
+void MeasureReader::loudness(xml_node type)
+{
+    for (xml_node part : type.children("dynamics"))
+        for (xml_node sign : part.children())
+            if (markOf("dynamics", sign.name())) m_signs.emplace_back(sign.name());
+    for (xml_node wedge : type.children("wedge")) {
+        std::string const kind = wedge.attribute("type").value();
+        if (kind == "crescendo" || kind == "diminuendo") {
+            m_hairpin = kind;
+            m_signs.push_back(kind + '(');
+        } else if (kind == "stop" && !m_hairpin.empty()) {
+            markLast(std::exchange(m_hairpin, {}) + ')');
+        }
+    }
+}
+
 void MeasureReader::direction(xml_node node)
 {
     bool hasTempo = false;
@@ -658,6 +686,8 @@ void MeasureReader::direction(xml_node node)
     sound(node.child("sound"));
     // What stands below or at another staff is of the performance, not of the tune.
     bool const below = std::string_view(node.attribute("placement").value()) == "below";
+    if (staffOf(node) == m_voice.staff)
+        for (xml_node type : node.children("direction-type")) loudness(type);
     if (below || staffOf(node) != m_voice.staff) return;
     for (xml_node type : node.children("direction-type")) {
         std::string words;
@@ -670,9 +700,14 @@ void MeasureReader::direction(xml_node node)
             else if (name == "words" || name == "rehearsal")
                 words += text;
             else if (name == "segno" || name == "coda")
-                words += name;
+                m_signs.emplace_back(name);
         }
-        if (hasTempo && !words.empty())
+        auto const way = sendsElsewhere(node.child("sound"))
+                             ? notation::navigationMark(words)
+                             : std::nullopt;
+        if (way)
+            m_signs.emplace_back(*way);
+        else if (hasTempo && !words.empty())
             tempoWords.push_back(std::move(words));
         else
             annotate(node, std::move(words));

@@ -68,6 +68,8 @@ private:
     void sound(pugi::xml_node node);
     void barline(pugi::xml_node node);
     void annotate(pugi::xml_node node, std::string words);
+    void loudness(pugi::xml_node directionType);
+    void markLast(std::string text);
     std::optional<music::Length> offsetOf(pugi::xml_node node) const;
     bool isOurs(pugi::xml_node note) const;
     Outcome fits(music::Length length, pugi::xml_node at);
@@ -85,6 +87,8 @@ private:
     music::Meter m_meter;
     music::Interval m_transposition;
     std::vector<music::Pitch> m_graces; // for the next note
+    std::vector<std::string> m_signs;   // marks for the next note
+    std::string m_hairpin;              // the one that is open: its mark without the bracket
     std::optional<std::vector<int>> m_ending;
 
     // Of the measure at hand.

@@ -4,6 +4,7 @@
 #include "core/files/musicxml/xmltext.h"
 #include "core/notation/accidentals.h"
 #include "core/notation/beams.h"
+#include "core/notation/words.h"
 
 #include <algorithm>
 #include <array>
@@ -263,6 +264,7 @@ private:
     static void addMarks(xml_node notations, StaffNote const& sign)
     {
         for (std::string const& mark : sign.marks) {
+            if (isDirection(mark)) continue; // stands among the directions
             if (isFinger(mark)) {
                 addText(groupIn(notations, "technical"), "fingering", mark);
             } else if (mark == "invertedfermata") {
@@ -287,7 +289,9 @@ private:
     // Rolled, or plucked strictly together.
     static void addChordSign(xml_node notations, StaffNote const& sign, std::size_t place)
     {
-        if (sign.rolled) notations.append_child("arpeggiate");
+        bool const asked = place > 0 && std::find(sign.marks.begin(), sign.marks.end(),
+                                                  "arpeggio") != sign.marks.end();
+        if (sign.rolled || asked) notations.append_child("arpeggiate");
         bool const outer = place == 0 || place + 1 == sign.pitches.size();
         if (sign.bracketed && outer)
             notations.append_child("non-arpeggiate").append_attribute("type") =
@@ -322,6 +326,11 @@ std::int64_t inDivisions(Length length, std::int64_t divisions)
 {
     return music::floorOf(length.wholes * music::Rational(4 * divisions) +
                           music::Rational(1, 2));
+}
+
+bool isDirection(std::string_view mark)
+{
+    return mark == "segno" || mark == "coda" || notation::isToldInWords(mark);
 }
 
 void writeNotes(xml_node measure, notation::StaffBar const& bar, StaffFrame const& frame,

@@ -4,6 +4,7 @@
 
 #include <pugixml.hpp>
 
+#include <string_view>
 #include <vector>
 
 // The notes of one staff in one bar as elements of MusicXML. For the .cpp files of this folder.
@@ -33,6 +34,10 @@ struct Carried {
     int slurs = 0;                 // open
     std::vector<bool> wordsGoOn{}; // by verse: the word of the last syllable is not at its end
 };
+
+// Whether a mark of a note is an element of its own before the note: segno, coda, "D.C.",
+// dynamics, hairpins.
+bool isDirection(std::string_view mark);
 
 // Appends the notes and, before the note in whose time they fall, the placed elements (copied,
 // with their offset). `carried`: what comes into the bar; what goes out of it stands there

@@ -54,6 +54,10 @@ std::int64_t divisionsFor(Notation const& notation)
         for (tune::ChordMark const& mark : written.chords) include(mark.at);
         for (tune::Annotation const& words : written.annotations) include(words.at);
     }
+    for (notation::Hairpin const& pin : notation.hairpins) {
+        include(pin.from.at);
+        include(pin.to.at);
+    }
     return divisions;
 }
 
@@ -206,6 +210,31 @@ std::string endingNumbers(std::vector<int> const& endings)
     return text;
 }
 
+// Where a mark sends the player, as MusicXML's sound element has it.
+struct Way {
+    std::string_view mark;
+    std::string_view words;
+    char const* attribute;
+    char const* value;
+};
+Way const* wayOf(std::string_view mark)
+{
+    static constexpr std::array ways{
+        Way{"D.C.", "D.C.", "dacapo", "yes"},
+        Way{"dacapo", "D.C.", "dacapo", "yes"},
+        Way{"D.S.", "D.S.", "dalsegno", "segno"},
+        Way{"D.C.alfine", "D.C. al Fine", "dacapo", "yes"},
+        Way{"D.C.alcoda", "D.C. al Coda", "dacapo", "yes"},
+        Way{"D.S.alfine", "D.S. al Fine", "dalsegno", "segno"},
+        Way{"D.S.alcoda", "D.S. al Coda", "dalsegno", "segno"},
+        Way{"dacoda", "To Coda", "tocoda", "coda"},
+        Way{"fine", "Fine", "fine", "yes"},
+    };
+    auto const found = std::find_if(ways.begin(), ways.end(),
+                                    [mark](Way const& way) { return way.mark == mark; });
+    return found == ways.end() ? nullptr : &*found;
+}
+
 // Writes the bars one after the other.
 class PartWriter {
 public:
@@ -332,9 +361,53 @@ private:
                 wordsAt(drawer, {words.at, words.text, std::nullopt}, "above", 1, m_grand));
         for (Label const& cue : m_notation.bars[i].leverCues)
             placed.push_back(leverWords(drawer, cue));
+        addDirections(placed, drawer, i);
         if (!m_grand) addLabels(placed, drawer, i);
         sortByPlace(placed);
         return placed;
+    }
+
+    // Signs at a note that MusicXML has as directions.
+    void addDirections(std::vector<Placed>& placed, Drawer& drawer, std::size_t i) const
+    {
+        auto const add = [&](char const* placement, Length at) {
+            xml_node direction = drawer.direction(placement);
+            placed.push_back({at, direction});
+            return direction;
+        };
+        for (tune::Note const& note : written(i).notes)
+            for (std::string const& mark : note.marks) {
+                if (mark == "segno" || mark == "coda") {
+                    xml_node direction = add("above", note.at);
+                    direction.append_child("direction-type").append_child(mark.c_str());
+                    addStaff(direction, 1, m_grand);
+                } else if (auto const way = wayOf(mark)) {
+                    xml_node direction = add("above", note.at);
+                    addWords(direction, std::string(way->words));
+                    addStaff(direction, 1, m_grand);
+                    direction.append_child("sound").append_attribute(way->attribute) =
+                        way->value;
+                }
+            }
+        for (Label const& label : m_notation.bars[i].dynamics) {
+            xml_node direction = add("below", label.at);
+            direction.append_child("direction-type")
+                .append_child("dynamics")
+                .append_child(label.text.c_str());
+            addStaff(direction, 1, m_grand);
+        }
+        for (notation::Hairpin const& pin : m_notation.hairpins)
+            for (bool const begins : {true, false}) {
+                notation::Spot const& spot = begins ? pin.from : pin.to;
+                if (spot.bar != static_cast<int>(i)) continue;
+                xml_node direction = add("below", spot.at);
+                direction.append_child("direction-type")
+                    .append_child("wedge")
+                    .append_attribute("type") = !begins     ? "stop"
+                                                : pin.opens ? "crescendo"
+                                                            : "diminuendo";
+                addStaff(direction, 1, m_grand);
+            }
     }
 
     Placed partLetter(Drawer& drawer, std::string const& part) const

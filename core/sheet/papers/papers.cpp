@@ -34,7 +34,7 @@ void Papers::newPage()
     named.tune.title = m_runningTitle;
     Pen head(m_font);
     double const height =
-        drawRunningHead(head, named, static_cast<int>(m_pages.size()), m_width);
+        drawRunningHead(head, named, std::to_string(m_pages.size()), m_width);
     add(head, height, 0);
 }
 
