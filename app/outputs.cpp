@@ -7,6 +7,7 @@
 #include "core/files/musicxml/write.h"
 #include "core/files/musicxml/mxl.h"
 #include "core/files/plan.h"
+#include "core/files/spoken.h"
 #include "core/files/textfile.h"
 #include "core/perform/schedule.h"
 #include "core/sheet/sheet.h"
@@ -34,6 +35,7 @@ constexpr std::array endings{
     Ending{".pdf", OutputKind::Pdf},        Ending{".svg", OutputKind::Svg},
     Ending{".png", OutputKind::Png},        Ending{".mxl", OutputKind::Mxl},
     Ending{".abc", OutputKind::Abc},        Ending{".mid", OutputKind::Midi},
+    Ending{".txt", OutputKind::Text},       Ending{".html", OutputKind::Html},
     Ending{".wav", OutputKind::Wav},        Ending{".ogg", OutputKind::Ogg}};
 
 Ending const* endingOf(std::string_view path)
@@ -90,6 +92,10 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
         return files::documentText({finished.abc, proposal.brief}, finished.tables);
     if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement);
     if (kind == OutputKind::Abc) return abcOf(proposal.arrangement, sheetKind);
+    if (kind == OutputKind::Text)
+        return files::spokenText(proposal.arrangement, notationKind(sheetKind));
+    if (kind == OutputKind::Html)
+        return files::spokenHtml(proposal.arrangement, notationKind(sheetKind));
     if (kind == OutputKind::MusicXml || kind == OutputKind::Mxl) {
         std::string score = files::musicXml(proposal.arrangement, notationKind(sheetKind));
         return kind == OutputKind::MusicXml ? score : files::mxlFile(score, "score");
@@ -122,7 +128,7 @@ base::Result<Output> outputFor(std::string const& path)
     if (Ending const* ending = endingOf(path)) return Output{path, ending->kind};
     return base::Fault{base::FaultCode::UnknownFileKind, path,
                        "written are .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg "
-                       ".plan.json .sallow"};
+                       ".txt .html .plan.json .sallow"};
 }
 
 bool isPages(OutputKind kind)

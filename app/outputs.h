@@ -11,7 +11,7 @@
 
 namespace app {
 
-enum class OutputKind { Pdf, Svg, Png, MusicXml, Mxl, Abc, Midi, Wav, Flac, Ogg, Plan, Saved };
+enum class OutputKind { Pdf, Svg, Png, MusicXml, Mxl, Abc, Midi, Wav, Flac, Ogg, Plan, Saved, Text, Html };
 enum class SheetKind { Arrangement, Pattern, Lead };
 
 struct Output {

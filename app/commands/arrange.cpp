@@ -146,7 +146,7 @@ void declareArrange(CLI::App& program, int& status)
         ->required();
     verb->add_option("-o,--output", call->outputs,
                      "what to write: .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg "
-                     ".plan.json .sallow")
+                     ".txt .html .plan.json .sallow")
         ->required();
     takesName<SheetKind>(verb->add_option("--sheet", call->sheet,
                                           "what is drawn: arrangement, pattern or lead"),

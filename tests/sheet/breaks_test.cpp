@@ -84,3 +84,26 @@ TEST_CASE("The foot of the last page finds its room", "[breaks]")
     CHECK(sheet::pageStarts(systems, {95, 95, 10, 1}).size() == 2);
     CHECK(sheet::pageStarts(systems, {95, 95, 2, 1}).size() == 1);
 }
+
+TEST_CASE("Lines begin with a phrase where four bars and three are as wide", "[breaks]")
+{
+    // Sixteen bars of which three and a half fill a line: by width alone lines of three and four
+    // would alternate.
+    std::vector<BarWidth> tune(16, BarWidth{27, 18, 1, false, 0});
+    for (std::size_t i = 0; i < tune.size(); ++i) tune[i].inPart = static_cast<double>(i);
+    LineRoom const room{97, 12, 10, 4, 1};
+    auto const starts = sheet::lineStarts(tune, room);
+    CHECK(starts == std::vector<int>{0, 4, 8, 12});
+    CHECK(sheet::linesOffPhrase(tune, starts) == 0);
+    CHECK(sheet::linesOffPhrase(tune, {0, 3, 6, 10}) == 1);
+    // A bar behind a pick-up is no place for a line to begin.
+    tune[1].inPart = 0.25;
+    CHECK(sheet::linesOffPhrase(tune, {0, 1}) == 1);
+}
+
+TEST_CASE("No last page holds one system alone where another division has as few pages",
+          "[breaks]")
+{
+    std::vector<sheet::SystemHeight> systems(5, {20, false, true});
+    CHECK(sheet::pageStarts(systems, {90, 90, 5, 2}) == std::vector<int>{0, 3});
+}

@@ -1,0 +1,299 @@
+#include "core/files/spoken.h"
+
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <set>
+#include <string_view>
+#include <vector>
+
+namespace files {
+
+namespace {
+
+using notation::Label;
+using notation::Notation;
+using notation::StaffBar;
+using notation::StaffNote;
+
+// What is said of one bar, and of the part that begins with it.
+struct SaidBar {
+    std::string part;
+    std::string name; // "Bar 3"
+    std::string words;
+    int number = 0;
+};
+struct Said {
+    std::string title;
+    std::vector<std::string> head;
+    std::vector<SaidBar> bars;
+    std::vector<std::string> foot;
+};
+
+// Signs of accidentals as words, so that every voice says them: "F♯" is "F sharp".
+std::string spoken(std::string_view text)
+{
+    constexpr std::array<std::pair<std::string_view, std::string_view>, 3> signs{
+        {{"♯", " sharp "}, {"♭", " flat "}, {"♮", " natural "}}};
+    std::string out;
+    while (!text.empty()) {
+        bool found = false;
+        for (auto const& [sign, word] : signs)
+            if (text.starts_with(sign)) {
+                out += word;
+                text.remove_prefix(sign.size());
+                found = true;
+            }
+        if (found) continue;
+        if (!(text.front() == ' ' && (out.empty() || out.back() == ' '))) out += text.front();
+        text.remove_prefix(1);
+    }
+    while (!out.empty() && out.back() == ' ') out.pop_back();
+    for (std::size_t at; (at = out.find(" ,")) != std::string::npos;) out.erase(at, 1);
+    return out;
+}
+
+std::string valueName(notation::NoteValue value)
+{
+    constexpr std::array names{"breve",      "semibreve",      "minim",         "crotchet", "quaver",
+                               "semiquaver", "demisemiquaver", "hemidemisemiquaver"};
+    int const last = static_cast<int>(names.size()) - 1;
+    std::string const dots = value.dots == 0   ? ""
+                             : value.dots == 1 ? "dotted "
+                                               : "double dotted ";
+    return dots + names[static_cast<std::size_t>(std::clamp(value.halvings + 1, 0, last))];
+}
+
+std::string fingerName(int finger)
+{
+    constexpr std::array names{"", "thumb", "second", "third", "fourth", "fifth"};
+    return finger >= 1 && finger <= 5 ? names[static_cast<std::size_t>(finger)]
+                                      : std::to_string(finger);
+}
+
+bool contains(std::vector<std::string> const& marks, std::string_view mark)
+{
+    return std::find(marks.begin(), marks.end(), mark) != marks.end();
+}
+
+// "D 4 thumb and A 3 second together, crotchet".
+std::string signWords(StaffNote const& note, bool tiedIn)
+{
+    if (note.isRest())
+        return note.fillsBar ? "rest for the bar" : "rest, " + valueName(note.value);
+    std::string out;
+    for (std::size_t i = 0; i < note.pitches.size(); ++i) {
+        if (i > 0) out += i + 1 == note.pitches.size() ? " and " : ", ";
+        out += spoken(music::shown(note.pitches[i]));
+        if (!tiedIn && i < note.fingers.size()) out += ' ' + fingerName(note.fingers[i]);
+    }
+    if (tiedIn) return out + " held on, " + valueName(note.value);
+    bool const rolled = note.rolled || contains(note.marks, "arpeggio");
+    if (note.pitches.size() > 1) out += rolled ? " rolled" : " together";
+    out += ", " + valueName(note.value);
+    if (!note.graces.empty()) {
+        out += ", after the grace note";
+        out += note.graces.size() > 1 ? "s" : "";
+        for (music::Pitch grace : note.graces) out += ' ' + spoken(music::shown(grace));
+    }
+    for (std::string const& mark : note.marks) {
+        if (mark == "fermata") out += ", with a pause";
+        if (mark == "staccato" || mark == "accent" || mark == "trill" || mark == "turn" ||
+            mark == "harmonic")
+            out += ", " + mark;
+        if (mark == notation::rightHandHelps) out += ", one note taken by the right hand";
+    }
+    return out;
+}
+
+std::string staffWords(StaffBar const& bar, std::vector<music::Pitch>& tied)
+{
+    std::string out;
+    for (StaffNote const& note : bar.notes) {
+        if (note.hidden) continue;
+        bool const tiedIn = !note.isRest() && tied == note.pitches;
+        if (!out.empty()) out += "; ";
+        out += signWords(note, tiedIn);
+        tied = note.tied ? note.pitches : std::vector<music::Pitch>{};
+    }
+    return out;
+}
+
+std::string joined(std::vector<Label> const& labels, std::string_view between)
+{
+    std::string out;
+    for (Label const& label : labels)
+        if (!label.text.empty()) out += (out.empty() ? "" : std::string(between)) + label.text;
+    return spoken(out);
+}
+
+void addSentence(std::string& out, std::string const& words)
+{
+    if (words.empty()) return;
+    out += (out.empty() ? "" : " ") + words;
+    if (out.back() != '.') out += '.';
+}
+
+std::string ordinals(std::vector<int> const& numbers)
+{
+    constexpr std::array names{"", "first", "second", "third", "fourth"};
+    std::string out;
+    for (int number : numbers) {
+        if (!out.empty()) out += " and ";
+        out += number < static_cast<int>(names.size()) ? names[static_cast<std::size_t>(number)]
+                                                       : std::to_string(number) + "th";
+    }
+    return out;
+}
+
+std::string barWords(Notation const& notation, std::size_t i,
+                     std::array<std::vector<music::Pitch>, 2>& tied)
+{
+    tune::Bar const& written = notation.tune.bars[i];
+    notation::PrintedBar const& bar = notation.bars[i];
+    std::string out;
+    if (i > 0 && !(written.key == notation.tune.bars[i - 1].key))
+        addSentence(out, "The key is now " + spoken(music::shown(written.key)));
+    if (i > 0 && !(written.meter == notation.tune.bars[i - 1].meter))
+        addSentence(out, "The meter is now " + music::text(written.meter));
+    if (written.repeatOpens) addSentence(out, "A repeat begins");
+    if (!written.endings.empty())
+        addSentence(out, "The " + ordinals(written.endings) + " time only");
+    if (std::string const words = joined(bar.annotations, ", "); !words.empty())
+        addSentence(out, "Above the bar: " + words);
+    if (std::string const words = joined(bar.dynamics, ", "); !words.empty())
+        addSentence(out, "Loudness: " + words);
+    if (std::string const words = joined(bar.leverCues, ", "); !words.empty())
+        addSentence(out, "Levers: " + words);
+    addSentence(out, (notation.grand ? "Right hand: " : "") + staffWords(bar.upper, tied[0]));
+    if (notation.grand) {
+        std::string const patterns = joined(bar.labels, ", then ");
+        addSentence(out, "Left hand" + (patterns.empty() ? "" : ' ' + patterns) + ": " +
+                             staffWords(bar.lower, tied[1]));
+    } else if (std::string const words = joined(bar.labels, ", then "); !words.empty()) {
+        addSentence(out, "Pattern " + words);
+    }
+    if (written.repeatCloses)
+        addSentence(out, written.timesPlayed > 2
+                             ? "Repeat, " + std::to_string(written.timesPlayed) + " times in all"
+                             : "Repeat");
+    addSentence(out, joined(bar.navigation, ", "));
+    return out;
+}
+
+std::string tempoWords(tune::Tune const& tune)
+{
+    tune::Tempo const tempo = tune::tempoOf(tune);
+    return std::to_string(std::lround(tempo.beatsPerMinute)) + ' ' +
+           valueName(notation::nearestValue(tempo.beat)) + "s a minute";
+}
+
+Said said(arrange::Arrangement const& arrangement, notation::Kind kind)
+{
+    Notation const notation = notation::of(arrangement, kind);
+    tune::Tune const& tune = notation.tune;
+    Said out;
+    out.title = tune.title;
+    auto const head = [&out](std::string const& label, std::string const& words) {
+        if (!words.empty()) out.head.push_back(label + words);
+    };
+    head("By ", tune.composer);
+    head("Arranged by ", tune.arranger);
+    head("", spoken(music::shown(tune.key)) + ", " + music::text(tune.meter) + ", " +
+                 (tune.rhythm.empty() ? "" : tune.rhythm + ", ") + tempoWords(tune) + '.');
+    if (kind != notation::Kind::Lead) {
+        head("", std::to_string(arrangement.harp.count()) + " strings, level " +
+                     std::to_string(arrangement.level.number) + '.');
+        head("", spoken(notation.setupLine) + '.');
+    }
+    if (notation.grand)
+        head("", "Fingers: thumb, second, third, fourth. Notes are named with their octave: C 4 "
+                 "is middle C.");
+    std::array<std::vector<music::Pitch>, 2> tied;
+    for (std::size_t i = 0; i < notation.bars.size(); ++i) {
+        tune::Bar const& bar = tune.bars[i];
+        std::string name =
+            bar.number > 0 ? "Bar " + std::to_string(bar.number) : std::string("Pick-up");
+        if (std::string const chords = joined(notation.bars[i].chords, ", then ");
+            !chords.empty())
+            name += ", " + chords;
+        out.bars.push_back({bar.part, name, barWords(notation, i, tied), bar.number});
+    }
+    for (std::string const& note : tune.notes) out.foot.push_back(note);
+    if (!tune.source.empty()) out.foot.push_back("Source: " + tune.source);
+    if (!tune.copyright.empty()) out.foot.push_back(tune.copyright);
+    return out;
+}
+
+std::string escaped(std::string_view text)
+{
+    std::string out;
+    for (char c : text) switch (c) {
+        case '&':
+            out += "&amp;";
+            break;
+        case '<':
+            out += "&lt;";
+            break;
+        case '>':
+            out += "&gt;";
+            break;
+        case '"':
+            out += "&quot;";
+            break;
+        default:
+            out += c;
+        }
+    return out;
+}
+
+std::string element(std::string const& name, std::string_view text)
+{
+    return '<' + name + '>' + escaped(text) + "</" + name + ">\n";
+}
+
+} // namespace
+
+std::string spokenText(arrange::Arrangement const& arrangement, notation::Kind kind)
+{
+    Said const what = said(arrangement, kind);
+    std::string out = what.title + '\n';
+    for (std::string const& line : what.head) out += line + '\n';
+    out += '\n';
+    for (SaidBar const& bar : what.bars) {
+        if (!bar.part.empty()) out += "Part " + bar.part + ".\n";
+        out += bar.name + ". " + bar.words + '\n';
+    }
+    if (!what.foot.empty()) out += '\n';
+    for (std::string const& line : what.foot) out += line + '\n';
+    return out;
+}
+
+std::string spokenHtml(arrange::Arrangement const& arrangement, notation::Kind kind)
+{
+    Said const what = said(arrangement, kind);
+    std::string out = "<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n" +
+                      element("title", what.title) + "</head>\n<body>\n" +
+                      element("h1", what.title);
+    for (std::string const& line : what.head) out += element("p", line);
+    bool open = false;
+    std::set<int> linked; // a bar of two halves is linked to at its first
+    for (SaidBar const& bar : what.bars) {
+        if (!bar.part.empty()) {
+            if (open) out += "</ul>\n";
+            open = false;
+            out += element("h2", "Part " + bar.part);
+        }
+        if (!open) out += "<ul>\n";
+        open = true;
+        bool const first = linked.insert(bar.number).second;
+        out += first ? "<li id=\"bar-" + std::to_string(bar.number) + "\">" : "<li>";
+        out += "<strong>" + escaped(bar.name) + ".</strong> " + escaped(bar.words) + "</li>\n";
+    }
+    if (open) out += "</ul>\n";
+    for (std::string const& line : what.foot) out += element("p", line);
+    return out + "</body>\n</html>\n";
+}
+
+} // namespace files
