@@ -1,9 +1,12 @@
 #include "core/files/abc/read.h"
 #include "core/files/work/document.h"
 #include "core/files/textfile.h"
+#include "core/harmony/findchords.h"
+#include "core/music/typedchord.h"
 #include "core/pattern/own.h"
 #include "core/proposal/asked.h"
 #include "core/proposal/proposal.h"
+#include "core/tune/chordorigin.h"
 #include "tests/places.h"
 
 #include <catch2/catch.hpp>
@@ -205,4 +208,41 @@ TEST_CASE("The earliest form keeps its shape under its old name, a full one all 
     CHECK(full.brief.tune.title == "The Lantern Stile, for two");
     CHECK(full.brief.passes == proposal::Passes::Varied);
     CHECK(full.brief.quartersPerMinute == 90);
+}
+
+TEST_CASE("Chords that no file has are saved with where they come from", "[document]")
+{
+    SavedWork work = example();
+    CHECK(documentText(work, shelf()).find("\"chords\"") == std::string::npos);
+    auto const chord = [](char const* text) { return *music::chordFrom(text); };
+    music::Length const half{music::Rational(1, 4)};
+    work.brief.tune.bars[0].chords = {
+        tune::chordMark({}, chord("Em7"), tune::ChordOrigin::Found),
+        tune::chordMark(half, chord("D/F#"), tune::ChordOrigin::Set)};
+    work.brief.tune.bars[1].chords = {tune::chordMark({}, music::noChord(), tune::ChordOrigin::Set)};
+    std::string const text = documentText(work, shelf());
+    auto const again = readDocument(text, shelf(), "a.sallow");
+    REQUIRE(again);
+    for (std::size_t bar = 0; bar < work.brief.tune.bars.size(); ++bar)
+        CHECK(again->brief.tune.bars[bar].chords == work.brief.tune.bars[bar].chords);
+    CHECK(documentText(*again, shelf()) == text);
+    std::string damaged = text;
+    damaged.replace(damaged.find("\"Em7\""), 5, "\"Hx?\"");
+    CHECK(readDocument(damaged, shelf(), "a").error().code == base::FaultCode::Malformed);
+}
+
+// A bare melody is arranged over chords that were found; what is saved must open again with them.
+TEST_CASE("A tune without chords is saved with those that were found", "[document]")
+{
+    std::string const abc = "X:1\nT:The Bare Bank\nM:3/4\nL:1/4\nK:G\nGBd|ceg|fed|g3|]\n";
+    SavedWork work = example();
+    work.abc = abc;
+    work.brief.tune = harmony::withFoundChords(shelf().harmony,
+                                               *readAbc(abc, abcTunes(abc)->front(), "test"));
+    REQUIRE(tune::hasChords(work.brief.tune));
+    auto const again = readDocument(documentText(work, shelf()), shelf(), "a.sallow");
+    REQUIRE(again);
+    CHECK(again->abc == abc); // the file stays as it was
+    CHECK(again->brief.tune == work.brief.tune);
+    CHECK(proposal::propose(again->brief));
 }

@@ -5,6 +5,7 @@
 # kill how old what was kept aside was, in milliseconds, while a key was pressed every fifth of a
 # second.
 set -u
+export LC_ALL=C.UTF-8
 sallow=$1 reader=$2 tune=$3 kills=$4
 command -v Xvfb >/dev/null && command -v xdotool >/dev/null || exit 77
 dir=$(mktemp -d)
@@ -45,7 +46,7 @@ for ((kill = 1; kill <= kills; ++kill)); do
         window_of $program 'Work left unsaved' || { echo "kill $kill: unsaved work was not offered"; exit 1; }
         xdotool windowfocus --sync "$window" key Return 2>/dev/null
     fi
-    window_of $program ' – Sallow' || { echo "kill $kill: the tune did not open"; exit 1; }
+    window_of $program '. Sallow$' || { echo "kill $kill: the tune did not open"; exit 1; }
     xdotool windowfocus --sync "$window" 2>/dev/null
     presses=$((8 + RANDOM % 14))
     for ((i = 0; i < presses; ++i)); do

@@ -5,6 +5,8 @@
 #include "core/files/jsonline.h"
 #include "core/files/tables/patternfile.h"
 #include "core/pattern/own.h"
+#include "core/music/typedchord.h"
+#include "core/tune/chordorigin.h"
 #include "core/tune/pagewords.h"
 
 #include "core/files/json.h"
@@ -235,6 +237,78 @@ arrange::SetFinger fingerFrom(Json const& member, std::string const& pointer)
     return set;
 }
 
+constexpr std::array originNames{std::pair{"written", tune::ChordOrigin::Written},
+                                 std::pair{"found", tune::ChordOrigin::Found},
+                                 std::pair{"set", tune::ChordOrigin::Set}};
+constexpr char const* noChordName = "none";
+
+bool sameChords(tune::Tune const& a, tune::Tune const& b)
+{
+    return std::equal(a.bars.begin(), a.bars.end(), b.bars.begin(), b.bars.end(),
+                      [](tune::Bar const& one, tune::Bar const& other) {
+                          return one.chords == other.chords;
+                      });
+}
+
+// A chord by the spelling that reads back as it.
+std::string chordText(tune::ChordMark const& mark)
+{
+    if (music::isNoChord(mark.chord)) return noChordName;
+    auto const asWritten = music::chordFrom(mark.written);
+    return asWritten && *asWritten == mark.chord ? mark.written : music::plain(mark.chord);
+}
+
+// All chords of the tune, with where each comes from.
+Json chordsMember(tune::Tune const& tune)
+{
+    Json out = Json::array();
+    for (std::size_t bar = 0; bar < tune.bars.size(); ++bar)
+        for (tune::ChordMark const& mark : tune.bars[bar].chords) {
+            Json member{{"bar", bar + 1},
+                        {"at", music::text(mark.at.wholes)},
+                        {"chord", chordText(mark)}};
+            for (auto const& [name, origin] : originNames)
+                if (origin == tune::originOf(mark)) member["origin"] = name;
+            if (mark.pass) member["pass"] = *mark.pass;
+            out.push_back(std::move(member));
+        }
+    return out;
+}
+
+tune::ChordMark chordMarkFrom(Json const& member, std::string const& pointer)
+{
+    std::string const text = member.at("chord").get<std::string>();
+    auto const chord = text == noChordName ? std::optional(music::noChord())
+                                           : music::chordFrom(text);
+    if (!chord) throw Wrong{pointer + "/chord", text};
+    std::string const from = member.at("origin").get<std::string>();
+    auto const origin = std::ranges::find(
+        originNames, from, [](auto const& named) { return std::string(named.first); });
+    if (origin == originNames.end()) throw Wrong{pointer + "/origin", from};
+    music::Length const at{rationalAt(member.at("at"), pointer + "/at")};
+    tune::ChordMark mark = tune::chordMark(at, *chord, origin->second);
+    if (origin->second == tune::ChordOrigin::Written && text != noChordName)
+        mark.written = text;
+    if (member.contains("pass")) mark.pass = member.at("pass").get<int>();
+    return mark;
+}
+
+// Chords that are not those of the ABC: found, or changed by the arranger.
+void takeChords(Json const& json, tune::Tune& tune)
+{
+    if (!json.contains("chords")) return;
+    for (tune::Bar& bar : tune.bars) bar.chords.clear();
+    std::size_t place = 0;
+    for (Json const& member : json.at("chords")) {
+        std::string const pointer = "/chords/" + std::to_string(place++);
+        int const bar = member.at("bar").get<int>();
+        if (bar < 1 || bar > static_cast<int>(tune.bars.size()))
+            throw Wrong{pointer + "/bar", std::to_string(bar)};
+        tune.bars[static_cast<std::size_t>(bar - 1)].chords.push_back(
+            chordMarkFrom(member, pointer));
+    }
+}
+
 Result<tune::Tune> tuneIn(std::string const& abc, std::string const& file)
 {
     auto entries = abcTunes(abc);
@@ -279,6 +353,7 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
     auto tune = tuneIn(abc, file);
     if (!tune) return tune.error();
     *tune = tune::withWords(*tune, wordsFrom(json, tune::pageWords(*tune)));
+    takeChords(json, *tune);
     auto harp = harpIn(json.at("harp"), tables);
     if (!harp) return harp.error();
     auto hand = handFrom(tables, json.at("hand").get<std::string>());
@@ -364,6 +439,8 @@ std::string documentText(SavedWork const& work, Tables const& tables)
     tune::PageWords const words = tune::pageWords(brief.tune);
     auto const written = tuneIn(work.abc, "");
     if (!written || tune::pageWords(*written) != words) document["words"] = wordsMember(words);
+    if (!written || !sameChords(*written, brief.tune))
+        document["chords"] = chordsMember(brief.tune);
     return document.dump(1, ' ', false, Json::error_handler_t::replace) + '\n';
 }
 
