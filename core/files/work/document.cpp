@@ -278,7 +278,7 @@ Json chordsMember(tune::Tune const& tune)
 tune::ChordMark chordMarkFrom(Json const& member, std::string const& pointer)
 {
     std::string const text = member.at("chord").get<std::string>();
-    auto const chord = text == noChordName ? std::optional(music::noChord())
+    auto const chord = text == noChordName ? Result<music::Chord>(music::noChord())
                                            : music::chordFrom(text);
     if (!chord) throw Wrong{pointer + "/chord", text};
     std::string const from = member.at("origin").get<std::string>();
