@@ -14,6 +14,7 @@
 #include "core/files/tables/tables.h"
 #include "core/files/work/player.h"
 #include "core/pattern/own.h"
+#include "ui/chordediting.h"
 #include "ui/engine.h"
 #include "ui/session.h"
 #include "ui/theme.h"
@@ -92,6 +93,7 @@ int openWorkbench(int argc, char** argv)
     Cautions cautions(preferences, workbench, session);
     BatchRun batch(workbench, session, filing, *tables);
     Hearing hearing(workbench);
+    ui::ChordMenu chords(workbench, session, tables->harmony);
 
     workbench.show();
     if (!kept) workbench.tellFault(kept.error()); // the tune matters more than her own book

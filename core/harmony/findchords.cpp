@@ -155,6 +155,18 @@ bool hasRaisedSeventh(tune::Tune const& tune, Key key)
     return false;
 }
 
+// Whether the tune's last note is the tonic: then its last chord is, too.
+bool endsAtHome(tune::Tune const& tune, Key home)
+{
+    for (std::size_t b = tune.bars.size(); b-- > 0;) {
+        auto const& notes = tune.bars[b].notes;
+        for (std::size_t n = notes.size(); n-- > 0;)
+            if (!notes[n].pitches.empty())
+                return pitchClass(notes[n].pitches.back()) == pitchClass(home.tonic);
+    }
+    return false;
+}
+
 void lean(Chain& chain, ChordTable const& table, tune::Tune const& tune, Key home, Way way)
 {
     Leaning const leaning = leaningOf(way);
@@ -168,6 +180,8 @@ void lean(Chain& chain, ChordTable const& table, tune::Tune const& tune, Key hom
             if (raised && table.degrees[s] == own->raisedFifth) bonus += raisedFifthBonus;
         }
         for (Logs& row : chain.own) row[s] += bonus;
+        if (own != modeHomes.end() && table.degrees[s] == own->tonic && endsAtHome(tune, home))
+            chain.own.back()[s] += 2 * homeBonus;
     }
     for (Logs& steps : chain.steps)
         for (std::size_t s = 0; s < table.degrees.size(); ++s)
@@ -229,6 +243,24 @@ bool modeIsUnsure(std::optional<FoundKey> const& found)
     return sameTonic || found->tones < gapped;
 }
 
+// Whether all tones of a chord lie in the signature, or the tune has those that do not in this
+// bar.
+bool fitsSignature(tune::Tune const& tune, Unit const& unit, music::Chord const& chord,
+                   int inSignature)
+{
+    tune::Bar const& bar = tune.bars[static_cast<std::size_t>(unit.bar)];
+    auto const sounds = [&bar](music::PitchName name) {
+        return std::any_of(bar.notes.begin(), bar.notes.end(), [&name](tune::Note const& note) {
+            return std::any_of(note.pitches.begin(), note.pitches.end(), [&](music::Pitch p) {
+                return pitchClass(p) == pitchClass(name);
+            });
+        });
+    };
+    for (music::PitchName const& name : toneNames(chord))
+        if (name.alter != music::alterIn(inSignature, name.letter) && !sounds(name)) return false;
+    return true;
+}
+
 constexpr std::size_t likelyShown = 5;
 
 std::vector<std::size_t> ranked(Logs const& logs)
@@ -238,6 +270,21 @@ std::vector<std::size_t> ranked(Logs const& logs)
     std::stable_sort(order.begin(), order.end(),
                      [&logs](std::size_t a, std::size_t b) { return logs[a] > logs[b]; });
     return order;
+}
+
+// The likeliest degree; but where it is no sure thing, one whose tones the tune or its signature
+// has, since every other tone turns a lever of the harp.
+Degree chosenDegree(ChordTable const& table, Logs const& row, tune::Tune const& tune,
+                    Unit const& unit, int inSignature)
+{
+    constexpr double sureEnough = 0.6;
+    auto const order = ranked(row);
+    if (probability(row[order.front()]) < sureEnough)
+        for (std::size_t i = 0; i < std::min(likelyShown, order.size()); ++i)
+            if (fitsSignature(tune, unit, chordOn(table.degrees[order[i]], inSignature),
+                              inSignature))
+                return table.degrees[order[i]];
+    return table.degrees[order.front()];
 }
 
 void fillLikely(Suggestion& out, tune::Tune const& tune, ChordTable const& table,
@@ -337,7 +384,8 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
     for (std::size_t t = 0; t < units.size(); ++t) {
         Key const inBar = tune.bars[static_cast<std::size_t>(units[t].bar)].key;
         signatures.push_back(signature(inBar == tune.key ? out.heardIn : inBar));
-        Degree const best = learned.chords.degrees[ranked(rows[t]).front()];
+        Degree const best =
+            chosenDegree(learned.chords, rows[t], tune, units[t], signatures.back());
         out.chords.push_back({units[t], kept[t] ? *kept[t] : chordOn(best, signatures[t]), {},
                               kept[t].has_value()});
     }

@@ -96,6 +96,24 @@ TEST_CASE("The ways differ: few plain chords, open fifths, one drone", "[chords]
     for (Way way : allWays) CHECK(wayFrom(wayId(way)) == way);
 }
 
+TEST_CASE("A chord set in the middle of a half bar leaves the one before it where it was",
+          "[chords]")
+{
+    tune::Tune tune = scenes::tuneOf(
+        "X:1\nM:4/4\nL:1/4\nK:G\nGBdB|GBdB|FADF|G4||\n");
+    tune = withFoundChords(scenes::learned(), tune);
+    music::Chord const set = *music::chordFrom("E7");
+    tune.bars[0].chords.push_back(
+        tune::chordMark(Length{Rational(3, 4)}, set, tune::ChordOrigin::Set));
+    tune::Tune const again = withFoundChords(scenes::learned(), tune);
+    REQUIRE(again.bars[0].chords.size() >= 2);
+    CHECK(again.bars[0].chords.front().at == Length{});
+    CHECK(again.bars[0].chords.back().chord == set);
+    // The next bar does not go on with it.
+    REQUIRE_FALSE(again.bars[1].chords.empty());
+    CHECK(again.bars[1].chords.front().at == Length{});
+}
+
 TEST_CASE("Every chord has likely others with reasons, and the least sure come first", "[chords]")
 {
     Suggestion const found = suggestChords(scenes::learned(), scenes::jig());
@@ -132,6 +150,7 @@ TEST_CASE("A tune of nothing but a pick-up, of rests, or without bars has no har
           "[chords]")
 {
     CHECK(suggestChords(scenes::learned(), tune::Tune{}).chords.empty());
-    tune::Tune const rests = scenes::tuneOf("X:1\nM:4/4\nL:1/4\nK:C\nz4|z4|\n");
+    tune::Tune rests = scenes::tuneOf("X:1\nM:4/4\nL:1/4\nK:C\nC4|C4|\n");
+    for (tune::Bar& bar : rests.bars) bar.notes.front().pitches.clear();
     CHECK(suggestChords(scenes::learned(), rests).chords.size() == 4);
 }

@@ -27,7 +27,8 @@ TEST_CASE("Chords and keys of folk tunes are found as often as the table learned
     int tunes = 0;
     for (std::string const name : {"morris.abc", "waltzes.abc", "xmas.abc"}) {
         auto const text = *files::readTextFile(folder / name);
-        for (files::AbcEntry const& entry : *files::abcTunes(text)) {
+        auto const entries = *files::abcTunes(text);
+        for (files::AbcEntry const& entry : entries) {
             auto const tune = files::readAbc(text, entry, name);
             if (!tune || !tune::hasChords(*tune)) continue;
             ++tunes;
