@@ -397,7 +397,8 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
 
 tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion)
 {
-    auto const kept = originsKept(tune, suggestion);
+    auto kept = originsKept(tune, suggestion);
+    kept.push_back(tune::ChordOrigin::Set); // also where one begins in the middle of a unit
     for (tune::Bar& bar : tune.bars)
         std::erase_if(bar.chords, [&kept](tune::ChordMark const& mark) {
             return std::find(kept.begin(), kept.end(), originOf(mark)) == kept.end();
@@ -419,6 +420,11 @@ tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion)
 
 tune::Tune withFoundChords(Learned const& learned, tune::Tune tune, ChordWishes const& wishes)
 {
+    if (!wishes.keepSet)
+        for (tune::Bar& bar : tune.bars)
+            std::erase_if(bar.chords, [](tune::ChordMark const& mark) {
+                return originOf(mark) == tune::ChordOrigin::Set;
+            });
     Suggestion const suggestion = suggestChords(learned, tune, wishes);
     return withChords(std::move(tune), suggestion);
 }
