@@ -93,13 +93,8 @@ configure() {
         -S "$project" -B "$build" -G Ninja "$@"
 }
 
-# Sources that share most of what they include are compiled together, which takes half the time. Where
-# two of them do not go together, each is compiled by itself.
 configure_and_build() {
-    configure -DSALLOW_JOINED=ON -DSALLOW_HARDENED=ON "$@"
-    if compile; then return; fi
-    say "files that were compiled together did not build: each by itself now"
-    configure -DSALLOW_JOINED=OFF "$@"
+    configure "$@"
     if compile; then return; fi
     grep -m 1 -A 40 '^FAILED: ' "$log" >&2 || tail -n 40 "$log" >&2
     fail "the build stopped (the whole output is in $log)"
