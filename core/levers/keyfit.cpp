@@ -146,19 +146,6 @@ std::string reasonFor(KeyFit const& fit)
                        fit.roomBelow < wantedBelow ? ", fewer than the left hand wants" : "");
 }
 
-// Whether ways round its snags are looked for in a key: where levers give its scale and the tune
-// lies on the harp. Elsewhere nearly every note would be a snag, and a key that nobody would
-// choose would take the most time. The key as written is always worth it.
-bool worthMending(music::Interval by, harp::Harp const& harp, music::Key const& key,
-                  std::optional<std::pair<music::Pitch, music::Pitch>> const& ends)
-{
-    if (by.semitones == 0) return true;
-    if (!harp::settingFor(harp, key)) return false;
-    return !ends || (diatonicStep(ends->first) >= diatonicStep(harp.string(0).open) &&
-                     diatonicStep(ends->second) <=
-                         diatonicStep(harp.string(harp.count() - 1).open));
-}
-
 KeyFit fitMovedBy(music::Interval by, tune::Tune const& tune,
                   std::vector<tune::PlayedNote> const& written, harp::Harp const& harp,
                   Performance const& performance,
@@ -184,7 +171,9 @@ KeyFit fitMovedBy(music::Interval by, tune::Tune const& tune,
             fit.atEnd[static_cast<std::size_t>(flip.string)] = flip.to;
         fit.flips = static_cast<int>(planning.plan->timeline.flips.size());
         fit.rank = rankOf(fit, harp, notes.empty() ? 0 : diatonicStep(highest->pitch));
-    } else if (prices && worthMending(by, harp, fit.key, lowest == notes.end() ? std::nullopt : std::optional(std::pair(lowest->pitch, highest->pitch)))) {
+    } else if (prices && by.semitones == 0) {
+        // Only the key as written is worth its snags: in every other refused key the search for
+        // ways round takes far longer than a harper waits, for a key she would not choose.
         tune::Tune const there = tune::transposed(tune, by);
         WaysRound const ways = waysRound(harp, there, tune::played(there), performance.tempo,
                                          performance.level, {}, {*prices, {}, {}, {}});

@@ -126,6 +126,17 @@ std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
     trySlower(proposal, out);
     tryKeys(proposal, out);
     tryLevels(proposal, levels, out);
+    // Each is tried: what is offered leaves as many snags, in both hands, as it says.
+    std::erase_if(out, [&proposal](WholeTuneWay& way) {
+        auto const there = propose(way.brief);
+        if (!there || there->snags.size() >= proposal.snags.size()) return true;
+        int const left = static_cast<int>(there->snags.size());
+        std::string const told = leftWords(way.snagsLeft);
+        if (auto const at = way.sentence.find(told); at != std::string::npos)
+            way.sentence.replace(at, told.size(), leftWords(left));
+        way.snagsLeft = left;
+        return false;
+    });
     std::ranges::stable_sort(out, {}, &WholeTuneWay::cost);
     return out;
 }

@@ -128,10 +128,12 @@ NoteFunction functionOf(Around const& around, music::Pitch pitch)
     bool const isShort = around.note().length * music::Rational(4) <= beat;
     if (!before && stepOut && isShort) return NoteFunction::Ornament;
     if (stepIn && stepOut && in + out == 0) return NoteFunction::Neighbour;
+    bool const onward = stepIn && stepOut && (in > 0) == (out > 0);
+    if (onward && std::abs(in) == 1 && std::abs(out) == 1) return NoteFunction::Passing;
     bool const isAltered = altered(pitch, around.bar().key);
     if (isAltered && alikeAround(around.tune, around.here().bar, pitch) >= manyAltered)
         return NoteFunction::ChromaticPhrase;
-    if (stepIn && stepOut && (in > 0) == (out > 0)) return NoteFunction::Passing;
+    if (onward) return NoteFunction::Passing;
     auto const chord = around.chord(around.here());
     if (chord && isThird(*chord, here) && (!stepIn || !stepOut)) return NoteFunction::ArpeggioThird;
     if (after && out == 1) {

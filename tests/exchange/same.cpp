@@ -1,6 +1,8 @@
 #include "tests/exchange/same.h"
 
+#include <array>
 #include <sstream>
+#include <utility>
 
 namespace same {
 
@@ -124,6 +126,25 @@ std::string headText(Tune const& tune)
 }
 
 } // namespace
+
+tune::Tune sounding(tune::Tune tune)
+{
+    using music::Letter;
+    constexpr std::array named{std::pair{Letter::C, 0}, std::pair{Letter::C, 1},
+                               std::pair{Letter::D, 0}, std::pair{Letter::D, 1},
+                               std::pair{Letter::E, 0}, std::pair{Letter::F, 0},
+                               std::pair{Letter::F, 1}, std::pair{Letter::G, 0},
+                               std::pair{Letter::G, 1}, std::pair{Letter::A, 0},
+                               std::pair{Letter::A, 1}, std::pair{Letter::B, 0}};
+    for (auto& bar : tune.bars)
+        for (tune::Note& note : bar.notes)
+            for (music::Pitch& pitch : note.pitches) {
+                int const key = music::midi(pitch);
+                auto const [letter, alter] = named[static_cast<std::size_t>(key % 12)];
+                pitch = {letter, alter, key / 12 - 1};
+            }
+    return tune;
+}
 
 std::string difference(Tune const& a, Tune const& b, Besides const& besides)
 {

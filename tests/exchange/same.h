@@ -16,6 +16,10 @@ struct Besides {
     bool words = false;      // annotations
 };
 
+// The tune with every pitch of its notes named the same way for the same sound: what is printed by
+// the string that is plucked is then equal to what the tune calls it.
+tune::Tune sounding(tune::Tune tune);
+
 // Empty when they are the same, else the first difference, for the reader of a failed test.
 std::string difference(tune::Tune const& a, tune::Tune const& b, Besides const& besides = {});
 

@@ -11,7 +11,7 @@ TEST_CASE("A sheet is said bar by bar with notes, values and fingers", "[spoken]
     auto const arrangement = example::arrangementOf(example::jig());
     std::string const text = files::spokenText(arrangement, notation::Kind::Arrangement);
     CAPTURE(text);
-    CHECK(text.starts_with("Example\n"));
+    CHECK(text.starts_with("The Lantern on the Weir\n"));
     CHECK(text.find("Pick-up. ") != std::string::npos);
     CHECK(text.find("Part A.\nBar 1, G. A repeat begins. Right hand: G4, quaver; B4, quaver; D5, "
                     "quaver; G5, crotchet; E5, quaver. Left hand 1-5-8: G2 fourth, quaver; D3 "

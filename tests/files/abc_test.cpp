@@ -435,7 +435,7 @@ TEST_CASE("The line of what was read has the agreed form", "[check]")
     CHECK(line["key"] == "E");
     CHECK(line["mode"] == "minor");
     CHECK(line["meter"] == "6/8");
-    CHECK(line["tempo_qpm"] == 112.5);
+    CHECK(line["tempo_qpm"] == 90.0);
     CHECK(line["bars"] == 2);
     CHECK(line["notes"] == nlohmann::json::parse("[[64,3,8],[[64,67],3,8],[-1,3,8],[74,3,4]]"));
     CHECK(line["chords"] == nlohmann::json::parse("[[0,\"Em\"],[3,\"D\"]]"));

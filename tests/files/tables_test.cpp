@@ -238,7 +238,7 @@ TEST_CASE("Five levels grow from one to the next", "[tables]")
     }
 }
 
-TEST_CASE("The book has the trade's patterns with their fingers, and three blocks more",
+TEST_CASE("The book has the trade's patterns with their fingers, and six more",
           "[tables]")
 {
     // Trade section 4 (common practice).
@@ -256,7 +256,7 @@ TEST_CASE("The book has the trade's patterns with their fingers, and three block
                                 {"1-5-10-11-12", "4-2-1-2u-1"},
                                 {"1-5-10-12", "4-3-2-1"},
                                 {"1-5-7", "4-2-1"}};
-    CHECK(tables().book.patterns.size() == 34 + 3);
+    CHECK(tables().book.patterns.size() == 34 + 6);
     for (Row const& row : rows) {
         CAPTURE(row.name);
         CHECK(fingersText(patternNamed(row.name).notes) == row.fingers);

@@ -147,7 +147,11 @@ TEST_CASE("A chromatic note alone does not move a tune from its key, one that co
 
 TEST_CASE("Another key, tempo and level are offered, tried and never taken unasked", "[snags]")
 {
-    Proposal const p = scenario::proposed(brief());
+    // Slow notes beside a C sharp: the first level turns no lever while playing, the next ones do.
+    Proposal const p = scenario::proposed(scenario::briefFor(
+        "X:1\nM:4/4\nL:1/4\nQ:1/4=60\nK:G\n\"G\"dBGB|\"C\"e2c2|\"A\"e2^c2|\"D\"d4|"
+        "\"C\"c2e2|\"G\"G4|]\n",
+        1));
     auto const ways = wholeTuneWays(p, scenario::tables().levels);
     REQUIRE_FALSE(ways.empty());
     for (WholeTuneWay const& way : ways) {
