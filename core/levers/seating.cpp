@@ -446,7 +446,8 @@ public:
 private:
     static constexpr std::int64_t firstMost = 16 * turnCost;
     static constexpr std::int64_t lastMost = 200'000 * turnCost;
-    static constexpr int mostBranches = 300;
+    static constexpr int mostBranches = 100;
+    static constexpr int mostOpened = 160; // over all rounds, so that no line takes for ever
 
     struct Branch {
         std::unique_ptr<GroupSearch> search;
@@ -525,6 +526,7 @@ private:
         for (std::optional<int> const& way : ways) {
             Bound bound = branch.bound;
             bound[figure] = way;
+            ++m_opened;
             open(std::move(bound));
         }
     }
@@ -557,7 +559,8 @@ private:
             Branch& branch = m_branches[*best];
             GroupWay const way = *branch.search->way(branch.rank);
             auto const figure = atOdds(way);
-            if (figure && !branch.bound.contains(*figure) && m_parted < mostBranches) {
+            if (figure && !branch.bound.contains(*figure) && m_parted < mostBranches &&
+                m_opened < mostOpened) {
                 ++m_parted;
                 Branch parted = std::move(branch);
                 m_branches.erase(m_branches.begin() + static_cast<std::ptrdiff_t>(*best));
@@ -580,6 +583,7 @@ private:
     std::int64_t m_most = 0;
     bool m_passedOver = false;
     int m_parted = 0;
+    int m_opened = 0;
     std::vector<Branch> m_branches;
     std::set<GroupWay> m_known;
     std::deque<GroupWay> m_told;
