@@ -46,6 +46,10 @@ Remembering::Remembering(Preferences& preferences, ui::Workbench& workbench,
                 m_preferences.keepPlace(file, inBook);
                 if (auto const place = m_preferences.place(name)) m_session.select(*place);
             });
+    // What was saved for one player is not written over for another.
+    connect(&players, &Players::chosen, &filing, [&filing](QString const& name) {
+        filing.becomeCopy(name.isEmpty() ? QString() : Players::tr(", for %1").arg(name));
+    });
     fillRecent();
 }
 

@@ -86,9 +86,6 @@ int openWorkbench(int argc, char** argv)
                      });
     Filing filing(workbench, session, *tables);
     Players players(preferences, workbench, session, *tables);
-    QObject::connect(&players, &Players::chosen, &filing, [&filing](QString const& name) {
-        filing.becomeCopy(name.isEmpty() ? QString() : Players::tr(", for %1").arg(name));
-    });
     Remembering remembering(preferences, workbench, session, filing, players, *tables);
     Cautions cautions(preferences, workbench, session);
     BatchRun batch(workbench, session, filing, *tables);

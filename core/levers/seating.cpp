@@ -6,7 +6,6 @@
 #include <cmath>
 #include <compare>
 #include <deque>
-#include <limits>
 #include <map>
 #include <memory>
 #include <numeric>
@@ -162,29 +161,42 @@ base::Fault noMoment(Notes notes, Turn const& turn, Performance const& performan
 }
 
 // Strings that share a note with two seats belong to one group; so do those of a note that may
-// ring on through another.
+// ring on through another, as long as the group stays small: beyond that a note rings on
+// wherever its neighbour is plucked, and the plan that follows sees what it does to the levers.
+constexpr int mostTiedByHolding = 3; // strings; the states of a group grow with each
+
 std::vector<Group> groupsOf(harp::Harp const& harp,
                             std::vector<std::vector<Option>> const& options)
 {
     std::vector<int> leader(at(harp.count()));
+    std::vector<int> size(leader.size(), 1);
     std::iota(leader.begin(), leader.end(), 0);
     auto const leaderOf = [&leader](int string) {
         while (leader[at(string)] != string) string = leader[at(string)];
         return string;
+    };
+    auto const tie = [&](int a, int b) {
+        int const from = leaderOf(a);
+        int const to = leaderOf(b);
+        if (from == to) return;
+        leader[at(from)] = to;
+        size[at(to)] += size[at(from)];
     };
     std::vector<std::optional<int>> first(options.size()); // a string of each note
     for (std::size_t note = 0; note < options.size(); ++note)
         for (Option const& option : options[note]) {
             if (!option.seat) continue;
             if (!first[note]) first[note] = option.seat->string;
-            leader[at(leaderOf(option.seat->string))] = leaderOf(*first[note]);
+            tie(option.seat->string, *first[note]);
         }
     for (std::size_t note = 0; note < options.size(); ++note)
         for (Option const& option : options[note]) {
             if (!option.holds || !first[at(*option.holds)]) continue;
             int const held = *first[at(*option.holds)];
             if (!first[note]) first[note] = held;
-            leader[at(leaderOf(held))] = leaderOf(*first[note]);
+            if (leaderOf(held) == leaderOf(*first[note])) continue;
+            if (size[at(leaderOf(held))] + size[at(leaderOf(*first[note]))] <= mostTiedByHolding)
+                tie(held, *first[note]);
         }
 
     std::vector<Group> groups(leader.size());
@@ -212,20 +224,100 @@ struct GroupWay {
 // Ways that figures are bound to; none: as written.
 using Bound = std::map<int, std::optional<int>>;
 
+// The best windows of turns; each turn is asked once.
+class BestWindows {
+public:
+    BestWindows(harp::Harp const& harp, Notes notes, Performance const& performance)
+        : m_harp(harp), m_notes(notes), m_performance(performance)
+    {
+    }
+
+    std::optional<Window> const& of(Turn const& turn)
+    {
+        auto const key = std::tuple(turn.string, turn.after, turn.by, turn.heldTo.value_or(-1),
+                                    turn.returning, turn.quick);
+        auto const known = m_windows.find(key);
+        if (known != m_windows.end()) return known->second;
+        return m_windows
+            .emplace(key, m_performance.clock.bestWindow(gapOf(turn, m_notes, m_harp)))
+            .first->second;
+    }
+
+private:
+    harp::Harp const& m_harp;
+    Notes m_notes;
+    Performance const& m_performance;
+    std::map<std::tuple<int, int, int, int, bool, bool>, std::optional<Window>> m_windows;
+};
+
+// Drops what strings may have been through where something else got them to the same levers,
+// with the same notes to ring on, no later, for less. Window costs depend a little on when the
+// string was last plucked, so that "less" leaves room for them.
+class Pruning {
+public:
+    Pruning(Notes notes, std::set<int> const& mayRingOn) : m_notes(notes), m_mayRingOn(mayRingOn)
+    {
+    }
+
+    void operator()(std::vector<Reached>& layer) const
+    {
+        std::sort(layer.begin(), layer.end(), [](Reached const& a, Reached const& b) {
+            return std::tie(a.least, a.state) < std::tie(b.least, b.state);
+        });
+        std::vector<Reached> kept;
+        for (Reached& reached : layer) {
+            if (kept.size() >= mostStates) break;
+            if (!std::ranges::any_of(kept,
+                                     [&](Reached const& k) { return outdone(reached, k); }))
+                kept.push_back(std::move(reached));
+        }
+        layer = std::move(kept);
+    }
+
+private:
+    static constexpr std::size_t mostStates = 240;
+    static constexpr std::int64_t windowsDiffer = 5'000;
+
+    bool outdone(Reached const& worse, Reached const& better) const
+    {
+        if (better.least + windowsDiffer > worse.least) return false;
+        for (std::size_t i = 0; i < worse.state.size(); ++i)
+            if (!asFree(better.state[i], worse.state[i])) return false;
+        return true;
+    }
+
+    bool asFree(StringState const& better, StringState const& worse) const
+    {
+        if (!worse.lastNote) return !better.lastNote;
+        bool const ringsOn = m_mayRingOn.contains(*worse.lastNote);
+        if (!better.lastNote) return !ringsOn;
+        if (better.start != worse.start || better.now != worse.now) return false;
+        if (better.leftTo && (!worse.leftTo || *better.leftTo < *worse.leftTo)) return false;
+        if (ringsOn && better.lastNote != worse.lastNote) return false;
+        return m_notes[at(*better.lastNote)].at <= m_notes[at(*worse.lastNote)].at &&
+               endOf(better) <= endOf(worse);
+    }
+
+    music::Moment endOf(StringState const& string) const
+    {
+        auto const& last = m_notes[at(string.heldTo.value_or(*string.lastNote))];
+        return last.at + last.held;
+    }
+
+    Notes m_notes;
+    std::set<int> const& m_mayRingOn;
+};
+
 // Plays the notes of one group in turn, keeping every way to every state, and then tells whole
 // ways from the cheapest on: a search from the end, led by the cost of the cheapest beginning.
 class GroupSearch {
 public:
-    GroupSearch(harp::Harp const& harp, Notes notes, Performance const& performance,
-                Group const& group)
-        : m_harp(harp), m_notes(notes), m_performance(performance), m_group(group)
+    // Without `pruning` every way is kept.
+    GroupSearch(BestWindows& windows, Group const& group, std::optional<Pruning> pruning)
+        : m_windows(windows), m_group(group), m_pruning(std::move(pruning))
     {
         m_layers.push_back({Reached{GroupState(group.strings.size()), 0, {}}});
     }
-
-    // Ways that cost more than this are not looked at; whether there were any.
-    void setMost(std::int64_t most) { m_most = most; }
-    bool passedOver() const { return m_passedOver; }
 
     // Adds the next note; the turn that found no window when there is no way to play it.
     std::optional<Turn> play(int note, std::vector<Option> const& options)
@@ -249,7 +341,7 @@ public:
                     edge.turn->quick = true;
                 }
                 if (edge.turn) {
-                    auto const window = bestWindow(*edge.turn);
+                    auto const& window = m_windows.of(*edge.turn);
                     if (!window) {
                         if (!refused) refused = edge.turn;
                         continue;
@@ -257,16 +349,13 @@ public:
                     edge.cost += turnCost + window->cost;
                 }
                 std::int64_t const cost = before[from].least + edge.cost;
-                if (cost > m_most) {
-                    m_passedOver = true;
-                    continue;
-                }
                 auto const [known, isNew] = next.try_emplace(state, Reached{state, cost, {}});
                 if (!isNew) known->second.least = std::min(known->second.least, cost);
                 known->second.ways.push_back(std::move(edge));
             }
         std::vector<Reached> layer;
         for (auto& [state, reached] : next) layer.push_back(std::move(reached));
+        if (m_pruning) (*m_pruning)(layer);
         m_layers.push_back(std::move(layer));
         if (m_layers.back().empty()) return refused ? refused : Turn{};
         return std::nullopt;
@@ -372,18 +461,6 @@ private:
         return !std::binary_search(m_group.notes.begin(), m_group.notes.end(), before);
     }
 
-    // The best window of a turn; each turn is asked once.
-    std::optional<Window> bestWindow(Turn const& turn)
-    {
-        auto const key = std::tuple(turn.string, turn.after, turn.by, turn.heldTo.value_or(-1),
-                                    turn.returning, turn.quick);
-        auto const known = m_windows.find(key);
-        if (known != m_windows.end()) return known->second;
-        auto const window = m_performance.clock.bestWindow(gapOf(turn, m_notes, m_harp));
-        m_windows.emplace(key, window);
-        return window;
-    }
-
     // A note on a neighbour: where the string of its own letter would sound it as well, that
     // string's lever must be turned by then, or the note is not where the plan says.
     void leaveOwnLetter(GroupState& state, int note, Seat const& own) const
@@ -398,13 +475,9 @@ private:
         return state[at(static_cast<int>(place - m_group.strings.begin()))];
     }
 
-    harp::Harp const& m_harp;
-    Notes m_notes;
-    Performance const& m_performance;
+    BestWindows& m_windows;
     Group const& m_group;
-    std::int64_t m_most = std::numeric_limits<std::int64_t>::max();
-    bool m_passedOver = false;
-    std::map<std::tuple<int, int, int, int, bool, bool>, std::optional<Window>> m_windows;
+    std::optional<Pruning> m_pruning;
     std::vector<std::vector<Reached>> m_layers; // for the start and each note of the group
     std::priority_queue<Partial> m_open;
     std::vector<Partial> m_taken;
@@ -414,21 +487,22 @@ private:
 
 // The ways of one group in which the notes of a figure all go the same way, the cheapest first.
 // Where the cheapest way of a search is at odds with itself, the search is parted: the figure
-// goes each of its ways in a search of its own. What costs more than a bound is not looked at
-// until nothing cheaper is left; the bound then doubles.
+// goes each of its ways in a search of its own. After so many partings only the cheapest part
+// is followed, so that no line takes for ever.
 class AgreedSearch {
 public:
-    AgreedSearch(harp::Harp const& harp, Notes notes, Performance const& performance,
-                 Group const& group, std::vector<std::vector<Option>> const& options,
+    AgreedSearch(BestWindows& windows, Notes notes, Group const& group,
+                 std::vector<std::vector<Option>> const& options,
                  std::span<NoteChoice const> choices)
-        : m_harp(harp), m_notes(notes), m_performance(performance), m_group(group),
-          m_options(options), m_choices(choices)
+        : m_windows(windows), m_notes(notes), m_group(group), m_options(options),
+          m_choices(choices)
     {
-        bool const chosen = std::any_of(group.notes.begin(), group.notes.end(), [&](int note) {
-            return !choices.empty() && !choices[at(note)].ways.empty();
-        });
-        m_most = chosen ? firstMost : std::numeric_limits<std::int64_t>::max();
-        begin();
+        for (int const note : group.notes) {
+            m_chosen = m_chosen || (!choices.empty() && !choices[at(note)].ways.empty());
+            for (Option const& option : options[at(note)])
+                if (option.holds) m_mayRingOn.insert(*option.holds);
+        }
+        if (auto whole = searched({})) m_branches.push_back(*std::move(whole));
     }
 
     // The turn without a window where the notes cannot be played at all.
@@ -444,10 +518,7 @@ public:
     }
 
 private:
-    static constexpr std::int64_t firstMost = 16 * turnCost;
-    static constexpr std::int64_t lastMost = 200'000 * turnCost;
-    static constexpr int mostBranches = 100;
-    static constexpr int mostOpened = 160; // over all rounds, so that no line takes for ever
+    static constexpr int mostParted = 32;
 
     struct Branch {
         std::unique_ptr<GroupSearch> search;
@@ -455,29 +526,18 @@ private:
         std::size_t rank = 0;
     };
 
-    void begin()
+    std::optional<Branch> searched(Bound bound)
     {
-        m_branches.clear();
-        m_passedOver = false;
-        m_parted = 0;
-        open({});
-    }
-
-    void open(Bound bound)
-    {
-        auto search = std::make_unique<GroupSearch>(m_harp, m_notes, m_performance, m_group);
-        search->setMost(m_most);
-        std::optional<Turn> stuck;
+        std::optional<Pruning> pruning;
+        if (m_chosen) pruning.emplace(m_notes, m_mayRingOn);
+        auto search = std::make_unique<GroupSearch>(m_windows, m_group, pruning);
         for (int const note : m_group.notes) {
-            stuck = search->play(note, allowed(note, bound));
-            if (stuck) break;
-        }
-        m_passedOver = m_passedOver || search->passedOver();
-        if (stuck) {
+            auto const stuck = search->play(note, allowed(note, bound));
+            if (!stuck) continue;
             if (!m_stuck && bound.empty()) m_stuck = stuck;
-            return;
+            return std::nullopt;
         }
-        m_branches.push_back({std::move(search), std::move(bound), 0});
+        return Branch{std::move(search), std::move(bound), 0};
     }
 
     std::vector<Option> allowed(int note, Bound const& bound) const
@@ -516,55 +576,54 @@ private:
         return std::nullopt;
     }
 
-    void part(Branch branch, int figure)
+    void part(Branch const& branch, int figure)
     {
         std::set<std::optional<int>> ways;
         for (int const note : m_group.notes)
             if (m_choices[at(note)].figure == figure)
                 for (Option const& option : m_options[at(note)])
                     ways.insert(goes(option.way, note));
+        std::vector<Branch> parts;
         for (std::optional<int> const& way : ways) {
             Bound bound = branch.bound;
             bound[figure] = way;
-            ++m_opened;
-            open(std::move(bound));
+            if (auto part = searched(std::move(bound))) parts.push_back(*std::move(part));
         }
+        if (++m_parted > mostParted && !parts.empty()) {
+            auto const cheapest = std::ranges::min_element(
+                parts, {}, [](Branch const& part) { return part.search->way(0)->cost; });
+            std::iter_swap(parts.begin(), cheapest);
+            parts.erase(parts.begin() + 1, parts.end());
+        }
+        std::ranges::move(parts, std::back_inserter(m_branches));
+    }
+
+    // The branch whose next way is the cheapest; branches without one are dropped.
+    std::optional<std::size_t> cheapestBranch()
+    {
+        std::erase_if(m_branches,
+                      [](Branch const& branch) { return !branch.search->way(branch.rank); });
+        std::optional<std::size_t> best;
+        std::int64_t least = 0;
+        for (std::size_t b = 0; b < m_branches.size(); ++b) {
+            std::int64_t const cost = m_branches[b].search->way(m_branches[b].rank)->cost;
+            if (best && cost >= least) continue;
+            best = b;
+            least = cost;
+        }
+        return best;
     }
 
     bool next()
     {
-        while (true) {
-            std::optional<std::size_t> best;
-            std::int64_t least = 0;
-            for (std::size_t b = 0; b < m_branches.size();) {
-                GroupWay const* const first = m_branches[b].search->way(m_branches[b].rank);
-                if (!first) {
-                    m_branches.erase(m_branches.begin() + static_cast<std::ptrdiff_t>(b));
-                    best.reset();
-                    b = 0;
-                    continue;
-                }
-                if (!best || first->cost < least) {
-                    best = b;
-                    least = first->cost;
-                }
-                ++b;
-            }
-            if (!best) {
-                if (!m_passedOver || m_most >= lastMost) return false;
-                m_most *= 2;
-                begin();
-                continue;
-            }
+        while (auto const best = cheapestBranch()) {
             Branch& branch = m_branches[*best];
             GroupWay const way = *branch.search->way(branch.rank);
             auto const figure = atOdds(way);
-            if (figure && !branch.bound.contains(*figure) && m_parted < mostBranches &&
-                m_opened < mostOpened) {
-                ++m_parted;
-                Branch parted = std::move(branch);
+            if (figure && !branch.bound.contains(*figure)) {
+                Branch const parted = std::move(branch);
                 m_branches.erase(m_branches.begin() + static_cast<std::ptrdiff_t>(*best));
-                part(std::move(parted), *figure);
+                part(parted, *figure);
                 continue;
             }
             ++branch.rank;
@@ -572,18 +631,17 @@ private:
             m_told.push_back(way);
             return true;
         }
+        return false;
     }
 
-    harp::Harp const& m_harp;
+    BestWindows& m_windows;
     Notes m_notes;
-    Performance const& m_performance;
     Group const& m_group;
     std::vector<std::vector<Option>> const& m_options;
     std::span<NoteChoice const> m_choices;
-    std::int64_t m_most = 0;
-    bool m_passedOver = false;
+    bool m_chosen = false;
+    std::set<int> m_mayRingOn; // notes through which another may be held
     int m_parted = 0;
-    int m_opened = 0;
     std::vector<Branch> m_branches;
     std::set<GroupWay> m_known;
     std::deque<GroupWay> m_told;
@@ -647,6 +705,7 @@ struct Seatings::Search {
     std::vector<NoteChoice> choices;
     std::vector<std::vector<Option>> options; // of each note
     std::vector<Group> groups;
+    std::optional<BestWindows> windows;
     std::deque<AgreedSearch> searches; // one for each group
     // Ranks of the groups' ways, the cheapest together first.
     struct Ranks {
@@ -690,10 +749,11 @@ Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& perfo
 
     std::optional<Turn> refused;
     m_search->groups = groupsOf(harp, m_search->options);
+    m_search->windows.emplace(harp, notes, performance);
     for (Group const& group : m_search->groups) {
         AgreedSearch& search =
-            m_search->searches.emplace_back(harp, notes, performance, group,
-                                            m_search->options, m_search->choices);
+            m_search->searches.emplace_back(*m_search->windows, notes, group, m_search->options,
+                                            m_search->choices);
         std::optional<Turn> const stuck = search.stuck();
         if (stuck && (!refused || stuck->before < refused->before)) refused = stuck;
     }

@@ -92,7 +92,6 @@ void tryLevels(Proposal const& proposal, std::vector<harp::Level> const& levels,
                        higher, left.snags,
                        aLevelHigher * (level.number - proposal.arrangement.level.number) +
                            left.price});
-        return;
     }
 }
 
@@ -126,8 +125,11 @@ std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
     trySlower(proposal, out);
     tryKeys(proposal, out);
     tryLevels(proposal, levels, out);
-    // Each is tried: what is offered leaves as many snags, in both hands, as it says.
-    std::erase_if(out, [&proposal](WholeTuneWay& way) {
+    // Each is tried: what is offered leaves as many snags, in both hands, as it says. The lowest
+    // level that helps is enough.
+    bool levelFound = false;
+    std::erase_if(out, [&](WholeTuneWay& way) {
+        if (way.way == Way::Level && levelFound) return true;
         auto const there = propose(way.brief);
         if (!there || there->snags.size() >= proposal.snags.size()) return true;
         int const left = static_cast<int>(there->snags.size());
@@ -135,6 +137,7 @@ std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
         if (auto const at = way.sentence.find(told); at != std::string::npos)
             way.sentence.replace(at, told.size(), leftWords(left));
         way.snagsLeft = left;
+        levelFound = levelFound || way.way == Way::Level;
         return false;
     });
     std::ranges::stable_sort(out, {}, &WholeTuneWay::cost);

@@ -124,7 +124,7 @@ TEST_CASE("Window and panes are as they were left", "[keeping]")
 }
 
 TEST_CASE("The same tune for another pupil is one step, and is saved under another name",
-          "[.][unfinished][keeping]")
+          "[keeping]")
 {
     UserFolder const user;
     auto const& tables = keeping::shelf();

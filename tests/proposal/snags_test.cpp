@@ -145,7 +145,7 @@ TEST_CASE("A chromatic note alone does not move a tune from its key, one that co
     CHECK(p.snags.size() == 1);
 }
 
-TEST_CASE("Another key, tempo and level are offered, tried and never taken unasked", "[.][unfinished][snags]")
+TEST_CASE("Another key, tempo and level are offered, tried and never taken unasked", "[snags]")
 {
     // Slow notes beside a C sharp: the first level turns no lever while playing, the next ones do.
     Proposal const p = scenario::proposed(scenario::briefFor(

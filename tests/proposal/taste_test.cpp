@@ -78,7 +78,7 @@ TEST_CASE("Over folk tunes 1-5-8 is the commonest shape, its variations take a g
 }
 
 TEST_CASE("From level to level there are more notes, wider shapes and richer patterns",
-          "[.][unfinished][taste][slow]")
+          "[taste][slow]")
 {
     std::vector<Tasting> byLevel;
     for (int level = 1; level <= 5; ++level) {

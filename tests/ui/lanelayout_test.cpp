@@ -6,6 +6,7 @@
 #include <catch2/catch.hpp>
 
 #include <cmath>
+#include <set>
 
 using namespace ui;
 
@@ -66,7 +67,7 @@ TEST_CASE("A lane is unbroken: each bar begins where the one before ends", "[ui]
     }
 }
 
-TEST_CASE("Every note of both hands that is played first is one pluck of a lane", "[.][unfinished][ui]")
+TEST_CASE("Every note of both hands that is played first is one pluck of a lane", "[ui]")
 {
     LaneLayout const layout = laidOut(900);
     std::size_t plucks = 0;
@@ -77,7 +78,10 @@ TEST_CASE("Every note of both hands that is played first is one pluck of a lane"
     for (tune::Bar const& bar : arranged().tune.bars)
         for (tune::Note const& note : bar.notes) written += note.pitches.size();
     for (arrange::AddedBelow const& below : arranged().added) written += below.pitches.size();
-    for (auto const& one : arranged().positions) written += one.voicing.notes.size();
+    std::set<std::pair<int, music::Length>> places; // a place that ends otherwise comes twice
+    for (auto const& one : arranged().positions)
+        if (places.insert({one.position.bar, one.position.at}).second)
+            written += one.voicing.notes.size();
     CHECK(plucks == written);
 }
 
