@@ -10,7 +10,8 @@ enum ExitStatus {
     CallOff = 2,
     InputUnreadable = 3,
     CannotArrange = 4,
-    CannotWriteOut = 5
+    CannotWriteOut = 5,
+    Internal = 70 // a fault of the program itself, as sysexits.h numbers it
 };
 
 // The status that belongs to a fault.

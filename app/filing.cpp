@@ -451,8 +451,9 @@ void Filing::exportLevels()
     if (!output) return m_workbench.tellFault(output.error());
     sheet::SheetStyle style;
     style.paper = m_workbench.paper();
+    OutputNames names;
     auto written = writeLevels(m_session.brief(), ownText(), {1, 2, 3, 4, 5}, m_tables,
-                               {*output}, SheetKind::Arrangement, style);
+                               {*output}, SheetKind::Arrangement, style, names);
     if (!written) return m_workbench.tellFault(written.error());
     m_workbench.tellDone(tr("Written: %1").arg(path));
 }

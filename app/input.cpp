@@ -55,9 +55,10 @@ base::Result<std::string> bytesOf(std::string const& file)
     if (file == "-")
         return std::string(std::istreambuf_iterator<char>(std::cin),
                            std::istreambuf_iterator<char>());
-    if (!kindOf(file) && std::filesystem::exists(file))
+    std::error_code failed;
+    if (!kindOf(file) && std::filesystem::exists(file, failed))
         return base::Fault{base::FaultCode::UnknownFileKind, file,
-                           "read are .abc .musicxml .xml .mxl .mid .sallow"};
+                           "it reads .abc .musicxml .xml .mxl .mid .sallow"};
     return files::readTextFile(file);
 }
 
@@ -131,8 +132,8 @@ base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const&
         usual.level = options.level; // another level may be asked for
         if (options != usual)
             return base::Fault{base::FaultCode::BadCall, book.name,
-                               "a saved arrangement brings its own harp, hand and key: leave "
-                               "these options out (--level may be given)"};
+                               "a saved arrangement has its own harp, hand and key, so leave "
+                               "these options out (--level is allowed)"};
         proposal::Brief brief = *book.saved;
         brief.tune =
             tune::withWords(brief.tune, worded(tune::pageWords(brief.tune), options.words));

@@ -1,34 +1,36 @@
 #include "app/commands/commands.h"
+#include "app/exitstatus.h"
 #include "app/window.h"
 
 #include <QApplication>
 #include <QIcon>
 
-#include <cstdlib>
+#include <exception>
 #include <iostream>
 
 namespace {
 
-// Without a window only what the program itself has to say goes to the terminal.
-void sayOnlyWhatMatters(QtMsgType type, QMessageLogContext const&, QString const& text)
+int workbench(int argc, char** argv)
 {
-    if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << text.toStdString() << '\n';
+    if (!app::displayThere()) return app::sayNoDisplay();
+    int count = 1; // the files are ours, not Qt's
+    QApplication application(count, argv);
+    QApplication::setApplicationName(QStringLiteral("Sallow"));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/sallow.svg")));
+    QApplication::setApplicationVersion(QStringLiteral(SALLOW_VERSION));
+    return app::openWorkbench(argc, argv);
 }
 
 } // namespace
 
 int main(int argc, char** argv)
-{
-    bool const verb = argc > 1 && app::isVerb(argv[1]);
-    // Work without a window draws pages all the same; the offscreen platform needs no display.
-    if (verb && std::getenv("QT_QPA_PLATFORM") == nullptr)
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-    if (!verb && !app::displayThere()) return app::sayNoDisplay();
-
-    if (verb) qInstallMessageHandler(sayOnlyWhatMatters);
-    QApplication application(argc, argv);
-    QApplication::setApplicationName(QStringLiteral("Sallow"));
-    QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/sallow.svg")));
-    QApplication::setApplicationVersion(QStringLiteral(SALLOW_VERSION));
-    return verb ? app::runVerb(argc, argv) : app::openWorkbench(argc, argv);
+try {
+    std::vector<std::string> const words(argv + 1, argv + argc);
+    if (app::areForWorkbench(words)) return workbench(argc, argv);
+    return app::runVerb(words, argv[0]);
+} catch (std::exception const& fault) {
+    // Nothing should come here: every refusal is a value. What does is told, not crashed over.
+    std::cerr << "sallow: something went wrong inside Sallow (" << fault.what()
+              << "); no file was changed by halves\n";
+    return app::Internal;
 }

@@ -4,16 +4,11 @@
 #include "core/base/result.h"
 #include "core/files/tables/tables.h"
 #include "core/proposal/brief.h"
-#include "core/sheet/sheet.h"
 #include "core/tune/pagewords.h"
 
 #include <optional>
 #include <string>
 #include <vector>
-
-namespace CLI {
-class App;
-}
 
 namespace app {
 
@@ -27,13 +22,10 @@ struct WordOptions {
     std::vector<std::string> notes; // none: the tune's own
     friend bool operator==(WordOptions const&, WordOptions const&) = default;
 };
-void declare(CLI::App& verb, WordOptions& options);
 tune::PageWords worded(tune::PageWords words, WordOptions const& options);
 
-// "a4" or "letter".
-void declarePaper(CLI::App& verb, sheet::Paper& paper);
-
-// The options shared by every verb that arranges, as the user wrote them.
+// The wishes shared by every verb that arranges, as the user wrote them; declared for the command
+// line in cli/groups.cpp.
 struct ArrangeOptions {
     std::string tune = "first"; // X: number, place in the book, "first" or "all"
     std::string harp;     // empty: the only one of harpFile, else floor34
@@ -44,7 +36,7 @@ struct ArrangeOptions {
     std::string hand = "medium";
     std::optional<int> level; // none: 3, or that of a saved arrangement
     std::string key = "best";
-    std::string style;           // empty: the first of the tables
+    std::string manner;          // of the left hand; empty: the first of the tables
     std::optional<double> tempo; // beats a minute, of the beat that the meter has
     std::string chords = "auto";
     std::string passes = "written";
@@ -54,12 +46,6 @@ struct ArrangeOptions {
     WordOptions words;
     friend bool operator==(ArrangeOptions const&, ArrangeOptions const&) = default;
 };
-
-// Adds them to a verb.
-void declare(CLI::App& verb, ArrangeOptions& options);
-
-// The options of verbs that print: paper and size of the notes.
-void declare(CLI::App& verb, sheet::SheetStyle& style);
 
 // The brief for one tune. Faults: BadCall, NoSuchHarp, NoSuchTuning, NoSuchHand, NoSuchStyle.
 base::Result<proposal::Brief> briefFor(tune::Tune tune, ArrangeOptions const& options,

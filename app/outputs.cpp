@@ -45,11 +45,6 @@ Ending const* endingOf(std::string_view path)
     return nullptr;
 }
 
-bool isSound(OutputKind kind)
-{
-    return kind == OutputKind::Wav || kind == OutputKind::Flac || kind == OutputKind::Ogg;
-}
-
 notation::Kind notationKind(SheetKind kind)
 {
     switch (kind) {
@@ -127,13 +122,46 @@ base::Result<Output> outputFor(std::string const& path)
 {
     if (Ending const* ending = endingOf(path)) return Output{path, ending->kind};
     return base::Fault{base::FaultCode::UnknownFileKind, path,
-                       "written are .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg "
-                       ".txt .html .plan.json .sallow"};
+                       "it writes .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg .txt "
+                       ".html .plan.json .sallow"};
+}
+
+base::Result<std::vector<std::string>> claimed(std::vector<std::string> paths,
+                                               OutputNames& names)
+{
+    for (std::string& path : paths) {
+        auto name = names.claim(path);
+        if (!name) return name.error();
+        path = *std::move(name);
+    }
+    return paths;
+}
+
+base::Result<std::vector<Output>> claimed(std::vector<Output> outputs, OutputNames& names)
+{
+    for (Output& output : outputs) {
+        auto name = names.claim(output.path);
+        if (!name) return name.error();
+        output.path = *std::move(name);
+    }
+    return outputs;
+}
+
+base::Result<base::Done> spared(std::vector<Output> const& outputs, OutputNames const& names)
+{
+    for (Output const& output : outputs)
+        if (auto const free = names.spares(output.path); !free) return free.error();
+    return base::Done{};
 }
 
 bool isPages(OutputKind kind)
 {
     return kind == OutputKind::Pdf || kind == OutputKind::Svg || kind == OutputKind::Png;
+}
+
+bool isSound(OutputKind kind)
+{
+    return kind == OutputKind::Wav || kind == OutputKind::Flac || kind == OutputKind::Ogg;
 }
 
 std::string named(std::string const& path, std::string const& word)
@@ -150,7 +178,7 @@ std::string numbered(std::string const& path, int number)
 
 base::Result<base::Done> writeOutputs(Finished const& finished,
                                       std::vector<Output> const& outputs, SheetKind sheetKind,
-                                      sheet::SheetStyle const& style)
+                                      sheet::SheetStyle const& style, SoundWish const& sound)
 {
     std::vector<std::pair<Output, std::string>> made;
     for (Output const& output : outputs) {
@@ -163,8 +191,9 @@ base::Result<base::Done> writeOutputs(Finished const& finished,
     // comes first: it is the one most likely to be refused.
     for (Output const& output : outputs) {
         if (!isSound(output.kind)) continue;
-        auto rendered = sound::renderToFile(
-            perform::scheduled(finished.proposal.arrangement, {}), output.path);
+        auto const schedule = heard(finished.proposal.arrangement, sound);
+        if (!schedule) return schedule.error();
+        auto rendered = sound::renderToFile(*schedule, output.path, {}, sound.pitch);
         if (!rendered) return rendered.error();
     }
     for (auto const& [output, bytes] : made) {

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/outputnames.h"
+#include "app/soundwish.h"
 #include "core/base/result.h"
 #include "core/files/tables/tables.h"
 #include "core/proposal/proposal.h"
@@ -22,7 +24,15 @@ struct Output {
 // What a path's ending asks for. Fault: UnknownFileKind listing the endings there are.
 base::Result<Output> outputFor(std::string const& path);
 
+// The outputs under the names that the call leaves them (OutputNames::claim). Fault: BadCall.
+base::Result<std::vector<Output>> claimed(std::vector<Output> outputs, OutputNames& names);
+base::Result<std::vector<std::string>> claimed(std::vector<std::string> paths,
+                                               OutputNames& names);
+// Fault, BadCall: one of them would replace an input. So that it is told before any work is done.
+base::Result<base::Done> spared(std::vector<Output> const& outputs, OutputNames const& names);
+
 bool isPages(OutputKind kind); // pictures of pages: .pdf .svg .png
+bool isSound(OutputKind kind); // .wav .flac .ogg
 
 // The path with a word before its ending: "a.plan.json" gives "a-level3.plan.json".
 std::string named(std::string const& path, std::string const& word);
@@ -50,6 +60,7 @@ struct Finished {
 // drawing and sound, CannotWrite.
 base::Result<base::Done> writeOutputs(Finished const& finished,
                                       std::vector<Output> const& outputs, SheetKind sheet,
-                                      sheet::SheetStyle const& style = {});
+                                      sheet::SheetStyle const& style = {},
+                                      SoundWish const& sound = {});
 
 } // namespace app

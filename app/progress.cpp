@@ -15,8 +15,8 @@ constexpr std::chrono::milliseconds betweenBars{100};
 
 } // namespace
 
-Progress::Progress(std::size_t all)
-    : m_all(all), m_terminal(isatty(STDERR_FILENO) == 1),
+Progress::Progress(std::size_t all, bool silent)
+    : m_all(all), m_terminal(isatty(STDERR_FILENO) == 1), m_silent(silent),
       m_said(std::chrono::steady_clock::now())
 {}
 
@@ -27,6 +27,7 @@ Progress::~Progress()
 
 void Progress::reached(std::size_t done)
 {
+    if (m_silent) return;
     auto const now = std::chrono::steady_clock::now();
     if (m_terminal && (done == m_all || now - m_said >= betweenBars)) {
         std::size_t const filled = m_all == 0 ? barWidth : barWidth * done / m_all;

@@ -8,7 +8,8 @@ namespace app {
 // How far long work has come, on stderr: a bar on a terminal, else a line every few seconds.
 class Progress {
 public:
-    explicit Progress(std::size_t all);
+    // `silent`: someone else tells it.
+    explicit Progress(std::size_t all, bool silent = false);
     ~Progress(); // ends the bar's line
     Progress(Progress const&) = delete;
     Progress& operator=(Progress const&) = delete;
@@ -18,6 +19,7 @@ public:
 private:
     std::size_t m_all;
     bool m_terminal;
+    bool m_silent;
     bool m_drawn = false;
     std::chrono::steady_clock::time_point m_said;
 };

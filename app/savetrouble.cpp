@@ -1,12 +1,13 @@
 #include "app/savetrouble.h"
 
+#include "core/files/draft.h"
+
 #include <QCoreApplication>
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QPushButton>
 
 #include <cerrno>
-#include <cstring>
 
 namespace app {
 
@@ -16,11 +17,11 @@ QString tr(char const* text) { return QCoreApplication::translate("SaveTrouble",
 
 } // namespace
 
-// writeWhole gives the system's own words as detail.
+// writeWhole says in words what the system refuses.
 WriteTrouble troubleOf(base::Fault const& fault)
 {
-    auto const says = [&](int code) { return fault.detail == std::strerror(code); };
-    if (says(EACCES) || says(EPERM) || says(EROFS)) return WriteTrouble::ReadOnly;
+    auto const says = [&](int code) { return fault.detail == files::systemWords(code); };
+    if (fault.detail == files::writeProtectedWords || says(EACCES) || says(EPERM) || says(EROFS)) return WriteTrouble::ReadOnly;
     if (says(ENOSPC) || says(EDQUOT) || says(EFBIG)) return WriteTrouble::Full;
     if (says(ENOENT) || says(ENOTDIR) || says(ENODEV) || says(ENXIO) || says(EIO) ||
         says(ESTALE))

@@ -5,7 +5,6 @@
 #include "core/pattern/own.h"
 #include "core/proposal/asked.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <charconv>
@@ -88,8 +87,8 @@ std::optional<Fault> turn(proposal::Brief& brief, std::string const& text,
     auto const percent =
         equals == std::string::npos ? std::nullopt : wholeNumber(text.substr(equals + 1));
     if (!percent || *percent < 0 || *percent > arrange::sliderMost)
-        return Fault{FaultCode::BadCall, "--weight",
-                     fmt::format("{}; write NAME=PERCENT from 0 to {}, such as ease=150", text,
+        return Fault{FaultCode::BadCall, "--slider",
+                     fmt::format("{}; write SLIDER=PERCENT from 0 to {}, such as ease=150", text,
                                  arrange::sliderMost)};
     auto const slider = files::sliderFrom(tables, text.substr(0, equals));
     if (!slider) return slider.error();
@@ -98,28 +97,6 @@ std::optional<Fault> turn(proposal::Brief& brief, std::string const& text,
 }
 
 } // namespace
-
-void declare(CLI::App& verb, Wishes& wishes)
-{
-    verb.add_option("--pattern", wishes.patterns,
-                    "a pattern of your own, such as \"1 5 8 10 8\" or \"1-5-8 (4-3-1)\"; + "
-                    "between notes plucked together, ~ between those of a roll, low5 for the "
-                    "fifth below the root")
-        ->take_all();
-    verb.add_option("--patterns", wishes.patternFiles, "a file of patterns of your own")
-        ->take_all();
-    verb.add_option("--lock", wishes.locks,
-                    "BAR=PATTERN or BAR.BEAT=PATTERN: this shape at that chord, \"rest\" for "
-                    "none")
-        ->take_all();
-    verb.add_option("--weight", wishes.weights,
-                    "SLIDER=PERCENT, 0 to 200, such as ease=150: fullness, ease, "
-                    "colour, sameness")
-        ->take_all();
-    verb.add_option("--take", wishes.take,
-                    "0 the best arrangement, 1 a clearly different one, 2 the next ...")
-        ->check(CLI::Range(0, 20));
-}
 
 Result<pattern::PatternBook> withWishes(pattern::PatternBook book, Wishes const& wishes)
 {
@@ -142,9 +119,9 @@ Result<proposal::Brief> withWishes(proposal::Brief brief, Wishes const& wishes,
         if (auto const name = added(brief.book, asked->pattern, "--lock"); !name)
             return name.error();
     }
-    for (std::string const& text : wishes.weights)
+    for (std::string const& text : wishes.sliders)
         if (auto const fault = turn(brief, text, tables)) return *fault;
-    if (wishes.take) brief.take = *wishes.take;
+    if (wishes.setting) brief.take = *wishes.setting;
     return brief;
 }
 
@@ -163,7 +140,7 @@ Result<proposal::Proposal> proposalFor(proposal::Brief const& brief, Wishes cons
             proposal::positionsAt(*proposal, asked->bar, asked->beat);
         if (places.empty())
             return Fault{FaultCode::BadCall, "--lock " + text,
-                         "the tune has no such bar or beat with a chord"};
+                         "there is no chord at that bar and beat"};
         for (int place : places) {
             proposal = proposal::withPattern(*std::move(proposal), place, *name);
             if (!proposal) return proposal;

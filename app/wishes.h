@@ -8,10 +8,6 @@
 #include <string>
 #include <vector>
 
-namespace CLI {
-class App;
-}
-
 namespace app {
 
 // What an arranger decides beyond harp, hand and key, as it was written in the call. A saved
@@ -20,15 +16,12 @@ struct Wishes {
     std::vector<std::string> patterns;     // her own, as typed: "1 5 8 10 8"
     std::vector<std::string> patternFiles; // files of them
     std::vector<std::string> locks;        // BAR[.BEAT]=PATTERN
-    std::vector<std::string> weights;      // SLIDER=PERCENT
-    std::optional<int> take;
+    std::vector<std::string> sliders;      // SLIDER=PERCENT
+    std::optional<int> setting;            // 0 the best, 1 a clearly different one ...
     friend bool operator==(Wishes const&, Wishes const&) = default;
 };
 
-// Adds them to a verb.
-void declare(CLI::App& verb, Wishes& wishes);
-
-// The brief with own patterns, sliders and take. A pattern that a lock names and the book has
+// The brief with own patterns, sliders and setting. A pattern that a lock names and the book has
 // not is taken for one of the arranger's own. Faults: BadCall; those of reading a file of
 // patterns and of pattern::ownPatternFrom, NoSuchSlider.
 base::Result<proposal::Brief> withWishes(proposal::Brief brief, Wishes const& wishes,

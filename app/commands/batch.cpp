@@ -1,39 +1,32 @@
+#include "app/cli/job.h"
+#include "app/cli/stop.h"
+#include "app/commands/batchplan.h"
 #include "app/commands/verbs.h"
-#include "app/exitstatus.h"
-#include "app/input.h"
 #include "app/mending.h"
-#include "app/options.h"
-#include "app/outputs.h"
 #include "app/progress.h"
 #include "app/shelf.h"
+#include "core/files/draft.h"
+#include "core/files/textfile.h"
 
-#include <CLI/CLI.hpp>
-
-#include <QCoreApplication>
 #include <QProcess>
 
 #include <algorithm>
+#include <array>
 #include <cstdio>
+#include <cstdlib>
 #include <filesystem>
 #include <iostream>
 #include <memory>
+
+#include <sys/prctl.h>
+
+#include <csignal>
 
 namespace app {
 
 namespace {
 
 namespace fs = std::filesystem;
-
-struct BatchCall {
-    std::string input;
-    std::string folder;
-    std::vector<std::string> kinds{"pdf"};
-    int jobs = 1;
-    std::string part; // "2/4": every fourth tune, from the second on
-    bool resume = false;
-    ArrangeOptions options;
-    sheet::SheetStyle style;
-};
 
 struct Part {
     std::size_t which = 0; // from 0
@@ -53,163 +46,255 @@ base::Result<Part> partFrom(std::string const& text)
     return Part{static_cast<std::size_t>(which - 1), static_cast<std::size_t>(of)};
 }
 
-// The files to arrange, in order of their names.
-std::vector<std::string> filesIn(std::string const& input)
+// How a tune of the batch came out.
+enum class End { Saved, Kept, Missing, NotWritten };
+struct EndName {
+    End end;
+    std::string_view name;
+};
+constexpr std::array endNames{EndName{End::Saved, "saved"}, EndName{End::Kept, "kept"},
+                              EndName{End::Missing, "missing"},
+                              EndName{End::NotWritten, "not-written"}};
+
+std::string_view nameOf(End end)
 {
-    std::error_code failed;
-    if (!fs::is_directory(input, failed)) return {input};
-    std::vector<std::string> files;
-    for (fs::directory_entry const& entry : fs::directory_iterator(input, failed)) {
-        std::string const file = entry.path().string();
-        if (entry.path().extension() != ".txt" && canOpen(file)) files.push_back(file);
+    return std::ranges::find(endNames, end, &EndName::end)->name;
+}
+
+// Since when outputs are of this call's wishes: the time of a small file in the folder that holds
+// them. Another call's wishes are written over it, so that what is older is made anew.
+class Record {
+public:
+    // Fault: CannotWrite.
+    static base::Result<Record> of(Call const& call)
+    {
+        fs::path const file = fs::path(call.outputs.front()) / ".sallow-batch";
+        std::string const wishes = wishesOf(call);
+        auto const before = files::readTextFile(file);
+        if (!call.batch.resume || !before || *before != wishes) {
+            if (call.batch.resume && before)
+                std::cerr << "sallow: note: the folder was filled with other options, so all is "
+                             "made again\n";
+            auto const written = files::writeWhole(file, wishes);
+            if (!written) return written.error();
+        }
+        std::error_code failed;
+        return Record(fs::last_write_time(file, failed));
     }
-    std::ranges::sort(files);
-    return files;
-}
 
-std::vector<Output> outputsOf(BatchCall const& call, std::string const& file, int number)
-{
-    std::vector<Output> outputs;
-    for (std::string const& kind : call.kinds) {
-        std::string const name = fs::path(file).stem().string() + '.' + kind;
-        auto output = outputFor(numbered((fs::path(call.folder) / name).string(), number));
-        if (output) outputs.push_back(*std::move(output));
+    // Whether an earlier call has saved the tune like this already: whole, with the same wishes,
+    // and after the file that it is from was changed.
+    bool has(BatchTune const& tune) const
+    {
+        std::error_code failed;
+        auto const changed = fs::last_write_time(tune.file, failed);
+        return std::ranges::all_of(tune.outputs, [&](Output const& output) {
+            std::error_code odd;
+            auto const saved = fs::last_write_time(output.path, odd);
+            return !odd && saved >= m_since && saved >= changed &&
+                   fs::file_size(output.path, odd) > 0 && !odd;
+        });
     }
-    return outputs;
-}
 
-bool allThere(std::vector<Output> const& outputs)
-{
-    return std::ranges::all_of(outputs, [](Output const& o) { return fs::exists(o.path); });
-}
+private:
+    explicit Record(fs::file_time_type since) : m_since(since) {}
+    fs::file_time_type m_since;
+};
 
-base::Result<base::Done> arrangeOne(Book const& book, files::AbcEntry const& entry,
-                                    BatchCall const& call, files::Tables const& tables,
-                                    std::vector<Output> const& outputs)
+base::Result<base::Done> arrangeTune(BatchTune const& tune, Call const& call,
+                                     files::Tables const& tables, SoundWish const& sound)
 {
-    auto brief = readBrief(book, entry, call.options, tables);
+    auto brief = readBrief(*tune.book, tune.entry, call.options, tables);
     if (!brief) return brief.error();
-    auto proposal = proposeOrMend(*brief, call.options, tables);
+    auto proposal = madeFor(*tune.book, *brief, call.options, tables);
     if (!proposal) {
         base::Fault fault = proposal.error();
-        fault.place = book.name + ", X:" + std::to_string(entry.number) +
-                      (fault.place.empty() ? "" : ", " + fault.place);
+        fault.place = placeOf(tune) + (fault.place.empty() ? "" : ", " + fault.place);
         return fault;
     }
     for (std::string const& snag : proposal::snagSentences(*proposal))
-        std::cerr << "sallow: note: " << book.name << ", X:" << entry.number << ": " << snag
-                  << '\n';
-    return writeOutputs({*proposal, files::ownText(book.text, entry), tables}, outputs,
-                        SheetKind::Arrangement, call.style);
+        std::cerr << "sallow: note: " << placeOf(tune) << ": " << snag << '\n';
+    return writeOutputs({*proposal, files::ownText(tune.book->text, tune.entry), tables},
+                        tune.outputs, SheetKind::Arrangement, call.style, sound);
 }
 
-struct Work {
-    std::shared_ptr<Book const> book;
-    files::AbcEntry entry;
-    std::string file;
+// What all tunes came to; says it at the end.
+class Tally {
+public:
+    explicit Tally(BatchPlan const& plan) : m_unread(plan.unread.size()) {}
+
+    void count(End end) { ++m_counts[static_cast<std::size_t>(end)]; }
+
+    ExitStatus sayAll(std::size_t asked) const
+    {
+        std::size_t const missing = counted(End::Missing);
+        std::size_t const unwritten = counted(End::NotWritten);
+        std::cerr << "sallow: " << asked << (asked == 1 ? " tune: " : " tunes: ")
+                  << counted(End::Saved) << " saved";
+        if (counted(End::Kept) > 0) std::cerr << ", " << counted(End::Kept) << " kept from before";
+        if (missing > 0) std::cerr << ", " << missing << " missing for their own sake";
+        if (unwritten > 0) std::cerr << ", " << unwritten << " not saved";
+        if (m_unread > 0)
+            std::cerr << "; " << m_unread << (m_unread == 1 ? " file" : " files")
+                      << " could not be read";
+        std::cerr << '\n';
+        if (unwritten > 0) return CannotWriteOut;
+        return missing + m_unread > 0 ? CannotArrange : Fine;
+    }
+
+private:
+    std::size_t counted(End end) const { return m_counts[static_cast<std::size_t>(end)]; }
+
+    std::size_t m_unread;
+    std::array<std::size_t, endNames.size()> m_counts{};
 };
 
-// All tunes of all files; what cannot be opened is said and left out.
-std::vector<Work> workIn(BatchCall const& call, files::Tables const& tables, ExitStatus& status)
+// Ends as the signal would have ended it, so that whoever started the program sees it.
+ExitStatus stopped()
 {
-    std::vector<Work> all;
-    for (std::string const& file : filesIn(call.input)) {
-        auto book = openBook(file, tables);
-        if (!book) {
-            status = refuse(book.error());
-            continue;
-        }
-        auto const shared = std::make_shared<Book const>(*std::move(book));
-        for (files::AbcEntry const& entry : shared->entries)
-            all.push_back({shared, entry, file});
-    }
-    return all;
+    std::cerr << "sallow: stopped; what is saved is whole, and --resume goes on from there\n";
+    std::raise(cli::stopAsked()); // the second time it ends the program
+    return Fine;
 }
 
-ExitStatus arrangeAll(BatchCall const& call, Part part, files::Tables const& tables)
+ExitStatus arrangeAll(BatchPlan const& plan, Call const& call, Part part,
+                      files::Tables const& tables, SoundWish const& sound)
 {
-    ExitStatus status = Fine;
-    std::vector<Work> const all = workIn(call, tables, status);
-    Progress progress(all.size());
-    for (std::size_t i = part.which; i < all.size(); i += part.of) {
-        Work const& work = all[i];
-        auto const outputs = outputsOf(call, work.file, work.entry.number);
-        if (!(call.resume && allThere(outputs))) {
-            auto done = arrangeOne(*work.book, work.entry, call, tables, outputs);
-            if (!done) {
-                ExitStatus const one = refuse(done.error());
-                if (status == Fine) status = one;
+    auto const record = Record::of(call);
+    if (!record) return refuse(record.error());
+    Tally tally(plan);
+    std::size_t asked = 0;
+    {
+        Progress progress(plan.tunes.size(), call.batch.tell);
+        for (std::size_t i = part.which; i < plan.tunes.size(); i += part.of, ++asked) {
+            if (cli::stopAsked() != 0) return stopped();
+            BatchTune const& tune = plan.tunes[i];
+            End end = End::Kept;
+            if (!(call.batch.resume && record->has(tune))) {
+                auto const done = arrangeTune(tune, call, tables, sound);
+                end = done                                         ? End::Saved
+                      : refuse(done.error()) == CannotWriteOut ? End::NotWritten
+                                                                   : End::Missing;
             }
+            tally.count(end);
+            if (call.batch.tell)
+                std::cout << i + 1 << ' ' << nameOf(end) << ' ' << placeOf(tune) << std::endl;
+            progress.reached(i + 1);
         }
-        progress.reached(i + 1);
     }
-    return status;
+    return tally.sayAll(asked);
 }
 
-// One process for each job, each with its own part of the work. The words of this call go on to
-// them as they are.
-ExitStatus inProcesses(BatchCall const& call)
+// One process for each job, each with its own part of the plan; each tells what it has done. A
+// process that ends before its time leaves its tunes missing, which is said of each.
+ExitStatus inProcesses(BatchPlan const& plan, Call const& call)
 {
-    QStringList words = QCoreApplication::arguments().mid(1);
-    auto const at = words.indexOf(QStringLiteral("--jobs"));
-    if (at >= 0)
-        words.remove(at, 2);
-    else
-        words.removeIf(
-            [](QString const& w) { return w.startsWith(QStringLiteral("--jobs=")); });
+    QStringList words{QStringLiteral("batch")};
+    for (std::size_t i = 0; i < call.words.size(); ++i) {
+        if (call.words[i] == "--jobs")
+            ++i;
+        else if (!call.words[i].starts_with("--jobs=") && call.words[i] != "--tell")
+            words << QString::fromStdString(call.words[i]);
+    }
+    words << QStringLiteral("--tell");
+    std::error_code failed;
+    QString const self =
+        QString::fromStdString(fs::read_symlink("/proc/self/exe", failed).string());
     std::vector<std::unique_ptr<QProcess>> jobs;
-    for (int job = 1; job <= call.jobs; ++job) {
+    for (int job = 1; job <= call.batch.jobs; ++job) {
         auto process = std::make_unique<QProcess>();
-        process->setProcessChannelMode(QProcess::ForwardedChannels);
-        process->start(QCoreApplication::applicationFilePath(),
-                       words + QStringList{QStringLiteral("--part"),
-                                           QStringLiteral("%1/%2").arg(job).arg(call.jobs)});
+        process->setProcessChannelMode(QProcess::ForwardedErrorChannel);
+        // A worker ends with the one that started it, however that ends.
+        process->setChildProcessModifier([] { ::prctl(PR_SET_PDEATHSIG, SIGTERM); });
+        process->start(self, words + QStringList{QStringLiteral("--part"),
+                                                 QStringLiteral("%1/%2").arg(job).arg(
+                                                     call.batch.jobs)});
         jobs.push_back(std::move(process));
     }
-    ExitStatus status = Fine;
-    for (auto const& process : jobs) {
-        process->waitForFinished(-1);
-        if (status == Fine) status = static_cast<ExitStatus>(process->exitCode());
+    Tally tally(plan);
+    std::vector<bool> told(plan.tunes.size());
+    std::size_t done = 0;
+    {
+        Progress progress(plan.tunes.size());
+        auto const hear = [&](QProcess& process) {
+            while (process.canReadLine()) {
+                std::string const line = process.readLine().toStdString();
+                if (call.batch.tell) std::cout << line << std::flush;
+                std::size_t const number = std::strtoul(line.c_str(), nullptr, 10);
+                if (number < 1 || number > told.size() || told[number - 1]) continue;
+                for (EndName const& known : endNames)
+                    if (line.find(' ' + std::string(known.name) + ' ') ==
+                        line.find(' ')) {
+                        told[number - 1] = true;
+                        tally.count(known.end);
+                    }
+                progress.reached(++done);
+            }
+        };
+        for (bool running = true; running;) {
+            running = false;
+            for (auto const& process : jobs) {
+                bool const ended = process->state() == QProcess::NotRunning ||
+                                   process->waitForFinished(50);
+                hear(*process);
+                running = running || !ended;
+            }
+            if (cli::stopAsked() != 0) {
+                for (auto const& process : jobs) process->terminate();
+                for (auto const& process : jobs) process->waitForFinished(-1);
+                return stopped();
+            }
+        }
     }
-    return status;
-}
-
-ExitStatus batch(BatchCall const& call)
-{
-    auto part = partFrom(call.part);
-    if (!part) return refuse(part.error());
-    if (call.jobs > 1 && !call.part.empty())
-        return refuse({base::FaultCode::BadCall, "--part", "not together with --jobs"});
-    for (std::string const& kind : call.kinds)
-        if (auto output = outputFor("tune." + kind); !output) return refuse(output.error());
-    std::error_code failed;
-    fs::create_directories(call.folder, failed);
-    if (failed) return refuse({base::FaultCode::CannotWrite, call.folder, failed.message()});
-    if (call.jobs > 1) return inProcesses(call);
-    auto tables = openShelf(call.options);
-    if (!tables) return refuse(tables.error());
-    return arrangeAll(call, *part, *tables);
+    for (std::size_t i = 0; i < told.size(); ++i) {
+        if (told[i]) continue;
+        tally.count(End::NotWritten);
+        std::cerr << "sallow: " << placeOf(plan.tunes[i])
+                  << ": this was not saved, because the process that was to do it ended early; "
+                     "--resume makes up for it\n";
+    }
+    return tally.sayAll(plan.tunes.size());
 }
 
 } // namespace
 
-void declareBatch(CLI::App& program, int& status)
+ExitStatus batch(Call const& call)
 {
-    auto call = std::make_shared<BatchCall>();
-    CLI::App* verb = program.add_subcommand(
-        "batch", "arrange every tune of a book or of all books in a folder");
-    verb->add_option("IN", call->input, "an ABC, MusicXML, MIDI or .sallow file, or a folder of them")
-        ->required();
-    verb->add_option("-o,--output", call->folder, "the folder to write to")->required();
-    verb->add_option("--to", call->kinds, "kinds to write, such as pdf,mid,plan.json")
-        ->delimiter(',');
-    verb->add_option("--jobs", call->jobs, "how many processes share the work")
-        ->check(CLI::Range(1, 64));
-    verb->add_option("--part", call->part, "K/N: only every Nth tune, from the Kth on");
-    verb->add_flag("--resume", call->resume, "leave out what has been written already");
-    declare(*verb, call->style);
-    declare(*verb, call->options);
-    verb->callback([call, &status] { status = batch(*call); });
+    auto const part = partFrom(call.batch.part);
+    if (!part) return refuse(part.error());
+    if (call.batch.jobs > 1 && !call.batch.part.empty())
+        return refuse({base::FaultCode::BadCall, "--part", "not together with --jobs"});
+    if (call.outputs.size() > 1)
+        return refuse({base::FaultCode::BadCall, "-o", "a batch saves in one folder"});
+    std::vector<Output> kinds;
+    for (std::string const& kind : call.batch.kinds) {
+        auto output = outputFor("tune." + kind);
+        if (!output) return refuse(output.error());
+        kinds.push_back(*std::move(output));
+    }
+    auto const sound = soundOf(call, kinds);
+    if (!sound) return refuse(sound.error());
+    auto const tables = openShelf(call.options);
+    if (!tables) return refuse(tables.error());
+    // Words that are off are told once, before any tune.
+    if (auto const any = briefFor(tune::Tune{}, call.options, *tables); !any)
+        return refuse(any.error());
+    auto const plan = batchPlan(call, *tables);
+    if (!plan) return refuse(plan.error());
+    bool const worker = !call.batch.part.empty() && call.batch.tell;
+    for (base::Fault const& fault : plan->unread)
+        if (!worker) refuse(fault);
+    for (std::string const& folder : plan->folders) {
+        std::error_code failed;
+        fs::create_directories(folder, failed);
+        if (failed)
+            return refuse({base::FaultCode::CannotWrite, folder,
+                           files::systemWords(failed.value())});
+        if (!worker) files::sweepDrafts(folder);
+    }
+    cli::listenForStop();
+    if (call.batch.jobs > 1 && plan->tunes.size() > 1) return inProcesses(*plan, call);
+    return arrangeAll(*plan, call, *part, *tables, *sound);
 }
 
 } // namespace app

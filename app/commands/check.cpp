@@ -1,10 +1,8 @@
 #include "core/files/check.h"
 #include "app/commands/verbs.h"
-#include "app/exitstatus.h"
 #include "app/input.h"
 #include "app/shelf.h"
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include <iostream>
@@ -36,11 +34,13 @@ void say(tune::Tune const& tune, std::optional<harmony::FoundKey> const& found)
                   << '\n';
 }
 
-ExitStatus check(std::string const& file, bool json)
+} // namespace
+
+ExitStatus check(Call const& call)
 {
     auto tables = openShelf();
     if (!tables) return refuse(tables.error());
-    auto book = openBook(file, *tables);
+    auto book = openBook(call.input, *tables);
     if (!book) return refuse(book.error());
     ExitStatus status = Fine;
     for (files::AbcEntry const& entry : book->entries) {
@@ -50,30 +50,12 @@ ExitStatus check(std::string const& file, bool json)
             continue;
         }
         auto const found = harmony::foundKey(tables->harmony.keys, *tune);
-        if (json)
+        if (call.json)
             std::cout << files::checkLine(*tune, found) << '\n';
         else
             say(*tune, found);
     }
     return status;
-}
-
-} // namespace
-
-void declareCheck(CLI::App& program, int& status)
-{
-    struct CheckCall {
-        std::string input;
-        bool json = false;
-    };
-    auto call = std::make_shared<CheckCall>();
-    CLI::App* verb = program.add_subcommand(
-        "check", "read a file and report everything wrong with it; write nothing");
-    verb->add_option("FILE", call->input,
-                     "an ABC, MusicXML, MIDI or .sallow file, or - for ABC on standard input")
-        ->required();
-    verb->add_flag("--json", call->json, "one JSON object a line for each tune");
-    verb->callback([call, &status] { status = check(call->input, call->json); });
 }
 
 } // namespace app

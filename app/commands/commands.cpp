@@ -1,58 +1,71 @@
 #include "app/commands/commands.h"
 
+#include "app/cli/parse.h"
 #include "app/commands/verbs.h"
-#include "app/exitstatus.h"
+#include "app/input.h"
 
-#include <CLI/CLI.hpp>
+#include <QApplication>
 
 #include <algorithm>
-#include <array>
+#include <cstdlib>
+#include <filesystem>
 #include <iostream>
-#include <string_view>
+#include <memory>
 
 namespace app {
 
 namespace {
 
-constexpr std::array<std::string_view, 12> verbs{"arrange",  "batch",     "weigh",  "keys",
-                                                 "patterns", "handout",   "drill",  "picture",
-                                                 "check",    "--version", "--help", "-h"};
-
-bool contains(auto const& words, std::string_view word)
+// Without a window only what the program itself has to say goes to the terminal.
+void sayOnlyWhatMatters(QtMsgType type, QMessageLogContext const&, QString const& text)
 {
-    return std::find(words.begin(), words.end(), word) != words.end();
+    if (type == QtCriticalMsg || type == QtFatalMsg) std::cerr << text.toStdString() << '\n';
+}
+
+// Whether all that was printed has reached its place; a full disk is told here.
+ExitStatus printedAll(ExitStatus status)
+{
+    std::cout.flush();
+    if (std::cout.good()) return status;
+    return refuse({base::FaultCode::CannotWrite, "standard output", {}});
+}
+
+ExitStatus answer(cli::Parsed const& parsed)
+{
+    if (parsed.off) {
+        std::cerr << "sallow: " << parsed.says << '\n';
+        return CallOff;
+    }
+    std::cout << parsed.says;
+    return printedAll(Fine);
 }
 
 } // namespace
 
-bool isVerb(char const* word) { return contains(verbs, word); }
-
-int runVerb(int argc, char** argv)
+bool areForWorkbench(std::vector<std::string> const& words)
 {
-    CLI::App program(
-        "Sallow arranges lead sheets for the lever harp. Without a verb it opens the "
-        "workbench: sallow [FILE...]",
-        "sallow");
-    program.set_version_flag("--version", "sallow " SALLOW_VERSION);
-    program.require_subcommand(1);
-    int status = Fine;
-    declareArrange(program, status);
-    declareBatch(program, status);
-    declareWeigh(program, status);
-    declareKeys(program, status);
-    declarePatterns(program, status);
-    declareHandout(program, status);
-    declareDrill(program, status);
-    declarePicture(program, status);
-    declareCheck(program, status);
-    try {
-        program.parse(argc, argv);
-    } catch (CLI::ParseError const& error) {
-        if (error.get_exit_code() == 0) return program.exit(error); // --help, --version
-        std::cerr << "sallow: " << error.what() << "; see sallow --help\n";
-        return CallOff;
-    }
-    return status;
+    if (words.empty()) return true;
+    std::string const& first = words.front();
+    if (first.starts_with('-')) return false;
+    bool const verb = std::ranges::find(verbs(), first, &Verb::name) != verbs().end();
+    std::error_code failed;
+    return !verb && (canOpen(first) || std::filesystem::exists(first, failed));
+}
+
+int runVerb(std::vector<std::string> const& words, char* program)
+{
+    Call call;
+    cli::Parsed const parsed = cli::parse(words, verbs(), call);
+    if (!parsed.verb) return answer(parsed);
+    if (!parsed.verb->draws) return printedAll(parsed.verb->run(call));
+
+    // Drawing without a window needs no display. Qt is given no word of the call: it would take
+    // some for its own.
+    if (std::getenv("QT_QPA_PLATFORM") == nullptr) qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler(sayOnlyWhatMatters);
+    int count = 1;
+    QApplication const application(count, &program);
+    return printedAll(parsed.verb->run(call));
 }
 
 } // namespace app

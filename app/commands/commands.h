@@ -1,11 +1,15 @@
 #pragma once
 
+#include <string>
+#include <vector>
+
 namespace app {
 
-// Whether a first word names work that needs no window.
-bool isVerb(char const* word);
+// Whether the words after the program's name are files for the workbench, or nothing at all.
+bool areForWorkbench(std::vector<std::string> const& words);
 
-// Does the work of a verb; answers the exit status.
-int runVerb(int argc, char** argv);
+// Does what the words ask for without a window; answers the exit status. `program` is the name
+// under which it was started.
+int runVerb(std::vector<std::string> const& words, char* program);
 
 } // namespace app

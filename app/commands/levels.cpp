@@ -42,7 +42,8 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
                                      std::vector<int> const& levels,
                                      files::Tables const& tables,
                                      std::vector<Output> const& outputs, SheetKind kind,
-                                     sheet::SheetStyle const& style)
+                                     sheet::SheetStyle const& style, OutputNames& names,
+                                     SoundWish const& sound)
 {
     std::vector<harp::Level> wanted;
     for (int number : levels) {
@@ -53,7 +54,7 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
     auto made = proposal::proposedForLevels(brief, wanted);
     if (!made) return made.error();
     for (base::Fault const& fault : made->leftOut)
-        std::cerr << "sallow: note: left out: " << base::sentence(fault) << '\n';
+        std::cerr << "sallow: note: this level is left out: " << base::sentence(fault) << '\n';
     std::vector<std::string> pages;
     std::vector<Output> others;
     for (Output const& output : outputs) {
@@ -71,13 +72,17 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
         std::vector<Output> own = others;
         for (Output& output : own) output.path = named(output.path, "level" + level);
         if (own.empty()) continue;
-        auto written = writeOutputs({proposal, abc, tables}, own, kind, style);
+        auto free = claimed(own, names);
+        if (!free) return free.error();
+        auto written = writeOutputs({proposal, abc, tables}, *free, kind, style, sound);
         if (!written) return written.error();
     }
     if (pages.empty()) return base::Done{};
+    auto free = claimed(pages, names);
+    if (!free) return free.error();
     auto font = ui::musicFont();
     if (!font) return font.error();
-    return writePages(sheet::levelPack(arrangements, *font, style), pages);
+    return writePages(sheet::levelPack(arrangements, *font, style), *free);
 }
 
 } // namespace app

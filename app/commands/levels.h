@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/exitstatus.h"
+#include "app/outputnames.h"
 #include "app/outputs.h"
 #include "core/base/result.h"
 
@@ -13,11 +14,13 @@ namespace app {
 base::Result<std::vector<int>> levelsFrom(std::string const& text);
 
 // One tune at several levels. Pages of all go into one file, with the same lines and pages;
-// of other kinds every level gets a file of its own, "-level3" before the ending.
+// of other kinds every level gets a file of its own, "-level3" before the ending. `names` are
+// those of the call.
 base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string const& abc,
                                      std::vector<int> const& levels,
                                      files::Tables const& tables,
                                      std::vector<Output> const& outputs, SheetKind kind,
-                                     sheet::SheetStyle const& style);
+                                     sheet::SheetStyle const& style, OutputNames& names,
+                                     SoundWish const& sound = {});
 
 } // namespace app

@@ -1,41 +1,20 @@
 #include "ui/picture.h"
+
+#include "app/cli/job.h"
 #include "app/commands/verbs.h"
-#include "app/exitstatus.h"
-#include "app/input.h"
-#include "app/mending.h"
-#include "app/namedchoice.h"
-#include "app/options.h"
-#include "app/outputs.h"
-#include "app/shelf.h"
 #include "core/files/textfile.h"
 #include "ui/engine.h"
 #include "ui/paint/sheetfiles.h"
 #include "ui/session.h"
 #include "ui/theme.h"
 
-#include <CLI/CLI.hpp>
-
 #include <QApplication>
 #include <QBuffer>
 #include <QImage>
 
-#include <map>
-
 namespace app {
 
 namespace {
-
-enum class View { Grid, Sheet, Bank, Workbench };
-
-struct PictureCall {
-    std::string input;
-    std::string output;
-    View view = View::Workbench;
-    std::string size = "1440x900";
-    double scale = 1;
-    ui::Theme theme = ui::Theme::Light;
-    ArrangeOptions options;
-};
 
 base::Result<QSize> sizeFrom(std::string const& text)
 {
@@ -57,73 +36,57 @@ QImage sheetPicture(sheet::Document document, QSize size)
     return page;
 }
 
-base::Result<QImage> drawnPicture(PictureCall const& call, QSize size)
+base::Result<QImage> drawnPicture(Job const& job, QSize size)
 {
-    auto tables = openShelf(call.options);
-    if (!tables) return tables.error();
-    auto book = openBook(call.input, *tables);
-    if (!book) return book.error();
-    auto entries = chosenTunes(*book, call.options.tune);
-    if (!entries) return entries.error();
-    auto brief = readBrief(*book, entries->front(), call.options, *tables);
+    PictureOptions const& wish = job.call.picture;
+    auto brief = wished(job, job.entries.front());
     if (!brief) return brief.error();
-
-    if (call.view == View::Sheet) {
-        auto proposal = proposeOrMend(*brief, call.options, *tables);
-        if (!proposal) return proposal.error();
+    auto proposal = proposed(job, *brief);
+    if (!proposal) return proposal.error();
+    if (wish.view == "sheet") {
         auto document = drawn(proposal->arrangement, SheetKind::Arrangement);
         if (!document) return document.error();
         return sheetPicture(*std::move(document), size);
     }
-    ui::Session session(ui::coreEngine(tables->levels), *brief);
+    // As it was made, with what the call has it keep and mend.
+    ui::Session session(ui::coreEngine(job.tables.levels), proposal->brief);
     std::optional<base::Fault> refusal;
     QObject::connect(&session, &ui::Session::refused, &session,
                      [&refusal](base::Fault const& fault) { refusal = fault; });
-    session.open(*std::move(brief));
+    session.open(proposal->brief);
     if (refusal) return *refusal;
-    ui::Scene const scene = call.view == View::Grid   ? ui::Scene::Grid
-                            : call.view == View::Bank ? ui::Scene::Bank
-                                                      : ui::Scene::Workbench;
-    return ui::picture(session, *tables, scene, size, call.scale);
+    ui::Scene const scene = wish.view == "grid"   ? ui::Scene::Grid
+                            : wish.view == "bank" ? ui::Scene::Bank
+                                                  : ui::Scene::Workbench;
+    return ui::picture(session, job.tables, scene, size, wish.scale);
 }
 
-ExitStatus picture(PictureCall const& call)
+} // namespace
+
+ExitStatus picture(Call const& call)
 {
-    auto size = sizeFrom(call.size);
+    auto const size = sizeFrom(call.picture.size);
     if (!size) return refuse(size.error());
-    ui::dress(*qApp, call.theme);
-    auto image = drawnPicture(call, *size);
+    OutputNames names = namesFor(call);
+    auto const paths = claimed(call.outputs, names);
+    if (!paths) return refuse(paths.error());
+    for (std::string const& path : *paths)
+        if (!path.ends_with(".png"))
+            return refuse({base::FaultCode::UnknownFileKind, path, "a picture is a .png"});
+    auto const job = jobOfOneTune(call);
+    if (!job) return refuse(job.error());
+    ui::dress(*qApp, call.picture.theme == "dark" ? ui::Theme::Dark : ui::Theme::Light);
+    auto const image = drawnPicture(*job, *size);
     if (!image) return refuse(image.error());
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     image->save(&buffer, "PNG");
-    auto written = files::writeWhole(call.output, bytes.toStdString());
-    return written ? Fine : refuse(written.error());
-}
-
-} // namespace
-
-void declarePicture(CLI::App& program, int& status)
-{
-    auto call = std::make_shared<PictureCall>();
-    CLI::App* verb = program.add_subcommand("picture", "draw a view of the workbench as a PNG");
-    verb->add_option("IN", call->input,
-                     "an ABC, MusicXML, MIDI or .sallow file, or - for ABC on standard input")
-        ->required();
-    verb->add_option("-o,--output", call->output, "the picture, .png")->required();
-    takesName<View>(verb->add_option("--view", call->view, "grid, sheet, bank or workbench"),
-                    {{"grid", View::Grid},
-                     {"sheet", View::Sheet},
-                     {"bank", View::Bank},
-                     {"workbench", View::Workbench}});
-    verb->add_option("--size", call->size, "WIDTHxHEIGHT in pixels");
-    verb->add_option("--scale", call->scale, "device pixels to each, 1 to 4")
-        ->check(CLI::Range(1.0, 4.0));
-    takesName<ui::Theme>(verb->add_option("--theme", call->theme, "light or dark"),
-                         {{"light", ui::Theme::Light}, {"dark", ui::Theme::Dark}});
-    declare(*verb, call->options);
-    verb->callback([call, &status] { status = picture(*call); });
+    for (std::string const& path : *paths) {
+        auto const written = files::writeWhole(path, bytes.toStdString());
+        if (!written) return refuse(written.error());
+    }
+    return Fine;
 }
 
 } // namespace app

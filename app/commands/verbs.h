@@ -1,20 +1,24 @@
 #pragma once
 
-namespace CLI {
-class App;
-}
+#include "app/cli/verb.h"
+
+#include <span>
 
 namespace app {
 
-// Each adds one verb to the program; running it leaves the exit status in `status`.
-void declareArrange(CLI::App& program, int& status);
-void declareBatch(CLI::App& program, int& status);
-void declareWeigh(CLI::App& program, int& status);
-void declareKeys(CLI::App& program, int& status);
-void declarePatterns(CLI::App& program, int& status);
-void declareDrill(CLI::App& program, int& status);
-void declareHandout(CLI::App& program, int& status);
-void declarePicture(CLI::App& program, int& status);
-void declareCheck(CLI::App& program, int& status);
+// The table of verbs, in the order in which --help lists them. A verb is a row here and a function
+// in a file of its own.
+std::span<Verb const> verbs();
+
+ExitStatus arrange(Call const& call);
+ExitStatus batch(Call const& call);
+ExitStatus weigh(Call const& call);
+ExitStatus keys(Call const& call);
+ExitStatus patterns(Call const& call);
+ExitStatus handout(Call const& call);
+ExitStatus drill(Call const& call);
+ExitStatus picture(Call const& call);
+ExitStatus check(Call const& call);
+ExitStatus tunes(Call const& call);
 
 } // namespace app

@@ -3,18 +3,19 @@
 #include "app/sound/oggserial.h"
 #include "app/sound/performance.h"
 #include "app/sound/soundfont.h"
+#include "core/files/draft.h"
 
 #include <sndfile.h>
 
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <cerrno>
 #include <cmath>
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
-#include <system_error>
 #include <utility>
 
 namespace sound {
@@ -49,34 +50,6 @@ struct Close {
 };
 using SoundFile = std::unique_ptr<SNDFILE, Close>;
 
-// A file beside the wanted one that takes its name only when it is whole.
-class Draft {
-public:
-    explicit Draft(std::filesystem::path target)
-        : m_target(std::move(target)), m_path(m_target.string() + ".part")
-    {}
-    Draft(Draft const&) = delete;
-    Draft& operator=(Draft const&) = delete;
-    ~Draft()
-    {
-        std::error_code ignored;
-        if (!m_kept) std::filesystem::remove(m_path, ignored);
-    }
-    std::filesystem::path const& path() const { return m_path; }
-    bool keep()
-    {
-        std::error_code failed;
-        std::filesystem::rename(m_path, m_target, failed);
-        m_kept = !failed;
-        return m_kept;
-    }
-
-private:
-    std::filesystem::path m_target;
-    std::filesystem::path m_path;
-    bool m_kept = false;
-};
-
 struct Chunk {
     std::array<float, chunkFrames> left{};
     std::array<float, chunkFrames> right{};
@@ -97,13 +70,14 @@ void fade(Chunk& chunk, std::int64_t framesLeft)
 
 // Plays the whole schedule chunk by chunk into `sink`, which answers false to give up.
 template<typename Sink>
-base::Result<base::Done> play(perform::Schedule const& schedule, Sink&& sink,
+base::Result<base::Done> play(perform::Schedule const& schedule, double a4Hz, Sink&& sink,
                               Progressing const& progressing = {})
 {
     auto const font = findSoundFont();
     if (!font) return font.error();
     auto synth = HarpSynth::open(*font);
     if (!synth) return synth.error();
+    synth->tuneTo(a4Hz);
     Performance performance(std::move(*synth));
     performance.begin(std::make_shared<perform::Schedule const>(schedule), 0, false);
 
@@ -146,44 +120,50 @@ bool isSoundFile(std::filesystem::path const& path) { return kindOf(path).has_va
 
 base::Result<Rendered> renderToFile(perform::Schedule const& schedule,
                                     std::filesystem::path const& path,
-                                    Progressing const& progressing)
+                                    Progressing const& progressing, double a4Hz)
 {
     auto const kind = kindOf(path);
     if (!kind)
         return base::Fault{base::FaultCode::UnknownFileKind, path.string(),
                            path.extension().string()};
-    base::Fault const cannotWrite{base::FaultCode::CannotWrite, path.string(), {}};
 
-    Draft draft(path);
+    auto draft = files::Draft::open(path);
+    if (!draft) return draft.error();
     SF_INFO info{};
     info.samplerate = sampleRate;
     info.channels = 2;
     info.format = kind->format;
-    SoundFile file(sf_open(draft.path().string().c_str(), SFM_WRITE, &info));
-    if (!file) return cannotWrite;
+    SoundFile file(sf_open_fd(draft->descriptor(), SFM_WRITE, &info, SF_FALSE));
+    if (!file) return draft->fault();
     sf_command(file.get(), SFC_SET_CLIPPING, nullptr, SF_TRUE);
 
     Rendered rendered{schedule.ringing, 0};
     bool written = true;
+    int failed = 0;
     auto const played = play(
-        schedule,
+        schedule, a4Hz,
         [&](Chunk const& chunk) {
             rendered.peak = std::max(rendered.peak, peakOf(chunk));
-            return written = append(file.get(), chunk);
+            errno = 0;
+            written = append(file.get(), chunk);
+            failed = errno; // before anything that is cleaned up changes it
+            return written;
         },
         progressing);
     if (!played) return played.error();
-    bool const closed = sf_close(file.release()) == 0;
-    if (!written || !closed) return cannotWrite;
+    errno = failed;
+    if (!written) return draft->fault();
+    if (sf_close(file.release()) != 0) return draft->fault();
     bool const isOgg = (kind->format & SF_FORMAT_TYPEMASK) == SF_FORMAT_OGG;
-    if ((isOgg && !fixSerial(draft.path())) || !draft.keep()) return cannotWrite;
+    if (isOgg && !fixSerial(draft->path())) return draft->fault();
+    if (auto const kept = draft->keep(); !kept) return kept.error();
     return rendered;
 }
 
-base::Result<Recording> renderToMemory(perform::Schedule const& schedule)
+base::Result<Recording> renderToMemory(perform::Schedule const& schedule, double a4Hz)
 {
     Recording recording;
-    auto const played = play(schedule, [&](Chunk const& chunk) {
+    auto const played = play(schedule, a4Hz, [&](Chunk const& chunk) {
         recording.left.insert(recording.left.end(), chunk.left.begin(),
                               chunk.left.begin() + chunk.frames);
         recording.right.insert(recording.right.end(), chunk.right.begin(),

@@ -23,16 +23,17 @@ using Progressing = std::function<void(double)>;
 bool isSoundFile(std::filesystem::path const& path);
 
 // Plays the schedule into a stereo file at 48 kHz; the ending picks the kind. The file appears
-// whole or not at all. Faults: NoSoundFont, UnknownFileKind, CannotWrite.
+// whole or not at all. `a4Hz` is what the strings are tuned to. Faults: NoSoundFont,
+// UnknownFileKind, CannotWrite with the reason.
 base::Result<Rendered> renderToFile(perform::Schedule const& schedule,
                                     std::filesystem::path const& path,
-                                    Progressing const& progressing = {});
+                                    Progressing const& progressing = {}, double a4Hz = 440);
 
 // The same into memory. Fault: NoSoundFont.
 struct Recording {
     std::vector<float> left;
     std::vector<float> right;
 };
-base::Result<Recording> renderToMemory(perform::Schedule const& schedule);
+base::Result<Recording> renderToMemory(perform::Schedule const& schedule, double a4Hz = 440);
 
 } // namespace sound

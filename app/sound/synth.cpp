@@ -3,6 +3,7 @@
 #include <fluidsynth.h>
 
 #include <array>
+#include <cmath>
 #include <fstream>
 #include <map>
 #include <string_view>
@@ -125,6 +126,13 @@ void HarpSynth::click(bool accented)
 {
     fluid_synth_noteon(m_parts->synth.get(), percussionChannel,
                        accented ? highWoodBlock : lowWoodBlock, accented ? 110 : 85);
+}
+
+void HarpSynth::tuneTo(double a4Hz)
+{
+    auto const cents = static_cast<float>(1200 * std::log2(a4Hz / 440)); // ISO 16 has 440 Hz
+    for (int channel : {channelOf(0), channelOf(1)})
+        fluid_synth_set_gen(m_parts->synth.get(), channel, GEN_FINETUNE, cents);
 }
 
 void HarpSynth::write(float* left, float* right, int frames)

@@ -29,6 +29,8 @@ public:
     void damp(int string);
     void dampAll();
     void click(bool accented);
+    // Tunes all strings so that A4 has this frequency; 440 Hz until then.
+    void tuneTo(double a4Hz);
 
     // The next frames of sound, one float a channel, full scale 1.
     void write(float* left, float* right, int frames);

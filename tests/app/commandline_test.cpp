@@ -1,79 +1,12 @@
 // The program as a script sees it: exit status, what is said, what is written. The statuses are
 // those of the command line's contract in DEVELOPERS.md.
 
-#include "tests/places.h"
+#include "tests/app/program.h"
 
 #include <catch2/catch.hpp>
 
-#include <sys/wait.h>
-
-#include <unistd.h>
-
-#include <algorithm>
-#include <cstdlib>
-#include <filesystem>
-#include <fstream>
-#include <iterator>
-#include <string>
-
+using namespace program;
 namespace fs = std::filesystem;
-
-namespace {
-
-// A folder of one test's own, gone with it.
-struct Folder {
-    fs::path path = fs::temp_directory_path() / ("sallow-cli-" + std::to_string(::getpid()));
-    Folder() { fs::create_directories(path); }
-    ~Folder() { fs::remove_all(path); }
-
-    std::string file(std::string const& name, std::string const& text) const
-    {
-        std::ofstream(path / name, std::ios::binary) << text;
-        return (path / name).string();
-    }
-    std::string at(std::string const& name) const { return (path / name).string(); }
-    int count() const
-    {
-        return static_cast<int>(std::distance(fs::directory_iterator(path), {}));
-    }
-};
-
-struct Outcome {
-    int status = -1;
-    std::string said; // on stderr
-    std::string out;
-};
-
-std::string contents(fs::path const& path)
-{
-    std::ifstream in(path, std::ios::binary);
-    return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-}
-
-Outcome sallow(std::string const& words)
-{
-    fs::path const said =
-        fs::temp_directory_path() / ("sallow-said-" + std::to_string(::getpid()));
-    fs::path const out =
-        fs::temp_directory_path() / ("sallow-out-" + std::to_string(::getpid()));
-    std::string const command =
-        places::program() + ' ' + words + " >" + out.string() + " 2>" + said.string();
-    int const raw = std::system(command.c_str());
-    Outcome outcome{WIFEXITED(raw) ? WEXITSTATUS(raw) : -1, contents(said), contents(out)};
-    fs::remove(said);
-    fs::remove(out);
-    return outcome;
-}
-
-std::string const head = "X:1\nT:Test\nM:4/4\nL:1/4\nQ:1/4=80\nK:G\n";
-std::string const good = head + "\"G\"GABc|\"D\"d4|\n";
-
-int lines(std::string const& text)
-{
-    return static_cast<int>(std::count(text.begin(), text.end(), '\n'));
-}
-
-} // namespace
 
 TEST_CASE("A tune is arranged into every kind of file the program writes", "[commandline]")
 {
@@ -158,7 +91,7 @@ TEST_CASE("A good tune that cannot be arranged as asked is answered with 4 and i
             sallow("arrange " + in + ' ' + options + " --mend no -o " + folder.at("a.mid"));
         CHECK(outcome.status == 4);
         // One line says why; each line after it what would help.
-        std::string const help = "\nsallow: would help (--mend ";
+        std::string const help = "\nsallow: this would help (--mend ";
         int helps = 0;
         for (auto at = outcome.said.find(help); at != std::string::npos;
              at = outcome.said.find(help, at + 1))
@@ -286,7 +219,7 @@ TEST_CASE("Own patterns, locks, sliders and takes are asked for in the call", "[
     Folder folder;
     std::string const in = folder.file("a.abc", good);
     std::string const plan = folder.at("a.plan.json");
-    CHECK(sallow("arrange " + in + " --lock 1=1-5-8-5-1 --lock 2.1=rest --weight ease=150 -o " +
+    CHECK(sallow("arrange " + in + " --lock 1=1-5-8-5-1 --lock 2.1=rest --slider ease=150 -o " +
                  plan)
               .status == 0);
     std::string const first = contents(plan);
@@ -300,7 +233,7 @@ TEST_CASE("Own patterns, locks, sliders and takes are asked for in the call", "[
             .status == 0);
     CHECK(contents(plan).find("1-5-8 (4-3-1)") != std::string::npos);
 
-    Outcome const take = sallow("arrange " + in + " --take 1 -o " + plan);
+    Outcome const take = sallow("arrange " + in + " --setting 1 -o " + plan);
     CHECK(take.status == 0);
     CHECK(take.said.find("Take 1: another shape on ") != std::string::npos);
 }
@@ -317,9 +250,9 @@ TEST_CASE("Wishes that cannot be met are told apart: words that are off, and han
     };
     Row const row = GENERATE(
         Row{"--lock 1", 2, "write BAR=PATTERN"}, Row{"--lock 1.x=1-5", 2, "--lock"},
-        Row{"--lock 9=1-5", 2, "no such bar"}, Row{"--lock 1=1-x", 2, "this is no pattern"},
+        Row{"--lock 9=1-5", 2, "no chord at that bar"}, Row{"--lock 1=1-x", 2, "this is no pattern"},
         Row{"--pattern '1-5-8 (1-2-4)'", 2, "the thumb (1) lies highest"},
-        Row{"--weight ease", 2, "NAME=PERCENT"}, Row{"--weight luck=100", 2, "luck"},
+        Row{"--slider ease", 2, "SLIDER=PERCENT"}, Row{"--slider luck=100", 2, "luck"},
         Row{"--level 2 --lock 1=1-5-10", 4, "level 2 goes to"});
     CAPTURE(row.words);
     Outcome const outcome =

@@ -2,6 +2,7 @@
 
 #include "core/files/tables/harpjson.h"
 #include "core/files/jsonline.h"
+#include "core/files/jsonwords.h"
 
 #include <algorithm>
 #include <set>
@@ -126,7 +127,7 @@ base::Result<std::vector<HarpModel>> readHarpBook(std::string_view text,
                      file + ", line " + std::to_string(lineOfByte(text, error.byte)),
                      "this is no book of harps"};
     } catch (Json::exception const& error) {
-        return Fault{FaultCode::Malformed, file, error.what()};
+        return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     } catch (WrongHarp const& wrong) {
         return Fault{FaultCode::Malformed,
                      file + ", line " + std::to_string(lineOf(text, wrong.pointer)),

@@ -1,6 +1,7 @@
 #include "core/files/tables/patternfile.h"
 
 #include "core/files/jsonline.h"
+#include "core/files/jsonwords.h"
 #include "core/pattern/own.h"
 
 #include "core/files/json.h"
@@ -57,7 +58,7 @@ base::Result<std::vector<pattern::Pattern>> readPatternFile(std::string_view tex
                      file + ", line " + std::to_string(lineOfByte(text, error.byte)),
                      "this is no file of patterns"};
     } catch (Json::exception const& error) {
-        return Fault{FaultCode::Malformed, file, error.what()};
+        return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     }
 }
 

@@ -3,6 +3,7 @@
 #include "core/files/abc/read.h"
 #include "core/files/work/harpmember.h"
 #include "core/files/jsonline.h"
+#include "core/files/jsonwords.h"
 #include "core/files/tables/patternfile.h"
 #include "core/pattern/own.h"
 #include "core/music/typedchord.h"
@@ -454,7 +455,7 @@ Result<SavedWork> readDocument(std::string_view text, Tables const& tables,
                      file + ", line " + std::to_string(lineOfByte(text, error.byte)),
                      "this is no saved arrangement"};
     } catch (Json::exception const& error) {
-        return Fault{FaultCode::Malformed, file, error.what()};
+        return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     } catch (WrongHarp const& wrong) {
         return Fault{FaultCode::Malformed,
                      file + ", line " + std::to_string(lineOf(text, wrong.pointer)),

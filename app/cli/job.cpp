@@ -1,0 +1,127 @@
+#include "app/cli/job.h"
+
+#include "app/mending.h"
+#include "app/shelf.h"
+
+#include <algorithm>
+#include <iostream>
+
+namespace app {
+
+base::Result<Job> jobOf(Call const& call)
+{
+    auto tables = openShelf(call.options);
+    if (!tables) return tables.error();
+    auto book = openBook(call.input, *tables);
+    if (!book) return book.error();
+    Job job{call, *std::move(tables), *std::move(book), {}};
+    if (call.several.set.empty()) {
+        auto entries = chosenTunes(job.book, call.options.tune);
+        if (!entries) return entries.error();
+        job.entries = *std::move(entries);
+    }
+    for (std::string const& number : call.several.set) {
+        auto entry = chosenTunes(job.book, number);
+        if (!entry) return entry.error();
+        job.entries.push_back(entry->front());
+    }
+    return job;
+}
+
+base::Result<Job> jobOfOneTune(Call const& call)
+{
+    if (call.options.tune == "all")
+        return base::Fault{base::FaultCode::BadCall, "--tune", "this takes one tune at a time"};
+    return jobOf(call);
+}
+
+base::Result<proposal::Brief> wished(Job const& job, files::AbcEntry const& entry)
+{
+    return readBrief(job.book, entry, job.call.options, job.tables);
+}
+
+base::Result<std::vector<proposal::Brief>> wishedOfAll(Job const& job)
+{
+    std::vector<proposal::Brief> briefs;
+    for (files::AbcEntry const& entry : job.entries) {
+        auto brief = wished(job, entry);
+        if (!brief) return brief.error();
+        briefs.push_back(*std::move(brief));
+    }
+    return briefs;
+}
+
+std::string placeOf(Book const& book, tune::Tune const& tune)
+{
+    return book.name + ", \"" + tune.title + "\"";
+}
+
+base::Result<proposal::Proposal> proposed(Job const& job, proposal::Brief const& brief)
+{
+    ArrangeOptions const& options = job.call.options;
+    auto proposal = madeFor(job.book, brief, options, job.tables);
+    if (!proposal) {
+        base::Fault fault = proposal.error();
+        fault.place = placeOf(job.book, brief.tune) +
+                      (fault.place.empty() ? "" : ", " + fault.place);
+        return fault;
+    }
+    if (proposal->take)
+        std::cerr << "sallow: note: " << proposal::takeWords(*proposal->take) << '\n';
+    if (options.wishes.setting && *options.wishes.setting > proposal->brief.take)
+        std::cerr << "sallow: note: the last clearly different setting is number "
+                  << proposal->brief.take << '\n';
+    for (std::string const& warning : proposal->warnings)
+        std::cerr << "sallow: note: " << warning << '\n';
+    return proposal;
+}
+
+ExitStatus refuseProposal(Job const& job, proposal::Brief const& brief,
+                          base::Fault const& fault)
+{
+    ExitStatus const status = refuse(fault);
+    sayWhatHelps(brief, fault, job.tables);
+    return status;
+}
+
+OutputNames namesFor(Call const& call)
+{
+    OutputNames names;
+    names.keep(call.input);
+    names.keep(call.options.harpFile);
+    for (std::string const& file : call.options.wishes.patternFiles) names.keep(file);
+    return names;
+}
+
+base::Result<SoundWish> soundOf(Call const& call, std::vector<Output> const& outputs)
+{
+    SoundOptions const& said = call.sound;
+    auto const at = tempoShareFrom(said.at);
+    if (!at) return at.error();
+    SoundWish wish{*at,          {},         said.hands != "right", said.hands != "left",
+                   said.countIn, said.click, said.times,            said.pitch};
+    if (!said.passage.empty()) {
+        auto const passage = passageFrom(said.passage);
+        if (!passage) return passage.error();
+        wish.passage = *passage;
+    }
+    bool const any = std::ranges::any_of(outputs, [](Output const& o) { return isSound(o.kind); });
+    if (!any && wish != SoundWish{})
+        return base::Fault{base::FaultCode::BadCall, "-o",
+                           "--at, --passage, --hands, --count-in, --click, --times and --pitch "
+                           "are for .wav, .flac and .ogg, and none is asked for"};
+    return wish;
+}
+
+base::Result<std::vector<Output>> outputsOf(Call const& call)
+{
+    std::vector<Output> outputs;
+    for (std::string const& path : call.outputs) {
+        auto output = outputFor(path);
+        if (!output) return output.error();
+        outputs.push_back(*std::move(output));
+    }
+    return outputs;
+}
+
+} // namespace app

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "core/arrange/arrangement.h"
+#include "core/base/result.h"
+#include "core/perform/schedule.h"
+
+#include <optional>
+#include <string>
+#include <utility>
+
+namespace app {
+
+// What is to be heard in a sound file, and how; what is played stays the same.
+struct SoundWish {
+    double at = 1; // of the tempo, 0.25 to 1.5
+    std::optional<std::pair<int, int>> passage; // first and last bar, as printed
+    bool left = true;
+    bool right = true;
+    bool countIn = false;
+    bool click = false;
+    int times = 1;
+    double pitch = 440; // Hz of A4
+    friend bool operator==(SoundWish const&, SoundWish const&) = default;
+};
+
+// "60%" or "60", 25 to 150. Fault: BadCall.
+base::Result<double> tempoShareFrom(std::string const& text);
+// "5-8" or "5". Fault: BadCall.
+base::Result<std::pair<int, int>> passageFrom(std::string const& text);
+
+// The arrangement as it is to be heard. Fault: BadCall where it has no such bars.
+base::Result<perform::Schedule> heard(arrange::Arrangement const& arrangement,
+                                      SoundWish const& wish);
+
+} // namespace app
