@@ -146,51 +146,117 @@ std::string reasonFor(KeyFit const& fit)
                        fit.roomBelow < wantedBelow ? ", fewer than the left hand wants" : "");
 }
 
-KeyFit fitMovedBy(music::Interval by, tune::Tune const& tune,
-                  std::vector<tune::PlayedNote> const& written, harp::Harp const& harp,
-                  Performance const& performance,
-                  std::optional<tune::WayPrices> const& prices)
-{
-    KeyFit fit;
-    fit.moved = by;
-    fit.key = {transposed(tune.key.tonic, by), tune.key.mode};
-    auto const notes = moved(written, by);
-    auto const [lowest, highest] =
-        std::minmax_element(notes.begin(), notes.end(), [](auto const& a, auto const& b) {
-            return diatonicStep(a.pitch) < diatonicStep(b.pitch);
-        });
-    if (!notes.empty())
-        fit.roomBelow =
-            std::max(0, diatonicStep(lowest->pitch) - diatonicStep(harp.string(0).open));
-    auto planning = planned(harp, fit.key, notes, performance);
-    if (planning.plan) {
+// The tune in every key, and what it needs where the levers cannot serve every note.
+class Fitting {
+public:
+    Fitting(tune::Tune const& tune, harp::Harp const& harp, Performance const& performance)
+        : m_tune(tune), m_harp(harp), m_performance(performance),
+          m_written(usesOf(tune, tune::played(tune)))
+    {
+    }
+
+    // Without ways round: not possible where a note cannot be had.
+    KeyFit asWritten(music::Interval by) const
+    {
+        KeyFit fit;
+        fit.moved = by;
+        fit.key = {transposed(m_tune.key.tonic, by), m_tune.key.mode};
+        auto const notes = moved(m_written, by);
+        if (!notes.empty())
+            fit.roomBelow = std::max(
+                0, lowestStep(notes) - diatonicStep(m_harp.string(0).open));
+        auto planning = planned(m_harp, fit.key, notes, m_performance);
+        if (planning.plan) {
+            fit.possible = true;
+            fit.setup = std::move(planning.plan->timeline.setup);
+            fit.atEnd = fit.setup;
+            for (harp::Flip const& flip : planning.plan->timeline.flips)
+                fit.atEnd[static_cast<std::size_t>(flip.string)] = flip.to;
+            fit.flips = static_cast<int>(planning.plan->timeline.flips.size());
+            fit.rank = rankOf(fit, m_harp, highestStep(notes));
+        } else {
+            fit.why = planning.refusal->fault;
+            fit.rank = notPossible + std::abs(by.semitones);
+        }
+        fit.reason = reasonFor(fit);
+        return fit;
+    }
+
+    // A refused key in the best case: as if its snags weighed nothing.
+    int leastRank(KeyFit fit) const
+    {
+        setLevers(fit);
+        return rankOf(fit, m_harp, highestStep(moved(m_written, fit.moved)));
+    }
+
+    // A refused key with its notes played otherwise. In a key that is not the written one a long
+    // search is not worth its time: such a key stays refused.
+    void mend(KeyFit& fit, tune::WayPrices const& prices) const
+    {
+        tune::Tune const there = tune::transposed(m_tune, fit.moved);
+        WaysRound const ways =
+            waysRound(m_harp, there, tune::played(there), m_performance.tempo,
+                      m_performance.level, {},
+                      {prices, {}, {}, {}, fit.moved.semitones != 0});
+        if (!ways.found) return;
         fit.possible = true;
-        fit.setup = std::move(planning.plan->timeline.setup);
-        fit.atEnd = fit.setup;
-        for (harp::Flip const& flip : planning.plan->timeline.flips)
-            fit.atEnd[static_cast<std::size_t>(flip.string)] = flip.to;
-        fit.flips = static_cast<int>(planning.plan->timeline.flips.size());
-        fit.rank = rankOf(fit, harp, notes.empty() ? 0 : diatonicStep(highest->pitch));
-    } else if (prices && by.semitones == 0) {
-        // Only the key as written is worth its snags: in every other refused key the search for
-        // ways round takes far longer than a harper waits, for a key she would not choose.
-        tune::Tune const there = tune::transposed(tune, by);
-        WaysRound const ways = waysRound(harp, there, tune::played(there), performance.tempo,
-                                         performance.level, {}, {*prices, {}, {}, {}});
-        fit.possible = true;
-        auto const setup = harp::settingFor(harp, fit.key);
-        fit.setup = setup ? *setup : harp::nearestSetting(harp, fit.key);
-        fit.atEnd = fit.setup;
+        fit.why.reset();
+        setLevers(fit);
         for (MendedNote const& note : ways.notes) fit.snags += note.place.grace ? 0 : 1;
         fit.snagPrice = ways.price;
         fit.flips = ways.flips;
-        fit.rank = rankOf(fit, harp, notes.empty() ? 0 : diatonicStep(highest->pitch));
-    } else {
-        fit.why = planning.refusal->fault;
-        fit.rank = notPossible + std::abs(by.semitones);
+        fit.rank = rankOf(fit, m_harp, highestStep(moved(m_written, fit.moved)));
+        fit.reason = reasonFor(fit);
     }
-    fit.reason = reasonFor(fit);
-    return fit;
+
+private:
+    using Uses = std::vector<tune::PlayedNote>;
+
+    static int stepOf(tune::PlayedNote const& note) { return diatonicStep(note.pitch); }
+    static int lowestStep(Uses const& notes)
+    {
+        return stepOf(*std::ranges::min_element(notes, {}, stepOf));
+    }
+    static int highestStep(Uses const& notes)
+    {
+        return notes.empty() ? 0 : stepOf(*std::ranges::max_element(notes, {}, stepOf));
+    }
+
+    void setLevers(KeyFit& fit) const
+    {
+        auto const setup = harp::settingFor(m_harp, fit.key);
+        fit.setup = setup ? *setup : harp::nearestSetting(m_harp, fit.key);
+        fit.atEnd = fit.setup;
+    }
+
+    tune::Tune const& m_tune;
+    harp::Harp const& m_harp;
+    Performance const& m_performance;
+    Uses m_written;
+};
+
+// Finds ways round where they could make a refused key the best: in the key as written, and in
+// every other that would lead if its snags weighed nothing.
+void mendWhereItMayLead(std::vector<KeyFit>& fits, Fitting const& fitting,
+                        tune::WayPrices const& prices)
+{
+    std::vector<std::pair<int, KeyFit*>> refused; // by the least rank they may come to
+    int best = notPossible;
+    for (KeyFit& fit : fits) {
+        if (fit.possible)
+            best = std::min(best, fit.rank);
+        else if (fit.moved.semitones == 0) {
+            fitting.mend(fit, prices);
+            best = std::min(best, fit.rank);
+        } else
+            refused.emplace_back(fitting.leastRank(fit), &fit);
+    }
+    std::ranges::stable_sort(refused, {}, &std::pair<int, KeyFit*>::first);
+    for (auto const& [least, fit] : refused) {
+        if (least >= best) return;
+        fitting.mend(*fit, prices);
+        best = std::min(best, fit->rank);
+    }
 }
 
 } // namespace
@@ -202,12 +268,12 @@ std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune
     tune::Playing const playing = tune::played(tune);
     Performance const performance{tune, playing.bars, tempo, level,
                                   Clock(tune, playing, tempo, level)};
-    auto const uses = usesOf(tune, playing);
+    Fitting const fitting(tune, harp, performance);
     std::vector<KeyFit> fits;
     int const furthest = furthestSemitones + 12 * furthestOctaves(harp);
     for (int semitones = -furthest; semitones <= furthest; ++semitones)
-        fits.push_back(fitMovedBy(moveBy(semitones, tune.key, harp), tune, uses, harp,
-                                  performance, prices));
+        fits.push_back(fitting.asWritten(moveBy(semitones, tune.key, harp)));
+    if (prices) mendWhereItMayLead(fits, fitting, *prices);
     std::stable_sort(fits.begin(), fits.end(), [](KeyFit const& a, KeyFit const& b) {
         auto const order = [](KeyFit const& fit) {
             return std::tuple(fit.rank, std::abs(fit.moved.semitones), fit.moved.semitones);

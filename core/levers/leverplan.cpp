@@ -73,6 +73,8 @@ Outcome bestTimed(harp::Harp const& harp, Notes notes, Performance const& perfor
     std::set<std::pair<std::vector<std::tuple<int, int, bool>>, std::vector<std::pair<int, int>>>>
         known;
     for (int tried = 0; tried < most; ++tried) {
+        // Nothing later costs less than what its own best windows cost.
+        if (best && best->cost <= best->seating.leastCost) break;
         auto seating = seatings.next();
         if (!seating || (best && seating->leastCost >= best->cost)) break;
         std::vector<std::tuple<int, int, bool>> turns;
@@ -225,9 +227,9 @@ Planning leverPlanFor(harp::Harp const& harp, tune::Tune const& tune,
 }
 
 MendedSeating mendedSeating(harp::Harp const& harp, Notes notes,
-                            Performance const& performance, std::span<NoteChoice const> choices)
+                            Performance const& performance, std::span<NoteChoice const> choices,
+                            int most)
 {
-    constexpr int most = 400;
     Outcome outcome = bestTimed(harp, notes, performance, choices, most);
     if (auto const* refused = std::get_if<Refused>(&outcome)) return {{}, *refused, 0};
     Timed& timed = std::get<Timed>(outcome);

@@ -12,7 +12,7 @@ Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::Playe
 
 // The cheapest seating with its moments where notes have priced ways beside their seats, and what
 // the plan costs; or what stands in the way. See Seatings for what is exact: levers that crowd are
-// tried in that order until one seating has its moments, or a few hundred have none.
+// tried in that order until one seating has its moments, or `most` have none.
 struct MendedSeating {
     Seating seating;
     std::optional<Refused> refused;
@@ -20,6 +20,6 @@ struct MendedSeating {
 };
 MendedSeating mendedSeating(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
                             Performance const& performance,
-                            std::span<NoteChoice const> choices);
+                            std::span<NoteChoice const> choices, int most = 400);
 
 } // namespace levers

@@ -163,7 +163,7 @@ base::Fault noMoment(Notes notes, Turn const& turn, Performance const& performan
 // Strings that share a note with two seats belong to one group; so do those of a note that may
 // ring on through another, as long as the group stays small: beyond that a note rings on
 // wherever its neighbour is plucked, and the plan that follows sees what it does to the levers.
-constexpr int mostTiedByHolding = 3; // strings; the states of a group grow with each
+constexpr int mostTiedByHolding = 2; // strings; the states of a group grow with each
 
 std::vector<Group> groupsOf(harp::Harp const& harp,
                             std::vector<std::vector<Option>> const& options)
@@ -250,20 +250,51 @@ private:
     std::map<std::tuple<int, int, int, int, bool, bool>, std::optional<Window>> m_windows;
 };
 
+// When the notes begin and end, as places in the order of all such moments.
+struct Order {
+    std::vector<int> begins;
+    std::vector<int> ends;
+    bool leversTurn = true; // while playing
+};
+
+Order orderOf(Notes notes, bool leversTurn)
+{
+    std::vector<music::Moment> moments;
+    for (tune::PlayedNote const& note : notes) {
+        moments.push_back(note.at);
+        moments.push_back(note.at + note.held);
+    }
+    std::sort(moments.begin(), moments.end());
+    moments.erase(std::unique(moments.begin(), moments.end()), moments.end());
+    auto const placeOf = [&moments](music::Moment moment) {
+        return static_cast<int>(std::lower_bound(moments.begin(), moments.end(), moment) -
+                                moments.begin());
+    };
+    Order order{{}, {}, leversTurn};
+    for (tune::PlayedNote const& note : notes) {
+        order.begins.push_back(placeOf(note.at));
+        order.ends.push_back(placeOf(note.at + note.held));
+    }
+    return order;
+}
+
 // Drops what strings may have been through where something else got them to the same levers,
-// with the same notes to ring on, no later, for less. Window costs depend a little on when the
-// string was last plucked, so that "less" leaves room for them.
+// with the same notes to ring on, no later, for no more.
 class Pruning {
 public:
-    Pruning(Notes notes, std::set<int> const& mayRingOn) : m_notes(notes), m_mayRingOn(mayRingOn)
+    // `ringsUntil`: the last note through which a note may ring on.
+    Pruning(Order const& order, std::map<int, int> const& ringsUntil)
+        : m_order(order), m_ringsUntil(ringsUntil)
     {
     }
 
-    void operator()(std::vector<Reached>& layer) const
+    // Of the states after a note.
+    void operator()(std::vector<Reached>& layer, int note)
     {
         std::sort(layer.begin(), layer.end(), [](Reached const& a, Reached const& b) {
             return std::tie(a.least, a.state) < std::tie(b.least, b.state);
         });
+        m_note = note;
         std::vector<Reached> kept;
         for (Reached& reached : layer) {
             if (kept.size() >= mostStates) break;
@@ -275,12 +306,10 @@ public:
     }
 
 private:
-    static constexpr std::size_t mostStates = 240;
-    static constexpr std::int64_t windowsDiffer = 5'000;
+    static constexpr std::size_t mostStates = 80;
 
     bool outdone(Reached const& worse, Reached const& better) const
     {
-        if (better.least + windowsDiffer > worse.least) return false;
         for (std::size_t i = 0; i < worse.state.size(); ++i)
             if (!asFree(better.state[i], worse.state[i])) return false;
         return true;
@@ -289,23 +318,25 @@ private:
     bool asFree(StringState const& better, StringState const& worse) const
     {
         if (!worse.lastNote) return !better.lastNote;
-        bool const ringsOn = m_mayRingOn.contains(*worse.lastNote);
+        auto const until = m_ringsUntil.find(*worse.lastNote);
+        bool const ringsOn = until != m_ringsUntil.end() && until->second > m_note;
         if (!better.lastNote) return !ringsOn;
         if (better.start != worse.start || better.now != worse.now) return false;
         if (better.leftTo && (!worse.leftTo || *better.leftTo < *worse.leftTo)) return false;
         if (ringsOn && better.lastNote != worse.lastNote) return false;
-        return m_notes[at(*better.lastNote)].at <= m_notes[at(*worse.lastNote)].at &&
+        if (!m_order.leversTurn) return true;
+        return m_order.begins[at(*better.lastNote)] <= m_order.begins[at(*worse.lastNote)] &&
                endOf(better) <= endOf(worse);
     }
 
-    music::Moment endOf(StringState const& string) const
+    int endOf(StringState const& string) const
     {
-        auto const& last = m_notes[at(string.heldTo.value_or(*string.lastNote))];
-        return last.at + last.held;
+        return m_order.ends[at(string.heldTo.value_or(*string.lastNote))];
     }
 
-    Notes m_notes;
-    std::set<int> const& m_mayRingOn;
+    Order const& m_order;
+    std::map<int, int> const& m_ringsUntil;
+    int m_note = 0;
 };
 
 // Plays the notes of one group in turn, keeping every way to every state, and then tells whole
@@ -355,7 +386,7 @@ public:
             }
         std::vector<Reached> layer;
         for (auto& [state, reached] : next) layer.push_back(std::move(reached));
-        if (m_pruning) (*m_pruning)(layer);
+        if (m_pruning) (*m_pruning)(layer, note);
         m_layers.push_back(std::move(layer));
         if (m_layers.back().empty()) return refused ? refused : Turn{};
         return std::nullopt;
@@ -491,16 +522,16 @@ private:
 // is followed, so that no line takes for ever.
 class AgreedSearch {
 public:
-    AgreedSearch(BestWindows& windows, Notes notes, Group const& group,
+    AgreedSearch(BestWindows& windows, Order const& order, Group const& group,
                  std::vector<std::vector<Option>> const& options,
                  std::span<NoteChoice const> choices)
-        : m_windows(windows), m_notes(notes), m_group(group), m_options(options),
+        : m_windows(windows), m_order(order), m_group(group), m_options(options),
           m_choices(choices)
     {
         for (int const note : group.notes) {
             m_chosen = m_chosen || (!choices.empty() && !choices[at(note)].ways.empty());
             for (Option const& option : options[at(note)])
-                if (option.holds) m_mayRingOn.insert(*option.holds);
+                if (option.holds) m_ringsUntil[*option.holds] = note;
         }
         if (auto whole = searched({})) m_branches.push_back(*std::move(whole));
     }
@@ -518,7 +549,7 @@ public:
     }
 
 private:
-    static constexpr int mostParted = 32;
+    static constexpr int mostParted = 20;
 
     struct Branch {
         std::unique_ptr<GroupSearch> search;
@@ -529,7 +560,7 @@ private:
     std::optional<Branch> searched(Bound bound)
     {
         std::optional<Pruning> pruning;
-        if (m_chosen) pruning.emplace(m_notes, m_mayRingOn);
+        if (m_chosen) pruning.emplace(m_order, m_ringsUntil);
         auto search = std::make_unique<GroupSearch>(m_windows, m_group, pruning);
         for (int const note : m_group.notes) {
             auto const stuck = search->play(note, allowed(note, bound));
@@ -635,12 +666,12 @@ private:
     }
 
     BestWindows& m_windows;
-    Notes m_notes;
+    Order const& m_order;
     Group const& m_group;
     std::vector<std::vector<Option>> const& m_options;
     std::span<NoteChoice const> m_choices;
     bool m_chosen = false;
-    std::set<int> m_mayRingOn; // notes through which another may be held
+    std::map<int, int> m_ringsUntil; // notes that may ring on, and the last note through which
     int m_parted = 0;
     std::vector<Branch> m_branches;
     std::set<GroupWay> m_known;
@@ -706,6 +737,7 @@ struct Seatings::Search {
     std::vector<std::vector<Option>> options; // of each note
     std::vector<Group> groups;
     std::optional<BestWindows> windows;
+    Order order;
     std::deque<AgreedSearch> searches; // one for each group
     // Ranks of the groups' ways, the cheapest together first.
     struct Ranks {
@@ -718,6 +750,7 @@ struct Seatings::Search {
     };
     std::priority_queue<Ranks> open;
     std::set<std::vector<std::size_t>> seen;
+    std::optional<std::vector<std::size_t>> told; // whose followers are not open yet
 
     void offer(std::vector<std::size_t> ranks)
     {
@@ -750,10 +783,11 @@ Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& perfo
     std::optional<Turn> refused;
     m_search->groups = groupsOf(harp, m_search->options);
     m_search->windows.emplace(harp, notes, performance);
+    m_search->order = orderOf(notes, performance.level.flips);
     for (Group const& group : m_search->groups) {
         AgreedSearch& search =
-            m_search->searches.emplace_back(*m_search->windows, notes, group, m_search->options,
-                                            m_search->choices);
+            m_search->searches.emplace_back(*m_search->windows, m_search->order, group,
+                                            m_search->options, m_search->choices);
         std::optional<Turn> const stuck = search.stuck();
         if (stuck && (!refused || stuck->before < refused->before)) refused = stuck;
     }
@@ -768,19 +802,21 @@ Seatings::~Seatings() = default;
 
 std::optional<Seating> Seatings::next()
 {
+    // Followers cost a search each: they are opened once they are asked for.
+    if (auto const told = std::exchange(m_search->told, std::nullopt))
+        for (std::size_t g = 0; g < told->size(); ++g) {
+            auto ranks = *told;
+            ++ranks[g];
+            m_search->offer(std::move(ranks));
+        }
     if (m_search->open.empty()) return std::nullopt;
     auto const best = m_search->open.top();
     m_search->open.pop();
     std::vector<GroupWay const*> ways;
     for (std::size_t g = 0; g < best.ranks.size(); ++g)
         ways.push_back(m_search->searches[g].way(best.ranks[g]));
-    Seating const seating = seatingOf(ways, m_notes, m_strings, m_search->choices);
-    for (std::size_t g = 0; g < best.ranks.size(); ++g) {
-        auto ranks = best.ranks;
-        ++ranks[g];
-        m_search->offer(std::move(ranks));
-    }
-    return seating;
+    m_search->told = best.ranks;
+    return seatingOf(ways, m_notes, m_strings, m_search->choices);
 }
 
 std::int64_t costOf(Seating const& seating, std::vector<std::vector<Window>> const& choices,

@@ -250,11 +250,15 @@ WaysRound searched(Work& work)
 {
     Opening opening(work);
     opening.rivals();
-    std::size_t const mostRounds = 2 * work.uses.size() + 8;
+    constexpr std::size_t fewRounds = 3;
+    constexpr int seatings = 40;
+    constexpr int fewSeatings = 6;
+    std::size_t const mostRounds = work.asked.briefly ? fewRounds : 2 * work.uses.size() + 8;
     for (std::size_t round = 0; round < mostRounds; ++round) {
         std::vector<NoteChoice> const choices = choicesOf(work);
         MendedSeating const found =
-            mendedSeating(work.harp, work.uses, work.performance, choices);
+            mendedSeating(work.harp, work.uses, work.performance, choices,
+                          work.asked.briefly ? fewSeatings : seatings);
         if (!found.refused) {
             WaysRound out{notesOf(work, found.seating), 0,
                           static_cast<int>(found.seating.turns.size())};
@@ -278,8 +282,10 @@ WaysRound searched(Work& work)
             }
         }
     }
-    // Beyond any search: what remains in the way is left out.
     WaysRound out;
+    out.found = !work.asked.briefly;
+    if (!out.found) return out;
+    // Beyond any search: what remains in the way is left out.
     std::set<NotePlace> seen;
     for (std::size_t i = 0; i < work.uses.size(); ++i) {
         if (!work.open[i]) continue;

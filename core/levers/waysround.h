@@ -25,6 +25,7 @@ struct WaysRound {
     std::vector<MendedNote> notes; // by place
     int price = 0; // of all of them, each written note once, grace notes aside
     int flips = 0; // that remain
+    bool found = true; // false: given up, see WaysAsked::briefly
 };
 
 // What a search for ways may do.
@@ -34,6 +35,9 @@ struct WaysAsked {
     std::vector<tune::NotePlace> quick{};  // notes whose flips may be quick, decided before
     // One figure bound to a way: to see whether it can go it. Named by one of its notes.
     std::optional<std::pair<tune::NotePlace, tune::Way>> bound{};
+    // Give up where levers crowd, rather than search on: to compare many keys. The ways then have
+    // `found` false.
+    bool briefly = false;
 };
 
 // The notes of a tune that must give way so that levers can serve the others, and how. The plan

@@ -10,7 +10,7 @@ _sallow()
     mapfile -t COMPREPLY < <(compgen -f -- "$word")
     if [ "$COMP_CWORD" -eq 1 ]; then
         help="$("${COMP_WORDS[0]}" --help 2>/dev/null)"
-        help="$(sed -n '/^Subcommands:/,$ s/^  \([a-z]*\) .*/\1/p' <<<"$help") --help --version"
+        help="$(sed -n '/^Commands:/,$ s/^  \([a-z]*\) .*/\1/p' <<<"$help") --help --version"
         mapfile -t -O "${#COMPREPLY[@]}" COMPREPLY < <(compgen -W "$help" -- "$word")
     fi
 }
