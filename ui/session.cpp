@@ -225,9 +225,15 @@ bool Session::letSnagChange(std::size_t snag)
 bool Session::takeForWholeTune(proposal::WholeTuneWay const& way)
 {
     if (!isOpen()) return false;
-    return become(way.brief, way.way == tune::Way::Key     ? tr("change of key")
-                             : way.way == tune::Way::Level ? tr("change of level")
-                                                           : tr("change of tempo"));
+    QString const text = way.way == tune::Way::Key     ? tr("change of key")
+                         : way.way == tune::Way::Level ? tr("change of level")
+                                                       : tr("change of tempo");
+    if (!way.tried) return become(way.brief, text);
+    follow(m_brief, way.brief);
+    m_undo.push(new Edit(*this, m_brief, way.brief, text));
+    take(way.brief, *way.tried);
+    tellOfWaitingLocks();
+    return true;
 }
 
 std::function<std::optional<arrange::Arrangement>()> Session::trial(std::size_t snag,

@@ -688,8 +688,10 @@ void Workbench::showSnags()
                 if (way.way == snag.way)
                     words += QStringLiteral(": ") +
                              QString::fromStdString(proposal::wayWords(snag, way));
-            marks.push_back(
-                {snag.place.bar, placeInBar(arrangement, snag), snag.decided, words});
+            marks.push_back({snag.place.bar, placeInBar(arrangement, snag),
+                             snag.strings.empty() ? std::nullopt
+                                                  : std::optional(snag.strings.front()),
+                             snag.decided, words});
             if (snag.place.bar == bar)
                 strings.insert(strings.end(), snag.strings.begin(), snag.strings.end());
         }

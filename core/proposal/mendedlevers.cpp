@@ -329,8 +329,8 @@ std::vector<std::string> snagSentences(Proposal const& proposal)
     for (Snag const& snag : proposal.snags) {
         if (snag.hand == harp::Side::Left) continue;
         auto const known = std::ranges::find_if(told, [&](auto const& t) {
-            return t.first->group == snag.group && t.first->written == snag.written &&
-                   t.first->way == snag.way;
+            return (t.first->group == snag.group || t.first->what == snag.what) &&
+                   t.first->written == snag.written && t.first->way == snag.way;
         });
         if (known != told.end())
             known->second.insert(snag.place.bar);

@@ -9,6 +9,7 @@
 #include "core/proposal/snag.h"
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -79,6 +80,7 @@ struct WholeTuneWay {
     Brief brief;
     int snagsLeft = 0;
     int cost = 0; // points: what the change itself weighs and what the snags left cost
+    std::shared_ptr<Proposal const> tried{}; // the answer to `brief`
 };
 // `wanted`, asked between one trial and the next: false gives the rest up, with what was found.
 std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,

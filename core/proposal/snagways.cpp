@@ -136,13 +136,14 @@ std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
     bool levelFound = false;
     std::erase_if(out, [&](WholeTuneWay& way) {
         if ((way.way == Way::Level && levelFound) || !wanted()) return true;
-        auto const there = propose(way.brief);
+        auto there = propose(way.brief);
         if (!there || there->snags.size() >= proposal.snags.size()) return true;
         int const left = static_cast<int>(there->snags.size());
         std::string const told = leftWords(way.snagsLeft);
         if (auto const at = way.sentence.find(told); at != std::string::npos)
             way.sentence.replace(at, told.size(), leftWords(left));
         way.snagsLeft = left;
+        way.tried = std::make_shared<Proposal const>(*std::move(there));
         levelFound = levelFound || way.way == Way::Level;
         return false;
     });

@@ -122,7 +122,7 @@ std::vector<std::string> handLines(arrange::Arrangement const& arrangement)
 // "* Bars 7, 15: D♯5 played plain, as D5."
 std::vector<std::string> gaveWayLines(arrange::Arrangement const& arrangement)
 {
-    constexpr std::size_t mostLines = 6;
+    constexpr std::size_t mostLines = 8;
     BarsOfWords byWords;
     for (arrange::GaveWay const& one : arrangement.gaveWay) note(byWords, one.words, one.bar);
     std::vector<std::string> lines;

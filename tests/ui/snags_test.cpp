@@ -35,12 +35,19 @@ tune::Tune withSnags()
     return tune;
 }
 
+proposal::Brief asWritten()
+{
+    proposal::Brief brief = scenario::brief();
+    brief.key = proposal::AsWritten{};
+    return brief;
+}
+
 struct Open {
     QApplication& application = scenario::application();
     Session session;
     Workbench workbench{session, scenario::tables()};
     explicit Open(Engine engine = coreEngine(scenario::tables().levels))
-        : session(std::move(engine), scenario::brief())
+        : session(std::move(engine), asWritten())
     {
         workbench.resize(1200, 900);
         workbench.show();
@@ -203,7 +210,7 @@ TEST_CASE("Saved work keeps what was decided about a snag", "[ui]")
     Way const wanted = open.markAnother();
     open.press("alike");
     std::string const saved = files::documentText({files::abcOfTune(open.session.brief().tune), open.session.brief()}, scenario::tables());
-    auto const read = files::readDocument(saved, scenario::tables());
+    auto const read = files::readDocument(saved, scenario::tables(), "work.sallow");
     REQUIRE(read);
     Session other{coreEngine(), scenario::brief()};
     REQUIRE(other.open(read->brief));
