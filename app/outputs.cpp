@@ -111,7 +111,7 @@ base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, She
     case SheetKind::Pattern:
         return sheet::patternSheet(arrangement, *font, style);
     case SheetKind::Lead:
-        return sheet::leadSheet(arrangement.tune, *font, style);
+        return sheet::leadSheet(writtenTune(arrangement), *font, style);
     case SheetKind::Arrangement:
         break;
     }

@@ -20,8 +20,13 @@ Engine coreEngine(std::vector<harp::Level> levels)
         .rankedKeys =
             [](proposal::Brief const& brief) { return proposal::rankedKeys(brief); },
         .remedies =
-            [levels = std::move(levels)](proposal::Brief const& brief) {
+            [levels](proposal::Brief const& brief) {
                 return proposal::remediesFor(brief, levels);
+            },
+        .wholeTuneWays =
+            [levels = std::move(levels)](proposal::Proposal const& proposal,
+                                         std::function<bool()> const& wanted) {
+                return proposal::wholeTuneWays(proposal, levels, wanted);
             },
     };
 }

@@ -24,6 +24,11 @@ struct Engine {
     std::function<std::vector<proposal::RankedKey>(proposal::Brief const&)> rankedKeys;
     // What would help where propose refuses.
     std::function<std::vector<proposal::Remedy>(proposal::Brief const&)> remedies;
+    // Another key, tempo or level that leaves fewer snags: slow, done in another thread, and
+    // given up where it is no longer wanted.
+    std::function<std::vector<proposal::WholeTuneWay>(proposal::Proposal const&,
+                                                      std::function<bool()> const& wanted)>
+        wholeTuneWays;
 };
 
 // The functions of core themselves. `levels`: those a remedy may offer.

@@ -78,6 +78,20 @@ void paintTails(QPainter& painter, LaneFace const& face, Palette const& p)
     }
 }
 
+// Round its note, which is plucked otherwise or not at all.
+void paintSnags(QPainter& painter, LaneFace const& face, Palette const& p)
+{
+    for (LaneSnag const& snag : face.snags) {
+        constexpr double half = 9.5;
+        QPolygonF const diamond{{QPointF(snag.x, snag.y - half), QPointF(snag.x + half, snag.y),
+                                 QPointF(snag.x, snag.y + half),
+                                 QPointF(snag.x - half, snag.y)}};
+        painter.setPen(QPen(colour(snag.open ? p.warnInk : p.leaf), 1.8));
+        painter.setBrush(colour(snag.open ? p.warnWash : p.paper));
+        painter.drawPolygon(diamond);
+    }
+}
+
 void paintPlucks(QPainter& painter, LaneFace const& face, Palette const& p)
 {
     for (Thread const& thread : face.lane.threads) {
@@ -191,19 +205,6 @@ void paintPart(QPainter& painter, LaneFace const& face, LaneFonts const& fonts,
                      face.times);
 }
 
-void paintSnags(QPainter& painter, LaneFace const& face, Palette const& p)
-{
-    for (LaneSnag const& snag : face.snags) {
-        constexpr double half = 6.5;
-        QPolygonF const diamond{{QPointF(snag.x, snag.y - half), QPointF(snag.x + half, snag.y),
-                                 QPointF(snag.x, snag.y + half),
-                                 QPointF(snag.x - half, snag.y)}};
-        painter.setPen(QPen(colour(p.warnInk), 1.8));
-        painter.setBrush(colour(snag.open ? p.warnWash : p.paper));
-        painter.drawPolygon(diamond);
-    }
-}
-
 } // namespace
 
 Box paintedBox(Lane const& lane)
@@ -221,6 +222,7 @@ void paintLane(QPainter& painter, LaneFace const& face, LaneFonts const& fonts,
     paintTails(painter, face, palette);
     paintBarLines(painter, face, palette);
     paintDifficulty(painter, face, palette);
+    paintSnags(painter, face, palette);
     paintPlucks(painter, face, palette);
     for (LaneLabel const& label : face.labels) paintLabel(painter, face, label, fonts, palette);
     painter.setFont(fonts.small);
@@ -230,7 +232,6 @@ void paintLane(QPainter& painter, LaneFace const& face, LaneFonts const& fonts,
                                 bar.box.width - 4,
                                 face.lane.strings.y - bar.box.y - 5),
                          Qt::AlignRight | Qt::AlignBottom, bar.number);
-    paintSnags(painter, face, palette);
     paintPart(painter, face, fonts, palette);
 }
 

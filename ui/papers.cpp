@@ -31,7 +31,7 @@ sheet::Document paperOf(PaperKind kind, arrange::Arrangement const& arrangement,
     case PaperKind::Pattern:
         return sheet::patternSheet(arrangement, font, style);
     case PaperKind::Lead:
-        return sheet::leadSheet(arrangement.tune, font, style);
+        return sheet::leadSheet(writtenTune(arrangement), font, style);
     case PaperKind::Drill:
         return sheet::drillSheet(arrangement, font, style);
     case PaperKind::Arrangement:

@@ -50,6 +50,14 @@ public:
     std::optional<int> shown() const;
     // The arrangement with the shown candidate in its place.
     arrange::Arrangement shownArrangement() const;
+    // What makes the arrangement with that way round a snag, to be heard; it makes none where
+    // that cannot be. It owns what it looks at: for another thread.
+    std::function<std::optional<arrange::Arrangement>()> trial(std::size_t snag,
+                                                               tune::Way way) const;
+    // What looks for another key, tempo or level that leaves fewer snags. The same.
+    using WholeTuneSearch =
+        std::function<std::vector<proposal::WholeTuneWay>(std::function<bool()> const& wanted)>;
+    WholeTuneSearch wholeTuneSearch() const;
     // Keys for the open tune on its harp, best first.
     std::vector<levers::KeyFit> keyFits() const { return m_engine.keyFits(m_brief); }
     // The same, each solved in full: takes longer.
@@ -65,6 +73,11 @@ public slots:
     bool choose(int candidate);  // locks it at the selected position and solves again
     bool chooseRanked(int rank); // the rank-th variant, 0 the first
     bool chooseAll(std::vector<ShapeAt> const& shapes, QString const& text); // as one step
+    // A way round a snag, an index into Proposal::snags: for it alone or for all alike; and what
+    // was decided about it taken back.
+    bool takeSnagWay(std::size_t snag, tune::Way way, bool alike);
+    bool letSnagChange(std::size_t snag);
+    bool takeForWholeTune(proposal::WholeTuneWay const& way); // found for what is open now
     bool lockShown();
     bool unlock();
     bool unlockAll();

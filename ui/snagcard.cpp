@@ -18,6 +18,26 @@
 
 namespace ui {
 
+namespace {
+
+constexpr int side = 14;
+
+QLabel* plainLabel(QString const& words, QWidget* parent)
+{
+    auto* label = new QLabel(words, parent);
+    label->setTextFormat(Qt::PlainText);
+    return label;
+}
+
+QLabel* quietLabel(QString const& words, QWidget* parent)
+{
+    QLabel* label = plainLabel(words, parent);
+    label->setForegroundRole(QPalette::PlaceholderText);
+    return label;
+}
+
+} // namespace
+
 SnagCard::SnagCard(QWidget* parent)
     : QFrame(parent, Qt::Popup), m_column(new QVBoxLayout(this))
 {
@@ -30,111 +50,182 @@ void SnagCard::tell(SnagTold const& told)
 {
     m_told = told;
     delete m_body;
+    m_hear.clear();
+    m_whole = nullptr;
     m_body = new QWidget(this);
     m_column->addWidget(m_body);
     auto* column = new QVBoxLayout(m_body);
-    column->setContentsMargins(14, 11, 14, 11);
+    column->setContentsMargins(side, 11, side, 12);
     column->setSpacing(5);
-    auto* title = new QLabel(told.title, m_body);
+    QLabel* title = plainLabel(told.title, m_body);
     title->setFont(scaledFont(*this, 1.05, QFont::Bold));
-    auto* why = new QLabel(told.why, m_body);
+    column->addWidget(title);
+    QLabel* why = quietLabel(told.why, m_body);
     why->setWordWrap(true);
-    why->setForegroundRole(QPalette::PlaceholderText);
-    why->setMinimumWidth(340);
-    for (QLabel* label : {title, why}) {
-        label->setTextFormat(Qt::PlainText);
-        column->addWidget(label);
-    }
+    why->setMinimumWidth(fontMetrics().averageCharWidth() * 60);
+    column->addWidget(why);
+    addWays(column);
+    if (told.choice) addButtons(column);
+    m_body->show();
+    fit();
+}
+
+void SnagCard::addWays(QVBoxLayout* column)
+{
     m_ways = new QButtonGroup(m_body);
     auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(12);
-    grid->setVerticalSpacing(2);
-    for (std::size_t i = 0; i < told.ways.size(); ++i) {
-        SnagTold::Way const& way = told.ways[i];
+    grid->setHorizontalSpacing(14);
+    grid->setVerticalSpacing(0);
+    for (std::size_t i = 0; i < m_told.ways.size(); ++i) {
+        SnagTold::Way const& way = m_told.ways[i];
         int const row = static_cast<int>(i);
         auto* choice = new QRadioButton(way.words, m_body);
         choice->setObjectName(QStringLiteral("way%1").arg(row));
         choice->setFocusPolicy(Qt::NoFocus); // the card has the keys
         choice->setChecked(way.taken);
         if (way.taken) choice->setFont(scaledFont(*this, 1, QFont::DemiBold));
+        choice->setAccessibleName(way.words + QStringLiteral(", ") + way.place);
         m_ways->addButton(choice, row);
-        auto* score = new QLabel(
-            way.taken ? tr("%1 · now").arg(way.score) : way.score, m_body);
-        score->setForegroundRole(QPalette::PlaceholderText);
+        QLabel* place =
+            quietLabel(way.taken && m_told.choice ? tr("%1 · now").arg(way.place) : way.place,
+                       m_body);
+        place->setToolTip(way.score);
         auto* hear = new Button(tr("Hear"), m_body);
         hear->setSign(Sign::Play);
         hear->setLook(Button::Look::Flat);
-        hear->setFocusPolicy(Qt::NoFocus);
+        hear->setFocusPolicy(Qt::TabFocus);
         hear->setAccessibleName(tr("Hear: %1").arg(way.words));
+        hear->setToolTip(tr("Hear the bar so; nothing is changed (Space)"));
         hear->setObjectName(QStringLiteral("hear%1").arg(row));
         connect(hear, &QAbstractButton::clicked, this, [this, row] {
             go(row);
             emit hearClicked(row);
         });
+        m_hear.push_back(hear);
         grid->addWidget(choice, row, 0);
-        grid->addWidget(score, row, 1);
+        grid->addWidget(place, row, 1);
         grid->addWidget(hear, row, 2);
     }
     grid->setColumnStretch(0, 1);
     column->addLayout(grid);
+}
 
-    auto* buttons = new QHBoxLayout;
-    buttons->setSpacing(6);
-    auto const button = [&](QString const& words, QString const& name) {
+void SnagCard::addButtons(QVBoxLayout* column)
+{
+    auto* row = new QHBoxLayout;
+    row->setSpacing(6);
+    auto const button = [&](QString const& words, QString const& name, QString const& help) {
         auto* made = new Button(words, m_body);
         made->setObjectName(name);
-        made->setFocusPolicy(Qt::NoFocus);
-        buttons->addWidget(made);
+        made->setFocusPolicy(Qt::TabFocus);
+        made->setToolTip(help);
+        row->addWidget(made);
         return made;
     };
-    Button* one = button(tr("For this one"), QStringLiteral("this"));
-    connect(one, &QAbstractButton::clicked, this, [this] {
-        int const way = marked();
-        close();
-        if (way >= 0) emit wayChosen(way, false);
-    });
-    if (told.alike > 1) {
-        Button* all = button(tr("For all %1 alike").arg(told.alike), QStringLiteral("alike"));
+    bool const several = m_told.alike > 1;
+    Button* one = button(several ? tr("For this one") : tr("Choose"), QStringLiteral("this"),
+                         several ? tr("Only here (Shift+Enter)") : tr("Take this way (Enter)"));
+    connect(one, &QAbstractButton::clicked, this, [this] { choose(false); });
+    if (several) {
+        Button* all = button(tr("For all %1 alike").arg(m_told.alike), QStringLiteral("alike"),
+                             tr("Wherever the tune has the same notes (Enter)"));
         all->setLook(Button::Look::Main);
-        connect(all, &QAbstractButton::clicked, this, [this] {
-            int const way = marked();
-            close();
-            if (way >= 0) emit wayChosen(way, true);
-        });
+        connect(all, &QAbstractButton::clicked, this, [this] { choose(true); });
     } else {
         one->setLook(Button::Look::Main);
     }
-    if (told.decided) {
-        Button* free = button(tr("Let change"), QStringLiteral("free"));
+    if (m_told.decided) {
+        Button* free = button(tr("Let change"), QStringLiteral("free"),
+                              tr("Sallow may choose again"));
         connect(free, &QAbstractButton::clicked, this, [this] {
             close();
             emit letChooseClicked();
         });
     }
-    Button* whole = button(tr("Whole tune"), QStringLiteral("whole"));
-    whole->setToolTip(tr("Another key, tempo or level, where it helps"));
-    connect(whole, &QAbstractButton::clicked, this, [this] {
-        close();
-        emit wholeTuneClicked();
-    });
-    buttons->addStretch(1);
-    column->addLayout(buttons);
-    m_body->show();
-    adjustSize();
+    row->addStretch(1);
+    column->addSpacing(3);
+    column->addLayout(row);
+}
+
+void SnagCard::setWaiting(std::optional<int> way)
+{
+    for (std::size_t i = 0; i < m_hear.size(); ++i)
+        m_hear[i]->setEnabled(way != static_cast<int>(i));
+}
+
+void SnagCard::setWholeTune(std::optional<QStringList> const& sentences)
+{
+    if (!m_body || !m_told.choice) return;
+    delete m_whole;
+    m_whole = new QWidget(m_body);
+    m_body->layout()->addWidget(m_whole);
+    auto* grid = new QGridLayout(m_whole);
+    grid->setContentsMargins(0, 9, 0, 0);
+    grid->setHorizontalSpacing(14);
+    grid->setVerticalSpacing(2);
+    grid->setColumnStretch(0, 1);
+    QLabel* heading = plainLabel(tr("In the whole tune"), m_whole);
+    heading->setFont(scaledFont(*this, 1, QFont::DemiBold));
+    grid->addWidget(heading, 0, 0, 1, 2);
+    QString const none = !sentences ? tr("Trying other keys, tempos and levels…")
+                         : sentences->isEmpty()
+                             ? tr("No other key, tempo or level leaves fewer snags.")
+                             : QString();
+    if (!none.isEmpty()) {
+        QLabel* words = quietLabel(none, m_whole);
+        words->setObjectName(QStringLiteral("wholetune"));
+        grid->addWidget(words, 1, 0, 1, 2);
+    } else {
+        for (int i = 0; i < sentences->size(); ++i) {
+            QLabel* words = plainLabel(sentences->at(i), m_whole);
+            words->setWordWrap(true);
+            auto* take = new Button(tr("Choose"), m_whole);
+            take->setObjectName(QStringLiteral("whole%1").arg(i));
+            take->setFocusPolicy(Qt::TabFocus);
+            take->setAccessibleName(tr("Choose: %1").arg(sentences->at(i)));
+            take->setToolTip(tr("Arrange the whole tune so; undo takes it back"));
+            connect(take, &QAbstractButton::clicked, this, [this, i] {
+                close();
+                emit wholeTuneChosen(i);
+            });
+            grid->addWidget(words, i + 1, 0);
+            grid->addWidget(take, i + 1, 1);
+        }
+    }
+    m_whole->show();
+    fit();
+}
+
+// Below what it is opened at where the screen has room, else above.
+void SnagCard::fit()
+{
+    m_body->layout()->activate();
+    m_column->activate();
+    QSize const size = m_column->totalSizeHint().expandedTo(m_column->totalMinimumSize());
+    int const height = m_column->hasHeightForWidth()
+                           ? m_column->totalHeightForWidth(size.width())
+                           : size.height();
+    resize(size.width(), height);
+    if (!isVisible()) return;
+    QScreen const* at = QGuiApplication::screenAt(m_where);
+    QRect const screen =
+        (at ? at : QGuiApplication::primaryScreen())->availableGeometry().adjusted(4, 4, -4, -4);
+    int const x = std::clamp(m_where.x() - width() / 2, screen.left(),
+                             std::max(screen.left(), screen.right() - width()));
+    constexpr int away = 12;
+    bool const below = m_where.y() + away + this->height() <= screen.bottom();
+    bool const above = m_where.y() - away - this->height() >= screen.top();
+    int const y = below   ? m_where.y() + away
+                  : above ? m_where.y() - away - this->height()
+                          : std::max(screen.top(), screen.bottom() - this->height());
+    move(x, y);
 }
 
 void SnagCard::openAt(QPoint const& where)
 {
-    adjustSize();
-    QSize const size = sizeHint();
-    QRect const screen = QGuiApplication::screenAt(where)
-                             ? QGuiApplication::screenAt(where)->availableGeometry()
-                             : QGuiApplication::primaryScreen()->availableGeometry();
-    int const x = std::clamp(where.x() - size.width() / 2, screen.left(),
-                             std::max(screen.left(), screen.right() - size.width()));
-    bool const below = where.y() + 12 + size.height() <= screen.bottom();
-    move(x, below ? where.y() + 12 : std::max(screen.top(), where.y() - 12 - size.height()));
+    m_where = where;
     show();
+    fit();
     setFocus(Qt::PopupFocusReason);
 }
 
@@ -145,6 +236,13 @@ void SnagCard::go(int way)
     if (m_told.ways.empty()) return;
     int const last = static_cast<int>(m_told.ways.size()) - 1;
     m_ways->button(std::clamp(way, 0, last))->setChecked(true);
+}
+
+void SnagCard::choose(bool alike)
+{
+    int const way = marked();
+    close();
+    if (way >= 0 && m_told.choice) emit wayChosen(way, alike);
 }
 
 void SnagCard::keyPressEvent(QKeyEvent* event)
@@ -158,16 +256,17 @@ void SnagCard::keyPressEvent(QKeyEvent* event)
         if (marked() >= 0) emit hearClicked(marked());
         return;
     case Qt::Key_Return:
-    case Qt::Key_Enter: {
-        int const way = marked();
-        bool const alike = m_told.alike > 1;
-        close();
-        if (way >= 0) emit wayChosen(way, alike);
-        return;
-    }
+    case Qt::Key_Enter:
+        return choose(m_told.alike > 1 && !event->modifiers().testFlag(Qt::ShiftModifier));
     default:
         QFrame::keyPressEvent(event);
     }
+}
+
+void SnagCard::resizeEvent(QResizeEvent* event)
+{
+    QFrame::resizeEvent(event);
+    update();
 }
 
 void SnagCard::paintEvent(QPaintEvent*)

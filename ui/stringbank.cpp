@@ -68,15 +68,15 @@ void StringBank::setSnags(std::vector<int> strings)
     update();
 }
 
-// A diamond on each string, as in the lane.
+// A diamond on each string, as in the lane: its points look out behind the finger.
 void StringBank::paintSnags(QPainter& painter) const
 {
     Palette const& p = paletteOf(*this);
-    constexpr double half = 6;
+    constexpr double half = 18;
     for (int const string : m_snags) {
         if (string < 0 || string >= static_cast<int>(m_layout.strings.size())) continue;
         QPointF const middle(m_layout.strings[static_cast<std::size_t>(string)].x,
-                             (m_layout.leverDownY + m_layout.rightHandY) / 2);
+                             m_layout.rightHandY);
         painter.setPen(QPen(colour(p.warnInk), 1.8));
         painter.setBrush(colour(p.warnWash));
         painter.drawPolygon(QPolygonF{{middle + QPointF(0, -half), middle + QPointF(half, 0),

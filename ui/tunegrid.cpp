@@ -105,7 +105,7 @@ void TuneGrid::setSnags(std::vector<SnagMark> snags)
 
 std::optional<LaneSnag> TuneGrid::snagUnder(QPointF const& point) const
 {
-    constexpr double near = 9;
+    constexpr double near = 10;
     double const y = point.y() + verticalScrollBar()->value();
     for (LaneFace const& face : m_faces)
         for (LaneSnag const& snag : face.snags)
@@ -239,13 +239,24 @@ LaneFace TuneGrid::faceOf(std::size_t lane) const
             LaneSnag mark;
             mark.bar = place.bar;
             mark.x = xAt(place, m_snags[i].at, bar.length);
-            mark.y = face.lane.strings.y - 8;
+            mark.y = snagHeight(face.lane, m_snags[i].string);
             mark.snag = static_cast<int>(i);
             mark.open = !m_snags[i].decided;
             face.snags.push_back(mark);
         }
     }
     return face;
+}
+
+// On its string, where the note would be; without a string near the foot of the lane.
+double TuneGrid::snagHeight(Lane const& lane, std::optional<int> string) const
+{
+    constexpr double clear = 9;
+    if (!string) return lane.strings.bottom() - clear;
+    int const highest = m_layout.highestString - m_layout.lowestString;
+    int const place = std::clamp(*string - m_layout.lowestString, 0, std::max(highest, 0));
+    return std::round(lane.strings.bottom() -
+                      lane.strings.height * place / std::max(1, highest));
 }
 
 void TuneGrid::showBar(LaneBar const& bar)

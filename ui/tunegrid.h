@@ -18,6 +18,7 @@ struct Palette;
 struct SnagMark {
     int bar = 0; // index into Tune::bars
     music::Length at;
+    std::optional<int> string; // that it is about; none: of the left hand
     bool decided = false; // by the arranger
     QString words;
     friend bool operator==(SnagMark const&, SnagMark const&) = default;
@@ -97,6 +98,7 @@ private:
     std::optional<int> under(QPointF const& point) const;
     std::optional<int> barUnder(QPointF const& point) const;
     void stretchPassage(int bars);
+    double snagHeight(Lane const& lane, std::optional<int> string) const;
     std::optional<LaneSnag> snagUnder(QPointF const& point) const;
     void openSnagHere();
     void updatePassage(std::optional<Passage> passage);

@@ -58,6 +58,22 @@ QString regretWords(arrange::Points regret)
     return tr("a long way off");
 }
 
+QString wayPlaceWords(int dearer)
+{
+    struct Word {
+        int below;
+        char const* text;
+    };
+    // A flip weighs ten, a note played plain a hundred or more (shared/snags.json).
+    static constexpr std::array words{Word{1, QT_TRANSLATE_NOOP("Words", "best")},
+                                      Word{60, QT_TRANSLATE_NOOP("Words", "nearly as good")},
+                                      Word{200, QT_TRANSLATE_NOOP("Words", "less good")},
+                                      Word{400, QT_TRANSLATE_NOOP("Words", "much less good")}};
+    for (Word const& word : words)
+        if (dearer < word.below) return tr(word.text);
+    return tr("far from the best");
+}
+
 double regretShare(arrange::Points regret)
 {
     return 3000.0 / (3000.0 + static_cast<double>(std::max<arrange::Points>(0, regret)));

@@ -20,6 +20,10 @@ QString regretWords(arrange::Points regret);
 // The same as a length, 1 for no regret, falling towards 0: half at three points.
 double regretShare(arrange::Points regret);
 
+// What a way round a snag is worth beside the best of its ways, in their points: "best", "nearly
+// as good" ...
+QString wayPlaceWords(int dearer);
+
 // "Bar 3", "Pick-up bar"
 QString barTitle(tune::Tune const& tune, int bar);
 // "Bars 5–6"

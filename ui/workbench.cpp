@@ -12,6 +12,7 @@
 #include "ui/paint/sheetfonts.h"
 #include "ui/session.h"
 #include "ui/sheetpanel.h"
+#include "ui/snagcard.h"
 #include "ui/statusline.h"
 #include "ui/stringbank.h"
 #include "ui/transport.h"
@@ -58,6 +59,9 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     m_notOpenedPage = new NotOpened(this);
     connect(m_notOpenedPage, &NotOpened::openClicked, this, &Workbench::openRequested);
     connect(m_notOpenedPage, &NotOpened::backClicked, this, &Workbench::backToTune);
+    m_snagCard = new SnagCard(this);
+    m_trial = new Aside(this);
+    m_search = new Aside(this);
     m_levels = tables.levels;
     m_difficultyScale = tables.difficulty;
     auto* menus = new ChoiceMenus(session, std::move(tables), *m_header, this);
@@ -192,6 +196,23 @@ void Workbench::joinViews()
     connect(m_grid, &TuneGrid::variantsClicked, this,
             [this] { m_variants->list()->setFocus(Qt::OtherFocusReason); });
 
+    connect(m_grid, &TuneGrid::snagClicked, this, &Workbench::openSnag);
+    connect(m_snagCard, &SnagCard::hearClicked, this, &Workbench::hearSnagWay);
+    connect(m_snagCard, &SnagCard::wayChosen, this, [this](int way, bool alike) {
+        auto const& snags = m_session.proposal().snags;
+        if (m_snag >= snags.size()) return;
+        auto const& ways = snags[m_snag].ways;
+        if (way < static_cast<int>(ways.size()))
+            m_session.takeSnagWay(m_snag, ways[static_cast<std::size_t>(way)].way, alike);
+    });
+    connect(m_snagCard, &SnagCard::letChooseClicked, this,
+            [this] { m_session.letSnagChange(m_snag); });
+    connect(m_snagCard, &SnagCard::wholeTuneChosen, this, [this](int which) {
+        auto const index = static_cast<std::size_t>(which);
+        if (!m_wholeTune || index >= m_wholeTune->size()) return;
+        proposal::WholeTuneWay const way = (*m_wholeTune)[index];
+        if (m_session.takeForWholeTune(way)) tellDone(QString::fromStdString(way.sentence));
+    });
     connect(m_grid, &TuneGrid::passageChosen, this, &Workbench::setPassage);
     connect(m_variants->followed(), &FollowedBox::onlyThisClicked, this,
             &Workbench::keepOnlyThis);
@@ -265,6 +286,9 @@ void Workbench::joinSession()
     });
     connect(&m_session, &Session::changed, this, [this] {
         m_messages->withdrawChoices();
+        m_trial->giveUp();
+        m_search->giveUp();
+        m_wholeTune.reset();
         m_notOpened.reset();
         m_gridFresh = false;
         noteChanges();
@@ -530,6 +554,7 @@ void Workbench::showSelection()
         }
     }
     showFollowed();
+    showSnags();
     showBank();
     showStatus();
     enableActions();
@@ -615,6 +640,153 @@ void Workbench::showFollowed()
         }
     m_variants->followed()->setLines(lines);
     m_grid->setFollowed(std::move(positions));
+}
+
+namespace {
+
+music::Length placeInBar(arrange::Arrangement const& arrangement, proposal::Snag const& snag)
+{
+    auto const bar = static_cast<std::size_t>(snag.place.bar);
+    if (snag.hand == harp::Side::Left || bar >= arrangement.tune.bars.size()) return {};
+    auto const& notes = arrangement.tune.bars[bar].notes;
+    auto const note = static_cast<std::size_t>(snag.place.note);
+    return note < notes.size() ? notes[note].at : music::Length{};
+}
+
+// "Bar 11 · D♯5"
+QString snagTitle(arrange::Arrangement const& arrangement, proposal::Snag const& snag)
+{
+    QString title = barTitle(arrangement.tune, snag.place.bar);
+    if (snag.written)
+        title += QStringLiteral(" · ") + QString::fromStdString(music::shown(*snag.written));
+    return title;
+}
+
+// A sentence as a line of its own.
+QString asLine(std::string const& sentence)
+{
+    QString words = QString::fromStdString(sentence);
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    return words;
+}
+
+} // namespace
+
+void Workbench::showSnags()
+{
+    std::vector<SnagMark> marks;
+    std::vector<int> strings;
+    if (showsTune()) {
+        arrange::Arrangement const& arrangement = m_session.arrangement();
+        auto const selected = m_session.selected();
+        int const bar =
+            selected ? arrangement.positions[static_cast<std::size_t>(*selected)].position.bar
+                     : -1;
+        for (proposal::Snag const& snag : m_session.proposal().snags) {
+            QString words = snagTitle(arrangement, snag);
+            for (proposal::SnagWay const& way : snag.ways)
+                if (way.way == snag.way)
+                    words += QStringLiteral(": ") +
+                             QString::fromStdString(proposal::wayWords(snag, way));
+            marks.push_back({snag.place.bar, placeInBar(arrangement, snag),
+                             snag.strings.empty() ? std::nullopt
+                                                  : std::optional(snag.strings.front()),
+                             snag.decided, words});
+            if (snag.place.bar == bar)
+                strings.insert(strings.end(), snag.strings.begin(), snag.strings.end());
+        }
+    }
+    m_grid->setSnags(std::move(marks));
+    m_bank->setSnags(std::move(strings));
+}
+
+void Workbench::openSnag(int snag, QPoint const& where)
+{
+    if (!showsTune() || snag < 0 ||
+        snag >= static_cast<int>(m_session.proposal().snags.size()))
+        return;
+    m_snag = static_cast<std::size_t>(snag);
+    proposal::Snag const here = m_session.proposal().snags[m_snag];
+    selectBar(here.place.bar);
+    SnagTold told;
+    told.title = snagTitle(m_session.arrangement(), here);
+    told.why = asLine(here.what) + QLatin1Char('.');
+    int cheapest = here.ways.empty() ? 0 : here.ways.front().cost;
+    for (proposal::SnagWay const& way : here.ways) cheapest = std::min(cheapest, way.cost);
+    told.choice = here.hand == harp::Side::Right;
+    for (proposal::SnagWay const& way : here.ways)
+        told.ways.push_back({asLine(proposal::wayWords(here, way)),
+                             told.choice ? wayPlaceWords(way.cost - cheapest) : QString(),
+                             tr("score %1, lower is better").arg(way.cost / 100.0, 0, 'f', 1),
+                             way.way == here.way});
+    told.alike = static_cast<int>(
+        std::ranges::count_if(m_session.proposal().snags, [&here](proposal::Snag const& other) {
+            return other.hand == here.hand && other.group == here.group;
+        }));
+    told.decided = here.decided;
+    m_snagCard->tell(told);
+    tellWholeTune();
+    m_snagCard->openAt(where);
+    if (told.choice) lookForWholeTune();
+}
+
+// The first chord of a bar, so that the strings are shown as they are there.
+void Workbench::selectBar(int bar)
+{
+    auto const& positions = m_session.arrangement().positions;
+    if (auto const now = m_session.selected())
+        if (positions[static_cast<std::size_t>(*now)].position.bar == bar) return;
+    for (std::size_t i = 0; i < positions.size(); ++i)
+        if (positions[i].position.bar == bar)
+            return m_session.select(static_cast<int>(i));
+}
+
+// The bar with that way in it, and nothing kept.
+void Workbench::hearSnagWay(int way)
+{
+    auto const& snags = m_session.proposal().snags;
+    if (m_snag >= snags.size()) return;
+    proposal::Snag const& snag = snags[m_snag];
+    if (way < 0 || way >= static_cast<int>(snag.ways.size())) return;
+    auto const hearBar = [this, bar = snag.place.bar](arrange::Arrangement arrangement) {
+        auto const played = playedPassage(arrangement.playing, {bar, bar});
+        if (!played) return;
+        Audition audition{std::move(arrangement), hearing(), m_transport->loops()};
+        audition.hearing.firstPlayedBar = played->first;
+        audition.hearing.lastPlayedBar = played->last;
+        m_heard = audition;
+        emit playRequested(audition);
+    };
+    m_trial->giveUp();
+    m_snagCard->setWaiting(std::nullopt);
+    tune::Way const wanted = snag.ways[static_cast<std::size_t>(way)].way;
+    if (wanted == snag.way) return hearBar(m_session.arrangement());
+    m_snagCard->setWaiting(way);
+    m_trial->begin([trial = m_session.trial(m_snag, wanted)](auto const&) { return trial(); },
+                   [this, hearBar](std::optional<arrange::Arrangement> made) {
+                       m_snagCard->setWaiting(std::nullopt);
+                       if (made && m_snagCard->isVisible()) hearBar(*std::move(made));
+                   });
+}
+
+// Another key, tempo or level: each is tried, which takes a while.
+void Workbench::lookForWholeTune()
+{
+    if (m_wholeTune || m_search->busy()) return;
+    m_search->begin(m_session.wholeTuneSearch(),
+                    [this](std::vector<proposal::WholeTuneWay> found) {
+                        m_wholeTune = std::move(found);
+                        tellWholeTune();
+                    });
+}
+
+void Workbench::tellWholeTune()
+{
+    if (!m_wholeTune) return m_snagCard->setWholeTune(std::nullopt);
+    QStringList sentences;
+    for (proposal::WholeTuneWay const& way : *m_wholeTune)
+        sentences << QString::fromStdString(way.sentence);
+    m_snagCard->setWholeTune(sentences);
 }
 
 void Workbench::keepOnlyThis()

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/actions.h"
+#include "ui/aside.h"
 #include "ui/audition.h"
 #include "ui/followed.h"
 #include "ui/header.h"
@@ -27,6 +28,7 @@ class MessageBar;
 class NotOpened;
 class PageView;
 class SheetPanel;
+class SnagCard;
 class Session;
 class StatusLine;
 class StringBank;
@@ -125,6 +127,12 @@ private:
     void showVariants();
     void showWhyNot();
     void showFollowed();
+    void showSnags();
+    void openSnag(int snag, QPoint const& where);
+    void hearSnagWay(int way);
+    void selectBar(int bar);
+    void lookForWholeTune();
+    void tellWholeTune();
     void showPanes();
     void setPassage(std::optional<Passage> passage);
     void noteChanges();
@@ -184,6 +192,11 @@ private:
     std::optional<Passage> m_passage; // heard instead of the selected bar
     std::optional<ShapesThen> m_then; // before the latest change
     std::vector<Followed> m_followed; // not yet seen
+    SnagCard* m_snagCard;
+    std::size_t m_snag = 0; // of the card: index into Proposal::snags
+    Aside* m_trial;         // of a way round a snag, to be heard
+    Aside* m_search;        // for what helps in the whole tune
+    std::optional<std::vector<proposal::WholeTuneWay>> m_wholeTune; // found for what is open
     struct Copied {
         int position = 0;
         arrange::Voicing shape;

@@ -57,7 +57,15 @@ struct Arrangement {
     std::vector<AddedBelow> added{};    // in written order
     std::vector<GivenNote> given{};     // by position, then note
     std::vector<HandRemark> handRemarks{}; // in written order
+    std::vector<GaveWay> gaveWay{};        // in written order
+    std::optional<tune::Tune> asWritten{}; // `tune` before any note of it gave way; none: it is
 };
+
+// The tune as it is written, in the key it is played in: what a lead sheet shows.
+inline tune::Tune const& writtenTune(Arrangement const& arrangement)
+{
+    return arrangement.asWritten ? *arrangement.asWritten : arrangement.tune;
+}
 
 // One note of either hand in played time: what the plan file lists and the sound plays.
 struct HandNote {

@@ -81,4 +81,13 @@ struct HandRemark {
     friend bool operator==(HandRemark const&, HandRemark const&) = default;
 };
 
+// A note of the tune, or a left-hand chord, that is not played as it is written, because the harp,
+// its levers, the hand or the level cannot give it. Told on the page.
+struct GaveWay {
+    int bar = 0;       // index into Tune::bars
+    music::Length at;  // from the start of that bar
+    std::string words; // "D♯5 played plain, as D5"
+    friend bool operator==(GaveWay const&, GaveWay const&) = default;
+};
+
 } // namespace arrange

@@ -192,6 +192,7 @@ public:
         moveWritten(m_folded.rightFingers, out.rightFingers);
         moveWritten(m_folded.added, out.added);
         moveWritten(m_folded.handRemarks, out.handRemarks);
+        moveWritten(m_folded.gaveWay, out.gaveWay);
         moveGroups();
         return std::move(m_out);
     }

@@ -162,6 +162,8 @@ std::string barWords(Notation const& notation, std::size_t i,
         addSentence(out, "The " + ordinals(written.endings) + " time only");
     if (std::string const words = joined(bar.annotations, ", "); !words.empty())
         addSentence(out, "Above the bar: " + words);
+    if (std::string const words = joined(bar.gaveWay, ", "); !words.empty())
+        addSentence(out, "Not as written: " + words);
     if (std::string const words = joined(bar.dynamics, ", "); !words.empty())
         addSentence(out, "Loudness: " + words);
     if (std::string const words = joined(bar.leverCues, ", "); !words.empty())

@@ -90,7 +90,7 @@ Notation of(tune::Tune tune) { return lead(std::move(tune), {}, {}); }
 
 Notation of(arrange::Arrangement const& arrangement, Kind kind)
 {
-    tune::Tune tune = arrangement.tune;
+    tune::Tune tune = kind == Kind::Lead ? writtenTune(arrangement) : arrangement.tune;
     tune.tempo = arrangement.tempo;
     if (kind == Kind::Lead) return of(std::move(tune));
     bool const grand = kind == Kind::Arrangement;
@@ -99,6 +99,9 @@ Notation of(arrange::Arrangement const& arrangement, Kind kind)
                        : of(std::move(tune));
     out.grand = grand;
     out.setupLine = harp::setupLine(arrangement.harp, arrangement.levers.setup);
+    for (arrange::GaveWay const& one : arrangement.gaveWay)
+        out.bars[static_cast<std::size_t>(one.bar)].gaveWay.push_back(
+            {one.at, one.words, std::nullopt});
     for (int i = 0; i < static_cast<int>(out.bars.size()); ++i) {
         PrintedBar& bar = out.bars[static_cast<std::size_t>(i)];
         bar.labels = patternLabels(arrangement, i);

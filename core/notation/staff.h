@@ -61,6 +61,7 @@ struct PrintedBar {
                          // the stems of the right hand's all point up
     std::vector<Label> chords;
     std::vector<Label> annotations;
+    std::vector<Label> gaveWay; // what is not played as it is written, in words
     std::vector<Label> navigation; // "D.S. al Fine": at the right end of the bar
     std::vector<Label> dynamics;   // "mf"
     std::vector<Label> leverCues;

@@ -189,6 +189,7 @@ base::Result<levers::Plan> mendedLevers(Proposal& out, std::vector<SnagChoice> c
     arrange::Arrangement& a = out.arrangement;
     Brief const& brief = out.brief;
     tune::Playing const asRead = a.playing;
+    tune::Tune const asWritten = a.tune;
     std::vector<NoteInLine> lines;
     std::vector<MendedNote> mended;
     std::vector<NotePlace> quick;
@@ -231,6 +232,7 @@ base::Result<levers::Plan> mendedLevers(Proposal& out, std::vector<SnagChoice> c
     }
     if (!plan) return plan.error();
     leaveGraces(a.tune, plan->gracesLeft);
+    if (!mended.empty() || !plan->gracesLeft.empty()) a.asWritten = asWritten;
     a.playing = tune::played(a.tune);
 
     if (!mended.empty()) {
@@ -240,14 +242,17 @@ base::Result<levers::Plan> mendedLevers(Proposal& out, std::vector<SnagChoice> c
             if (!mended[i].place.grace && !snags.contains(mended[i].place))
                 snags.emplace(mended[i].place, snagOf(mended[i], i < decided, a, asRead, clock,
                                                       lines, brief));
-        for (auto& [place, snag] : snags) out.snags.push_back(std::move(snag));
+        for (auto& [place, snag] : snags) {
+            tellOnPage(a, snag);
+            out.snags.push_back(std::move(snag));
+        }
     }
     return plan;
 }
 
 void addLeftSnags(Proposal& out)
 {
-    arrange::Arrangement const& a = out.arrangement;
+    arrange::Arrangement& a = out.arrangement;
     for (std::size_t i = 0; i < out.lattice.positions.size(); ++i) {
         auto const& list = out.lattice.candidates[i];
         if (!std::ranges::all_of(list, [](arrange::Candidate const& candidate) {
@@ -265,6 +270,8 @@ void addLeftSnags(Proposal& out)
         snag.group = -1;
         snag.what = fmt::format("no shape for {} fits below the tune here for {} at level {}",
                                 music::shown(position.chord), a.hand.name, a.level.number);
+        a.gaveWay.push_back(
+            {position.bar, position.at, "the left hand rests, because " + snag.what});
         out.snags.push_back(std::move(snag));
     }
 }
@@ -274,7 +281,7 @@ std::string wayWords(Snag const& snag, SnagWay const& way)
     std::string const sounds = way.sounds ? music::shown(*way.sounds) : "";
     switch (way.way) {
     case Way::Plain: return "played plain, as " + sounds;
-    case Way::Held: return "the note before rings on through it";
+    case Way::Held: return "left out, the note before rings on";
     case Way::LeaveOut:
         return snag.hand == harp::Side::Left ? "the left hand rests" : "left out";
     case Way::Octave: return "played in another octave, as " + sounds;
@@ -288,14 +295,31 @@ std::string wayWords(Snag const& snag, SnagWay const& way)
     return {};
 }
 
-std::string snagLine(Snag const& snag, std::string const& bar)
+namespace {
+
+// "D♯5 played plain, as D5"
+std::string takenWords(Snag const& snag)
 {
     SnagWay taken{snag.way, std::nullopt, 0};
     for (SnagWay const& way : snag.ways)
         if (way.way == snag.way) taken = way;
-    return fmt::format("{}: {} {}", bar,
-                       snag.written ? music::shown(*snag.written) : std::string("left hand"),
-                       wayWords(snag, taken));
+    if (!snag.written) return wayWords(snag, taken);
+    return fmt::format("{} {}", music::shown(*snag.written), wayWords(snag, taken));
+}
+
+} // namespace
+
+std::string snagLine(Snag const& snag, std::string const& bar)
+{
+    return fmt::format("{}: {}", bar, takenWords(snag));
+}
+
+void tellOnPage(arrange::Arrangement& arrangement, Snag const& snag)
+{
+    tune::Note const& note = arrange::writtenTune(arrangement)
+                                 .bars[static_cast<std::size_t>(snag.place.bar)]
+                                 .notes[static_cast<std::size_t>(snag.place.note)];
+    arrangement.gaveWay.push_back({snag.place.bar, note.at, takenWords(snag)});
 }
 
 std::vector<std::string> snagSentences(Proposal const& proposal)
@@ -305,8 +329,8 @@ std::vector<std::string> snagSentences(Proposal const& proposal)
     for (Snag const& snag : proposal.snags) {
         if (snag.hand == harp::Side::Left) continue;
         auto const known = std::ranges::find_if(told, [&](auto const& t) {
-            return t.first->group == snag.group && t.first->written == snag.written &&
-                   t.first->way == snag.way;
+            return (t.first->group == snag.group || t.first->what == snag.what) &&
+                   t.first->written == snag.written && t.first->way == snag.way;
         });
         if (known != told.end())
             known->second.insert(snag.place.bar);

@@ -6,7 +6,6 @@
 
 #include <vector>
 
-
 namespace proposal {
 
 // The levers of a proposal that stands in its key. Notes that cannot be had as written are
@@ -17,6 +16,9 @@ namespace proposal {
 // brief refuses snags: KeyBeyondTuning, NoteOffHarp, NoMomentForFlip.
 base::Result<levers::Plan> mendedLevers(Proposal& out,
                                         std::vector<SnagChoice> const& eased = {});
+
+// A line for a snag of the right hand in the arrangement, for its pages.
+void tellOnPage(arrange::Arrangement& arrangement, Snag const& snag);
 
 // Chords for which the left hand has nothing to play, as snags; added to the others.
 void addLeftSnags(Proposal& out);

@@ -8,6 +8,8 @@
 #include "core/proposal/brief.h"
 #include "core/proposal/snag.h"
 
+#include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -78,9 +80,12 @@ struct WholeTuneWay {
     Brief brief;
     int snagsLeft = 0;
     int cost = 0; // points: what the change itself weighs and what the snags left cost
+    std::shared_ptr<Proposal const> tried{}; // the answer to `brief`
 };
+// `wanted`, asked between one trial and the next: false gives the rest up, with what was found.
 std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
-                                        std::vector<harp::Level> const& levels);
+                                        std::vector<harp::Level> const& levels,
+                                        std::function<bool()> const& wanted = {});
 
 // The brief with a way taken at a snag (an index into Proposal::snags), for it alone or for all
 // that are alike; and with what was decided about it taken back. Only the first six ways.

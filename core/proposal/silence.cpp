@@ -121,7 +121,7 @@ std::vector<SnagChoice> easedChoices(Proposal const& proposal,
 void addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips)
 {
     if (flips.empty()) return;
-    arrange::Arrangement const& a = proposal.arrangement;
+    arrange::Arrangement& a = proposal.arrangement;
     tune::WayPrices const& prices = proposal.brief.weights.ways;
     auto const lines = levers::notesOnHarp(a.harp, a.tune, a.tempo, prices);
     for (SilencingFlip const& silencing : flips) {
@@ -143,6 +143,13 @@ void addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips
         for (levers::OpenWay const& way : levers::openWays(*line, a.harp, a.level, prices))
             snag.ways.push_back({way.way, way.sounds, way.price});
         std::ranges::stable_sort(snag.ways, {}, &SnagWay::cost);
+        a.gaveWay.push_back(
+            {line->place.bar,
+             a.tune.bars[static_cast<std::size_t>(line->place.bar)]
+                 .notes[static_cast<std::size_t>(line->place.note)]
+                 .at,
+             fmt::format("{} as written, the left hand rests to flip its lever",
+                         music::shown(line->pitch))});
         proposal.snags.push_back(std::move(snag));
     }
     std::ranges::stable_sort(proposal.snags, {}, [](Snag const& snag) {

@@ -55,12 +55,15 @@ std::string leftWords(int snags)
     return snags == 1 ? "1 snag is left" : fmt::format("{} snags are left", snags);
 }
 
-void trySlower(Proposal const& proposal, std::vector<WholeTuneWay>& out)
+using Wanted = std::function<bool()>;
+
+void trySlower(Proposal const& proposal, Wanted const& wanted, std::vector<WholeTuneWay>& out)
 {
     constexpr int fastFlips = 4; // below this level time in beats binds, not in seconds
     if (proposal.arrangement.level.number < fastFlips) return;
     double const own = tune::quartersPerMinute(proposal.arrangement.tempo);
     for (int tenths = 1; tenths <= 2; ++tenths) {
+        if (!wanted()) return;
         Brief slower = proposal.brief;
         slower.quartersPerMinute = own * (1 - 0.1 * tenths);
         Left const left = leftOver(slower, proposal.moved);
@@ -77,9 +80,10 @@ void trySlower(Proposal const& proposal, std::vector<WholeTuneWay>& out)
 }
 
 void tryLevels(Proposal const& proposal, std::vector<harp::Level> const& levels,
-               std::vector<WholeTuneWay>& out)
+               Wanted const& wanted, std::vector<WholeTuneWay>& out)
 {
     for (harp::Level const& level : levels) {
+        if (!wanted()) return;
         if (level.number <= proposal.arrangement.level.number) continue;
         Brief higher = proposal.brief;
         higher.level = level;
@@ -118,25 +122,28 @@ void tryKeys(Proposal const& proposal, std::vector<WholeTuneWay>& out)
 } // namespace
 
 std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
-                                        std::vector<harp::Level> const& levels)
+                                        std::vector<harp::Level> const& levels,
+                                        std::function<bool()> const& asked)
 {
+    Wanted const wanted = asked ? asked : [] { return true; };
     std::vector<WholeTuneWay> out;
     if (rightSnags(proposal) == 0) return out;
-    trySlower(proposal, out);
-    tryKeys(proposal, out);
-    tryLevels(proposal, levels, out);
+    trySlower(proposal, wanted, out);
+    if (wanted()) tryKeys(proposal, out);
+    tryLevels(proposal, levels, wanted, out);
     // Each is tried: what is offered leaves as many snags, in both hands, as it says. The lowest
     // level that helps is enough.
     bool levelFound = false;
     std::erase_if(out, [&](WholeTuneWay& way) {
-        if (way.way == Way::Level && levelFound) return true;
-        auto const there = propose(way.brief);
+        if ((way.way == Way::Level && levelFound) || !wanted()) return true;
+        auto there = propose(way.brief);
         if (!there || there->snags.size() >= proposal.snags.size()) return true;
         int const left = static_cast<int>(there->snags.size());
         std::string const told = leftWords(way.snagsLeft);
         if (auto const at = way.sentence.find(told); at != std::string::npos)
             way.sentence.replace(at, told.size(), leftWords(left));
         way.snagsLeft = left;
+        way.tried = std::make_shared<Proposal const>(*std::move(there));
         levelFound = levelFound || way.way == Way::Level;
         return false;
     });

@@ -70,6 +70,7 @@ inline constexpr double barNumberHeight = 1.35;
 inline constexpr double partHeight = 2.0;
 inline constexpr double endingHeight = 1.6;
 inline constexpr double annotationHeight = 1.6;
+inline constexpr double starHeight = 2.4;
 inline constexpr double navigationHeight = 1.75;
 inline constexpr double verseHeight = 1.75;
 inline constexpr double handHeight = 1.35;

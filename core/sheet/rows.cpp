@@ -1,9 +1,11 @@
 #include "core/sheet/rows.h"
 
 #include "core/sheet/geometry.h"
+#include "core/sheet/glyphs.h"
 #include "core/sheet/words.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace sheet {
 
@@ -66,6 +68,24 @@ void drawAnnotations(Pen& pen, std::vector<PlacedLabel> const& annotations, doub
         pen.belongTo(words.bar);
         pen.words(words.label.text, {x, roof - geometry::markGap - wordsFall * height}, height,
                   Face::Italic);
+    }
+    pen.belongTo({});
+}
+
+void drawStars(Pen& pen, std::vector<PlacedLabel> const& notes)
+{
+    double const height = geometry::starHeight;
+    double const width = widthOf("*", Face::Bold, height);
+    double drawnAt = -1e9;
+    for (PlacedLabel const& note : notes) {
+        if (std::abs(note.x - drawnAt) < width / 2) continue; // of one chord
+        drawnAt = note.x;
+        double const middle = note.x + boxOf(pen.font(), glyph::noteheadBlack).right / 2;
+        double const left = middle - width / 2;
+        double const roof = std::min(pen.reach().top(left, left + width, 0), -0.4);
+        pen.belongTo(note.bar);
+        // A star has nothing in the lower half of its letter.
+        pen.words("*", {left, roof - geometry::markGap + 0.3 * height}, height, Face::Bold);
     }
     pen.belongTo({});
 }

@@ -32,6 +32,9 @@ void drawRowBelow(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle con
 // Words of the writer, each as low as it can stand above the staff and not beyond `rightEnd`.
 void drawAnnotations(Pen& pen, std::vector<PlacedLabel> const& annotations, double rightEnd);
 
+// A small star over each note that is not played as it is written; a line of the foot says how.
+void drawStars(Pen& pen, std::vector<PlacedLabel> const& notes);
+
 // "D.S. al Fine": at the right end of its bar, above what stands there.
 void drawNavigation(Pen& pen, std::vector<PlacedLabel> const& words);
 

@@ -79,29 +79,60 @@ Score scoreOf(notation::Notation notation, SheetStyle const& style)
     return score;
 }
 
+// Words and the bars they hold for, each words once.
+using BarsOfWords = std::vector<std::pair<std::string, std::vector<int>>>;
+
+void note(BarsOfWords& all, std::string const& words, int bar)
+{
+    auto found = std::find_if(all.begin(), all.end(),
+                              [&words](auto const& one) { return one.first == words; });
+    if (found == all.end()) found = all.insert(all.end(), {words, {}});
+    if (found->second.empty() || found->second.back() != bar) found->second.push_back(bar);
+}
+
+// "Bar 3", "Bars 3, 7 and others"
+std::string barsWords(tune::Tune const& tune, std::vector<int> const& bars)
+{
+    constexpr std::size_t mostBars = 8;
+    std::string line = bars.size() > 1 ? "Bars " : "Bar ";
+    for (std::size_t i = 0; i < std::min(bars.size(), mostBars); ++i) {
+        int const number = tune.bars[static_cast<std::size_t>(bars[i])].number;
+        if (number == 0 && bars.size() == 1) return "The pick-up";
+        line += (i > 0 ? ", " : "") + (number == 0 ? "pick-up" : std::to_string(number));
+    }
+    return line + (bars.size() > mostBars ? " and others" : "");
+}
+
 // What the hands are to mind, each thing once with all the bars it holds for.
 std::vector<std::string> handLines(arrange::Arrangement const& arrangement)
 {
-    constexpr std::size_t mostBars = 8;
-    std::vector<std::pair<std::string, std::vector<int>>> byWords;
+    BarsOfWords byWords;
     for (arrange::HandRemark const& remark : arrangement.handRemarks) {
         if (!hands::easesHand(remark)) continue; // a changed finger is printed itself
-        std::string const words =
-            (remark.hand == harp::Side::Left ? "left hand: " : "right hand: ") + remark.words;
-        auto found = std::find_if(byWords.begin(), byWords.end(),
-                                  [&words](auto const& one) { return one.first == words; });
-        if (found == byWords.end()) found = byWords.insert(byWords.end(), {words, {}});
-        if (found->second.empty() || found->second.back() != remark.bar)
-            found->second.push_back(remark.bar);
+        note(byWords,
+             (remark.hand == harp::Side::Left ? "left hand: " : "right hand: ") + remark.words,
+             remark.bar);
     }
     std::vector<std::string> lines;
+    for (auto const& [words, bars] : byWords)
+        lines.push_back(barsWords(arrangement.tune, bars) + ", " + words + '.');
+    return lines;
+}
+
+// "* Bars 7, 15: D♯5 played plain, as D5."
+std::vector<std::string> gaveWayLines(arrange::Arrangement const& arrangement)
+{
+    constexpr std::size_t mostLines = 8;
+    BarsOfWords byWords;
+    for (arrange::GaveWay const& one : arrangement.gaveWay) note(byWords, one.words, one.bar);
+    std::vector<std::string> lines;
     for (auto const& [words, bars] : byWords) {
-        std::string line = bars.size() > 1 ? "Bars " : "Bar ";
-        for (std::size_t i = 0; i < std::min(bars.size(), mostBars); ++i) {
-            tune::Bar const& bar = arrangement.tune.bars[static_cast<std::size_t>(bars[i])];
-            line += (i > 0 ? ", " : "") + std::to_string(bar.number);
+        if (lines.size() == mostLines) {
+            lines.push_back("* And " + std::to_string(byWords.size() - mostLines) +
+                            " more like these.");
+            break;
         }
-        lines.push_back(line + (bars.size() > mostBars ? " and others, " : ", ") + words + '.');
+        lines.push_back("* " + barsWords(arrangement.tune, bars) + ": " + words + '.');
     }
     return lines;
 }
@@ -117,6 +148,8 @@ Score grandScore(arrange::Arrangement const& arrangement, SheetStyle const& styl
     Score score = scoreOf(notation::of(arrangement, notation::Kind::Arrangement), style);
     for (std::size_t i = 0; i < score.bars.size(); ++i)
         notation::moveHighNotes(score.bars[i], score.tune.bars[i]);
+    for (std::string& line : gaveWayLines(arrangement))
+        score.footLines.push_back(std::move(line));
     if (style.fingers) {
         score.placings = notation::placingBrackets(arrangement, style.placings);
         for (std::string& line : handLines(arrangement))
@@ -141,6 +174,8 @@ Document labelledSheet(arrange::Arrangement const& arrangement, MusicFont const&
     SheetStyle labelled = style;
     labelled.patternLabels = true;
     Score score = scoreOf(notation::of(arrangement, notation::Kind::Patterns), labelled);
+    for (std::string& line : gaveWayLines(arrangement))
+        score.footLines.push_back(std::move(line));
     addHarp(score, arrangement);
     return engraved(score, font, style);
 }

@@ -351,6 +351,7 @@ std::vector<EndingBracket> LineSetting::endings() const
 
 void LineSetting::drawAbove(Pen& pen) const
 {
+    drawStars(pen, placed(&PrintedBar::gaveWay));
     drawAnnotations(pen, placed(&PrintedBar::annotations), m_width);
     drawNavigation(pen, placed(&PrintedBar::navigation));
     drawRowAbove(pen, placed(&PrintedBar::chords),

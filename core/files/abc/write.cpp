@@ -162,6 +162,8 @@ private:
             withCuts(counted(m_notation.bars[i].upper, written(i).length), words);
         for (tune::Annotation const& note : written(i).annotations)
             addPlaced(words, signs, note.at, "^", note.text);
+        for (notation::Label const& one : m_notation.bars[i].gaveWay)
+            addPlaced(words, signs, one.at, "^", one.text);
         if (i == 0)
             addPlaced(words, signs, {}, "_", m_notation.setupLine);
         for (notation::Label const& cue : m_notation.bars[i].leverCues)

@@ -49,7 +49,7 @@ std::int64_t divisionsFor(Notation const& notation)
         include(written.length);
         for (auto const* staff : {&bar.upper, &bar.lower})
             for (notation::StaffNote const& note : staff->notes) include(note.at);
-        for (auto const* labels : {&bar.leverCues, &bar.labels})
+        for (auto const* labels : {&bar.leverCues, &bar.labels, &bar.gaveWay})
             for (Label const& label : *labels) include(label.at);
         for (tune::ChordMark const& mark : written.chords) include(mark.at);
         for (tune::Annotation const& words : written.annotations) include(words.at);
@@ -359,6 +359,8 @@ private:
         for (tune::Annotation const& words : bar.annotations)
             placed.push_back(
                 wordsAt(drawer, {words.at, words.text, std::nullopt}, "above", 1, m_grand));
+        for (Label const& one : m_notation.bars[i].gaveWay)
+            placed.push_back(wordsAt(drawer, one, "above", 1, m_grand));
         for (Label const& cue : m_notation.bars[i].leverCues)
             placed.push_back(leverWords(drawer, cue));
         addDirections(placed, drawer, i);
