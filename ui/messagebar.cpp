@@ -176,7 +176,9 @@ void MessageBar::arrange()
 {
     for (std::size_t i = 0; i < m_rows.size(); ++i) m_rows[i]->setVisible(i < mostShown);
     bool const more = m_rows.size() > mostShown;
-    if (more) m_more->setText(tr("%1 more messages").arg(m_rows.size() - mostShown));
+    auto const hidden = more ? m_rows.size() - mostShown : 0;
+    if (more)
+        m_more->setText(hidden == 1 ? tr("1 more message") : tr("%1 more messages").arg(hidden));
     m_more->setVisible(more);
     setVisible(!m_rows.empty());
     layout()->invalidate();

@@ -240,9 +240,14 @@ std::function<std::optional<arrange::Arrangement>()> Session::trial(std::size_t 
                                                                     tune::Way way) const
 {
     if (!isOpen() || snag >= m_proposal->snags.size()) return [] { return std::nullopt; };
+    Brief asked = proposal::withSnagWay(*m_proposal, snag, way, false);
+    // It is heard in its place: in the key that is there, which need not be looked for again.
+    if (m_proposal->moved.semitones == 0)
+        asked.key = proposal::AsWritten{};
+    else
+        asked.key = m_proposal->arrangement.tune.key;
     return [propose = m_engine.propose,
-            brief = proposal::withSnagWay(*m_proposal, snag, way,
-                                          false)]() -> std::optional<arrange::Arrangement> {
+            brief = std::move(asked)]() -> std::optional<arrange::Arrangement> {
         auto made = propose(brief);
         if (!made) return std::nullopt;
         return std::move(made->arrangement);

@@ -36,6 +36,32 @@ QLabel* quietLabel(QString const& words, QWidget* parent)
     return label;
 }
 
+// A way with its ring in the palette's own ink: the style's is hardly seen on a dark card.
+class WayChoice final : public QRadioButton {
+public:
+    using QRadioButton::QRadioButton;
+
+protected:
+    void paintEvent(QPaintEvent*) override
+    {
+        Palette const& p = paletteOf(*this);
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        constexpr double ring = 6.5;
+        QPointF const middle(ring + 1.5, height() / 2.0);
+        painter.setPen(QPen(colour(isChecked() ? p.leaf : p.quiet), underMouse() ? 2 : 1.4));
+        painter.setBrush(colour(p.paper));
+        painter.drawEllipse(middle, ring, ring);
+        if (isChecked()) {
+            painter.setPen(Qt::NoPen);
+            painter.setBrush(colour(p.leaf));
+            painter.drawEllipse(middle, ring - 3, ring - 3);
+        }
+        painter.setPen(colour(p.ink));
+        painter.drawText(rect().adjusted(20, 0, 0, 0), Qt::AlignVCenter | Qt::AlignLeft, text());
+    }
+};
+
 } // namespace
 
 SnagCard::SnagCard(QWidget* parent)
@@ -79,7 +105,7 @@ void SnagCard::addWays(QVBoxLayout* column)
     for (std::size_t i = 0; i < m_told.ways.size(); ++i) {
         SnagTold::Way const& way = m_told.ways[i];
         int const row = static_cast<int>(i);
-        auto* choice = new QRadioButton(way.words, m_body);
+        auto* choice = new WayChoice(way.words, m_body);
         choice->setObjectName(QStringLiteral("way%1").arg(row));
         choice->setFocusPolicy(Qt::NoFocus); // the card has the keys
         choice->setChecked(way.taken);

@@ -72,7 +72,7 @@ void StringBank::setSnags(std::vector<int> strings)
 void StringBank::paintSnags(QPainter& painter) const
 {
     Palette const& p = paletteOf(*this);
-    constexpr double half = 18;
+    constexpr double half = 15;
     for (int const string : m_snags) {
         if (string < 0 || string >= static_cast<int>(m_layout.strings.size())) continue;
         QPointF const middle(m_layout.strings[static_cast<std::size_t>(string)].x,

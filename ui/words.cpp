@@ -185,7 +185,9 @@ QString faultWords(base::Fault const& fault)
     if (!text.isEmpty()) text += QStringLiteral(": ");
     text += view(wording.wrong);
     if (!fault.detail.empty()) text += QStringLiteral(" (%1)").arg(fromCore(fault.detail));
-    return capital(text) + QStringLiteral(". ") + capital(view(wording.remedy)) +
+    // The name of a file stays as it is.
+    bool const file = text.section(QLatin1Char(' '), 0, 0).contains(QLatin1Char('.'));
+    return (file ? text : capital(text)) + QStringLiteral(". ") + capital(view(wording.remedy)) +
            QStringLiteral(".");
 }
 

@@ -200,18 +200,19 @@ void Workbench::joinViews()
     connect(m_snagCard, &SnagCard::hearClicked, this, &Workbench::hearSnagWay);
     connect(m_snagCard, &SnagCard::wayChosen, this, [this](int way, bool alike) {
         auto const& snags = m_session.proposal().snags;
-        if (m_snag >= snags.size()) return;
-        auto const& ways = snags[m_snag].ways;
-        if (way < static_cast<int>(ways.size()))
-            m_session.takeSnagWay(m_snag, ways[static_cast<std::size_t>(way)].way, alike);
+        if (m_snag >= snags.size() || way >= static_cast<int>(snags[m_snag].ways.size())) return;
+        tune::Way const wanted = snags[m_snag].ways[static_cast<std::size_t>(way)].way;
+        arrangeAnew([&] { m_session.takeSnagWay(m_snag, wanted, alike); });
     });
     connect(m_snagCard, &SnagCard::letChooseClicked, this,
-            [this] { m_session.letSnagChange(m_snag); });
+            [this] { arrangeAnew([this] { m_session.letSnagChange(m_snag); }); });
     connect(m_snagCard, &SnagCard::wholeTuneChosen, this, [this](int which) {
         auto const index = static_cast<std::size_t>(which);
         if (!m_wholeTune || index >= m_wholeTune->size()) return;
         proposal::WholeTuneWay const way = (*m_wholeTune)[index];
-        if (m_session.takeForWholeTune(way)) tellDone(QString::fromStdString(way.sentence));
+        arrangeAnew([&] {
+            if (m_session.takeForWholeTune(way)) tellDone(QString::fromStdString(way.sentence));
+        });
     });
     connect(m_grid, &TuneGrid::passageChosen, this, &Workbench::setPassage);
     connect(m_variants->followed(), &FollowedBox::onlyThisClicked, this,
@@ -767,6 +768,17 @@ void Workbench::hearSnagWay(int way)
                        m_snagCard->setWaiting(std::nullopt);
                        if (made && m_snagCard->isVisible()) hearBar(*std::move(made));
                    });
+}
+
+// The card goes first, so that nothing of it is left in sight while the tune is arranged.
+void Workbench::arrangeAnew(std::function<void()> const& edit)
+{
+    m_trial->giveUp();
+    m_search->giveUp();
+    QApplication::setOverrideCursor(Qt::WaitCursor);
+    QApplication::processEvents(QEventLoop::ExcludeUserInputEvents);
+    edit();
+    QApplication::restoreOverrideCursor();
 }
 
 // Another key, tempo or level: each is tried, which takes a while.

@@ -130,6 +130,7 @@ private:
     void showSnags();
     void openSnag(int snag, QPoint const& where);
     void hearSnagWay(int way);
+    void arrangeAnew(std::function<void()> const& edit);
     void selectBar(int bar);
     void lookForWholeTune();
     void tellWholeTune();

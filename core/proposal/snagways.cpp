@@ -57,6 +57,13 @@ std::string leftWords(int snags)
 
 using Wanted = std::function<bool()>;
 
+// "7 of 8 snags are left"
+std::string leftOfWords(int left, std::size_t of)
+{
+    return left == 0 ? leftWords(0)
+                     : fmt::format("{} of {} snags {} left", left, of, left == 1 ? "is" : "are");
+}
+
 void trySlower(Proposal const& proposal, Wanted const& wanted, std::vector<WholeTuneWay>& out)
 {
     constexpr int fastFlips = 4; // below this level time in beats binds, not in seconds
@@ -141,7 +148,7 @@ std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
         int const left = static_cast<int>(there->snags.size());
         std::string const told = leftWords(way.snagsLeft);
         if (auto const at = way.sentence.find(told); at != std::string::npos)
-            way.sentence.replace(at, told.size(), leftWords(left));
+            way.sentence.replace(at, told.size(), leftOfWords(left, proposal.snags.size()));
         way.snagsLeft = left;
         way.tried = std::make_shared<Proposal const>(*std::move(there));
         levelFound = levelFound || way.way == Way::Level;
