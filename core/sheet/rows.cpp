@@ -84,8 +84,8 @@ void drawStars(Pen& pen, std::vector<PlacedLabel> const& notes)
         double const left = middle - width / 2;
         double const roof = std::min(pen.reach().top(left, left + width, 0), -0.4);
         pen.belongTo(note.bar);
-        // A star has nothing in the lower half of its letter.
-        pen.words("*", {left, roof - geometry::markGap + 0.3 * height}, height, Face::Bold);
+        pen.words("*", {left, roof - geometry::markGap - wordsFall * height}, height,
+                  Face::Bold);
     }
     pen.belongTo({});
 }
