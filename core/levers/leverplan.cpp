@@ -230,6 +230,13 @@ MendedSeating mendedSeating(harp::Harp const& harp, Notes notes,
                             Performance const& performance, std::span<NoteChoice const> choices,
                             int most)
 {
+    if (most == 0) {
+        Seatings seatings(harp, notes, performance, choices);
+        if (seatings.refused()) return {{}, seatings.refused(), 0};
+        Seating first = *seatings.next();
+        std::int64_t const cost = first.leastCost;
+        return {std::move(first), std::nullopt, cost};
+    }
     Outcome outcome = bestTimed(harp, notes, performance, choices, most);
     if (auto const* refused = std::get_if<Refused>(&outcome)) return {{}, *refused, 0};
     Timed& timed = std::get<Timed>(outcome);

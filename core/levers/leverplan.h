@@ -55,7 +55,7 @@ struct Planning {
 // tune whose levers crowd so much that `seatingsTried` seatings do not settle it gets the best
 // of these, or is refused. Faults: KeyBeyondTuning, NoteOffHarp, NoMomentForFlip, each with its
 // bar.
-inline constexpr int seatingsTried = 2000;
+inline constexpr int seatingsTried = 200;
 
 // What a plan may do beyond that: flips that hurry before these notes (see Clock::windows), and
 // a key that the levers cannot give, set as near as they can.

@@ -12,7 +12,8 @@ Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::Playe
 
 // The cheapest seating with its moments where notes have priced ways beside their seats, and what
 // the plan costs; or what stands in the way. See Seatings for what is exact: levers that crowd are
-// tried in that order until one seating has its moments, or `most` have none.
+// tried in that order until one seating has its moments, or `most` have none; with 0 the
+// first is taken as if no two levers crowded.
 struct MendedSeating {
     Seating seating;
     std::optional<Refused> refused;

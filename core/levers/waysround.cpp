@@ -252,13 +252,13 @@ WaysRound searched(Work& work)
     opening.rivals();
     constexpr std::size_t fewRounds = 3;
     constexpr int seatings = 40;
-    constexpr int fewSeatings = 6;
+    constexpr int uncrowded = 0; // levers that crowd are not looked at
     std::size_t const mostRounds = work.asked.briefly ? fewRounds : 2 * work.uses.size() + 8;
     for (std::size_t round = 0; round < mostRounds; ++round) {
         std::vector<NoteChoice> const choices = choicesOf(work);
         MendedSeating const found =
             mendedSeating(work.harp, work.uses, work.performance, choices,
-                          work.asked.briefly ? fewSeatings : seatings);
+                          work.asked.briefly ? uncrowded : seatings);
         if (!found.refused) {
             WaysRound out{notesOf(work, found.seating), 0,
                           static_cast<int>(found.seating.turns.size())};

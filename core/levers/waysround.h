@@ -35,8 +35,8 @@ struct WaysAsked {
     std::vector<tune::NotePlace> quick{};  // notes whose flips may be quick, decided before
     // One figure bound to a way: to see whether it can go it. Named by one of its notes.
     std::optional<std::pair<tune::NotePlace, tune::Way>> bound{};
-    // Give up where levers crowd, rather than search on: to compare many keys. The ways then have
-    // `found` false.
+    // To compare many keys: levers that crowd are not looked at, and a long search is given up
+    // (WaysRound::found false).
     bool briefly = false;
 };
 
