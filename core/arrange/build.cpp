@@ -198,6 +198,8 @@ Lattice latticeFor(Scene const& scene, std::vector<Position> positions)
     Lattice lattice;
     for (Position const& p : positions) {
         stockAt.push_back(&stocks.at(p));
+        auto const first = std::find(stockAt.begin(), stockAt.end(), stockAt.back());
+        lattice.like.push_back(static_cast<int>(first - stockAt.begin()));
         lattice.candidates.push_back(stockAt.back()->candidates);
     }
     for (std::size_t i = 0; i + 1 < positions.size(); ++i) {

@@ -127,13 +127,26 @@ std::optional<Hindrance> movesTooFar(std::vector<Pluck> const& plucks, View cons
     return std::nullopt;
 }
 
+// Plucked together, no two fingers are further apart than they reach at most: the half gap
+// that a hand may give is for those that come one after the other.
+bool inPairReach(std::span<Pluck const> block, View const& view)
+{
+    for (std::size_t i = 0; i < block.size(); ++i)
+        for (std::size_t j = i + 1; j < block.size(); ++j)
+            if (harp::distanceMm(*view.harp, block[i].string, block[j].string) >
+                widestMm(*view.hand, block[i].finger, block[j].finger))
+                return false;
+    return true;
+}
+
 bool inBlockReach(std::span<Pluck const> block, View const& view)
 {
     std::array<harp::PlacedFinger, harp::fingers> placed;
     if (block.size() > placed.size()) return false;
     std::ranges::transform(block, placed.begin(), fingerOf);
     auto const used = std::span<harp::PlacedFinger const>(placed).first(block.size());
-    return harp::easeOf(*view.harp, *view.hand, used) != harp::Ease::Beyond &&
+    return inPairReach(block, view) &&
+           harp::easeOf(*view.harp, *view.hand, used) != harp::Ease::Beyond &&
            harp::spanMm(*view.harp, used) <= view.hand->limitMm;
 }
 
@@ -336,7 +349,7 @@ std::vector<std::string> shapesOverBass(std::vector<int> const& degrees)
 {
     std::vector<std::string> names;
     for (int inner : degrees) {
-        if (inner <= 1 || inner > 8) continue;
+        if (inner <= 2 || inner > 8) continue; // a second above the bass growls
         names.push_back(joined({1, inner}));
         names.push_back(joined({1, inner}, '+'));
         for (int top : degrees) {

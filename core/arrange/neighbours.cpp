@@ -1,5 +1,7 @@
 #include "core/arrange/neighbours.h"
 
+#include "core/arrange/phrases.h"
+
 #include <optional>
 
 namespace arrange {
@@ -22,35 +24,14 @@ std::optional<Length> gapBetween(Position const& before, Position const& after)
     return least;
 }
 
-bool beginsPart(tune::Tune const& tune, std::size_t bar)
-{
-    if (bar == 0 || !tune.bars[bar].part.empty() || tune.bars[bar].repeatOpens) return true;
-    tune::Bar const& before = tune.bars[bar - 1];
-    return before.repeatCloses || before.closes == tune::BarLine::Double ||
-           before.closes == tune::BarLine::Final || tune.bars[bar - 1].number == 0;
-}
-
-// Bars from where the part begins; a pick-up is not counted.
-int barOfPart(tune::Tune const& tune, std::size_t bar)
-{
-    int count = 0;
-    while (!beginsPart(tune, bar)) {
-        --bar;
-        ++count;
-    }
-    return count;
-}
-
 Seam seamBetween(tune::Tune const& tune, int before, int after)
 {
     if (before == after) return Seam::InPair;
-    constexpr int pair = 2;
-    constexpr int phrase = 4;
     int const from = barOfPart(tune, static_cast<std::size_t>(before));
     int const to = barOfPart(tune, static_cast<std::size_t>(after));
     if (to != from + 1) return Seam::Parts;
-    if (to % phrase == 0) return Seam::Phrases;
-    return to % pair == 0 ? Seam::Pairs : Seam::InPair;
+    if (to % barsInPhrase == 0) return Seam::Phrases;
+    return to % barsInPair == 0 ? Seam::Pairs : Seam::InPair;
 }
 
 } // namespace

@@ -17,14 +17,17 @@ Occurrence occurrenceIn(tune::Playing const& playing, std::size_t bar, music::Le
     return {static_cast<int>(bar), played.pass, played.at + at};
 }
 
-// What follows the last chord on the tonic, where it is there to lead back.
+// What follows the last chord on the tonic, where it is there to lead back; and the tonic chord
+// itself, where the end says it twice: it is struck once and rings on.
 void dropTurnRound(std::vector<Position>& ends, music::Key key)
 {
     auto const onTonic = [key](Position const& p) {
         return music::pitchClass(p.chord.root) == music::pitchClass(key.tonic);
     };
-    auto const tonic = std::find_if(ends.rbegin(), ends.rend(), onTonic);
-    if (tonic == ends.rbegin() || tonic == ends.rend()) return;
+    auto tonic = std::find_if(ends.rbegin(), ends.rend(), onTonic);
+    if (tonic == ends.rend()) return;
+    while (std::next(tonic) != ends.rend() && std::next(tonic)->chord == tonic->chord) ++tonic;
+    if (tonic == ends.rbegin()) return;
     music::Length const end = ends.back().at + ends.back().span;
     tonic->span = end - tonic->at;
     ends.erase(tonic.base(), ends.end());

@@ -1,5 +1,6 @@
 #include "core/arrange/reasons.h"
 
+#include "core/arrange/alike.h"
 #include "core/arrange/build.h"
 #include "core/arrange/telling.h"
 
@@ -44,6 +45,14 @@ Told told(Scene const& scene, Lattice const& lattice, Choice const& best, int po
     };
     bool const first = i == 0;
     bool const last = i + 1 == lattice.positions.size();
+    std::optional<int> like;
+    std::optional<int> unlike;
+    if (auto const answer = answered(lattice, position)) {
+        Account const& account = candidateAt(lattice, position, candidate).account;
+        bool const other = account[static_cast<std::size_t>(Term::Variety)] > 0;
+        (other ? unlike : like) =
+            lattice.positions[static_cast<std::size_t>(answer->position)].bar;
+    }
     View view = viewOf(scene, lattice.positions[i], longestNote(scene.playing));
     Laid laid = laidAs(candidateAt(lattice, position, candidate).voicing, view);
     return {scene,
@@ -53,7 +62,9 @@ Told told(Scene const& scene, Lattice const& lattice, Choice const& best, int po
             std::move(view),
             std::move(laid),
             first ? nullptr : voicedAt(i - 1),
-            last ? nullptr : voicedAt(i + 1)};
+            last ? nullptr : voicedAt(i + 1),
+            like,
+            unlike};
 }
 
 // The candidate with the least regret that is another shape than this one.

@@ -1,18 +1,54 @@
 #include "core/arrange/slider.h"
 
+#include "core/arrange/tastefigures.h"
+
 #include <algorithm>
+#include <cmath>
+#include <type_traits>
 
 namespace arrange {
 
+namespace {
+
+constexpr std::int64_t whole = std::int64_t{sliderMiddle} * 1000;
+
+std::int64_t factorOf(int permille, int percent)
+{
+    return whole + std::int64_t{permille} * (percent - sliderMiddle);
+}
+
+template<typename Number>
+void scale(Number& number, double factor)
+{
+    if constexpr (std::is_arithmetic_v<Number>) {
+        if constexpr (std::is_floating_point_v<Number>)
+            number *= factor;
+        else
+            number = static_cast<Number>(std::lround(static_cast<double>(number) * factor));
+    } else {
+        for (auto& each : number) scale(each, factor);
+    }
+}
+
+} // namespace
+
 Weights turned(Weights weights, std::vector<Turned> const& sliders)
 {
-    constexpr std::int64_t whole = std::int64_t{sliderMiddle} * 1000;
     for (Turned const& t : sliders) {
         for (Pull const& pull : t.slider.pulls) {
-            std::int64_t const factor =
-                whole + std::int64_t{pull.permille} * (t.percent - sliderMiddle);
             int& weight = weights.byTerm[static_cast<std::size_t>(pull.term)];
-            weight = static_cast<int>(std::max(std::int64_t{0}, weight * factor / whole));
+            weight = static_cast<int>(std::max(
+                std::int64_t{0}, weight * factorOf(pull.permille, t.percent) / whole));
+        }
+        for (FigurePull const& pull : t.slider.figures) {
+            double const factor =
+                static_cast<double>(std::max(std::int64_t{0},
+                                             factorOf(pull.permille, t.percent))) /
+                static_cast<double>(whole);
+            eachFigure(weights.taste, [&](std::string_view group, std::string_view name,
+                                          auto& figure) {
+                if (group == pull.group && name == pull.name) scale(figure, factor);
+            });
         }
     }
     return weights;

@@ -15,6 +15,16 @@ struct Pull {
     friend bool operator==(Pull const&, Pull const&) = default;
 };
 
+// How a slider pulls at a figure of the taste, in thousandths as for weights. All numbers of a
+// figure that has several go together. A figure below 0 goes by the amount of it: what is liked
+// is liked more.
+struct FigurePull {
+    std::string group; // "liking", as in shared/taste.json
+    std::string name;  // "missing_richness"
+    int permille = 0;
+    friend bool operator==(FigurePull const&, FigurePull const&) = default;
+};
+
 // What one end of a slider asks for, by what it moves: data of shared/sliders.json.
 struct Slider {
     std::string id;   // "ease"
@@ -22,6 +32,7 @@ struct Slider {
     std::string less; // what stands at its low end, in plain words
     std::string more;
     std::vector<Pull> pulls;
+    std::vector<FigurePull> figures{};
     friend bool operator==(Slider const&, Slider const&) = default;
 };
 
@@ -35,7 +46,8 @@ struct Turned {
     friend bool operator==(Turned const&, Turned const&) = default;
 };
 
-// The weights of a style with sliders turned: each weight times what every slider makes of it.
+// The weights of a style with sliders turned: each weight and figure times what every slider makes
+// of it.
 // Weights do not fall below 0. With all sliders in the middle the weights stay as they are.
 Weights turned(Weights weights, std::vector<Turned> const& sliders);
 

@@ -20,6 +20,8 @@ using ByStrength = std::array<T, 4>; // of the beat, as music::beatStrength
 using ByDegree = std::array<Points, 7>;
 template<typename T>
 using BySeam = std::array<T, 4>; // inside a pair of bars, between pairs, phrases, parts
+template<typename T>
+using ByClose = std::array<T, 3>; // of a phrase, a part, the tune
 
 struct Taste {
     struct Reach {
@@ -34,7 +36,8 @@ struct Taste {
     } rate;
     struct ChordFit {
         std::array<Points, 12> foreignness{}; // by semitones above the root
-        Points inverted = 0;                  // third or fifth lowest
+        Points inverted = 0;                  // third lowest
+        Points sixFour = 0;                   // fifth lowest, where no bass names it
         Points strangeBass = 0;               // any other tone lowest
         Points overBass = 0; // a tone foreign to a chord that stands on a named bass
         ByStrength<double> byStrength{};
@@ -91,11 +94,14 @@ struct Taste {
         Points openEnd = 0;
         Points coloured = 0;
         Points notOnRoot = 0;
+        Points inverted = 0; // another tone than the chord's own bass lowest
         Points noOctave = 0;
         Points block = 0;
         Points stirs = 0;
         Points rests = 0;
         double partShare = 0;
+        ByClose<Points> noBreath{}; // the last beat is struck
+        double breathSlow = 0;      // times that much in airs and waltzes
         ByLevel<Points> endsWithoutThird{}; // the tune, in airs and waltzes whose mode is sure
         ByLevel<Points> endsUnrolled{};     // where it could be rolled
         Points endsBroken = 0;              // one string after the other where it could be held
@@ -135,6 +141,7 @@ struct Taste {
         double pointsABit = 0;
         double easyShare = 0; // of the time there is
         double allowedShare = 0;
+        double ledShare = 0; // of the way that a hand goes which is led over
     } travel;
     struct Link {
         Points nothingShared = 0;
@@ -153,10 +160,13 @@ struct Taste {
         Points leadsBySame = 0; // the last note's string comes again at once
         Points leadsNowhere = 0;
         Points seventhHangs = 0; // a seventh that neither falls nor stays
+        Points seventhLeads = 0; // one that does, below 0: it is liked
+        Points ninthHangs = 0;   // a ninth that goes nowhere
     } thumbLine;
     struct BassLine {
         std::array<Points, 9> byStrings{}; // between the lowest notes, an octave and more last
         Points stepLeaps = 0; // where chords go by step and the bass does not
+        Points sixFourLeaps = 0; // to or from a chord on its fifth
     } bassLine;
     struct Variety {
         Points sameAgain = 0; // shape, rhythm and chord, inside a phrase
@@ -166,6 +176,12 @@ struct Taste {
         BySeam<Points> otherPulse{};
         BySeam<Points> dropsOut{};
         BySeam<Points> otherRhythm{}; // of the same length
+        ByLevel<double> change{}; // times what a change costs inside a phrase
+        ByLevel<double> renewal{}; // and what costs where nothing changes
+        Points inBar = 0; // another shape or rhythm within a bar, both parts equally long
+        ByLevel<Points> unlikePhrase{}; // otherwise than earlier bars with the same tune and
+                                        // chords, two or more in a row
+        ByLevel<Points> unlikeBar{};    // than a single one
     } variety;
 };
 

@@ -22,6 +22,7 @@ void eachFigure(T& taste, See see)
     auto& chordFit = taste.chordFit;
     see("chord_fit", "foreignness", chordFit.foreignness);
     see("chord_fit", "inverted", chordFit.inverted);
+    see("chord_fit", "six_four", chordFit.sixFour);
     see("chord_fit", "strange_bass", chordFit.strangeBass);
     see("chord_fit", "over_bass", chordFit.overBass);
     see("chord_fit", "by_strength", chordFit.byStrength);
@@ -78,11 +79,14 @@ void eachFigure(T& taste, See see)
     see("cadence", "open_end", cadence.openEnd);
     see("cadence", "coloured", cadence.coloured);
     see("cadence", "not_on_root", cadence.notOnRoot);
+    see("cadence", "inverted", cadence.inverted);
     see("cadence", "no_octave", cadence.noOctave);
     see("cadence", "block", cadence.block);
     see("cadence", "stirs", cadence.stirs);
     see("cadence", "rests", cadence.rests);
     see("cadence", "part_share", cadence.partShare);
+    see("cadence", "no_breath", cadence.noBreath);
+    see("cadence", "breath_slow", cadence.breathSlow);
     see("cadence", "ends_without_third", cadence.endsWithoutThird);
     see("cadence", "ends_unrolled", cadence.endsUnrolled);
     see("cadence", "ends_broken", cadence.endsBroken);
@@ -122,6 +126,7 @@ void eachFigure(T& taste, See see)
     see("travel", "points_a_bit", travel.pointsABit);
     see("travel", "easy_share", travel.easyShare);
     see("travel", "allowed_share", travel.allowedShare);
+    see("travel", "led_share", travel.ledShare);
 
     auto& link = taste.link;
     see("link", "nothing_shared", link.nothingShared);
@@ -140,9 +145,12 @@ void eachFigure(T& taste, See see)
     see("thumb_line", "leads_by_same", thumb.leadsBySame);
     see("thumb_line", "leads_nowhere", thumb.leadsNowhere);
     see("thumb_line", "seventh_hangs", thumb.seventhHangs);
+    see("thumb_line", "seventh_leads", thumb.seventhLeads);
+    see("thumb_line", "ninth_hangs", thumb.ninthHangs);
 
     see("bass_line", "by_strings", taste.bassLine.byStrings);
     see("bass_line", "step_leaps", taste.bassLine.stepLeaps);
+    see("bass_line", "six_four_leaps", taste.bassLine.sixFourLeaps);
 
     auto& variety = taste.variety;
     see("variety", "same_again", variety.sameAgain);
@@ -152,6 +160,11 @@ void eachFigure(T& taste, See see)
     see("variety", "other_pulse", variety.otherPulse);
     see("variety", "drops_out", variety.dropsOut);
     see("variety", "other_rhythm", variety.otherRhythm);
+    see("variety", "change", variety.change);
+    see("variety", "renewal", variety.renewal);
+    see("variety", "in_bar", variety.inBar);
+    see("variety", "unlike_phrase", variety.unlikePhrase);
+    see("variety", "unlike_bar", variety.unlikeBar);
 }
 
 } // namespace arrange

@@ -5,6 +5,7 @@
 #include "core/arrange/scene.h"
 #include "core/arrange/view.h"
 
+#include <optional>
 #include <string>
 
 // One sentence for each judgement, with the strings and beats it is about.
@@ -20,6 +21,8 @@ struct Told {
     Laid laid;
     Voicing const* voicedBefore = nullptr; // what the best choice has on either side
     Voicing const* voicedAfter = nullptr;
+    std::optional<int> likeBar{};   // an earlier bar with the same tune and chord, and here the
+    std::optional<int> unlikeBar{}; // same left hand, or another
 };
 
 // What the term holds against the voicing. Empty where there is nothing to point at.

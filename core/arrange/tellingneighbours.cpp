@@ -86,6 +86,9 @@ std::string blurs(Told const& told)
 
 std::string dullOrRestless(Told const& told)
 {
+    if (told.unlikeBar)
+        return fmt::format("It goes otherwise than {}, which has the same tune and chord.",
+                           tune::barName(told.scene.tune, *told.unlikeBar));
     if (told.laid.rests()) return "The left hand drops out inside the phrase.";
     if (isLike(told.voicedBefore, told)) return "It is the same shape as the one before it.";
     if (isLike(told.voicedAfter, told)) return "It is the same shape as the one after it.";
@@ -94,6 +97,9 @@ std::string dullOrRestless(Told const& told)
 
 std::string varied(Told const& told)
 {
+    if (told.likeBar)
+        return fmt::format("It goes as {} does, which has the same tune and chord.",
+                           tune::barName(told.scene.tune, *told.likeBar));
     if (isLike(told.voicedBefore, told) || isLike(told.voicedAfter, told))
         return "It keeps the phrase in one movement.";
     if (told.voicedBefore && !told.voicedBefore->notes.empty())

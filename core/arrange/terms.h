@@ -75,7 +75,8 @@ double tuneNotesABeat(View const& view, PassView const& pass);
 Points levers(View const& view, Laid const& laid);
 
 // How plainly the last position of a part or of the tune closes: 1-5-8, 1-8 or a roll; few
-// notes, no open sixths or ninths, no block that strikes on [trade-4].
+// notes, no open sixths or ninths, no block that strikes on [trade-4]; on its own bass. And the
+// breath there and at the ends of phrases: the last beat is left to ring.
 Points cadence(View const& view, Laid const& laid);
 
 // How readily a harper takes the shape and the register: 1-5-8 round G2 before all, rest last.
@@ -119,6 +120,7 @@ struct HandPlace {
     bool rests = true;
     double at = 0; // whole notes from the position's start, of its first or last onset
     double centreMm = 0;
+    harp::PlacedFinger edge{}; // what plays there: the first note, or the last
     friend bool operator==(HandPlace const&, HandPlace const&) = default;
 };
 HandPlace handAtStart(View const& view, Laid const& laid);
@@ -127,7 +129,10 @@ HandPlace handAtEnd(View const& view, Laid const& laid);
 // The way of the hand from one shape to the next against the time for it: bits of a move as in
 // Fitts' law [fitts54], an octave of seven gaps having three; the level says how long an octave
 // takes. `unplayablePair` where it would take a quarter longer than there is: the level's time
-// is a working limit, not a wall.
+// is a working limit, not a wall. From the level on that crosses and links, the finger that
+// begins reaches out for its string while the one that plays last is still on its own: where
+// both can be down the hand is led over and goes but a share of the way, and elsewhere what is
+// beyond their reach [trade-3.3].
 Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start);
 
 // A rule, no judgement: the second plucks a string that the first has plucked so late that the
@@ -156,14 +161,14 @@ Points link(Neighbours const& n, Ringing const& ringing, Laid const& before, Lai
 // leads by step into a string of the next shape. Common practice, no source.
 Points thumbLine(Neighbours const& n, Laid const& before, Laid const& after);
 
-// The way of the lowest strings: by step, by fourth or fifth, rather than by leaps. Common
-// practice, no source.
+// The way of the lowest strings: by step, by fourth or fifth, rather than by leaps; a chord on
+// its fifth is come to and left by step or on the same string. Common practice, no source.
 Points bassLine(Neighbours const& n, Laid const& before, Laid const& after);
 
 // One figure holds a phrase together and changes where the phrase does: what it costs to keep
 // the shape, to vary its end (1-5-8, 1-5-8-7) or to change it, by the seam between. The same
-// strings in the same rhythm on the same chord again are dull anywhere. Common practice, no
-// source.
+// strings in the same rhythm on the same chord again are dull anywhere. A beginner keeps one figure
+// and is not asked for another, a good player changes more freely. Common practice, no source.
 Points variety(Neighbours const& n, Laid const& before, Laid const& after);
 
 // Weights applied to the terms of two neighbours; those of one voicing are 0. An unplayable

@@ -1,5 +1,6 @@
 #include "core/arrange/view.h"
 
+#include "core/arrange/phrases.h"
 #include "core/harp/placing.h"
 
 #include <algorithm>
@@ -154,6 +155,12 @@ Turn turnOf(Scene const& scene, Position const& position)
     return standsForAll ? Turn{} : Turn{position.played.front().pass, played};
 }
 
+bool endsPhrase(Scene const& scene, Position const& position)
+{
+    int const bar = barOfPart(scene.tune, static_cast<std::size_t>(position.bar));
+    return endsBar(scene, position) && (bar + 1) % barsInPhrase == 0;
+}
+
 Close closeOf(Scene const& scene, Position const& position)
 {
     auto const bar = static_cast<std::size_t>(position.bar);
@@ -230,6 +237,7 @@ View viewOf(Scene const& scene, Position const& position, Length longest)
     view.beat = wholes(music::beatLength(view.meter));
     view.secondsPerWhole = 60.0 / scene.tempo.beatsPerMinute / wholes(scene.tempo.beat);
     view.close = closeOf(scene, position);
+    view.endsPhrase = view.close != Close::None || endsPhrase(scene, position);
     view.kind = scene.kind;
     if (auto const pulse = tune::pulseOf(view.kind, view.meter)) view.pulse = wholes(*pulse);
     view.upbeat = isUpbeat(scene, position);

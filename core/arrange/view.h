@@ -79,6 +79,7 @@ struct View {
     double secondsPerWhole = 2;
     ChordView chord;
     Close close = Close::None;
+    bool endsPhrase = false; // the last position of a phrase of four bars, of a part or the tune
     tune::Kind kind = tune::Kind::Other;
     std::optional<double> pulse; // of the dance, in whole notes; none where it breathes
     bool upbeat = false;   // a pick-up, or the time of one before a part comes again: the left

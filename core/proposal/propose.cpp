@@ -1,5 +1,6 @@
 #include "core/proposal/proposal.h"
 
+#include "core/arrange/alike.h"
 #include "core/arrange/build.h"
 #include "core/arrange/positions.h"
 #include "core/arrange/reasons.h"
@@ -141,6 +142,7 @@ Result<base::Done> solve(Proposal& out)
     if (positions.empty()) return Fault{FaultCode::NoChords, {}, {}};
     out.lattice = arrange::latticeFor(sceneOf(out), std::move(positions));
     removeSelfConflicts(out);
+    arrange::drawLikeTogether(out.lattice, sceneOf(out));
     if (out.brief.mending.refuse && onlyRests(out.lattice))
         return Fault{FaultCode::NothingPlayable,
                      tune::barName(out.arrangement.tune, out.lattice.positions.front().bar),

@@ -130,6 +130,54 @@ TEST_CASE("A seventh falls by a string, or hangs", "[terms]")
     CHECK(thumbLine(pair.n, onward, pair.second({1, 5, 8}, "C3")) == 0);
 }
 
+TEST_CASE("A seventh stays where the next chord owns it, and one that leads is liked", "[terms]")
+{
+    // F sharp over G is the third of D; over C it hangs unless its lower neighbour follows.
+    auto x = scenes::example("[G] z:1 | [D] z:1 |");
+    x.weights.taste.thumbLine = {20, 0, 0, 0, 350, -100, 0};
+    Pair const pair(x);
+    Laid const seventh = pair.first({1, 5, 7}, "G2");
+    CHECK(thumbLine(pair.n, seventh, pair.second({1, 5, 10}, "D2")) == -100); // F sharp 3
+    CHECK(thumbLine(pair.n, seventh, pair.second({1, 5, 8}, "D2")) == 350);
+    CHECK(thumbLine(pair.n, seventh, pair.second({1, 2, 3}, "D3")) == -100); // E3
+}
+
+TEST_CASE("A ninth on top moves on by a string, or hangs", "[terms]")
+{
+    auto x = scenes::example("[G] z:1 | [C] z:1 |");
+    x.weights.taste.thumbLine = {20, 0, 0, 0, 0, 0, 60};
+    Pair const pair(x);
+    Laid const ninth = pair.first({1, 5, 9}, "G2");                      // ends on A3
+    CHECK(thumbLine(pair.n, ninth, pair.second({1, 5, 8}, "C3")) == 0);  // has G3
+    CHECK(thumbLine(pair.n, ninth, pair.second({1, 5, 8}, "C2")) == 60); // ends on C3
+}
+
+TEST_CASE("A chord on its fifth is come to and left by step or not at all", "[terms]")
+{
+    // Usual voice leading of a second inversion; how dear, own taste.
+    auto x = scenes::example("[D] z:1 | [G] z:1 |");
+    x.weights.taste.bassLine = {{0, 0, 0, 0, 0, 0, 0, 0, 0}, 0, 250};
+    Pair const pair(x);
+    Laid const d = pair.first({1, 5, 8}, "D3");
+    CHECK(bassLine(pair.n, d, pair.second({5, 8, 10}, "G2")) == 0);   // D3 stays
+    CHECK(bassLine(pair.n, d, pair.second({5, 8, 10}, "G3")) == 250); // D4
+    CHECK(bassLine(pair.n, d, pair.second({1, 5, 8}, "G2")) == 0);
+}
+
+TEST_CASE("Both halves of a bar keep one figure", "[terms]")
+{
+    auto x = scenes::example("[G] z:1/2 [D] z:1/2 | [G] z:1 |");
+    x.weights.taste.variety = {};
+    x.weights.taste.variety.inBar = 60;
+    x.weights.taste.variety.change.fill(1);
+    Pair const pair(x);
+    REQUIRE(pair.n.sameBar);
+    std::vector<music::Rational> const even{{0}, {1, 4}};
+    Laid const first = pair.first({1, 5}, "G2", even);
+    CHECK(variety(pair.n, first, pair.second({1, 5}, "D2", even)) == 0);
+    CHECK(variety(pair.n, first, pair.second({1, 8}, "D2", even)) == 60);
+}
+
 TEST_CASE("Basses of chords a step apart do not leap a seventh", "[terms]")
 {
     auto x = scenes::example("[C] z:1 | [Bm] z:1 |", "G");
@@ -178,6 +226,8 @@ TEST_CASE("A figure is kept, varied at its end or changed, by the seam", "[terms
                                {100, 200, 300, 400},
                                {5000, 6000, 7000, 8000},
                                {9, 8, 7, 6}};
+    x.weights.taste.variety.change.fill(1);
+    x.weights.taste.variety.renewal.fill(1);
     Pair pair(x);
     std::vector<music::Rational> const four{{0}, {1, 4}, {1, 2}, {3, 4}};
     Laid const g = pair.first({1, 5, 8}, "G2");
@@ -196,4 +246,21 @@ TEST_CASE("A figure is kept, varied at its end or changed, by the seam", "[terms
     CHECK(variety(pair.n, g, leaning) == 30);
     pair.n.sameChord = true;
     CHECK(variety(pair.n, g, pair.second({1, 5, 8}, "G2")) == 1003);
+}
+
+TEST_CASE("A beginner is not asked for change, and pays more for it", "[terms]")
+{
+    auto x = scenes::example("[G] z:1 | [D] z:1 |");
+    x.weights.taste.variety = {0, {1, 2, 3, 4}, {}, {100, 200, 300, 400}};
+    x.weights.taste.variety.change = {2.5, 0, 1, 0, 0};
+    x.weights.taste.variety.renewal = {0, 0, 1, 0, 0};
+    auto const told = [&](int level, std::vector<int> const& second) {
+        x.level.number = level;
+        Pair const pair(x);
+        return variety(pair.n, pair.first({1, 5, 8}, "G2"), pair.second(second, "D2"));
+    };
+    CHECK(told(3, {1, 5, 8}) == 1);
+    CHECK(told(1, {1, 5, 8}) == 0);
+    CHECK(told(3, {1, 8, 5}) == 100);
+    CHECK(told(1, {1, 8, 5}) == 250);
 }

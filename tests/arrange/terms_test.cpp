@@ -6,6 +6,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <cmath>
+
 using namespace arrange;
 
 namespace {
@@ -248,6 +250,43 @@ TEST_CASE("An air ends on one stroke, rolled, with its third where the mode is s
     CHECK(cadence(last, tenth) == 7);
 }
 
+TEST_CASE("A close stands on the chord's own bass", "[terms]")
+{
+    auto x = scenes::example("[D] D5:1 | [G] G4:1 |");
+    x.weights.taste.cadence.inverted = 900;
+    View last = x.view(1);
+    last.kind = tune::Kind::Reel;
+    Laid const rooted = scenes::laid(last, {1, 5, 8}, x.string("G2"), crotchets);
+    Laid const turned = scenes::laid(last, {5, 8, 12}, x.string("G2"), crotchets);
+    CHECK(cadence(last, turned) - cadence(last, rooted) >= 900);
+}
+
+TEST_CASE("The last beat at the end of a phrase is left to ring, in a waltz most of all",
+          "[terms]")
+{
+    // Common practice, no source. Bar 4 ends a phrase, bar 3 does not.
+    auto x = scenes::example("[G] G4:3/4 | [D] F#4:3/4 | [G] G4:3/4 | [D] F#4:3/4 | "
+                             "[G] G4:3/4 | [D] A4:3/4 | [G] G4:3/4 | [G] G4:3/4 |",
+                             "G", {3, 4});
+    x.weights.taste.cadence.noBreath = {60, 120, 160};
+    x.weights.taste.cadence.breathSlow = 2.5;
+    View const third = x.view(2);
+    View fourth = x.view(3);
+    REQUIRE_FALSE(third.endsPhrase);
+    REQUIRE(fourth.endsPhrase);
+    REQUIRE(fourth.kind == tune::Kind::Waltz);
+    int const d3 = x.string("D3");
+    Laid const onThree = scenes::laid(fourth, {1, 5, 8}, d3, crotchets);
+    Laid const rings = scenes::laid(fourth, {1, 5, 8}, d3, {{0}, {1, 8}, {1, 4}});
+    CHECK(cadence(fourth, onThree) == 150);
+    CHECK(cadence(fourth, rings) == 0);
+    CHECK(cadence(third, scenes::laid(third, {1, 5, 8}, x.string("G2"), crotchets)) == 0);
+    fourth.kind = tune::Kind::Mazurka;
+    CHECK(cadence(fourth, onThree) == 60);
+    fourth.close = Close::Part;
+    CHECK(cadence(fourth, onThree) - cadence(fourth, rings) == 120);
+}
+
 TEST_CASE("A waltz's left hand keeps the beats and an upbeat leaves it free", "[terms]")
 {
     auto x = scenes::example("[G] B4:1/4 A4:1/4 G4:1/4 | [D] D5:3/4 | [G] G4:3/4 |", "G", {3, 4});
@@ -310,6 +349,30 @@ TEST_CASE("The further the hand has to go and the less time it has, the more tra
     CHECK(pair.travelling(from, far) > pair.travelling(from, near));
     CHECK(pair.travelling(late, near) > pair.travelling(from, near));
     CHECK(pair.travelling(from, resting(pair.after)) == 0);
+}
+
+TEST_CASE("A hand that is led over from finger to finger has half the way", "[terms]")
+{
+    // By hand: the thumb is on G3 as finger 4 takes C3, four gaps of eleven that it reaches: half
+    // the way from shape to shape is left. No points for the way itself, and all haste counts.
+    auto x = scenes::example("[G] z:1 | [C] z:1 |");
+    x.weights.taste.travel = {0, 0.0, 9.0, 0.5};
+    auto const hasteOf = [](double gaps) {
+        double const share = std::log2(gaps + 1) / 3 * 0.5 / 0.3; // 0.3 s, 0.5 s an octave
+        return std::lround(1000 * share * share);
+    };
+    auto const travelled = [&] {
+        Pair const pair(x);
+        return pair.travelling(
+            scenes::laid(pair.before, {1, 5, 8}, x.string("G2"), {{0}, {1, 2}, {7, 8}}),
+            scenes::laid(pair.after, {1, 5, 8}, x.string("C3"), crotchets));
+    };
+    double const gaps = (harp::distanceMm(x.harp, x.string("G2"), x.string("C3")) +
+                         harp::distanceMm(x.harp, x.string("G3"), x.string("C4"))) /
+                        2 / 15;
+    CHECK(travelled() == hasteOf(gaps / 2));
+    x.level.crosses = false;
+    CHECK(travelled() == hasteOf(gaps));
 }
 
 TEST_CASE("A leap that the level has no time for is no pair at all", "[terms]")

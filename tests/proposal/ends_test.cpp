@@ -100,3 +100,15 @@ TEST_CASE("Over a named bass no note is foreign to the chord", "[ends]")
         }
     }
 }
+
+TEST_CASE("A last chord that is written twice is struck once and rings on", "[ends]")
+{
+    // Common practice, no source.
+    std::string const reel = "X:1\nT:A reel of no place\nM:4/4\nL:1/8\nK:D\n"
+                             "A2|:\"D\"d2fd Adfd|\"G\"gfge \"A\"c2ec|\"D\"d2fd \"A7\"eceg|"
+                             "\"D\"f2d2 d2\"D\"A2:|\n";
+    Proposal const p = scenario::proposed(scenario::briefFor(reel));
+    arrange::ArrangedPosition const& last = lastOf(p);
+    CHECK_FALSE(last.voicing.notes.empty());
+    CHECK(last.position.span == music::Length{music::Rational(1)});
+}

@@ -130,6 +130,14 @@ private:
         });
     }
 
+    static bool isVariation(std::string const& shape)
+    {
+        constexpr std::array variations{"1-5-8-7", "1-5-8-9", "1-5-9", "1-5-8-9-10", "1-5-10",
+                                        "1-5-10-9", "1-5-10-8", "1-5-10-9-8", "1-5-8-7-6",
+                                        "1-5-10-11-12", "1-5-10-12", "1-5-7", "1-5-8-10"};
+        return std::ranges::find(variations, shape) != variations.end();
+    }
+
     bool foreignHeard(Place const& p) const
     {
         return std::ranges::any_of(
@@ -169,6 +177,13 @@ private:
             bar.upbeat == music::Length{})
             count("22 no bass on the first beat", !beginsAt(p, {}));
         count("tenths", p.top() - p.bass() == 9);
+        count("20 six-four", isSixFour(p));
+        if (closes(p)) count("20 six-four at a close", isSixFour(p));
+        if (fullBar && !closes(p))
+            count("variation in full bars", isVariation(p.voicing().pattern));
+        if (m_kind == tune::Kind::Jig && !fullBar && p.span() == music::beatLength(bar.meter))
+            count("half bars of jigs held still", p.voicing().notes.front().at ==
+                                                      p.voicing().notes.back().at);
         count("25 diminished triad in root position", diminished(p));
     }
 
@@ -178,9 +193,16 @@ private:
         for (arrange::VoicedNote const& n : a.voicing().notes) {
             if (within(n.degree, 7) != 0 || n.degree < 7 || music::contains(a.chord(), pc(a, n)))
                 continue;
-            bool const onward = falls(a, n);
-            count("8 seventh does not fall", !onward && !b.plucks(n.string - 1));
+            // To the next lower string, or on the same where the next chord owns it.
+            bool const stays = b.plucks(n.string) && music::contains(b.chord(), pc(a, n));
+            count("8 seventh does not fall",
+                  !falls(a, n) && !b.plucks(n.string - 1) && !stays);
         }
+        sixFour(a, b);
+        if (a.bar == b.bar && a.span() == b.span())
+            count("another shape or rhythm in the second half of a bar",
+                  a.voicing().pattern != b.voicing().pattern ||
+                      a.voicing().rhythm != b.voicing().rhythm);
         int const letters = within(music::index(music::lowest(b.chord()).letter) -
                                        music::index(music::lowest(a.chord()).letter),
                                    7);
@@ -201,6 +223,21 @@ private:
     int pc(Place const& p, arrange::VoicedNote const& n) const
     {
         return music::midi(harp::pitchAt(m_a.harp, m_a.levers, n.string, p.at + n.at)) % 12;
+    }
+
+    // On its fifth, where no bass names it.
+    bool isSixFour(Place const& p) const
+    {
+        if (p.chord().bass) return false;
+        int const lowest = within(*std::ranges::min_element(p.midi), 12);
+        return within(lowest - music::pitchClass(p.chord().root), 12) == 7 &&
+               music::contains(p.chord(), lowest);
+    }
+
+    void sixFour(Place const& a, Place const& b)
+    {
+        if (isSixFour(a)) count("20 six-four left by leap", std::abs(b.bass() - a.bass()) > 1);
+        if (isSixFour(b)) count("20 six-four come to by leap", std::abs(b.bass() - a.bass()) > 1);
     }
 
     static bool falls(Place const& a, arrange::VoicedNote const& n)
@@ -366,9 +403,42 @@ private:
         if (m_places.size() >= 32 && level() >= 3) count("14 monotony", figures.size() == 1);
         for (auto const& [key, seen] : byBar)
             count("16 same bars unlike", seen.size() > 1);
+        phrasesAlike();
         restless();
         tenthsOften();
         breath();
+    }
+
+    // Pairs of bars with the same tune and chords, all their positions the same or not.
+    void phrasesAlike()
+    {
+        struct Bars {
+            std::string music;
+            std::string figures;
+        };
+        std::map<std::size_t, Bars> bars;
+        for (Place const& p : m_places) {
+            Bars& bar = bars[p.bar];
+            bar.music += fmt::format("|{} {} {} ", music::plain(p.chord()),
+                                     p.arranged->position.at.wholes.toDouble(),
+                                     p.span().wholes.toDouble());
+            for (tune::PlayedNote const* n : p.tune)
+                bar.music += fmt::format("{}@{} ", music::midi(n->pitch),
+                                         (n->at - p.at).wholes.toDouble());
+            bar.figures += fmt::format("{} {} {} ", p.voicing().pattern, p.voicing().rhythm,
+                                       p.voicing().rootString);
+        }
+        std::map<std::string, std::set<std::string>> byMusic;
+        std::map<std::string, int> times;
+        for (auto const& [at, bar] : bars) {
+            auto const next = bars.find(at + 1);
+            if (next == bars.end()) continue;
+            std::string const music = bar.music + next->second.music;
+            ++times[music];
+            byMusic[music].insert(bar.figures + next->second.figures);
+        }
+        for (auto const& [music, seen] : byMusic)
+            if (times[music] > 1) count("16 same pairs of bars unlike", seen.size() > 1);
     }
 
     void restless()
@@ -401,11 +471,14 @@ private:
         for (Place const& p : m_places) {
             tune::Bar const& bar = barOf(p);
             if (!closes(p) || p.arranged->position.at + p.span() < bar.length) continue;
-            music::Length const last = bar.length - music::beatLength(bar.meter);
+            music::Length const crotchet{music::Rational(1, 4)};
+            music::Length const beat = music::beatLength(bar.meter);
+            music::Length const last =
+                bar.length - (music::isCompound(bar.meter) ? beat : std::min(beat, crotchet));
             bool const strikes =
                 std::ranges::any_of(p.voicing().notes, [&](arrange::VoicedNote const& n) {
-                    return p.arranged->position.at + n.at >= last &&
-                           p.arranged->position.at + n.at > music::Length{};
+                    // A chord that comes on the last beat has to be struck there.
+                    return p.arranged->position.at + n.at >= last && n.at > music::Length{};
                 });
             count("18 no breath at a close", strikes);
         }

@@ -59,6 +59,34 @@ bool strikesOn(Laid const& laid)
     return false;
 }
 
+bool onOwnBass(View const& view, Laid const& laid)
+{
+    return std::ranges::min_element(laid.plucks, {}, &Pluck::midi)->midi % 12 ==
+           view.chord.lowest;
+}
+
+bool isSlow(View const& view)
+{
+    return view.kind == tune::Kind::Air || view.kind == tune::Kind::Waltz;
+}
+
+// The last beat of the bar at the end of a phrase is left to ring: crotchets where beats are
+// longer and even. [music-7]
+Points breathless(View const& view, Laid const& laid)
+{
+    Taste::Cadence const& taste = view.taste->cadence;
+    music::Length const crotchet{music::Rational(1, 4)};
+    music::Length const beat = music::beatLength(view.meter);
+    music::Length const last = music::isCompound(view.meter) ? beat : std::min(beat, crotchet);
+    if (laid.rests() || view.spanLength <= last) return 0;
+    double const from = (view.spanLength - last).wholes.toDouble();
+    bool const struck =
+        std::ranges::any_of(laid.plucks, [&](Pluck const& p) { return p.at >= from; });
+    if (!struck) return 0;
+    Points const each = taste.noBreath[static_cast<std::size_t>(view.close)];
+    return std::lround(static_cast<double>(each) * (isSlow(view) ? taste.breathSlow : 1.0));
+}
+
 bool statesThird(View const& view, Laid const& laid)
 {
     return std::ranges::any_of(laid.plucks, [&](Pluck const& p) {
@@ -75,6 +103,7 @@ Points endsSlowly(View const& view, Laid const& laid)
     Taste::Cadence const& taste = view.taste->cadence;
     auto const level = static_cast<std::size_t>(view.level->number - 1);
     Points sum = (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
+                 (onOwnBass(view, laid) ? 0 : taste.inverted) +
                  (oneStroke(laid) ? 0 : taste.endsBroken) +
                  (laid.voicing.rolled ? 0 : taste.endsUnrolled[level]);
     for (Pluck const& p : laid.plucks)
@@ -90,19 +119,21 @@ Points endsSlowly(View const& view, Laid const& laid)
 
 Points cadence(View const& view, Laid const& laid)
 {
-    if (view.close == Close::None || view.upbeat) return 0;
+    if (view.upbeat) return 0;
+    Points const breath = view.endsPhrase ? breathless(view, laid) : 0;
+    if (view.close == Close::None) return breath;
     Taste::Cadence const& taste = view.taste->cadence;
     Points sum = taste.rests;
     bool const ends = view.close == Close::Tune;
-    bool const slow = view.kind == tune::Kind::Air || view.kind == tune::Kind::Waltz;
-    if (ends && slow && !laid.rests()) return endsSlowly(view, laid);
+    if (ends && isSlow(view) && !laid.rests()) return endsSlowly(view, laid) + breath;
     if (!laid.rests())
         sum = colourOf(taste, laid) + movement(taste, laid) +
               (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
+              (onOwnBass(view, laid) ? 0 : taste.inverted) +
               (hasOctave(laid) ? 0 : taste.noOctave) + (strikesOn(laid) ? taste.block : 0) +
               (ends && laid.voicing.rolled ? taste.rollsDance : 0);
     double const share = view.close == Close::Tune ? 1.0 : taste.partShare;
-    return std::lround(share * static_cast<double>(sum));
+    return std::lround(share * static_cast<double>(sum)) + breath;
 }
 
 } // namespace arrange

@@ -37,7 +37,7 @@ Points bassOf(View const& view, Laid const& laid)
     bool const third = view.chord.third && lowest == *view.chord.third;
     bool const fifth = (lowest - view.chord.root + 12) % 12 == 7;
     Taste::ChordFit const& taste = view.taste->chordFit;
-    return third || fifth ? taste.inverted : taste.strangeBass;
+    return third ? taste.inverted : fifth ? taste.sixFour : taste.strangeBass;
 }
 
 } // namespace
@@ -46,9 +46,14 @@ Points chordFit(View const& view, Laid const& laid)
 {
     if (laid.rests()) return 0;
     double sum = static_cast<double>(bassOf(view, laid));
-    for (Pluck const& p : laid.plucks)
-        sum += static_cast<double>(foreign(view, p)) * byLength(view, p) *
-               view.taste->chordFit.byStrength[static_cast<std::size_t>(p.strength)];
+    for (Pluck const& p : laid.plucks) {
+        // Over a named bass a foreign note makes another chord, on whatever beat.
+        double const strength =
+            view.chord.slash
+                ? 1.0
+                : view.taste->chordFit.byStrength[static_cast<std::size_t>(p.strength)];
+        sum += static_cast<double>(foreign(view, p)) * byLength(view, p) * strength;
+    }
     return std::lround(sum);
 }
 

@@ -90,14 +90,16 @@ Points shape(View const& view, Laid const& laid)
 }
 
 // What the book says of the pattern, and how it suits the player's level: what is far below it
-// is outgrown, what it has just come to is practised.
+// is outgrown, what it has just come to is practised. Over a named bass nothing speaks for
+// shapes that are made for a root.
 Points bookOf(View const& view, Laid const& laid)
 {
     auto const at = [](int level) {
         return static_cast<std::size_t>(std::clamp(level, 1, static_cast<int>(levelCount)) - 1);
     };
     auto const& byLevel = view.taste->liking.byPatternLevel;
-    return laid.liking + byLevel[at(view.level->number)][at(laid.level)];
+    Points const ofBook = view.chord.slash ? std::max<Points>(0, laid.liking) : laid.liking;
+    return ofBook + byLevel[at(view.level->number)][at(laid.level)];
 }
 
 int beyond(int midi, int low, int high) { return std::max({0, low - midi, midi - high}); }

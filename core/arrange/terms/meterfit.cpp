@@ -28,14 +28,16 @@ Points emptyBeats(View const& view, Laid const& laid, PassView const& pass)
 
 } // namespace
 
-// The dance's pulse where the left hand does not carry it on. Closes may ring.
+// The dance's pulse where the left hand does not carry it on. Closes may ring, and the last beat
+// of a phrase.
 Points pulseMissed(View const& view, Laid const& laid)
 {
     if (!view.pulse || laid.rests() || view.close != Close::None) return 0;
     auto const level = static_cast<std::size_t>(view.level->number - 1);
     Points const each = view.taste->meterFit.pulseEmpty[level];
     Points sum = 0;
-    for (int beat = 1; beat * *view.pulse < view.span; ++beat) {
+    double const until = view.endsPhrase ? view.span - *view.pulse : view.span;
+    for (int beat = 1; beat * *view.pulse < until; ++beat) {
         double const at = beat * *view.pulse;
         bool const struck =
             std::ranges::any_of(laid.plucks, [&](Pluck const& p) { return p.at == at; });

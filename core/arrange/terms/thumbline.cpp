@@ -22,21 +22,44 @@ Points leadIn(Taste::ThumbLine const& taste, Laid const& before, Laid const& aft
     return plucks(after, last) ? taste.leadsBySame : taste.leadsNowhere;
 }
 
-// A seventh over the root that is no tone of the chord wants to fall to the next string, there
-// or in what follows, or to stay where the next shape has it [music-5].
-bool seventhHangs(View const& view, Laid const& before, Laid const& after)
+bool fallsWithin(Laid const& laid, std::size_t note)
 {
+    for (std::size_t later = note + 1; later < laid.plucks.size(); ++later)
+        if (laid.plucks[later].string == laid.plucks[note].string - 1) return true;
+    return false;
+}
+
+// A seventh over the root that is no tone of the chord wants to fall to the next string, there
+// or in what follows, or to stay where the next chord owns it [music-5].
+Points sevenths(Neighbours const& n, Laid const& before, Laid const& after)
+{
+    View const& view = *n.before;
+    if (view.chord.slash) return 0;
+    Taste::ThumbLine const& taste = view.taste->thumbLine;
     for (std::size_t i = 0; i < before.plucks.size(); ++i) {
         Pluck const& p = before.plucks[i];
         bool const seventh = p.degree >= 7 && p.degree % 7 == 0;
         bool const isThird = view.chord.third && p.midi % 12 == *view.chord.third;
-        if (!seventh || isThird || view.chord.slash) continue;
-        bool falls = plucks(after, p.string - 1);
-        for (std::size_t j = i + 1; j < before.plucks.size() && !falls; ++j)
-            falls = before.plucks[j].string == p.string - 1;
-        if (!falls) return true;
+        if (!seventh || isThird || fallsWithin(before, i)) continue;
+        bool const owned = n.after->chord.tone[static_cast<std::size_t>(p.midi % 12)];
+        bool const leads =
+            plucks(after, p.string - 1) || (owned && plucks(after, p.string));
+        return leads ? taste.seventhLeads : taste.seventhHangs;
     }
-    return false;
+    return 0;
+}
+
+// A ninth on top goes on to the tenth or back to the octave, or stays where the next chord owns
+// it [music-5].
+Points ninths(Neighbours const& n, Laid const& before, Laid const& after)
+{
+    View const& view = *n.before;
+    Pluck const& last = before.plucks.back();
+    if (last.degree != 9 || view.chord.tone[static_cast<std::size_t>(last.midi % 12)]) return 0;
+    bool const owned = n.after->chord.tone[static_cast<std::size_t>(last.midi % 12)];
+    bool const leads = plucks(after, last.string - 1) || plucks(after, last.string + 1) ||
+                       (owned && plucks(after, last.string));
+    return leads ? 0 : view.taste->thumbLine.ninthHangs;
 }
 
 } // namespace
@@ -47,7 +70,7 @@ Points thumbLine(Neighbours const& n, Laid const& before, Laid const& after)
     Taste::ThumbLine const& taste = n.before->taste->thumbLine;
     int const beyond = std::abs(after.top - before.top) - taste.freeStrings;
     return taste.stringBeyond * std::max(0, beyond) + leadIn(taste, before, after) +
-           (seventhHangs(*n.before, before, after) ? taste.seventhHangs : 0);
+           sevenths(n, before, after) + ninths(n, before, after);
 }
 
 } // namespace arrange

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace arrange {
 
@@ -17,18 +18,38 @@ double centreOf(View const& view, Laid const& laid)
     return (placeMm(view, low->string) + placeMm(view, high->string)) / 2;
 }
 
+// What is left of the hand's way where the first finger of the next shape is placed, or reaches
+// out for its string, while the last one of this is still on its own.
+double ledOverMm(View const& view, HandPlace const& end, HandPlace const& start, double wayMm)
+{
+    harp::PlacedFinger const last = end.edge;
+    harp::PlacedFinger const first = start.edge;
+    if (!view.level->crosses || last.finger == first.finger || last.string == first.string)
+        return wayMm;
+    auto const [low, high] =
+        last.string < first.string ? std::pair{last, first} : std::pair{first, last};
+    double const led = view.taste->travel.ledShare * wayMm;
+    if (harp::easeOf(*view.harp, *view.hand, low, high) != harp::Ease::Beyond) return led;
+    if (low.finger < high.finger) return wayMm; // fingers out of their order
+    double const beyond = harp::distanceMm(*view.harp, low.string, high.string) -
+                          widestMm(*view.hand, low.finger, high.finger);
+    return std::min(wayMm, std::max(led, beyond));
+}
+
 } // namespace
 
 HandPlace handAtStart(View const& view, Laid const& laid)
 {
     if (laid.rests()) return {};
-    return {false, laid.plucks.front().at, centreOf(view, laid)};
+    Pluck const& first = laid.plucks.front();
+    return {false, first.at, centreOf(view, laid), {first.string, first.finger}};
 }
 
 HandPlace handAtEnd(View const& view, Laid const& laid)
 {
     if (laid.rests()) return {};
-    return {false, laid.plucks.back().at, centreOf(view, laid)};
+    Pluck const& last = laid.plucks.back();
+    return {false, last.at, centreOf(view, laid), {last.string, last.finger}};
 }
 
 Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start)
@@ -37,8 +58,9 @@ Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start)
     double const wholes = (n.before->span - end.at) + n.gap + start.at;
     double const seconds = n.before->seconds(wholes);
     double const mm = std::abs(start.centreMm - end.centreMm);
-    double const share = secondsForMove(*n.before->level, mm) / seconds;
     Taste::Travel const& taste = n.before->taste->travel;
+    double const share =
+        secondsForMove(*n.before->level, ledOverMm(*n.before, end, start, mm)) / seconds;
     if (share > taste.allowedShare) return unplayablePair;
     double const haste = std::max(0.0, share - taste.easyShare) / (1 - taste.easyShare);
     return std::lround(taste.pointsABit * bitsOfMove(mm) + 1000 * haste * haste);

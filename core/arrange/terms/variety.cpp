@@ -1,6 +1,7 @@
 #include "core/arrange/terms.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace arrange {
 
@@ -24,21 +25,26 @@ Points variety(Neighbours const& n, Laid const& before, Laid const& after)
 {
     Taste::Variety const& taste = n.before->taste->variety;
     auto const seam = static_cast<std::size_t>(n.seam);
+    auto const level = static_cast<std::size_t>(n.before->level->number - 1);
     bool const upbeat = n.before->upbeat || n.after->upbeat;
     if (before.rests() != after.rests()) return upbeat ? 0 : taste.dropsOut[seam];
     if (before.rests()) return 0;
-    bool const samePulse =
-        before.shortestStep == after.shortestStep || n.before->span != n.after->span;
-    bool const sameRhythm =
-        n.before->span != n.after->span || before.voicing.rhythm == after.voicing.rhythm;
-    Points const pulse = (samePulse ? 0 : taste.otherPulse[seam]) +
-                         (sameRhythm ? 0 : taste.otherRhythm[seam]);
-    if (before.voicing.pattern == after.voicing.pattern) {
+    bool const sameSpan = n.before->span == n.after->span;
+    bool const samePulse = before.shortestStep == after.shortestStep || !sameSpan;
+    bool const sameRhythm = !sameSpan || before.voicing.rhythm == after.voicing.rhythm;
+    bool const sameShape = before.voicing.pattern == after.voicing.pattern;
+    Points changed = (samePulse ? 0 : taste.otherPulse[seam]) +
+                     (sameRhythm ? 0 : taste.otherRhythm[seam]);
+    if (n.sameBar && sameSpan && !(sameShape && sameRhythm)) changed += taste.inBar;
+    if (!sameShape) changed += (sameFamily(before, after) ? taste.varies : taste.changes)[seam];
+    Points kept = 0;
+    if (sameShape) {
         bool const again = n.sameChord && before.bass == after.bass &&
                            before.voicing.rhythm == after.voicing.rhythm;
-        return taste.keeps[seam] + (again ? taste.sameAgain : 0) + pulse;
+        kept = taste.keeps[seam] + (again ? taste.sameAgain : 0);
     }
-    return (sameFamily(before, after) ? taste.varies : taste.changes)[seam] + pulse;
+    return std::lround(taste.change[level] * static_cast<double>(changed) +
+                       taste.renewal[level] * static_cast<double>(kept));
 }
 
 } // namespace arrange

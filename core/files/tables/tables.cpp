@@ -350,6 +350,7 @@ void readSliders(Row& table, Tables& tables)
         Row row(node);
         arrange::Slider slider{text(row["id"]), text(row["name"]), text(row["less"]),
                                text(row["more"]), pullsOf(row["weights"])};
+        if (row.has("taste")) slider.figures = readFigurePulls(row["taste"]);
         row.done();
         names.add(node, slider.id);
         tables.sliders.push_back(std::move(slider));

@@ -81,6 +81,24 @@ void readTaste(Row& table, arrange::Taste& taste)
     groups.done();
 }
 
+std::vector<arrange::FigurePull> readFigurePulls(table::Node const& node)
+{
+    constexpr int whole1000 = 1000;
+    Row pulledAt(node);
+    Groups groups(pulledAt);
+    std::vector<arrange::FigurePull> pulls;
+    arrange::Taste const names{};
+    arrange::eachFigure(
+        names, [&](std::string const& group, std::string const& name, auto const&) {
+            if (pulledAt.has(group) && groups[group].has(name))
+                pulls.push_back(
+                    {group, name, table::whole(groups[group][name], -whole1000, whole1000)});
+        });
+    groups.done();
+    pulledAt.done();
+    return pulls;
+}
+
 void readWayPrices(Row& file, tune::WayPrices& prices)
 {
     auto const readRow = [](Node const& node, tune::WayRow& figures) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/score.h"
+#include "core/arrange/slider.h"
 #include "core/files/tables/tablerow.h"
 
 #include <vector>
@@ -9,6 +10,10 @@ namespace files {
 
 // Every figure of a taste, none missing (shared/taste.json). Throws table::Damage.
 void readTaste(table::Row& groups, arrange::Taste& taste);
+
+// What a slider pulls at besides weights, by the names of the figures:
+// {"liking": {"missing_richness": 1000}}. Throws table::Damage.
+std::vector<arrange::FigurePull> readFigurePulls(table::Node const& groups);
 
 // The prices of shared/snags.json, none missing. Throws table::Damage.
 void readWayPrices(table::Row& file, tune::WayPrices& prices);

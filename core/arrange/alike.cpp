@@ -1,0 +1,74 @@
+#include "core/arrange/alike.h"
+
+#include "core/arrange/solve.h"
+#include "core/arrange/terms.h"
+
+#include <algorithm>
+
+namespace arrange {
+
+namespace {
+
+bool looksLike(Lattice const& lattice, int a, int b)
+{
+    int const count = static_cast<int>(lattice.like.size());
+    return a >= 0 && b >= 0 && a < count && b < count &&
+           lattice.like[static_cast<std::size_t>(a)] == lattice.like[static_cast<std::size_t>(b)];
+}
+
+int barOf(Lattice const& lattice, int position)
+{
+    return lattice.positions[static_cast<std::size_t>(position)].bar;
+}
+
+// Bars that the like positions round two like ones touch.
+int barsAlike(Lattice const& lattice, int early, int late)
+{
+    int first = late;
+    while (looksLike(lattice, first - 1, early - (late - first) - 1)) --first;
+    int last = late;
+    while (looksLike(lattice, last + 1, early + (last - late) + 1)) ++last;
+    return barOf(lattice, last) - barOf(lattice, first) + 1;
+}
+
+} // namespace
+
+std::optional<Answer> answered(Lattice const& lattice, int position)
+{
+    std::optional<Answer> best;
+    for (int early = 0; early < position; ++early) {
+        if (!looksLike(lattice, early, position)) continue;
+        int const bars = barsAlike(lattice, early, position);
+        if (!best || bars > best->bars) best = Answer{early, bars};
+    }
+    return best;
+}
+
+void drawLikeTogether(Lattice& lattice, Scene const& scene)
+{
+    Taste::Variety const& taste = scene.weights.taste.variety;
+    auto const level = static_cast<std::size_t>(scene.level.number - 1);
+    if (taste.unlikePhrase[level] == 0 && taste.unlikeBar[level] == 0) return;
+    std::vector<std::optional<Answer>> answers;
+    for (int i = 0; i < static_cast<int>(lattice.positions.size()); ++i)
+        answers.push_back(answered(lattice, i));
+    if (std::none_of(answers.begin(), answers.end(), [](auto const& a) { return a.has_value(); }))
+        return;
+    std::vector<int> wanted = solved(lattice).best.candidates;
+    for (std::size_t i = 0; i < answers.size(); ++i) {
+        if (!answers[i]) continue;
+        wanted[i] = wanted[static_cast<std::size_t>(answers[i]->position)];
+        bool const phrase = answers[i]->bars > 1;
+        Points const unlike =
+            weighted(phrase ? taste.unlikePhrase[level] : taste.unlikeBar[level],
+                     scene.weights, Term::Variety);
+        for (std::size_t c = 0; c < lattice.candidates[i].size(); ++c) {
+            if (static_cast<int>(c) == wanted[i]) continue;
+            Candidate& candidate = lattice.candidates[i][c];
+            candidate.account[static_cast<std::size_t>(Term::Variety)] += unlike;
+            candidate.cost += unlike;
+        }
+    }
+}
+
+} // namespace arrange

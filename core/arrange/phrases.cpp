@@ -1,0 +1,27 @@
+#include "core/arrange/phrases.h"
+
+namespace arrange {
+
+namespace {
+
+bool beginsPart(tune::Tune const& tune, std::size_t bar)
+{
+    if (bar == 0 || !tune.bars[bar].part.empty() || tune.bars[bar].repeatOpens) return true;
+    tune::Bar const& before = tune.bars[bar - 1];
+    return before.repeatCloses || before.closes == tune::BarLine::Double ||
+           before.closes == tune::BarLine::Final || tune.bars[bar - 1].number == 0;
+}
+
+} // namespace
+
+int barOfPart(tune::Tune const& tune, std::size_t bar)
+{
+    int count = 0;
+    while (!beginsPart(tune, bar)) {
+        --bar;
+        ++count;
+    }
+    return count;
+}
+
+} // namespace arrange
