@@ -16,7 +16,7 @@ std::size_t at(int index) { return static_cast<std::size_t>(index); }
 using Place = std::pair<int, music::Length>; // bar and time
 
 // Bars of which a position is not played on every pass, and places that have two positions.
-std::set<int> differingBars(Arrangement const& arrangement)
+std::set<int> differingBars(Arrangement const& arrangement, LastTime lastTime)
 {
     std::map<int, std::set<int>> passesOfBar;
     for (tune::PlayedBar const& bar : arrangement.playing.bars)
@@ -29,7 +29,9 @@ std::set<int> differingBars(Arrangement const& arrangement)
         std::set<int> passes;
         for (ArrangedPosition const* p : positions)
             for (Occurrence const& played : p->position.played) passes.insert(played.pass);
+        bool const apart = lastTime == LastTime::Always && positions.size() > 1;
         bool const alike =
+            !apart &&
             std::all_of(positions.begin(), positions.end(), [&](ArrangedPosition const* p) {
                 return p->voicing == positions.front()->voicing &&
                        p->position.chord == positions.front()->position.chord;
@@ -138,9 +140,9 @@ bool onlyEndDiffers(Arrangement const& arrangement, Section section,
 }
 
 // The whole performance in stretches.
-std::vector<Stretch> stretchesOf(Arrangement const& arrangement)
+std::vector<Stretch> stretchesOf(Arrangement const& arrangement, LastTime lastTime)
 {
-    std::set<int> const differing = differingBars(arrangement);
+    std::set<int> const differing = differingBars(arrangement, lastTime);
     if (!arrangement.tune.partOrder.empty()) return wholeTune(arrangement);
     std::vector<Stretch> out;
     int next = 0;
@@ -167,7 +169,10 @@ std::vector<Stretch> stretchesOf(Arrangement const& arrangement)
 
 class Unfolding {
 public:
-    explicit Unfolding(Arrangement const& folded) : m_folded(folded) {}
+    Unfolding(Arrangement const& folded, LastTime lastTime)
+        : m_folded(folded), m_lastTime(lastTime)
+    {
+    }
 
     Unfolded made()
     {
@@ -175,7 +180,7 @@ public:
         m_out.arrangement.tune.bars.clear();
         m_out.arrangement.tune.partOrder.clear();
         m_barOfPlayed.resize(m_folded.playing.bars.size());
-        for (Stretch const& stretch : stretchesOf(m_folded))
+        for (Stretch const& stretch : stretchesOf(m_folded, m_lastTime))
             stretch.lastBarApart ? keepWithEndings(stretch)
             : stretch.folded     ? keep(stretch)
                                  : writeOut(stretch);
@@ -380,6 +385,7 @@ private:
     }
 
     Arrangement const& m_folded;
+    LastTime m_lastTime;
     Unfolded m_out;
     std::vector<int> m_barOfPlayed;                  // new bar of every played bar
     std::map<int, std::vector<int>> m_copies;        // of every folded bar, ascending
@@ -388,11 +394,14 @@ private:
 
 } // namespace
 
-bool passesDiffer(Arrangement const& arrangement)
+bool passesDiffer(Arrangement const& arrangement, LastTime lastTime)
 {
-    return !differingBars(arrangement).empty();
+    return !differingBars(arrangement, lastTime).empty();
 }
 
-Unfolded unfolded(Arrangement const& arrangement) { return Unfolding(arrangement).made(); }
+Unfolded unfolded(Arrangement const& arrangement, LastTime lastTime)
+{
+    return Unfolding(arrangement, lastTime).made();
+}
 
 } // namespace arrange

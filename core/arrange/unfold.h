@@ -14,8 +14,13 @@ struct Unfolded {
     std::vector<int> positions; // and the position
 };
 
+// When a bar whose last time has a position of its own is written apart: where it is played
+// otherwise then, or always, so that several arrangements of one tune have the same bars.
+enum class LastTime { WhereItDiffers, Always };
+
 // Whether the left hand plays some bar differently on different times through it.
-bool passesDiffer(Arrangement const& arrangement);
+bool passesDiffer(Arrangement const& arrangement,
+                  LastTime lastTime = LastTime::WhereItDiffers);
 
 // Writes out a repeated section of which any pass differs; the others keep their repeats. Where
 // the tune has an order of parts, or a section's bars are not simply played one after the
@@ -23,6 +28,7 @@ bool passesDiffer(Arrangement const& arrangement);
 // section without a name.
 // Played time and played bars stay; a position that is written more than once has copies at the
 // end.
-Unfolded unfolded(Arrangement const& arrangement);
+Unfolded unfolded(Arrangement const& arrangement,
+                  LastTime lastTime = LastTime::WhereItDiffers);
 
 } // namespace arrange

@@ -207,8 +207,9 @@ using Sheet = Document (*)(arrange::Arrangement const&, MusicFont const&, SheetS
 Document asPlayed(Sheet sheet, arrange::Arrangement const& arrangement, MusicFont const& font,
                   SheetStyle const& style)
 {
-    if (!arrange::passesDiffer(arrangement)) return sheet(arrangement, font, style);
-    arrange::Unfolded const unfolded = arrange::unfolded(arrangement);
+    if (!arrange::passesDiffer(arrangement, style.lastTime))
+        return sheet(arrangement, font, style);
+    arrange::Unfolded const unfolded = arrange::unfolded(arrangement, style.lastTime);
     return folded(sheet(unfolded.arrangement, font, style), unfolded);
 }
 
@@ -225,7 +226,11 @@ Breaks commonBreaks(std::vector<arrange::Arrangement> const& arrangements,
 {
     std::vector<Score> scores;
     for (arrange::Arrangement const& arrangement : arrangements)
-        scores.push_back(grandScore(arrangement, style));
+        scores.push_back(grandScore(
+            arrange::passesDiffer(arrangement, style.lastTime)
+                ? arrange::unfolded(arrangement, style.lastTime).arrangement
+                : arrangement,
+            style));
     return commonBreaks(scores, font, style);
 }
 

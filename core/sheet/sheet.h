@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
+#include "core/arrange/unfold.h"
 #include "core/notation/placings.h"
 #include "core/sheet/drawing.h"
 #include "core/sheet/musicfont.h"
@@ -54,6 +55,7 @@ struct SheetStyle {
     Placings placings = Placings::Helpful; // brackets over fingers that are placed together
     bool shapes = true;             // the box "Patterns used here"
     std::optional<Breaks> breaks{}; // none: chosen for the sheet itself
+    arrange::LastTime lastTime = arrange::LastTime::WhereItDiffers;
 };
 
 // The arrangement sheet: grand staves with title, key, meter, chord symbols, tune, left hand,

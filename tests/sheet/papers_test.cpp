@@ -423,6 +423,7 @@ TEST_CASE("All levels of a tune have the same key, bars, lines and pages", "[pap
     CHECK(pack.pages.size() % 4 == 0);
 
     sheet::SheetStyle alike;
+    alike.lastTime = arrange::LastTime::Always;
     alike.breaks = sheet::commonBreaks(levels, *font, alike);
     auto const first = sheet::arrangementSheet(levels.front(), *font, alike);
     for (arrange::Arrangement const& level : levels) {

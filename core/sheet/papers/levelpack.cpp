@@ -8,7 +8,8 @@ Document levelPack(std::vector<arrange::Arrangement> const& levels, MusicFont co
                    SheetStyle const& style)
 {
     SheetStyle alike = style;
-    alike.breaks = commonBreaks(levels, font, style);
+    alike.lastTime = arrange::LastTime::Always; // the same bars in every level
+    alike.breaks = commonBreaks(levels, font, alike);
     Document pack;
     for (arrange::Arrangement const& level : levels) {
         Document sheet = arrangementSheet(level, font, alike);
