@@ -77,9 +77,17 @@ void checkRoundTrip(arrange::Arrangement const& arrangement)
 {
     using notation::Kind;
     for (Kind kind : {Kind::Arrangement, Kind::Patterns, Kind::Lead}) {
-        tune::Tune const back = tuneIn(files::musicXml(arrangement, kind));
-        tune::Tune timed = arrangement.tune;
+        tune::Tune back = tuneIn(files::musicXml(arrangement, kind));
+        // The lead sheet keeps notes that gave way; the others say in words what is played.
+        tune::Tune timed =
+            kind == Kind::Lead ? arrange::writtenTune(arrangement) : arrangement.tune;
         timed.tempo = arrangement.tempo;
+        for (arrange::GaveWay const& one : arrangement.gaveWay)
+            std::erase_if(back.bars[static_cast<std::size_t>(one.bar)].annotations,
+                          [&](tune::Annotation const& said) {
+                              return one.words.find(said.text) != std::string::npos ||
+                                     said.text.find(one.words) != std::string::npos;
+                          });
         CHECK(same::difference(same::sounding(timed), same::sounding(back), {true, true, false}) == "");
     }
 }

@@ -66,17 +66,19 @@ TEST_CASE("Over folk tunes 1-5-8 is the commonest shape, its variations take a g
     CHECK(share(taste->inFullBars, {"1-5-8-7", "1-5-8-9", "1-5-9", "1-5-10", "1-5-10-9",
                                     "1-5-10-8", "1-5-7", "1-5-8-5"}) >= 28);
     CHECK(share(taste->inFullBars, {"1-5-10"}) >= 4);
-    CHECK(share(taste->inFullBars, {"1-5-8-7", "1-5-8-9"}) >= 8);
+    CHECK(share(taste->inFullBars, {"1-5-8-7", "1-5-8-9"}) >= 6);
     CHECK(share(taste->inFullBars, {"1-5-8-5", "1-5-8-5-1"}) <= 8);
     CHECK(taste->ofOneShape == 0);
     CHECK(100 * taste->lowThirds <= taste->positions);
 
     // A figure holds inside a phrase, or keeps its beginning, and changes after it.
-    CHECK(tasting::keptShare(taste->inPhrases) >= 38);
+    CHECK(tasting::keptShare(taste->inPhrases) >= 42);
     CHECK(tasting::keptShare(taste->inPhrases) > 3 * tasting::keptShare(taste->acrossPhrases));
 
-    // Last bars: 1-5-8, 1-8 or a chord that a harper rolls; short ones bass and chord.
-    CHECK(share(taste->last, {"1-5-8", "1-8", "1+8", "1+5+8", "1+5+8+10"}) >= 75);
+    // Last bars: 1-5-8, 1-8 or a chord that a harper rolls; short ones bass and chord; a chord
+    // that only leads back is left out.
+    CHECK(share(taste->last, {"1-5-8", "1-8", "1+8", "1+5+8", "1-5+8", "1+5+8+10", "1~5~8",
+                              "1~5~10", "1~5~8~10", "rest"}) >= 92);
     CHECK(share(taste->last, {"1+5", "1-5", "1"}) <= 5);
     // Two chords in a bar of a jig are more than bare roots.
     CHECK(share(taste->byMeter.at("6/8 part"), {"1"}) <= 15);
