@@ -101,7 +101,7 @@ public:
         for (int i = 0; i < 29; ++i) harps += i == 0 ? "15" : ",15";
         m_folder.file("harps.json", harps + "]}]}");
         m_folder.file("patterns.json",
-                      R"~({"sallow_patterns":1,"patterns":[{"pattern":"1 10 8"}]})~");
+                      R"~({"sallow_patterns":1,"patterns":[{"pattern":"1 10 8"},{"pattern":"5 1 5"}]})~");
     }
 
     // Status, and all that the call printed and saved.
@@ -197,7 +197,8 @@ TEST_CASE("Each option of weigh changes what it should and refuses what it shoul
 
 TEST_CASE("Each option of keys changes what it should and refuses what it should", "[options]")
 {
-    tryAll("keys", "BOOK --tuning C", {{"--tuning", "--names number", "--tuning Q"}});
+    tryAll("keys", "BOOK --tuning C", {{"--tuning", "--names number", "--tuning Q"},
+            {"--pattern", "--pattern '5 1 5'", "--pattern 1-99"}});
 }
 
 TEST_CASE("Each option of patterns changes what it should and refuses what it should",
