@@ -143,7 +143,7 @@ Options mannerOptions(Call& call)
     return {{"--manner", &o.manner, "manner of the left hand: plain, flowing, open or full"},
             {"--slider", &o.wishes.sliders,
              "SLIDER=PERCENT from 0 to 200, such as ease=150; 100 is the middle; the sliders "
-             "are fullness, ease, colour and sameness"}};
+             "are fullness, ease, colour, sameness and movement"}};
 }
 
 Options ownPatternOptions(Call& call)

@@ -91,7 +91,8 @@ struct Refused {
 // in a diatonic tuning) are decided together by dynamic programming over their levers and last
 // notes. Where `choices` are given (one for each note) its priced ways stand beside its seats;
 // notes of one figure that would go different ways are told apart by branching over the ways of
-// the figure. Whether windows of different strings get into each other's way is not asked here, see
+// the figure. With choices it is exact on short lines and bounded on long ones: so many states are
+// kept after a note, and after so many branchings only the cheapest is followed. Whether windows of different strings get into each other's way is not asked here, see
 // moments.h: leastCost is what the seating costs at least.
 class Seatings {
 public:
