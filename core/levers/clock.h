@@ -5,6 +5,7 @@
 #include "core/tune/playing.h"
 #include "core/tune/tune.h"
 
+#include <compare>
 #include <cstdint>
 #include <optional>
 #include <vector>
@@ -23,7 +24,7 @@ struct Gap {
     bool stiff = false;     // a wound string: its lever is stiff and scrapes [trade-3.6]
     double ringSeconds = 0; // in which the string's ring falls by 60 dB
     bool quick = false; // the left hand waits at the lever: see Clock::windows
-    friend bool operator==(Gap const&, Gap const&) = default;
+    friend auto operator<=>(Gap const&, Gap const&) = default;
 };
 
 // One way to turn a lever in a gap, and how little it suits (lower is better).

@@ -30,17 +30,18 @@ int playedBarAt(std::vector<tune::PlayedBar> const& bars, music::Moment at)
 
 // The refusal of turns that have each their moment but not all of them together: names the
 // first that finds no room beside those before it.
-Refused tooManyAtOnce(std::vector<Turn> const& turns,
-                      std::vector<std::vector<Window>> const& choices, Notes notes,
-                      Performance const& performance)
+Refused tooManyAtOnce(std::vector<Turn> const& turns, std::vector<Gap> const& gaps,
+                      std::vector<std::vector<Window>> const& choices, Moments& moments,
+                      Notes notes, Performance const& performance)
 {
     std::size_t fit = 0; // as many turns go together, seen from the first
     std::size_t fail = turns.size();
     while (fail - fit > 1) {
         std::size_t const middle = fit + (fail - fit) / 2;
-        std::vector<std::vector<Window>> const first(choices.begin(),
-                                                     choices.begin() + std::ptrdiff_t(middle));
-        (chosenWindows(first).empty() ? fail : fit) = middle;
+        auto const last = std::ptrdiff_t(middle);
+        std::vector<Gap> const firstGaps(gaps.begin(), gaps.begin() + last);
+        std::vector<std::vector<Window>> const first(choices.begin(), choices.begin() + last);
+        (moments.chosen(firstGaps, first).empty() ? fail : fit) = middle;
     }
     Turn const& turn = turns[fail - 1];
     int const note = turn.before;
@@ -67,6 +68,7 @@ Outcome bestTimed(harp::Harp const& harp, Notes notes, Performance const& perfor
 {
     Seatings seatings(harp, notes, performance, choices);
     if (seatings.refused()) return *seatings.refused();
+    Moments moments;
     std::optional<Timed> best;
     std::optional<Refused> crowded; // of the seating that would be best
     // Notes between which levers turn, and the notes that are not as written.
@@ -91,10 +93,11 @@ Outcome bestTimed(harp::Harp const& harp, Notes notes, Performance const& perfor
             gaps.push_back(gapOf(turn, notes, harp));
             windowsOf.push_back(performance.clock.windows(gaps.back()));
         }
-        std::vector<Window> windows = chosenWindows(windowsOf);
+        std::vector<Window> windows = moments.chosen(gaps, windowsOf);
         if (windows.size() != windowsOf.size()) {
             if (!crowded && !best)
-                crowded = tooManyAtOnce(seating->turns, windowsOf, notes, performance);
+                crowded = tooManyAtOnce(seating->turns, gaps, windowsOf, moments, notes,
+                                        performance);
             continue;
         }
         std::int64_t const cost = costOf(*seating, windowsOf, windows);
@@ -265,7 +268,7 @@ Plan retimed(Plan plan, Clock const& clock, std::vector<tune::PlayedBar> const& 
                 window.leftCost = loss;
             }
     }
-    std::vector<Window> const windows = chosenWindows(choices);
+    std::vector<Window> const windows = Moments().chosen(plan.gaps, choices);
     for (std::size_t i = 0; i < windows.size(); ++i)
         plan.timeline.flips[i] = flipOf(windows[i], plan.timeline.flips[i].to, bars);
     order(plan);

@@ -1,8 +1,11 @@
 #include "core/levers/moments.h"
 
 #include <algorithm>
+#include <limits>
 #include <map>
+#include <numeric>
 #include <optional>
+#include <set>
 #include <utility>
 
 namespace levers {
@@ -15,13 +18,20 @@ Window const& cheapest(std::vector<Window> const& windows)
                              [](auto const& a, auto const& b) { return a.cost < b.cost; });
 }
 
-// Two windows that do not go together, by their gaps.
-std::optional<std::pair<std::size_t, std::size_t>> clash(std::vector<Window> const& windows)
+// Joins the groups whose windows do not go together. Returns the groups that grew.
+std::set<std::size_t> joinClashing(std::vector<Window> const& windows,
+                                   std::vector<std::size_t>& group)
 {
+    std::set<std::size_t> grown;
     for (std::size_t a = 0; a < windows.size(); ++a)
-        for (std::size_t b = a + 1; b < windows.size(); ++b)
-            if (overlap(windows[a], windows[b])) return std::pair(a, b);
-    return std::nullopt;
+        for (std::size_t b = a + 1; b < windows.size(); ++b) {
+            if (group[a] == group[b] || !overlap(windows[a], windows[b])) continue;
+            std::size_t const from = group[b];
+            std::ranges::replace(group, from, group[a]);
+            grown.erase(from);
+            grown.insert(group[a]);
+        }
+    return grown;
 }
 
 // One window on offer.
@@ -118,21 +128,118 @@ Ways after(Ways const& ways, Offer const& offer, std::size_t index, std::vector<
     return next;
 }
 
-std::vector<Window> searched(std::vector<std::vector<Window>> const& choices)
-{
-    std::vector<Offer> const offers = inTime(choices);
+// What the gaps still to be served cost at least: of each gap, its cheapest offer from some
+// offer on.
+class StillToPay {
+public:
+    StillToPay(std::vector<Offer> const& offers, std::size_t gaps)
+        : m_least(offers.size() + 1, std::vector<int>(gaps, 0)), m_sum(offers.size() + 1, 0)
+    {
+        for (std::size_t i = offers.size(); i-- > 0;) {
+            m_least[i] = m_least[i + 1];
+            int& least = m_least[i][offers[i].gap];
+            least = offers[i].last ? offers[i].window.cost
+                                   : std::min(least, offers[i].window.cost);
+            m_sum[i] = std::accumulate(m_least[i].begin(), m_least[i].end(), 0);
+        }
+    }
+
+    int from(std::size_t offer, State const& state) const
+    {
+        int sum = m_sum[offer];
+        for (std::size_t const gap : state.served) sum -= m_least[offer][gap];
+        return sum;
+    }
+
+private:
+    std::vector<std::vector<int>> m_least; // of each offer on, each gap
+    std::vector<int> m_sum;
+};
+
+// One pass over the offers. Ways that come to cost more than `bound` are dropped, and so are
+// all but the `most` cheapest after each offer.
+struct Pass {
     std::vector<Node> nodes;
     Ways ways{{State{}, Way{}}};
-    for (std::size_t i = 0; i < offers.size(); ++i) ways = after(ways, offers[i], i, nodes);
-    if (ways.empty()) return {};
 
-    auto const best =
-        std::min_element(ways.begin(), ways.end(), [](auto const& a, auto const& b) {
-            return a.second.cost < b.second.cost;
+    void run(std::vector<Offer> const& offers, StillToPay const& toPay, int bound,
+             std::size_t most)
+    {
+        for (std::size_t i = 0; i < offers.size() && !ways.empty(); ++i) {
+            ways = after(ways, offers[i], i, nodes);
+            std::erase_if(ways, [&](auto const& known) {
+                return known.second.cost + toPay.from(i + 1, known.first) > bound;
+            });
+            if (ways.size() > most) drop(toPay, i + 1, most);
+        }
+    }
+
+    Way const* best() const
+    {
+        auto const found = std::ranges::min_element(
+            ways, {}, [](auto const& known) { return known.second.cost; });
+        return found == ways.end() ? nullptr : &found->second;
+    }
+
+private:
+    void drop(StillToPay const& toPay, std::size_t offer, std::size_t most)
+    {
+        std::vector<int> costs;
+        for (auto const& [state, way] : ways)
+            costs.push_back(way.cost + toPay.from(offer, state));
+        auto const nth = costs.begin() + static_cast<std::ptrdiff_t>(most);
+        std::nth_element(costs.begin(), nth, costs.end());
+        int const dearest = *nth;
+        std::erase_if(ways, [&](auto const& known) {
+            return known.second.cost + toPay.from(offer, known.first) >= dearest &&
+                   ways.size() > most;
         });
+    }
+};
+
+// How many windows of one gap a window of another can take away at most.
+int mostTaken(std::vector<Window> const& from, std::vector<Window> const& by)
+{
+    std::ptrdiff_t most = 0;
+    for (Window const& taken : by)
+        most = std::max(most, std::ranges::count_if(from, [&](Window const& window) {
+                            return overlap(window, taken);
+                        }));
+    return static_cast<int>(most);
+}
+
+// The cheapest windows of each gap, as many as the other gaps can take away and one more: among
+// these there is one left whatever the others do, so that no dearer one is ever needed.
+std::vector<std::vector<Window>> worthTrying(std::vector<std::vector<Window>> choices)
+{
+    for (auto& windows : choices) {
+        int needed = 1;
+        for (auto const& others : choices)
+            if (&others != &windows) needed += mostTaken(windows, others);
+        if (static_cast<std::size_t>(needed) >= windows.size()) continue;
+        std::ranges::stable_sort(windows, {}, &Window::cost);
+        windows.resize(static_cast<std::size_t>(needed));
+    }
+    return choices;
+}
+
+// First a quick pass that keeps few ways, then an exact one for anything that costs less.
+std::vector<Window> searched(std::vector<std::vector<Window>> const& choices)
+{
+    std::vector<Offer> const offers = inTime(worthTrying(choices));
+    StillToPay const toPay(offers, choices.size());
+    constexpr int noBound = std::numeric_limits<int>::max() / 2;
+    constexpr std::size_t few = 20;
+    Pass quick;
+    quick.run(offers, toPay, noBound, few);
+    Pass exact;
+    exact.run(offers, toPay, quick.best() ? quick.best()->cost - 1 : noBound,
+              std::numeric_limits<std::size_t>::max());
+    Pass const& best = exact.best() ? exact : quick;
+    if (!best.best()) return {};
     std::vector<Window> out(choices.size());
-    for (auto taken = best->second.taken; taken; taken = nodes[*taken].before)
-        out[offers[nodes[*taken].offer].gap] = offers[nodes[*taken].offer].window;
+    for (auto taken = best.best()->taken; taken; taken = best.nodes[*taken].before)
+        out[offers[best.nodes[*taken].offer].gap] = offers[best.nodes[*taken].offer].window;
     return out;
 }
 
@@ -147,7 +254,8 @@ bool overlap(Window const& a, Window const& b)
 // Gaps whose windows get into each other's way are decided together, the others each by itself.
 // While groups of gaps clash they are joined; groups that do not clash are each at their least,
 // so that the whole is.
-std::vector<Window> chosenWindows(std::vector<std::vector<Window>> const& choices)
+std::vector<Window> Moments::chosen(std::vector<Gap> const& gaps,
+                                    std::vector<std::vector<Window>> const& choices)
 {
     std::vector<Window> chosen;
     std::vector<std::size_t> group; // of each gap
@@ -155,22 +263,35 @@ std::vector<Window> chosenWindows(std::vector<std::vector<Window>> const& choice
         group.push_back(group.size());
         chosen.push_back(cheapest(windows));
     }
-    while (auto const pair = clash(chosen)) {
-        std::size_t const joined = group[pair->first];
-        std::size_t const other = group[pair->second];
-        std::replace(group.begin(), group.end(), other, joined);
-        std::vector<std::size_t> gaps;
-        std::vector<std::vector<Window>> together;
-        for (std::size_t gap = 0; gap < group.size(); ++gap)
-            if (group[gap] == joined) {
-                gaps.push_back(gap);
-                together.push_back(choices[gap]);
-            }
-        auto const windows = searched(together);
-        if (windows.empty()) return {};
-        for (std::size_t i = 0; i < gaps.size(); ++i) chosen[gaps[i]] = windows[i];
+    while (true) {
+        auto const joined = joinClashing(chosen, group);
+        if (joined.empty()) return chosen;
+        for (std::size_t const one : joined) {
+            std::vector<std::size_t> members;
+            for (std::size_t gap = 0; gap < group.size(); ++gap)
+                if (group[gap] == one) members.push_back(gap);
+            std::vector<Window> const& windows = together(members, gaps, choices);
+            if (windows.empty()) return {};
+            for (std::size_t i = 0; i < members.size(); ++i) chosen[members[i]] = windows[i];
+        }
     }
-    return chosen;
+}
+
+std::vector<Window> const& Moments::together(std::vector<std::size_t> const& members,
+                                             std::vector<Gap> const& gaps,
+                                             std::vector<std::vector<Window>> const& choices)
+{
+    std::vector<int> names;
+    for (std::size_t const member : members)
+        names.push_back(
+            m_names.try_emplace(gaps[member], static_cast<int>(m_names.size())).first->second);
+    auto const [known, isNew] = m_known.try_emplace(std::move(names));
+    if (isNew) {
+        std::vector<std::vector<Window>> windows;
+        for (std::size_t const member : members) windows.push_back(choices[member]);
+        known->second = searched(windows);
+    }
+    return known->second;
 }
 
 } // namespace levers

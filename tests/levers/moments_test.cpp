@@ -83,7 +83,9 @@ TEST_CASE("Chosen windows cost least of all that go together, by trying all", "[
                            cost(random)));
         }
         auto const best = leastCost(choices);
-        auto const chosen = levers::chosenWindows(choices);
+        std::vector<levers::Gap> named(choices.size());
+        for (std::size_t i = 0; i < named.size(); ++i) named[i].playedBar = static_cast<int>(i);
+        auto const chosen = levers::Moments().chosen(named, choices);
         if (!best) {
             ++impossible;
             CHECK(chosen.empty());
