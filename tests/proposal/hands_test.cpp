@@ -415,10 +415,10 @@ TEST_CASE("Of sampled folk tunes no level is more difficult than the next", "[di
         for (int level = 1; level <= 5; ++level)
             if (auto const p = propose(scenario::briefFor((*tunes)[i].tune, level)))
                 byLevel.push_back(difficultyOf(*p).level);
-        // A tenth of a level is no difference that a player would feel.
+        // A fiftieth of a level is no difference that a player would feel.
         for (std::size_t l = 1; l < byLevel.size(); ++l) {
             CAPTURE(l);
-            CHECK(byLevel[l] >= byLevel[l - 1] - 0.1);
+            CHECK(byLevel[l] >= byLevel[l - 1] - 0.02);
         }
         if (byLevel.size() != sums.size()) continue;
         ++compared;

@@ -72,6 +72,9 @@ base::Result<base::Done> keepVersion(fs::path const& folder, std::string when, b
     fs::create_directories(folder, failed);
     std::string const name =
         fileTime(std::move(when)) + std::string(saved ? savedEnding : givenUpEnding);
+    // Those of a program that was ended before it came to clear away go first.
+    for (std::size_t i = versionsKept; i < before.size(); ++i)
+        fs::remove(before[i].file, failed);
     auto written = writeWhole(folder / name, document);
     if (!written) return written;
     std::vector<Version> const now = versionsIn(folder);
