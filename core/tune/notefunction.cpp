@@ -172,6 +172,10 @@ void judge(NoteInLine& out, Around const& around, double secondsAWhole, WayPrice
     set(Circumstance::Sung, sung(around.note()));
     set(Circumstance::InKey, !altered(out.pitch, around.bar().key));
     set(Circumstance::Opening, around.bar().number <= 1);
+    auto const chord = around.chord(around.here());
+    set(Circumstance::ChordRoot,
+        chord && (here % 12 == music::pitchClass(chord->root) ||
+                  (chord->bass && here % 12 == music::pitchClass(*chord->bass))));
     set(Circumstance::LeapsAround, before && after && std::abs(here - before->midi) >= fourth &&
                                        std::abs(after->midi - here) >= fourth);
     // A note a semitone away on the same letter: plain plucks its string again.

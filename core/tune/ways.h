@@ -53,10 +53,11 @@ enum class Circumstance {
     PlainInKey,  // without its accidental it is a note of the key
     InKey,       // it is a note of the key itself
     Opening,     // in the first bar
+    ChordRoot,   // the root or the bass of its chord, which plain would put out of tune with it
     LeapsAround, // a fourth or more on both sides
     OffHarp,     // beyond the strings of the harp, or on no string at all
 };
-inline constexpr std::size_t circumstances = 12;
+inline constexpr std::size_t circumstances = 13;
 std::string_view circumstanceId(Circumstance circumstance); // "on_beat" ...
 
 // Prices of the ways for one note each time it is played: points, lower is better, ten of them

@@ -18,4 +18,7 @@ struct NamedTune {
 // absent, which the caller then says.
 std::optional<std::vector<NamedTune>> tunesWithChords();
 
+// All tunes of the folk tunes and of the old tunebooks beside them, with chords or without.
+std::optional<std::vector<NamedTune>> everyTune();
+
 } // namespace nottingham

@@ -64,6 +64,21 @@ TEST_CASE("A snag does not stop a proposal: neighbours are played plain, a passi
     CHECK(snagSentences(p).front().find("Bars 1 and 3: C♯5 played plain, as C5") == 0);
 }
 
+TEST_CASE("The root of a chord is not played a semitone off where another way is open",
+          "[snags]")
+{
+    // In D with a bar of C, for a player who flips no levers: C5 on the string of C sharp over
+    // the chord of C is out of tune with it. Common practice, no source.
+    Proposal const p = scenario::proposed(
+        scenario::briefFor("X:1\nT:The Loose Slate\nM:6/8\nL:1/8\nQ:3/8=80\nK:D\n"
+                           "\"D\"d2f fed|\"A\"c2e edc|\"C\"eg=c eg=c|\"D\"def d3|"
+                           "\"A\"cea ecA|\"D\"dfa d3|]\n",
+                           1));
+    checkSound(p);
+    CHECK(snagIn(p, 2).written == music::Pitch{music::Letter::C, 0, 5});
+    CHECK(snagIn(p, 2).way != Way::Plain);
+}
+
 TEST_CASE("At no level and on no harp does what the tune asks stop a proposal", "[snags]")
 {
     // A chromatic line over two octaves; a compass beyond every harp; six flats.
