@@ -5,6 +5,7 @@
 #include "ui/theme.h"
 
 #include "core/sheet/sheet.h"
+#include "core/tune/kind.h"
 
 #include <QApplication>
 #include <QDialogButtonBox>
@@ -62,6 +63,23 @@ QPixmap beginningOf(tune::Tune tune, int width, double ratio)
     painter.translate(-music.topLeft());
     paintPage(painter, page);
     return picture;
+}
+
+// "Bb" as it is printed.
+QString withSigns(QString key)
+{
+    if (key.size() > 1 && key[1] == 'b') key[1] = QChar(0x266D);
+    if (key.size() > 1 && key[1] == '#') key[1] = QChar(0x266F);
+    return key;
+}
+
+// What its notes sound like, where the tune names no kind.
+QString likelyKind(BookGlance const& glance)
+{
+    if (!glance.tune) return {};
+    tune::Kind const kind = tune::kindOf(*glance.tune);
+    if (kind == tune::Kind::Other) return {};
+    return QString::fromUtf8(tune::kindName(kind).data()).replace('_', ' ');
 }
 
 } // namespace
@@ -124,9 +142,9 @@ QVariant BookModel::data(QModelIndex const& index, int role) const
     case Title:
         return tune.title.isEmpty() ? tr("Untitled") : tune.title;
     case Kind:
-        return tune.kind;
+        return tune.kind.isEmpty() ? likelyKind(glance(index.row())) : tune.kind;
     case Key:
-        return tune.key;
+        return withSigns(tune.key);
     case Meter:
         return tune.meter;
     case Bars:

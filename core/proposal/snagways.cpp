@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cstdlib>
+#include <optional>
 #include <set>
 
 namespace proposal {
@@ -138,20 +139,21 @@ std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
     trySlower(proposal, wanted, out);
     if (wanted()) tryKeys(proposal, out);
     tryLevels(proposal, levels, wanted, out);
-    // Each is tried: what is offered leaves as many snags, in both hands, as it says. The lowest
-    // level that helps is enough.
-    bool levelFound = false;
+    // Each is tried: what is offered leaves as many snags, in both hands, as it says. Of levels
+    // the lowest that helps is offered, and a higher one where it leaves less than half of those.
+    std::optional<int> leftAtLevel;
     std::erase_if(out, [&](WholeTuneWay& way) {
-        if ((way.way == Way::Level && levelFound) || !wanted()) return true;
+        if ((way.way == Way::Level && leftAtLevel == 0) || !wanted()) return true;
         auto there = propose(way.brief);
         if (!there || there->snags.size() >= proposal.snags.size()) return true;
         int const left = static_cast<int>(there->snags.size());
+        if (way.way == Way::Level && leftAtLevel && 2 * left >= *leftAtLevel) return true;
         std::string const told = leftWords(way.snagsLeft);
         if (auto const at = way.sentence.find(told); at != std::string::npos)
             way.sentence.replace(at, told.size(), leftOfWords(left, proposal.snags.size()));
         way.snagsLeft = left;
         way.tried = std::make_shared<Proposal const>(*std::move(there));
-        levelFound = levelFound || way.way == Way::Level;
+        if (way.way == Way::Level) leftAtLevel = left;
         return false;
     });
     std::ranges::stable_sort(out, {}, &WholeTuneWay::cost);
