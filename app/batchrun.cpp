@@ -134,11 +134,11 @@ void BatchRun::ended()
     else if (m_process.error() == QProcess::FailedToStart)
         m_dialog->ended(tr("The work could not be started."));
     else if (troubles == 1)
-        m_dialog->ended(tr("Done, with 1 thing to look at."));
+        m_dialog->ended(tr("Done, with 1 thing to check."));
     else if (troubles == 0)
         m_dialog->ended(tr("Done. The papers are in %1.").arg(m_dialog->into()));
     else
-        m_dialog->ended(tr("Done, with %1 things to look at.").arg(troubles));
+        m_dialog->ended(tr("Done, with %1 things to check.").arg(troubles));
 }
 
 } // namespace app

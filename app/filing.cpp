@@ -410,8 +410,8 @@ void Filing::exportTo()
     QString const path = QFileDialog::getSaveFileName(
         &m_workbench, tr("Export the arrangement"),
         m_folder + '/' + title + QStringLiteral(".pdf"),
-        tr("Sheet (*.pdf *.svg *.png);;Sound (*.wav *.flac *.ogg);;"
-           "Score (*.musicxml *.mxl *.abc);;MIDI (*.mid);;Plan (*.plan.json)"));
+        tr("Sheet (*.pdf *.svg *.png);;Sound (*.wav *.flac *.ogg);;Music for other programs "
+           "(*.musicxml *.mxl *.abc);;MIDI (*.mid);;Arrangement as data (*.plan.json)"));
     if (path.isEmpty()) return;
     m_folder = QFileInfo(path).absolutePath();
     auto output = outputFor(path.toStdString());
@@ -421,7 +421,7 @@ void Filing::exportTo()
                        : writeOutputs({m_session.proposal(), ownText(), m_tables}, {*output},
                                       kindOf(m_workbench.paperKind()));
     if (!written) return m_workbench.tellFault(written.error());
-    m_workbench.tellDone(tr("Written: %1").arg(path));
+    m_workbench.tellDone(tr("Exported: %1").arg(path));
 }
 
 // The paper that is shown.
@@ -455,7 +455,7 @@ void Filing::exportLevels()
     auto written = writeLevels(m_session.brief(), ownText(), {1, 2, 3, 4, 5}, m_tables,
                                {*output}, SheetKind::Arrangement, style, names);
     if (!written) return m_workbench.tellFault(written.error());
-    m_workbench.tellDone(tr("Written: %1").arg(path));
+    m_workbench.tellDone(tr("Exported: %1").arg(path));
 }
 
 void Filing::exportPages(sheet::Document const& document, QWidget* over)
@@ -468,7 +468,7 @@ void Filing::exportPages(sheet::Document const& document, QWidget* over)
     m_folder = QFileInfo(path).absolutePath();
     auto written = writePages(document, {path.toStdString()});
     if (!written) return m_workbench.tellFault(written.error());
-    m_workbench.tellDone(tr("Written: %1").arg(path));
+    m_workbench.tellDone(tr("Exported: %1").arg(path));
 }
 
 void Filing::openHandout()

@@ -38,8 +38,8 @@ bool displayThere()
 int sayNoDisplay()
 {
     std::cerr
-        << "sallow: there is no display to open the workbench on; work without a window with "
-           "a verb, such as: sallow arrange TUNE.abc -o TUNE.pdf\n";
+        << "sallow: there is no screen for the workbench; use a command that needs no window, "
+           "such as: sallow arrange TUNE.abc -o TUNE.pdf\n";
     return CallOff;
 }
 
@@ -65,8 +65,9 @@ int openWorkbench(int argc, char** argv)
                      [&workbench](pattern::Pattern const& own) {
                          auto const done = keepPattern(own);
                          if (done)
-                             workbench.tellDone(ui::Workbench::tr("%1 is kept in your book.")
-                                                    .arg(QString::fromStdString(own.name)));
+                             workbench.tellDone(
+                                 ui::Workbench::tr("%1 is saved in your pattern book.")
+                                     .arg(QString::fromStdString(own.name)));
                          else
                              workbench.tellFault(done.error());
                      });
@@ -79,7 +80,7 @@ int openWorkbench(int argc, char** argv)
                      [&workbench](harp::HarpModel const& harp) {
                          auto const done = keepHarp(harp);
                          if (done)
-                             workbench.tellDone(ui::Workbench::tr("Kept among your harps: %1")
+                             workbench.tellDone(ui::Workbench::tr("Saved among your harps: %1")
                                                     .arg(QString::fromStdString(harp.name)));
                          else
                              workbench.tellFault(done.error());

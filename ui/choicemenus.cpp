@@ -93,8 +93,8 @@ void ChoiceMenus::fillKeys()
     for (levers::KeyFit const& fit : m_session.keyFits()) {
         if (!fit.possible || !told.insert(music::plain(fit.key)).second) continue;
         QString words = shownText(music::shown(fit.key));
-        if (fit.flips == 1) words += tr("   1 flip");
-        if (fit.flips > 1) words += tr("   %1 flips").arg(fit.flips);
+        if (fit.flips == 1) words += tr("   1 lever flip");
+        if (fit.flips > 1) words += tr("   %1 lever flips").arg(fit.flips);
         offer(words, fit.key)->setToolTip(shownText(fit.reason));
     }
     menu->addSeparator();
@@ -133,7 +133,7 @@ void ChoiceMenus::fillHarps()
                 this, [=, this] { chooseHarp(other.id, {}, {}); });
     }
     menu->addSeparator();
-    connect(menu->addAction(tr("Harp editor…")), &QAction::triggered, this,
+    connect(menu->addAction(tr("Describe your harp…")), &QAction::triggered, this,
             &ChoiceMenus::editHarp);
     menu->addSeparator();
     QMenu* tunings = menu->addMenu(tr("Tuned in"));
@@ -149,10 +149,10 @@ void ChoiceMenus::fillHarps()
     QMenu* names = menu->addMenu(tr("Strings named"));
     names->setObjectName(QStringLiteral("names"));
     std::pair<QString, harp::Naming> const ways[] = {
-        {tr("as usual"), harp::Naming::Usual},
-        {tr("scientific: C4"), harp::Naming::Scientific},
-        {tr("harp octaves: 4C"), harp::Naming::HarpOctave},
-        {tr("numbers from the top"), harp::Naming::FromTop}};
+        {tr("as on printed harp music"), harp::Naming::Usual},
+        {tr("middle C is C4"), harp::Naming::Scientific},
+        {tr("middle C is 4C (harp octaves)"), harp::Naming::HarpOctave},
+        {tr("numbered from the top"), harp::Naming::FromTop}};
     for (auto const& [words, naming] : ways)
         connect(addChoice(names, words, naming == harp.naming()), &QAction::triggered, this,
                 [=, this, way = naming] {
@@ -196,8 +196,9 @@ void ChoiceMenus::fillHands()
     using proposal::RightHand;
     std::pair<QString, RightHand> const choices[] = {
         {tr("The tune alone"), RightHand::Bare},
-        {tr("A note below it where phrases close"), RightHand::Closes},
-        {tr("Notes below it on strong beats, too"), RightHand::Full}};
+        {tr("The tune, with a note below it where phrases end"), RightHand::Closes},
+        {tr("The tune, with notes below it on strong beats and where phrases end"),
+         RightHand::Full}};
     for (auto const& [words, right] : choices)
         connect(addChoice(menu, words, m_session.brief().right == right), &QAction::triggered,
                 this, [this, chosen = right] { m_session.setRightHand(chosen); });

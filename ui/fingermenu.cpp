@@ -67,7 +67,7 @@ void addNote(QMenu& menu, Session& session, arrange::SetFinger const& now, HandN
                          [&session, wanted] { session.setFinger(wanted); });
     }
     choice->addSeparator();
-    QAction* proposed = choice->addAction(tr("As proposed"));
+    QAction* proposed = choice->addAction(tr("As suggested"));
     proposed->setEnabled(set);
     QObject::connect(proposed, &QAction::triggered, &session,
                      [&session, now] { session.freeFinger(now); });
@@ -80,7 +80,7 @@ void addFingerMenu(QMenu& menu, Session& session)
     if (!session.isOpen() || !session.selected()) return;
     arrange::Arrangement const& arrangement = session.arrangement();
     std::vector<HandNote> const notes = notesOf(arrangement, *session.selected());
-    QMenu* fingers = menu.addMenu(tr("Fingers"));
+    QMenu* fingers = menu.addMenu(tr("Fingering"));
     fingers->setObjectName(QStringLiteral("fingers"));
     fingers->setEnabled(!notes.empty());
     for (harp::Side const hand : {harp::Side::Left, harp::Side::Right})

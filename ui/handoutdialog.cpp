@@ -24,7 +24,7 @@ HandoutDialog::HandoutDialog(sheet::HandoutWish wish, sheet::MusicFont font,
       m_export(new QPushButton(tr("&Export…"), this)),
       m_print(new QPushButton(tr("P&rint…"), this))
 {
-    setWindowTitle(tr("Handout of patterns"));
+    setWindowTitle(tr("Pattern handout"));
     m_patterns->setAccessibleName(tr("Patterns"));
     m_title->setPlaceholderText(tr("none"));
     m_refusal->setWordWrap(true);
@@ -35,7 +35,7 @@ HandoutDialog::HandoutDialog(sheet::HandoutWish wish, sheet::MusicFont font,
     auto* form = new QFormLayout;
     form->addRow(tr("&Key"), m_key);
     form->addRow(tr("&Title"), m_title);
-    auto* patternsLabel = new QLabel(tr("&Patterns, a page each"), this);
+    auto* patternsLabel = new QLabel(tr("&Patterns, one page each"), this);
     patternsLabel->setBuddy(m_patterns);
     auto* close = new QPushButton(tr("Close"), this);
     for (QPushButton* button : {m_export, m_print, close}) button->setAutoDefault(false);

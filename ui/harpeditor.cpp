@@ -47,16 +47,16 @@ HarpEditor::HarpEditor(harp::HarpModel model, files::Tables const& tables, QWidg
       m_highGap(gapField(tr("Spacing at the highest string"))), m_wound(new QSpinBox),
       m_naming(new QComboBox), m_range(new QLabel(this)), m_wrong(new QLabel(this))
 {
-    setWindowTitle(tr("Harp editor"));
+    setWindowTitle(tr("Describe your harp"));
     m_bank->setTitle(tr("Your harp"));
-    m_bank->setLeverHint(tr("%1: a click puts a lever on or takes it off"));
+    m_bank->setLeverHint(tr("%1: click to add or remove its lever"));
     connect(m_bank, &StringBank::stringPlucked, this, &HarpEditor::toggleLever);
     connect(m_bank, &StringBank::leverTurned, this, &HarpEditor::toggleLever);
 
     auto* const hint = new QLabel(
-        tr("Click a string to put a lever on it or take it off. Describe the harp as it is: "
-           "before you tune it otherwise, change strings or add levers, ask its maker. Strings "
-           "and soundboard are built for one tension."),
+        tr("Click a string to add or remove its lever. Describe the harp as it is now. Ask its "
+           "maker before you retune it, change strings or add levers: the strings and "
+           "soundboard are built for one tension."),
         this);
     hint->setWordWrap(true);
     m_wrong->setWordWrap(true);
@@ -64,7 +64,7 @@ HarpEditor::HarpEditor(harp::HarpModel model, files::Tables const& tables, QWidg
 
     auto* const buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     m_use = buttons->addButton(tr("Use once"), QDialogButtonBox::AcceptRole);
-    m_keep = buttons->addButton(tr("Keep as my harp"), QDialogButtonBox::AcceptRole);
+    m_keep = buttons->addButton(tr("Save as my harp"), QDialogButtonBox::AcceptRole);
     m_use->setObjectName(QStringLiteral("use"));
     m_keep->setObjectName(QStringLiteral("keep"));
     m_keep->setDefault(true);
@@ -93,15 +93,15 @@ QWidget* HarpEditor::fields()
     m_lowest->setAccessibleName(tr("Lowest string"));
     for (int step = diatonicStep(lowestOffered); step <= diatonicStep(highestOffered); ++step)
         m_lowest->addItem(shownText(music::shown(music::naturalAt(step))), step);
-    m_tuning->setAccessibleName(tr("Tuning of the open strings"));
+    m_tuning->setAccessibleName(tr("Tuning with all levers down"));
     for (files::NamedTuning const& tuning : m_tunings)
         m_tuning->addItem(shownText(tuning.name));
     m_wound->setRange(0, harp::mostStrings);
     m_wound->setAccessibleName(tr("Wound strings"));
     m_wound->setSuffix(tr(" lowest"));
     m_naming->setAccessibleName(tr("Names of strings"));
-    m_naming->addItems({tr("as usual"), tr("scientific: C4"), tr("harp octaves: 4C"),
-                        tr("numbers from the top")});
+    m_naming->addItems({tr("as on printed harp music"), tr("middle C is C4"),
+                        tr("middle C is 4C (harp octaves)"), tr("numbered from the top")});
 
     auto* const two = new QWidget(this);
     two->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);

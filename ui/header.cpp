@@ -74,8 +74,8 @@ Header::Header(QWidget* parent)
       m_key(chip(tr("Key"), tr("The key the tune is played in (Alt+1)"), m_keyMenu)),
       m_harp(chip(tr("Harp"), tr("Size, tuning and levers of the harp (Alt+2)"), m_harpMenu)),
       m_hand(chip(tr("Hand"), tr("How far the hand reaches (Alt+3)"), m_handMenu)),
-      m_level(chip(tr("Level"), tr("What the player is asked to do (Alt+4)"), m_levelMenu)),
-      m_style(chip(tr("Style"), tr("What the score cares for most (Alt+5)"), m_styleMenu)),
+      m_level(chip(tr("Level"), tr("How experienced the player is (Alt+4)"), m_levelMenu)),
+      m_style(chip(tr("Manner"), tr("What kind of left hand you prefer (Alt+5)"), m_styleMenu)),
       m_grid(new Button(tr("Grid"), this)), m_sheet(new Button(tr("Sheet"), this))
 {
     openBy(m_key, Qt::ALT | Qt::Key_1);
@@ -89,7 +89,7 @@ Header::Header(QWidget* parent)
         views->addButton(view);
     }
     m_grid->setChecked(true);
-    m_grid->setToolTip(tr("The tune in bars (Ctrl+1)"));
+    m_grid->setToolTip(tr("The tune on the strings, a lane for each phrase (Ctrl+1)"));
     m_sheet->setToolTip(tr("The sheet as it is printed (Ctrl+2)"));
     connect(m_grid, &QAbstractButton::clicked, this, [this] { emit viewClicked(View::Grid); });
     connect(m_sheet, &QAbstractButton::clicked, this,
@@ -163,7 +163,7 @@ void Header::setLevelWords(QString const& words)
 }
 void Header::setStyleWords(QString const& words)
 {
-    setWords(m_style, tr("Style"), words);
+    setWords(m_style, tr("Manner"), words);
     fit();
 }
 

@@ -53,13 +53,14 @@ void showKeys(QWidget* parent, Actions const& actions)
     QString html =
         heading(tr("In the tune grid")) + QStringLiteral("<table>") +
         row(tr("Arrow keys, Home, End"), tr("choose a chord")) +
-        row(tr("1 to 9"), tr("use the variant of that rank; it is locked")) +
-        row(tr("Enter"), tr("go to the variants")) + row(tr("Space"), tr("hear the bar, or the passage")) +
+        row(tr("1 to 9"), tr("use and keep the shape with that number")) +
+        row(tr("Enter"), tr("go to the shapes")) +
+        row(tr("Space"), tr("hear the bar, or the passage")) +
         row(tr("Shift and arrow keys"), tr("choose a passage; Esc lets it go")) +
-        row(tr("S"), tr("the ways round a snag in this bar")) +
-        QStringLiteral("</table>") + heading(tr("In the variants")) +
-        QStringLiteral("<table>") + row(tr("Up, Down, Page keys"), tr("look at a variant")) +
-        row(tr("Space"), tr("hear it")) + row(tr("Enter"), tr("use it; it is locked")) +
+        row(tr("S"), tr("the ways round a snag in this bar")) + QStringLiteral("</table>") +
+        heading(tr("In the shapes")) + QStringLiteral("<table>") +
+        row(tr("Up, Down, Page keys"), tr("look at a shape")) +
+        row(tr("Space"), tr("hear it")) + row(tr("Enter"), tr("use it and keep it")) +
         row(tr("Left, Esc"), tr("back to the grid")) + QStringLiteral("</table>") +
         heading(tr("In the string bank")) + QStringLiteral("<table>") +
         row(tr("Left, Right"), tr("choose a string; Page keys move by an octave")) +
@@ -69,9 +70,9 @@ void showKeys(QWidget* parent, Actions const& actions)
         if (!action->shortcut().isEmpty())
             html += row(action->shortcut().toString(QKeySequence::NativeText),
                         action->text().remove(QLatin1Char('&')));
-    html += row(tr("Alt+1 to Alt+5"), tr("key, harp, hand, level, style")) +
+    html += row(tr("Alt+1 to Alt+5"), tr("key, harp, hand, level, manner")) +
             QStringLiteral("</table>");
-    showPage(parent, tr("Keys"), html, {480, 560});
+    showPage(parent, tr("Keyboard shortcuts"), html, {480, 560});
 }
 
 void showCare(QWidget* parent)
@@ -80,42 +81,41 @@ void showCare(QWidget* parent)
         parent, tr("Care of hands and harp"),
         heading(tr("Your hands")) +
             paragraph(
-                tr("Reach: what is shown as playable fits the hand that is set, by "
-                   "measure. A shape that pulls is too wide for you, whatever the screen "
-                   "says. Choose a smaller hand, a rolled variant, or one string less.")) +
+                tr("Reach: the shapes you are offered fit the measurements of the hand you "
+                   "chose. If a shape pulls, it is too wide for you, whatever the screen says: "
+                   "choose a smaller hand, roll the shape, or take one string off it.")) +
             paragraph(
-                tr("Tension: let go after every group, shoulders down, no held stretches. "
-                   "A tenth held more than four times in eight bars, long stretches "
-                   "near your speed limit, and octave leaps on every beat tire any hand: "
-                   "the line at the foot of the window says where.")) +
-            paragraph(tr("Breaks: five minutes after every 25 to 30; warm up, begin slowly. "
-                         "Forearms level, feet flat, shoulders down.")) +
-            paragraph(
-                tr("Your teacher comes first: fingers and shapes here are proposals. Pain, "
-                   "numbness or weakness: stop, and ask a doctor or physiotherapist about "
-                   "your hand. This program knows "
-                   "neither.")) +
+                tr("Tension: relax after every group, keep your shoulders down and do not hold "
+                   "a stretch. Holding a tenth more than four times in eight bars, playing "
+                   "near your top speed for long, and jumping an octave on every beat tire any "
+                   "hand; the line at the foot of the window says where.")) +
+            paragraph(tr("Breaks: rest for five minutes after every 25 to 30 minutes. Warm up, "
+                         "and begin slowly. Sit with forearms level, feet flat and shoulders "
+                         "down.")) +
+            paragraph(tr("Your teacher comes first: the fingering and shapes here are only "
+                         "suggestions. If you feel pain, numbness or weakness, stop, and see a "
+                         "doctor or physiotherapist. Sallow cannot judge your hand.")) +
             heading(tr("Your harp")) +
             paragraph(
-                tr("The tunings offered here are those the strings were made for, or so it "
-                   "is assumed. Tuning a string higher than its maker meant can break it "
-                   "or harm the soundboard: ask the maker before you retune a harp.")) +
+                tr("Sallow assumes that your strings are made for the tuning you choose. "
+                   "Tuning a string higher than its maker intended can break it or damage the "
+                   "soundboard, so ask the maker before you retune a harp.")) +
             paragraph(
-                tr("Levers of wound strings are stiff. A flip that has to be forced wants "
-                   "the harp's maker, not more strength.")),
+                tr("Levers on wound strings are stiff. If a lever has to be forced, stop and "
+                   "ask the harp's maker.")),
         {520, 480});
 }
 
 void showAbout(QWidget* parent)
 {
-    showPage(parent, tr("About Sallow"),
-             heading(tr("Sallow")) +
-                 paragraph(tr("A workbench for people who arrange for the lever harp: from a "
-                              "lead sheet to a left hand that can be played, heard and "
-                              "printed.")) +
-                 paragraph(tr("Version %1").arg(QCoreApplication::applicationVersion())) +
-                 paragraph(tr("The sallow is the willow that old harps were carved from.")),
-             {420, 280});
+    showPage(
+        parent, tr("About Sallow"),
+        heading(tr("Sallow")) +
+            paragraph(tr("A workbench for arranging tunes for the lever harp: from a lead "
+                         "sheet it makes a left hand that you can play, hear and print.")) +
+            paragraph(tr("Version %1").arg(QCoreApplication::applicationVersion())) +
+            paragraph(tr("The sallow is the willow that old harps were carved from.")),
+        {420, 280});
 }
 
 } // namespace ui

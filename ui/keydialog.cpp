@@ -43,9 +43,9 @@ KeyDialog::KeyDialog(harp::Harp const& harp, std::vector<proposal::RankedKey> co
         if (told.insert(music::plain(key.fit.key)).second) m_keys.push_back(key);
 
     m_list->setAccessibleName(tr("Keys, best first"));
-    m_list->setHeaderLabels({tr("Place"), tr("Key"), tr("Set before playing"),
-                             tr("Turned in play"), tr("Strings below"),
-                             tr("Left hand, points a chord")});
+    m_list->setHeaderLabels({tr("Rank"), tr("Key"), tr("Levers set before playing"),
+                             tr("Lever flips"), tr("Strings below the tune"),
+                             tr("Score a chord (lower is better)")});
     m_list->setRootIsDecorated(false);
     m_list->setAllColumnsShowFocus(true);
     constexpr double last = 1e9;
@@ -86,7 +86,7 @@ KeyDialog::KeyDialog(harp::Harp const& harp, std::vector<proposal::RankedKey> co
     m_reason->setAlignment(Qt::AlignTop | Qt::AlignLeft);
 
     auto* const buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    auto* const use = buttons->addButton(tr("Play in this key"), QDialogButtonBox::AcceptRole);
+    auto* const use = buttons->addButton(tr("Use this key"), QDialogButtonBox::AcceptRole);
     use->setObjectName(QStringLiteral("use"));
     for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
@@ -120,9 +120,8 @@ std::optional<music::Key> KeyDialog::chosen() const
 void KeyDialog::look()
 {
     QTreeWidgetItem const* const row = m_list->currentItem();
-    m_reason->setText(
-        row ? shownText(m_keys[row->data(Place, Qt::UserRole).toUInt()].reason)
-            : tr("Choose a key to read what speaks for it."));
+    m_reason->setText(row ? shownText(m_keys[row->data(Place, Qt::UserRole).toUInt()].reason)
+                          : tr("Choose a key to see why it has this rank."));
 }
 
 } // namespace ui

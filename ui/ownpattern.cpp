@@ -16,7 +16,7 @@ namespace {
 
 QString readWords(pattern::Pattern const& own)
 {
-    return OwnPattern::tr("Reads as %1, fingers %2, from level %3 on.")
+    return OwnPattern::tr("Read as %1, fingers %2, for level %3 and above.")
         .arg(QString::fromStdString(own.name), QString::fromStdString(fingersText(own.notes)))
         .arg(own.level);
 }
@@ -25,19 +25,19 @@ QString readWords(pattern::Pattern const& own)
 
 OwnPattern::OwnPattern(QWidget* parent)
     : QWidget(parent), m_line(new QLineEdit(this)), m_said(new QLabel(this)),
-      m_use(new Button(tr("Use here"), this)), m_keep(new Button(tr("Keep"), this))
+      m_use(new Button(tr("Use here"), this)), m_keep(new Button(tr("Save"), this))
 {
-    m_line->setPlaceholderText(tr("Own pattern: 1 5 8 10 8"));
-    m_line->setAccessibleName(tr("Own pattern"));
-    m_line->setToolTip(tr("Degrees up from the root: 1 5 8 10 8. With + notes are plucked "
-                          "together, with ~ rolled; low5 is the fifth below the root. Fingers "
-                          "may follow in brackets: 1-5-8 (4-3-1)."));
+    m_line->setPlaceholderText(tr("Your own pattern: 1 5 8 10 8"));
+    m_line->setAccessibleName(tr("Your own pattern"));
+    m_line->setToolTip(tr("Write degrees counted up from the root: 1 5 8 10 8. Join notes with "
+                          "+ to pluck them together or with ~ to roll them; low5 is the fifth "
+                          "below the root. You may add fingers in brackets: 1-5-8 (4-3-1)."));
     m_said->setWordWrap(true);
     m_said->setFont(scaledFont(*this, 0.92));
     m_said->setTextFormat(Qt::PlainText);
     m_use->setLook(Button::Look::Main);
-    m_use->setToolTip(tr("Lock this pattern at the selected chord (Enter)"));
-    m_keep->setToolTip(tr("Keep this pattern in your own book, for every tune"));
+    m_use->setToolTip(tr("Use this pattern at the chosen chord and keep it there (Enter)"));
+    m_keep->setToolTip(tr("Save this pattern in your pattern book, for every tune"));
 
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(7);

@@ -21,7 +21,7 @@ QString paperName(PaperKind kind)
     case PaperKind::Arrangement:
         break;
     }
-    return tr("Arrangement");
+    return tr("Arrangement sheet");
 }
 
 sheet::Document paperOf(PaperKind kind, arrange::Arrangement const& arrangement,

@@ -180,7 +180,7 @@ bool Session::choose(int candidate)
                                            m_proposal->arrangement.harp, m_proposal->moved));
     QString const name = QString::fromStdString(voicing.pattern);
     return become(std::move(next), voicing.notes.empty()
-                                       ? tr("leave %1 empty").arg(placeName(*m_selected))
+                                       ? tr("left hand rests in %1").arg(placeName(*m_selected))
                                        : tr("“%1” in %2").arg(name, placeName(*m_selected)));
 }
 
@@ -281,7 +281,7 @@ bool Session::unlock()
     if (!m_selected) return false;
     auto const index = static_cast<std::size_t>(*m_selected);
     if (!m_proposal->lattice.locks[index]) return false;
-    return become(withoutLocksAt(*m_selected), tr("unlock %1").arg(placeName(*m_selected)));
+    return become(withoutLocksAt(*m_selected), tr("let %1 change").arg(placeName(*m_selected)));
 }
 
 bool Session::unlockAll()
@@ -289,7 +289,7 @@ bool Session::unlockAll()
     if (!isOpen() || m_brief.locks.empty()) return false;
     Brief next = m_brief;
     next.locks.clear();
-    return become(std::move(next), tr("unlock all"));
+    return become(std::move(next), tr("let all shapes change"));
 }
 
 bool Session::leaveEmpty()
@@ -300,7 +300,7 @@ bool Session::leaveEmpty()
     for (std::size_t i = 0; i < candidates.size(); ++i)
         if (candidates[i].voicing.notes.empty()) return choose(static_cast<int>(i));
     emit noticed(
-        tr("The left hand cannot be left out in %1: no empty variant is offered there.")
+        tr("The left hand cannot rest in %1, because a rest is not among the shapes there.")
             .arg(placeName(*m_selected)));
     return false;
 }
@@ -346,7 +346,7 @@ bool Session::setStyle(arrange::Weights weights)
 {
     Brief next = m_brief;
     next.weights = std::move(weights);
-    return become(std::move(next), tr("change of style"));
+    return become(std::move(next), tr("change of manner"));
 }
 
 bool Session::setKey(proposal::KeyWish key)
@@ -376,7 +376,8 @@ bool Session::setFinger(arrange::SetFinger const& finger)
     next.fingers.push_back(finger);
     if (!become(std::move(next), tr("finger %1").arg(finger.finger))) return false;
     if (!m_proposal->unkeptFingers.empty())
-        emit noticed(tr("No hand can lie like that: a finger that is set waits until it can."));
+        emit noticed(tr("The hand cannot be placed like that. The finger you chose will be "
+                        "used when it can be."));
     return true;
 }
 
@@ -384,7 +385,7 @@ bool Session::freeFinger(arrange::SetFinger const& finger)
 {
     Brief next = withoutFingerAt(finger);
     if (next.fingers.size() == m_brief.fingers.size()) return false;
-    return become(std::move(next), tr("finger as proposed"));
+    return become(std::move(next), tr("finger as suggested"));
 }
 
 Brief Session::withoutFingerAt(arrange::SetFinger const& finger) const
@@ -401,7 +402,7 @@ bool Session::setPasses(proposal::Passes passes)
 {
     Brief next = m_brief;
     next.passes = passes;
-    return become(std::move(next), tr("change of passes"));
+    return become(std::move(next), tr("shapes on the repeats"));
 }
 
 bool Session::wishLever(int string, harp::Lever lever)
@@ -458,7 +459,7 @@ bool Session::setWords(tune::PageWords words)
     if (tune::pageWords(m_brief.tune) == words) return true;
     Brief next = m_brief;
     next.tune = tune::withWords(std::move(next.tune), std::move(words));
-    return become(std::move(next), tr("words on the page"));
+    return become(std::move(next), tr("title and notes"));
 }
 
 bool Session::usePattern(pattern::Pattern own)
@@ -485,7 +486,7 @@ bool Session::addPattern(pattern::Pattern own)
     m_standing.book = pattern::withOwn(std::move(m_standing.book), own).book;
     next.book = pattern::withOwn(std::move(next.book), std::move(own)).book;
     if (next.book.patterns == m_brief.book.patterns) return true;
-    return become(std::move(next), tr("own pattern %1").arg(name));
+    return become(std::move(next), tr("your own pattern %1").arg(name));
 }
 
 bool Session::setSlider(arrange::Slider const& slider, int percent)
@@ -513,12 +514,12 @@ bool Session::anotherTake()
     bool const more = answer.brief.take > m_brief.take;
     if (!more) {
         if (!bestTake()) return false;
-        emit noticed(tr("There is no further take that is clearly different: here is the best "
-                        "again."));
+        emit noticed(tr("There are no more settings that are clearly different, so this is the "
+                        "best one again."));
         return true;
     }
     QString const words = QString::fromStdString(takeWords(*answer.take));
-    done(std::move(answer), tr("another take"));
+    done(std::move(answer), tr("another setting"));
     emit noticed(words);
     return true;
 }
@@ -526,7 +527,7 @@ bool Session::anotherTake()
 bool Session::bestTake()
 {
     if (!isOpen() || m_brief.take == 0) return isOpen();
-    done(proposal::withTake(*m_proposal, 0), tr("the best take"));
+    done(proposal::withTake(*m_proposal, 0), tr("the best setting"));
     return true;
 }
 
@@ -577,11 +578,11 @@ void Session::tellOfWaitingLocks()
                                           m_proposal->arrangement.harp, m_proposal->moved)
                              .dropped.size();
     if (waiting == 1)
-        emit noticed(tr("One locked choice cannot be played as things stand. It "
-                        "waits, and comes back when it can."));
+        emit noticed(tr("One shape that you kept cannot be played now. It will come back when "
+                        "it can be played."));
     if (waiting > 1)
-        emit noticed(tr("%1 locked choices cannot be played as things stand. They wait, and "
-                        "come back when they can.")
+        emit noticed(tr("%1 shapes that you kept cannot be played now. They will come back "
+                        "when they can be played.")
                          .arg(waiting));
 }
 

@@ -37,7 +37,7 @@ SheetPanel::SheetPanel(QWidget* parent)
     for (PaperKind kind :
          {PaperKind::Arrangement, PaperKind::Pattern, PaperKind::Lead, PaperKind::Drill})
         kinds->addAction(paperName(kind), this, [this, kind] { emit kindChosen(kind); });
-    m_kind->setToolTip(tr("Which paper is shown, exported and printed"));
+    m_kind->setToolTip(tr("Which sheet is shown, exported and printed"));
     m_kind->setMenu(kinds);
     auto* papers = new QMenu(this);
     for (sheet::Paper paper : {sheet::Paper::A4, sheet::Paper::Letter})
@@ -59,9 +59,10 @@ SheetPanel::SheetPanel(QWidget* parent)
         connect(button, &QAbstractButton::clicked, this, signal);
         row->addWidget(button);
     };
-    add(tr("Words…"), tr("Words on the page"), &SheetPanel::wordsClicked);
-    add(tr("Export…"), tr("Export this paper"), &SheetPanel::exportClicked);
-    add(tr("Print…"), tr("Print this paper"), &SheetPanel::printClicked);
+    add(tr("Title and notes…"), tr("Title, composer, source and notes"),
+        &SheetPanel::wordsClicked);
+    add(tr("Export…"), tr("Export this sheet"), &SheetPanel::exportClicked);
+    add(tr("Print…"), tr("Print this sheet"), &SheetPanel::printClicked);
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -73,10 +74,10 @@ SheetPanel::SheetPanel(QWidget* parent)
     setPaper(sheet::Paper::A4);
 }
 
-void SheetPanel::setKind(PaperKind kind) { setWords(m_kind, tr("Paper"), paperName(kind)); }
+void SheetPanel::setKind(PaperKind kind) { setWords(m_kind, tr("Sheet"), paperName(kind)); }
 void SheetPanel::setPaper(sheet::Paper paper)
 {
-    setWords(m_paper, tr("Size"), paperWords(paper));
+    setWords(m_paper, tr("Paper"), paperWords(paper));
 }
 
 void SheetPanel::paintEvent(QPaintEvent*)

@@ -30,8 +30,8 @@ void StatusLine::setWarnings(QStringList const& warnings)
 {
     auto const count = warnings.size();
     m_warnings->setVisible(count > 0);
-    m_warnings->setText(count == 1 ? tr("1 thing to look at")
-                                   : tr("%1 things to look at").arg(count));
+    m_warnings->setText(count == 1 ? tr("1 thing to check")
+                                   : tr("%1 things to check").arg(count));
     m_warnings->setToolTip(warnings.join(QLatin1Char('\n')));
     place();
 }

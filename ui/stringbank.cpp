@@ -28,8 +28,8 @@ StringBank::StringBank(QWidget* parent) : QWidget(parent)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setAccessibleName(tr("String bank"));
     setAccessibleDescription(tr("The strings of the harp, low to high. Left and Right choose a "
-                                "string, Space plucks it, Up and Down turn its lever."));
-    m_leverHint = tr("Lever of %1: a click turns it");
+                                "string, Space sounds it, Up and Down flip its lever."));
+    m_leverHint = tr("Lever of %1: click to flip it");
     m_clock.start();
 }
 
@@ -190,7 +190,7 @@ void StringBank::paintHeading(QPainter& painter) const
                                     : hasFocus() ? m_cursor
                                                  : std::nullopt;
     QString const words = told ? stringWords(*m_harp, *told, soundingPitch(*told))
-                               : tr("player's view, low to high");
+                               : tr("player's side, low to high");
     painter.drawText(line.adjusted(used, 0, 0, 0),
                      (told ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
                      painter.fontMetrics().elidedText(words, Qt::ElideRight,
@@ -395,8 +395,8 @@ ReadableItem StringBank::readableItem(int string) const
     for (FingerDisc const& disc : m_fingers)
         if (disc.string == string)
             item.name += disc.hand == harp::Side::Left
-                             ? tr(", left finger %1").arg(disc.finger)
-                             : tr(", right finger %1").arg(disc.finger);
+                             ? tr(", left hand, finger %1").arg(disc.finger)
+                             : tr(", right hand, finger %1").arg(disc.finger);
     BankString const& place = m_layout.strings[static_cast<std::size_t>(string)];
     item.box = {place.x - 6, place.top, 12, place.bottom - place.top};
     item.chosen = m_cursor == string;

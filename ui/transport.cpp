@@ -62,9 +62,9 @@ void MetronomeMark::paintEvent(QPaintEvent*)
 }
 
 Transport::Transport(QWidget* parent)
-    : QWidget(parent), m_play(new Button(tr("Play"), this)),
+    : QWidget(parent), m_play(new Button(tr("Whole tune"), this)),
       m_hearBar(new Button(tr("Hear bar"), this)),
-      m_fromHere(new Button(tr("From here"), this)), m_loop(new Button(tr("Loop"), this)),
+      m_fromHere(new Button(tr("From here"), this)), m_loop(new Button(tr("Again"), this)),
       m_tempoWord(new QLabel(tr("Tempo"), this)), m_tempo(new QSlider(Qt::Horizontal, this)),
       m_mark(new MetronomeMark(this)), m_countIn(new Button(tr("Count-in"), this)),
       m_left(new Button(tr("Left"), this)), m_right(new Button(tr("Right"), this)),
@@ -73,14 +73,14 @@ Transport::Transport(QWidget* parent)
     setAttribute(Qt::WA_StyledBackground);
     m_play->setLook(Button::Look::Main);
     m_play->setSign(Sign::Play);
-    m_play->setToolTip(tr("Play the tune from the beginning, or stop (Ctrl+Space)"));
+    m_play->setToolTip(tr("Hear the tune from the beginning, or stop (Ctrl+Space)"));
     m_hearBar->setSign(Sign::Play);
-    m_hearBar->setToolTip(tr("Hear the selected chord's bar (Space in the grid)"));
+    m_hearBar->setToolTip(tr("Hear the bar of the chosen chord (Space in the grid)"));
     m_fromHere->setSign(Sign::FromHere);
-    m_fromHere->setToolTip(tr("Play on from the selected bar (Shift+Space)"));
+    m_fromHere->setToolTip(tr("Hear on from the chosen bar (Shift+Space)"));
     m_loop->setSign(Sign::Loop);
     m_loop->setCheckable(true);
-    m_loop->setToolTip(tr("Begin again at the end of what is heard (Ctrl+R)"));
+    m_loop->setToolTip(tr("When it ends, start again (Ctrl+R)"));
     m_tempo->setRange(25, 150);
     m_tempo->setValue(100);
     m_tempo->setPageStep(10);
@@ -92,13 +92,13 @@ Transport::Transport(QWidget* parent)
     m_countIn->setToolTip(tr("A bar of clicks before (Ctrl+K)"));
     m_left->setCheckable(true);
     m_left->setChecked(true);
-    m_left->setAccessibleName(tr("Left hand sounds"));
-    m_left->setToolTip(tr("The left hand sounds (Ctrl+Left)"));
+    m_left->setAccessibleName(tr("Hear the left hand"));
+    m_left->setToolTip(tr("Hear the left hand (Ctrl+Left)"));
     m_right->setCheckable(true);
     m_right->setChecked(true);
     m_right->setFill(Button::Fill::Amber);
-    m_right->setAccessibleName(tr("Right hand sounds"));
-    m_right->setToolTip(tr("The right hand sounds (Ctrl+Right)"));
+    m_right->setAccessibleName(tr("Hear the right hand"));
+    m_right->setToolTip(tr("Hear the right hand (Ctrl+Right)"));
     m_roll->setCaption(tr("Roll"));
     m_roll->setToolTip(tr("Time between two strings of a rolled chord"));
 
@@ -168,7 +168,7 @@ void Transport::setPassageWords(QString const& words)
 {
     m_passageWords = words;
     m_hearBar->setToolTip(words.isEmpty()
-                              ? tr("Hear the selected chord's bar (Space in the grid)")
+                              ? tr("Hear the bar of the chosen chord (Space in the grid)")
                               : tr("Hear the passage (Space in the grid, Esc lets it go)"));
     setBarWords(m_barWords);
 }
@@ -176,7 +176,7 @@ void Transport::setPassageWords(QString const& words)
 void Transport::setPlaying(bool playing)
 {
     m_playing = playing;
-    m_play->setText(playing ? tr("Stop") : tr("Play"));
+    m_play->setText(playing ? tr("Stop") : tr("Whole tune"));
     m_play->setSign(playing ? Sign::Stop : Sign::Play);
 }
 
@@ -218,9 +218,9 @@ void Transport::fit()
     m_tempoWord->setVisible(width() > 1000);
     m_roll->setCaptionShown(width() > 940);
     m_fromHere->setText(width() > 960 ? tr("From here") : QString());
-    m_loop->setText(width() > 900 ? tr("Loop") : QString());
+    m_loop->setText(width() > 900 ? tr("Again") : QString());
     m_fromHere->setAccessibleName(tr("From here"));
-    m_loop->setAccessibleName(tr("Loop"));
+    m_loop->setAccessibleName(tr("Again"));
     m_fromHere->updateGeometry();
     m_loop->updateGeometry();
 }

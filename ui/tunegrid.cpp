@@ -410,7 +410,7 @@ QString TuneGrid::difficultyWords(int bar) const
 {
     if (static_cast<std::size_t>(bar) >= m_difficulty.bars.size()) return {};
     hands::BarDifficulty const& asked = m_difficulty.bars[static_cast<std::size_t>(bar)];
-    QString words = tr("%1 asks for level %2")
+    QString words = tr("%1: difficulty %2")
                         .arg(barTitle(m_arrangement->tune, bar))
                         .arg(asked.level, 0, 'f', 1);
     constexpr std::size_t told = 4;

@@ -31,9 +31,9 @@ VariantList::VariantList(QWidget* parent) : QAbstractScrollArea(parent)
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     viewport()->setMouseTracking(true);
     verticalScrollBar()->setSingleStep(24);
-    setAccessibleName(tr("Variants"));
-    setAccessibleDescription(tr("Left-hand variants of the selected chord, best first. Up and "
-                                "Down look, Space hears, Enter uses and locks."));
+    setAccessibleName(tr("Shapes"));
+    setAccessibleDescription(tr("Left-hand shapes for the chosen chord, best first. Up and "
+                                "Down move through them, Space sounds one, Enter keeps it."));
 }
 
 void VariantList::setHarp(harp::Harp harp)
@@ -71,7 +71,7 @@ ReadableItem VariantList::readableItem(int index) const
     item.name = QStringList{patternWords(told.voicing), told.where,
                             regretWords(told.variant.regret), reasonsOf(index, false)}
                     .join(QStringLiteral(", "));
-    if (told.variant.locked) item.name += tr(" Locked.");
+    if (told.variant.locked) item.name += tr(" Kept.");
     item.box = rowBox(index).translated(0, -verticalScrollBar()->value());
     item.chosen = m_layout.current == index;
     return item;
@@ -125,7 +125,7 @@ QString VariantList::reasonsOf(int index, bool all) const
 
 QString VariantList::useWords(int index) const
 {
-    return row(index).variant.locked ? tr("Unlock") : tr("Use");
+    return row(index).variant.locked ? tr("Let it change") : tr("Keep");
 }
 
 // Boxes are in the list's own height; the viewport shows a part of it.

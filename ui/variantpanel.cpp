@@ -15,14 +15,14 @@ namespace ui {
 VariantPanel::VariantPanel(QWidget* parent)
     : QWidget(parent), m_list(new VariantList(this)), m_whyNot(new WhyNotList(this)),
       m_own(new OwnPattern(this)), m_followed(new FollowedBox(this)),
-      m_whyNotButton(new Button(tr("Why not?"), this))
+      m_whyNotButton(new Button(tr("Why not the others?"), this))
 {
     setMinimumWidth(230);
     m_whyNot->hide();
     m_whyNotButton->setLook(Button::Look::Flat);
     m_whyNotButton->setCheckable(true);
     m_whyNotButton->setToolTip(
-        tr("The shapes of the book that cannot be played here, and why"));
+        tr("The patterns in the pattern book that cannot be played here, and why"));
     connect(m_whyNotButton, &Button::toggled, this, [this](bool unfolded) {
         m_list->setVisible(!unfolded);
         m_whyNot->setVisible(unfolded);

@@ -14,7 +14,7 @@ Welcome::Welcome(QWidget* parent)
       m_demo(new Button(tr("Open the demo tune"), this))
 {
     m_open->setLook(Button::Look::Main);
-    m_open->setToolTip(tr("A tune with chord letters (Ctrl+O)"));
+    m_open->setToolTip(tr("A tune with chord symbols (Ctrl+O)"));
     m_demo->setToolTip(tr("A tune made for trying things out (Ctrl+D)"));
     connect(m_open, &QAbstractButton::clicked, this, &Welcome::openClicked);
     connect(m_demo, &QAbstractButton::clicked, this, &Welcome::demoClicked);
@@ -39,9 +39,8 @@ void Welcome::paintEvent(QPaintEvent*)
     painter.setPen(colour(p.quiet));
     painter.drawText(
         box.adjusted(0, 46, 0, 0), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
-        tr("Open a tune with chord letters, or drop its file here. Every chord "
-           "gets left-hand patterns that your hand can play on your harp, the best "
-           "first."));
+        tr("Open a tune with chord symbols, or drop its file here. For every chord you get "
+           "left-hand shapes that your hand can play on your harp, best first."));
 }
 
 void Welcome::resizeEvent(QResizeEvent*)

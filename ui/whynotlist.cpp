@@ -9,7 +9,7 @@ WhyNotList::WhyNotList(QWidget* parent) : QTextBrowser(parent)
     setFrameShape(QFrame::NoFrame);
     setOpenLinks(false);
     setFont(scaledFont(*this, 0.92));
-    setAccessibleName(tr("Shapes that cannot be played here"));
+    setAccessibleName(tr("Patterns that cannot be played here"));
 }
 
 void WhyNotList::setRows(std::vector<proposal::Unplayable> const& rows)
@@ -19,7 +19,7 @@ void WhyNotList::setRows(std::vector<proposal::Unplayable> const& rows)
         text += QStringLiteral("<p style='margin: 0 0 7px 0'><b>%1</b>&nbsp; %2</p>")
                     .arg(QString::fromStdString(row.pattern).toHtmlEscaped(),
                          QString::fromStdString(row.why).toHtmlEscaped());
-    setHtml(rows.empty() ? tr("Every shape of the book can be played here.") : text);
+    setHtml(rows.empty() ? tr("Every pattern in the pattern book can be played here.") : text);
 }
 
 } // namespace ui

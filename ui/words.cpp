@@ -50,12 +50,12 @@ QString regretWords(arrange::Points regret)
     };
     static constexpr std::array words{
         Word{1, QT_TRANSLATE_NOOP("Words", "as good as the best")},
-        Word{1000, QT_TRANSLATE_NOOP("Words", "a little less")},
-        Word{3000, QT_TRANSLATE_NOOP("Words", "less")},
-        Word{8000, QT_TRANSLATE_NOOP("Words", "a good deal less")}};
+        Word{1000, QT_TRANSLATE_NOOP("Words", "nearly as good")},
+        Word{3000, QT_TRANSLATE_NOOP("Words", "less good")},
+        Word{8000, QT_TRANSLATE_NOOP("Words", "much less good")}};
     for (Word const& word : words)
         if (regret < word.below) return tr(word.text);
-    return tr("a long way off");
+    return tr("far from the best");
 }
 
 QString wayPlaceWords(int dearer)
@@ -168,7 +168,7 @@ QString setupWords(harp::Harp const& harp, harp::LeverSetting const& setup)
 
 QString stringWords(harp::Harp const& harp, int string, music::Pitch sounding)
 {
-    return tr("%1 · string %2 from the low end, %3 from the high · harp octave %4")
+    return tr("%1 · string %2 from the bottom, %3 from the top · harp octave %4")
         .arg(fromCore(music::shown(sounding)))
         .arg(string + 1)
         .arg(harp.count() - string)

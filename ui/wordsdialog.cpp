@@ -26,7 +26,7 @@ WordsDialog::WordsDialog(tune::PageWords const& words, QWidget* parent)
       m_copyright(new QLineEdit(shownText(words.copyright), this)),
       m_notes(new QPlainTextEdit(this))
 {
-    setWindowTitle(tr("Words on the page"));
+    setWindowTitle(tr("Title, composer, source and notes"));
     QStringList notes;
     for (std::string const& note : words.notes) notes << shownText(note);
     m_notes->setPlainText(notes.join(QLatin1Char('\n')));
@@ -42,13 +42,13 @@ WordsDialog::WordsDialog(tune::PageWords const& words, QWidget* parent)
     form->addRow(tr("&Arranger"), m_arranger);
     form->addRow(tr("Copyright &line"), m_copyright);
     form->addRow(tr("&Notes for the\nplayer"), m_notes);
-    m_copyright->setPlaceholderText(tr("as it is to stand at the foot"));
-    m_notes->setPlaceholderText(tr("a paragraph a line, printed after the music"));
+    m_copyright->setPlaceholderText(tr("exactly as it should be printed at the foot"));
+    m_notes->setPlaceholderText(tr("one paragraph on each line, printed after the music"));
     for (auto* field : {m_title, m_composer, m_origin, m_source, m_arranger, m_copyright})
         field->setCursorPosition(0);
 
-    auto* hint = new QLabel(tr("An empty field prints nothing. The file you opened stays as it "
-                               "is; the words are kept with the saved arrangement."),
+    auto* hint = new QLabel(tr("An empty field prints nothing. The file you opened is not "
+                               "changed; these words are saved with your arrangement."),
                             this);
     hint->setWordWrap(true);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);

@@ -476,11 +476,10 @@ void Workbench::backToTune()
 void Workbench::tellLevel(int level, QStringList const& changes)
 {
     constexpr int told = 4;
-    QStringList sentences{changes.isEmpty() ? tr("Level %1 changes nothing here.").arg(level)
-                                            : tr("Made for level %1.").arg(level)};
+    QStringList sentences{changes.isEmpty() ? tr("Nothing changes at level %1.").arg(level)
+                                            : tr("Arranged for level %1.").arg(level)};
     sentences << changes.mid(0, told);
-    if (changes.size() > told)
-        sentences << tr("And %1 more changes.").arg(changes.size() - told);
+    if (changes.size() > told) sentences << tr("And %1 more.").arg(changes.size() - told);
     tellDone(sentences.join(QLatin1Char('\n')));
 }
 void Workbench::tellFault(base::Fault const& fault) { tell(faultWords(fault)); }
@@ -518,11 +517,11 @@ void Workbench::showHeader()
     detail.prepend(
         tr("levers up: %1").arg(setupWords(arrangement.harp, arrangement.levers.setup)));
     auto const flips = arrangement.levers.flips.size();
-    if (flips == 1) detail << tr("1 flip");
-    if (flips > 1) detail << tr("%1 flips").arg(flips);
+    if (flips == 1) detail << tr("1 lever flip");
+    if (flips > 1) detail << tr("%1 lever flips").arg(flips);
     hands::Difficulty difficulty =
         hands::difficultyOf(arrangement, m_levels, brief.book, m_difficultyScale);
-    detail.insert(1, tr("asks for level %1").arg(difficulty.level, 0, 'f', 1));
+    detail.insert(1, tr("difficulty %1").arg(difficulty.level, 0, 'f', 1));
     m_grid->setDifficulty(std::move(difficulty), brief.level.number);
     QString const title = QString::fromStdString(tune.title);
     m_header->setTitle(title, detail.join(QStringLiteral(" · ")));
@@ -534,7 +533,7 @@ void Workbench::showSelection()
     if (!showsTune()) {
         m_gridFresh = false;
         m_grid->clear();
-        m_variants->setHeading(tr("Shapes"), tr("of the chord that is selected"));
+        m_variants->setHeading(tr("Shapes"), tr("for the chord you choose"));
         m_variants->list()->setRows({});
     } else {
         auto const selected = m_session.selected();
@@ -597,7 +596,7 @@ void Workbench::showVariants()
         rows.push_back({variant, voicing, whereWords(harp, voicing)});
     }
     m_variants->setHeading(positionTitle(m_session.arrangement(), *position),
-                           tr("%1 playable · best first").arg(rows.size()));
+                           tr("%1 shapes, best first").arg(rows.size()));
     m_variants->list()->setHarp(harp);
     m_variants->list()->setRows(std::move(rows));
     m_variants->list()->setShown(m_session.shown());
@@ -954,22 +953,22 @@ void Workbench::showStatus()
     }
     proposal::Proposal const& proposal = m_session.proposal();
     QStringList left;
-    left << tr("The whole arrangement costs %1 points")
+    left << tr("Score %1, lower is better")
                 .arg(static_cast<double>(proposal.solution.best.cost) / 1000, 0, 'f', 1);
     if (proposal.take) left << QString::fromStdString(takeWords(*proposal.take)).chopped(1);
     int locks = 0;
     for (auto const& lock : proposal.lattice.locks) locks += lock.has_value() ? 1 : 0;
-    if (locks == 1) left << tr("1 chord locked");
-    if (locks > 1) left << tr("%1 chords locked").arg(locks);
+    if (locks == 1) left << tr("1 shape kept");
+    if (locks > 1) left << tr("%1 shapes kept").arg(locks);
     auto const shown = m_session.shown();
     for (proposal::Variant const& variant : m_session.variants())
         if (variant.candidate == shown && !variant.chosen)
-            left << tr("looking at a variant: %1").arg(regretWords(variant.regret));
+            left << tr("looking at another shape: %1").arg(regretWords(variant.regret));
     QStringList warnings;
     for (std::string const& warning : proposal.warnings)
         warnings << QString::fromStdString(warning);
     m_status->setWords(left.join(QStringLiteral(" · ")),
-                       tr("%1 playable variants here").arg(m_session.variants().size()));
+                       tr("%1 shapes can be played here").arg(m_session.variants().size()));
     m_status->setWarnings(warnings);
 }
 
@@ -1097,8 +1096,8 @@ void Workbench::turnLever(int string, harp::Lever to)
     if (levers::tunePlays(m_session.arrangement(), string))
         tell(QString::fromStdString(levers::leverStory(m_session.arrangement(), string)));
     else if (m_session.wishLever(string, to))
-        tellDone(tr("%1: lever %2 from the start. The left hand is arranged anew; undo takes it "
-                    "back.")
+        tellDone(tr("%1: lever %2 at the start. The left hand has been arranged again; Undo "
+                    "takes this back.")
                      .arg(QString::fromStdString(
                               harp::stringName(m_session.arrangement().harp, string)),
                           to == harp::Lever::Up ? tr("up") : tr("down")));

@@ -117,8 +117,8 @@ std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
     std::vector<std::string> sentences;
     if (lattice.candidates[i].size() == 1)
         return {character(here),
-                "Nothing else can be played here: the tune lies too low, or the "
-                "hand has no time."};
+                "This is the only shape that can be played here, because the tune is too low "
+                "or the hand has no time."};
     std::vector<Term> const better = termsByExcess(other, own);
     std::vector<Term> const worse = termsByExcess(own, other);
     if (isChosen) {

@@ -39,7 +39,9 @@ std::string tooWide(Told const& told)
     std::string const width = capital(intervalName(stringsSpanned(told.laid)));
     std::string const lowest = nameOf(told, lowestNote(told.laid));
     if (told.laid.voicing.rolled)
-        return fmt::format("{} from {} is beyond comfort: it has to be rolled.", width, lowest);
+        return fmt::format("{} up from {} is wider than your hand holds comfortably, so it has "
+                           "to be rolled.",
+                           width, lowest);
     return fmt::format("{} from {} stretches the hand.", width, lowest);
 }
 
@@ -83,7 +85,7 @@ std::string rubs(Told const& told)
 {
     std::optional<Meeting> const worst = harshestMeeting(told);
     if (!worst) return {};
-    return fmt::format("The {}'s {} rubs against the tune's {} {}.",
+    return fmt::format("The {}'s {} clashes with the tune's {} {}.",
                        fingerName(told.laid.plucks[worst->note].finger),
                        nameOf(told, worst->note), nameOf(told, worst->tune),
                        beatName(told.view, worst->at));
@@ -98,7 +100,8 @@ std::string crowds(Told const& told)
                 int const apart = n.string - p.string;
                 bool const together = n.from <= p.at && n.to > p.at && apart >= 0;
                 if (together && apart <= 2)
-                    return fmt::format("The {} comes within {} of the tune {}.",
+                    return fmt::format("The {} is only {} from the tune {}, so the hands are "
+                                       "crowded.",
                                        fingerName(p.finger),
                                        apart == 2 ? "two strings" : "one string",
                                        beatName(told.view, told.laid.voicing.notes[i].at));
@@ -127,7 +130,7 @@ std::string growls(Told const& told)
         }
     }
     if (!worst) return {};
-    return fmt::format("{} and {} ring together so low that they growl.",
+    return fmt::format("{} and {} ring together so low that they sound muddy.",
                        nameOf(told, worst->first), nameOf(told, worst->second));
 }
 
@@ -151,14 +154,14 @@ bool isBusy(Told const& told)
 
 std::string meterFault(Told const& told)
 {
-    return onsetsOf(told.laid) == 0 ? "Nothing marks the first beat."
+    return onsetsOf(told.laid) == 0 ? "The left hand has nothing on beat 1."
                                     : "It leaves a beat empty in both hands.";
 }
 
 std::string activityFault(Told const& told)
 {
-    return isBusy(told) ? "It adds notes under a tune that is busy already."
-                        : "It moves little where the tune holds still.";
+    return isBusy(told) ? "The tune is already busy here, and this adds more notes."
+                        : "The tune holds a long note here, and this does little under it.";
 }
 
 // --- company ---
@@ -187,15 +190,16 @@ std::optional<std::string> companyName(Told const& told)
 std::string poorCompany(Told const& told)
 {
     if (auto const made = companyName(told); made && made->find("octave") != std::string::npos)
-        return *made + ", which is hollow.";
-    return "It goes the tune's own way instead of against it.";
+        return *made + ", which sounds empty.";
+    return "It moves in the same direction as the tune, which sounds thinner than moving the "
+           "other way.";
 }
 
 std::string goodCompany(Told const& told)
 {
     if (auto const made = companyName(told); made && made->find("octave") == std::string::npos)
         return *made + ".";
-    return "It goes against the tune's way.";
+    return "It moves in the opposite direction to the tune, so both hands are heard.";
 }
 
 // --- form ---
@@ -205,14 +209,16 @@ std::string closeName(View const& view) { return view.close == Close::Tune ? "tu
 std::string opensTheEnd(Told const& told)
 {
     if (told.laid.rests())
-        return fmt::format("The {} ends here without a bass.", closeName(told.view));
+        return fmt::format("The {} ends here, and there is no bass note.",
+                           closeName(told.view));
     for (Pluck const& p : told.laid.plucks) {
         int const within = ((p.degree - 1) % 7 + 7) % 7;
         if (within != 0 && within != 4)
-            return fmt::format("The {} ends here, and the {} leaves it open.",
+            return fmt::format("The {} ends here, and the {} makes it sound unfinished.",
                                closeName(told.view), degreeName(p.degree));
     }
-    return fmt::format("The {} ends here, and this moves on instead of settling on the root.",
+    return fmt::format("The {} ends here, and this goes on moving instead of coming to rest on "
+                       "the root.",
                        closeName(told.view));
 }
 
@@ -222,16 +228,18 @@ std::string againstPass(Told const& told)
 {
     Turn const& turn = told.view.turn;
     return turn.number == 1
-               ? "It is full already on the first pass."
-               : fmt::format("It is thin for pass {} of {}.", turn.number, turn.of);
+               ? "It already has many notes the first time, so later times have little to add."
+               : fmt::format("It has few notes for time {} of {}.", turn.number, turn.of);
 }
 
 std::string forPass(Told const& told)
 {
     Turn const& turn = told.view.turn;
     return turn.number == 1
-               ? "It starts thin and leaves room for later passes."
-               : fmt::format("It is fuller for pass {} of {}.", turn.number, turn.of);
+               ? "It has few notes the first time, so later times can have more."
+               : fmt::format("It has more notes than the time before, which suits time {} of "
+                             "{}.",
+                             turn.number, turn.of);
 }
 
 // --- liking ---
@@ -243,17 +251,23 @@ bool together(Laid const& laid)
 
 std::string unusual(Told const& told)
 {
-    if (told.laid.rests()) return "The left hand falls silent here.";
+    if (told.laid.rests()) return "The left hand plays nothing here.";
     auto const& [lowestBest, highestBest] =
         std::pair{told.view.taste->liking.lowestBest, told.view.taste->liking.highestBest};
     std::size_t const lowest = lowestNote(told.laid);
     int const midi = told.laid.plucks[lowest].midi;
     if (midi > highestBest)
-        return fmt::format("From {} it lies high and has little bass.", nameOf(told, lowest));
-    if (midi < lowestBest) return fmt::format("{} lies deep for it.", nameOf(told, lowest));
-    if (degreesOf(told.laid).size() < 3) return "It is thin where there is time for more.";
-    if (together(told.laid)) return "Plucked together it is heavier than one note by one.";
-    return "It asks for more than an open fifth and octave.";
+        return fmt::format("It starts as high as {}, so there is little bass.",
+                           nameOf(told, lowest));
+    if (midi < lowestBest)
+        return fmt::format("Its lowest note, {}, is very low.", nameOf(told, lowest));
+    if (degreesOf(told.laid).size() < 3)
+        return "It has only one or two different notes, and "
+               "there is time for more.";
+    if (together(told.laid))
+        return "Plucked together, it sounds heavier than the same notes "
+               "one after another.";
+    return "It is less simple than a plain 1-5-8.";
 }
 
 // --- character ---
@@ -275,7 +289,7 @@ std::optional<std::string> turnedMeanwhile(Told const& told)
 std::string whyRests(Told const& told)
 {
     if (std::optional<std::string> const pitch = turnedMeanwhile(told))
-        return fmt::format("The left hand rests and turns a lever for {}.", *pitch);
+        return fmt::format("The left hand rests so that it can flip a lever to {}.", *pitch);
     return "The left hand rests and leaves the tune alone.";
 }
 
@@ -284,7 +298,8 @@ std::optional<std::string> inversion(Told const& told, std::string const& lowest
 {
     int const degree = told.laid.plucks[lowestNote(told.laid)].degree;
     if ((degree - 1) % 7 == 0 || degree < 1) return std::nullopt;
-    return fmt::format("The chord stands on its {}, {}.", degreeName(degree), lowest);
+    return fmt::format("The lowest note is the {} of the chord, {}.", degreeName(degree),
+                       lowest);
 }
 
 // A degree that no chord tone explains.
@@ -294,10 +309,10 @@ std::optional<std::string> colour(Told const& told, std::string const& lowest)
         Pluck const& p = told.laid.plucks[i];
         if (isTone(told.view, p.midi)) continue;
         if (told.view.chord.slash)
-            return fmt::format("{} lies outside {} and colours it.", nameOf(told, i),
+            return fmt::format("{} is not a note of {}: it adds colour.", nameOf(told, i),
                                chordName(told.position));
-        return fmt::format("{} adds the {} as a colour over {}.", nameOf(told, i),
-                           degreeName(p.degree), lowest);
+        return fmt::format("{} adds the {} above {}.", nameOf(told, i), degreeName(p.degree),
+                           lowest);
     }
     return std::nullopt;
 }
@@ -305,12 +320,18 @@ std::optional<std::string> colour(Told const& told, std::string const& lowest)
 // Shapes of roots and fifths alone.
 std::string openShape(std::set<int> const& degrees, std::string const& lowest)
 {
-    if (degrees.size() == 1) return fmt::format("One low note, {}: plain and sure.", lowest);
-    if (degrees == std::set{1, 8}) return fmt::format("Bass and octave on {}: solid.", lowest);
-    if (degrees == std::set{1, 5}) return fmt::format("An open fifth on {}: plain.", lowest);
+    if (degrees.size() == 1) return fmt::format("One low note, {}: simple and safe.", lowest);
+    if (degrees == std::set{1, 8})
+        return fmt::format("{} and its octave: a firm bass.", lowest);
+    if (degrees == std::set{1, 5})
+        return fmt::format("An open fifth on {}: simple, with no "
+                           "third.",
+                           lowest);
     if (degrees == std::set{1, 5, 8})
-        return fmt::format("Open fifth and octave on {}: clear in any mode.", lowest);
-    return fmt::format("Roots and fifths from {}: open and solid.", lowest);
+        return fmt::format("An open fifth and octave on {}: no third, so it fits major and "
+                           "minor.",
+                           lowest);
+    return fmt::format("Only roots and fifths, from {} up: no third.", lowest);
 }
 
 } // namespace
@@ -365,18 +386,18 @@ std::string against(Term term, Told const& told)
 
 std::string inFavour(Term term, Told const& told)
 {
-    if (told.laid.rests()) return "The tune stands alone, and nothing can be in its way.";
+    if (told.laid.rests()) return "The tune is heard alone, so nothing can get in its way.";
     switch (term) {
     case Term::Reach:
-        return "It lies in easy reach.";
+        return "It is within easy reach of your hand.";
     case Term::Rate:
-        return "It leaves the left hand time.";
+        return "The left hand has time for it.";
     case Term::ChordFit:
         return fitsChord(told);
     case Term::Quality:
         return statesQuality(told);
     case Term::MelodyClash:
-        return "Nothing in it rubs against the tune.";
+        return "None of its notes clashes with the tune.";
     case Term::MelodyCompany:
         return goodCompany(told);
     case Term::Collision:
@@ -384,24 +405,24 @@ std::string inFavour(Term term, Told const& told)
     case Term::Mud:
         return fmt::format("From {} it rings clear.", nameOf(told, lowestNote(told.laid)));
     case Term::MeterFit:
-        return "It marks the beats that the tune leaves empty.";
+        return "It fills the beats on which the tune has no note.";
     case Term::Activity:
-        return isBusy(told) ? "It stays plain under a busy tune."
-                            : "It keeps the beat going where the tune is still.";
+        return isBusy(told) ? "The tune is busy here, and this stays simple."
+                            : "The tune holds a long note here, and this keeps the beat going.";
     case Term::Levers:
-        return "It asks for no lever and leaves time for those that turn.";
+        return "It needs no lever flip, and leaves time for the flips that the tune needs.";
     case Term::Cadence:
-        return fmt::format("It closes the {} plainly.", closeName(told.view));
+        return fmt::format("It brings the {} to a clear end.", closeName(told.view));
     case Term::Liking:
-        return "It is a familiar shape in a good register.";
+        return "It is a familiar pattern at a good height on the harp.";
     case Term::Passes:
         return forPass(told);
     case Term::Travel:
-        return "The hand has little way to go.";
+        return "The left hand has only a short way to move.";
     case Term::Link:
         return linked(told);
     case Term::RingClash:
-        return "What rings on agrees with it.";
+        return "The strings still ringing go well with it.";
     case Term::ThumbLine:
         return thumbLeads(told);
     case Term::BassLine:
@@ -423,9 +444,9 @@ std::string character(Told const& told)
     if (onlyRootsAndFifths(laid)) return openShape(degreesOf(laid), lowest);
     for (std::size_t i = 0; i < laid.plucks.size(); ++i)
         if (isThird(told.view, laid.plucks[i].midi) && laid.plucks[i].degree > 8)
-            return fmt::format("The third stands high and clear, {} over {}.", nameOf(told, i),
-                               lowest);
-    return fmt::format("Tones of {} only, from {}.", chordName(told.position), lowest);
+            return fmt::format("The third, {}, is high above {}, so it sounds clear.",
+                               nameOf(told, i), lowest);
+    return fmt::format("Only notes of {}, from {} up.", chordName(told.position), lowest);
 }
 
 } // namespace arrange

@@ -44,17 +44,17 @@ std::string foreignNote(Told const& told)
     for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
         Pluck const& p = told.laid.plucks[i];
         if (isTone(told.view, p.midi)) continue;
-        return fmt::format("The {} sounds {}, which is no note of {}.", degreeName(p.degree),
+        return fmt::format("The {} sounds {}, which is not a note of {}.", degreeName(p.degree),
                            nameOf(told, i), chordName(told.position));
     }
-    return "Its lowest note is not the one that the chord stands on.";
+    return "Its lowest note is not the bass note that the chord symbol asks for.";
 }
 
 std::string fitsChord(Told const& told)
 {
     if (allTones(told))
         return fmt::format("Every note belongs to {}.", chordName(told.position));
-    return fmt::format("It keeps closer to {}.", chordName(told.position));
+    return fmt::format("It has fewer notes outside {}.", chordName(told.position));
 }
 
 std::optional<std::string> wrongNote(Told const& told)
@@ -69,12 +69,14 @@ std::optional<std::string> wrongNote(Told const& told)
         case WrongTone::Third:
             return fmt::format("{} is the wrong third for {}.", name, chord);
         case WrongTone::Fifth:
-            return fmt::format("The fifth, {}, is {} as the levers stand, not that of {}.",
+            return fmt::format("With the levers as they are, the fifth, {}, is {}, which is "
+                               "not the fifth of {}.",
                                name, fifthName(told.view, p.midi), chord);
         case WrongTone::Seventh:
             return fmt::format("{} is the wrong seventh for {}.", name, chord);
         case WrongTone::SeventhOffScale:
-            return fmt::format("The seventh, {}, lies in neither {} nor the key.", name, chord);
+            return fmt::format("The seventh, {}, is neither in {} nor in the key.", name,
+                               chord);
         }
     }
     return std::nullopt;
@@ -82,15 +84,15 @@ std::optional<std::string> wrongNote(Told const& told)
 
 std::string wrongQuality(Told const& told)
 {
-    return wrongNote(told).value_or("Neither hand states the third of the chord.");
+    return wrongNote(told).value_or("Neither hand plays the third of the chord.");
 }
 
 std::string statesQuality(Told const& told)
 {
     for (std::size_t i = 0; i < told.laid.plucks.size(); ++i)
         if (isThird(told.view, told.laid.plucks[i].midi))
-            return fmt::format("It states the third, {}.", nameOf(told, i));
-    return fmt::format("Nothing in it is wrong for {}.", chordName(told.position));
+            return fmt::format("It has the third of the chord, {}.", nameOf(told, i));
+    return fmt::format("It has no wrong note for {}.", chordName(told.position));
 }
 
 std::string wantsLevers(Told const& told)
@@ -99,11 +101,13 @@ std::string wantsLevers(Told const& told)
         Pluck const& p = told.laid.plucks[i];
         if (!wrongTone(told.view, p)) continue;
         if (auto const wanted = byTurning(told, p.string))
-            return fmt::format("It would want a flip from {} to {}.", nameOf(told, i), *wanted);
-        return fmt::format("No lever of the string of {} gives a note of {}.", nameOf(told, i),
-                           chordName(told.position));
+            return fmt::format("It would need a lever flip from {} to {}.", nameOf(told, i),
+                               *wanted);
+        return fmt::format("The string of {} gives no note of {}, whether its lever is up or "
+                           "down.",
+                           nameOf(told, i), chordName(told.position));
     }
-    return "It leaves the left hand little time to turn a lever.";
+    return "It leaves the left hand little time to flip a lever.";
 }
 
 } // namespace arrange::telling

@@ -26,7 +26,8 @@ struct Place {
 
     std::string string(int index, double at, std::size_t time = 0) const
     {
-        if (index < 0 || index >= scene.harp.count()) return "a string beyond the ends";
+        if (index < 0 || index >= scene.harp.count())
+            return "a string that the harp does not have";
         music::Moment const when{position.played[time].at.wholes +
                                  music::Rational(std::lround(at * parts), parts)};
         return music::shown(harp::pitchAt(scene.harp, scene.levers, index, when));
@@ -48,7 +49,7 @@ std::string offHarp(Place const& place, Hindrance const& h)
 {
     int const count = place.scene.harp.count();
     int const beyond = h.string < 0 ? -h.string : h.string - count + 1;
-    return fmt::format("it needs {} string{} {} {}, the {} of this harp", beyond,
+    return fmt::format("it needs {} string{} {} {}, the {} string of this harp", beyond,
                        beyond == 1 ? "" : "s", h.string < 0 ? "below" : "above",
                        place.string(h.string < 0 ? 0 : count - 1, 0),
                        h.string < 0 ? "lowest" : "highest");
@@ -61,14 +62,14 @@ std::string variedSounds(Place const& place, Hindrance const& h)
         std::string const name = place.string(h.string, h.at, time);
         if (std::ranges::find(names, name) == names.end()) names.push_back(name);
     }
-    return fmt::format("one of its strings sounds {} on different passes",
+    return fmt::format("one of its strings sounds {}, depending on the time through",
                        fmt::join(names, " and "));
 }
 
 std::string tooFast(Place const& place, Hindrance const& h)
 {
-    return fmt::format("{} its notes come closer than the {:.2g} a second that level {} asks "
-                       "of a left hand",
+    return fmt::format("{}, its notes are faster than {:.2g} a second, the limit for the left "
+                       "hand at level {}",
                        place.beat(h.at), place.view.level->leftNotesPerSecond,
                        place.view.level->number);
 }
@@ -77,8 +78,8 @@ std::string beyondReach(Place const& place, Hindrance const& h)
 {
     int const from = h.other.value_or(h.string);
     double const mm = harp::distanceMm(place.scene.harp, from, h.string);
-    return fmt::format("from {} to {} {} it is {:.0f} mm, more than this hand reaches, and "
-                       "there is no time to move",
+    return fmt::format("from {} to {} {} is {:.0f} mm, more than this hand can reach, and "
+                       "there is no time to move the hand",
                        place.string(from, h.at), place.string(h.string, h.at), place.beat(h.at),
                        mm);
 }
@@ -89,40 +90,47 @@ WhyNot told(Place const& place, Hindrance const& h, pattern::Pattern const& shap
     std::string const other = h.other ? place.string(*h.other, h.at) : std::string();
     switch (h.what) {
     case Obstacle::OffHarp:
-        return {offHarp(place, h), "take a narrower shape or a larger harp"};
+        return {offHarp(place, h), "choose a narrower shape or a larger harp"};
     case Obstacle::RootTooLow:
-        return {fmt::format("it would stand on {}, where so close a shape growls", own),
-                "take an open shape such as 1-5-8"};
+        return {fmt::format("its lowest note would be {}, where notes so close together sound "
+                            "muddy",
+                            own),
+                "choose an open pattern such as 1-5-8"};
     case Obstacle::RootSilent:
-        return {fmt::format("the string of its root sounds {} as the levers stand", own),
-                "choose another key, another tuning or another chord"};
-    case Obstacle::SoundsVary:
-        return {variedSounds(place, h), "let the passes vary"};
-    case Obstacle::OnTunesString:
         return {
-            fmt::format("{} the tune has {}, a string that it needs", place.beat(h.at), own),
-            "take a smaller shape, or set the tune in a higher key"};
+            fmt::format("with the levers as they are, the string of its root sounds {}", own),
+            "choose another key, another tuning or another chord"};
+    case Obstacle::SoundsVary:
+        return {variedSounds(place, h), "allow different shapes on the repeats"};
+    case Obstacle::OnTunesString:
+        return {fmt::format("{}, the tune is on {}, a string that this shape needs",
+                            place.beat(h.at), own),
+                "choose a narrower shape or a higher key"};
     case Obstacle::HandsCross:
-        return {fmt::format("{} it would pluck {}, above the tune's {}", place.beat(h.at), own,
-                            other),
-                "take a smaller shape, or set the tune in a higher key"};
+        return {fmt::format("{}, it would pluck {}, above the tune's {}, so the hands would "
+                            "cross",
+                            place.beat(h.at), own, other),
+                "choose a narrower shape or a higher key"};
     case Obstacle::TooFast:
-        return {tooFast(place, h), "play slower, choose a higher level or take fewer notes"};
+        return {tooFast(place, h), "play slower, or choose a higher level or a pattern with "
+                                   "fewer notes"};
     case Obstacle::StringTooSoon:
-        return {fmt::format("{} the {} string comes again sooner than level {} asks for",
+        return {fmt::format("{}, the {} string is plucked again sooner than level {} allows",
                             place.beat(h.at), own, place.view.level->number),
                 "play slower or choose a higher level"};
     case Obstacle::BeyondReach:
-        return {beyondReach(place, h), shape.together ? "take a narrower shape or break it"
-                                                      : "play slower or take a narrower shape"};
+        return {beyondReach(place, h), shape.together
+                                           ? "choose a narrower shape, or pluck its "
+                                             "notes one after another"
+                                           : "play slower or choose a narrower shape"};
     case Obstacle::HandBusy:
-        return {
-            fmt::format("{} the left hand is turning the lever of {}", place.beat(h.at), other),
-            "take a shape that begins later or has fewer notes"};
+        return {fmt::format("{}, the left hand is flipping the lever of {}", place.beat(h.at),
+                            other),
+                "choose a shape that begins later or has fewer notes"};
     case Obstacle::LeverTurned:
-        return {fmt::format("the lever of {} is turned {} while its note still counts", own,
-                            place.beat(h.at)),
-                "take a shape without that string"};
+        return {fmt::format("the lever of {} is flipped {}, while its note is still needed",
+                            own, place.beat(h.at)),
+                "choose a shape without that string"};
     }
     return {};
 }
@@ -132,11 +140,11 @@ std::optional<WhyNot> againstLevel(pattern::Pattern const& shape, harp::Level co
     if (suitsLevel(shape, level)) return std::nullopt;
     int const strings = stringsSpanned(shape);
     if (strings > level.leftStrings)
-        return WhyNot{fmt::format("it spans {} strings, and level {} goes to {}", strings,
+        return WhyNot{fmt::format("it spans {} strings, and level {} allows {}", strings,
                                   level.number, level.leftStrings),
                       "choose a higher level"};
-    return WhyNot{fmt::format("it is a shape of level {}, and the level here is {}",
-                              shape.level, level.number),
+    return WhyNot{fmt::format("it is a level {} pattern, and your level is {}", shape.level,
+                              level.number),
                   "choose a higher level"};
 }
 
@@ -145,9 +153,9 @@ std::optional<WhyNot> againstMeter(pattern::Pattern const& shape, music::Meter m
     if (suits(shape, meter)) return std::nullopt;
     std::string meters;
     for (std::string const& m : shape.meters) meters += (meters.empty() ? "" : ", ") + m;
-    return WhyNot{fmt::format("the book has it for {}, and this bar is in {}", meters,
+    return WhyNot{fmt::format("the pattern book gives it for {}, and this bar is in {}", meters,
                               music::text(meter)),
-                  "add it as a pattern of your own, which goes in any meter"};
+                  "write it as your own pattern, which may be used in any metre"};
 }
 
 // One way to lay the shape, and what stands in its way.
@@ -196,7 +204,7 @@ std::optional<WhyNot> whyNot(Scene const& scene, Position const& position,
     if (furthest) return told({scene, position, view}, furthest->hindrance, shape);
     return WhyNot{fmt::format("it has {} notes, and this chord has room for {}",
                               shape.notes.size(), room),
-                  "take a shorter shape, or write one of your own"};
+                  "choose a shorter pattern, or write your own"};
 }
 
 } // namespace arrange

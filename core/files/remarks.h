@@ -20,7 +20,7 @@ public:
         if (m_said.size() < most)
             m_said.push_back({place, std::move(what), std::move(did)});
         else if (m_said.size() == most)
-            m_said.push_back({place, "there is more of the kind", "not listed"});
+            m_said.push_back({place, "there is more like this", "not listed"});
     }
 
     // For what needs saying only the first time.

@@ -94,16 +94,16 @@ void remarkOnLengths(Bars const& bars, Remarks& remarks)
         if (isOdd(bars, i))
             odd[{bars[i].length.wholes, barLength(bars[i].meter).wholes}].push_back(i);
     for (auto const& [lengths, where] : odd) {
-        std::string const sum =
-            " up to " + text(lengths.first) + ", not " + text(lengths.second);
+        std::string const sum = " notes for " + text(lengths.first) +
+                                ", where the time signature asks for " + text(lengths.second);
         if (where.size() >= many)
             remarks.add(bars[where.front()].place,
-                        std::to_string(where.size()) + " bars add" + sum, "kept as written");
+                        std::to_string(where.size()) + " bars have" + sum, "left as written");
         else
             for (std::size_t i : where)
                 remarks.add(bars[i].place,
-                            "bar " + std::to_string(bars[i].number) + " adds" + sum,
-                            "kept as written");
+                            "bar " + std::to_string(bars[i].number) + " has" + sum,
+                            "left as written");
     }
 }
 

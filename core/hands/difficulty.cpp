@@ -120,7 +120,7 @@ private:
                 ask(note.playedBar,
                     {left ? Demand::LeftSameString : Demand::RightSameString,
                      levelOf(rate, limits),
-                     fmt::format("{} hand: string {} again after {:.2f} s",
+                     fmt::format("{} hand: string {} plucked again after {:.2f} s",
                                  left ? "left" : "right", note.string + 1, 1 / rate)});
             }
             last.insert_or_assign({note.hand, note.string}, note.at);
@@ -157,7 +157,7 @@ private:
             double const strings = 1 + (handOfTheScale - 1) * mm / m_arrangement.hand.comfortMm;
             ask(notes.front()->playedBar,
                 {Demand::Reach, levelOf(strings, reach),
-                 fmt::format("left hand: a shape over {} strings", high - low + 1)});
+                 fmt::format("left hand: a shape {} strings wide", high - low + 1)});
             auto const& voicing = m_arrangement
                                       .positions[static_cast<std::size_t>(
                                           played[static_cast<std::size_t>(position)].position)]
@@ -166,7 +166,7 @@ private:
                 if (p.name == voicing.pattern)
                     ask(notes.front()->playedBar,
                         {Demand::Pattern, static_cast<double>(p.level),
-                         fmt::format("left hand: {} is a shape of level {}", p.name, p.level)});
+                         fmt::format("left hand: {} is a level {} pattern", p.name, p.level)});
         }
     }
 
@@ -191,7 +191,7 @@ private:
                 if (gaps >= leapFrom && time > 0)
                     ask(notes.front()->playedBar,
                         {Demand::Leap, levelOf(gaps / octaveGaps / time, limits),
-                         fmt::format("left hand: {} strings {} in {:.1f} s", gaps,
+                         fmt::format("left hand: moves {} strings {} in {:.1f} s", gaps,
                                      down > up ? "down" : "up", time)});
             }
             before = &notes;
@@ -237,7 +237,7 @@ private:
             double const level = able == m_levels.end() ? static_cast<double>(m_levels.size())
                                                         : static_cast<double>(able->number);
             ask(flip.playedBar,
-                {Demand::Flip, level, fmt::format("a lever is turned in {:.1f} beats", beats)});
+                {Demand::Flip, level, fmt::format("a lever flip in {:.1f} beats", beats)});
         }
     }
 

@@ -13,9 +13,10 @@ using arrange::HandNote;
 using arrange::VoicedNote;
 
 constexpr int nearGaps = 9; // from the tune's notes to one that the right hand takes
-constexpr char const* rollUp = "roll up, letting finger 4 leave as the thumb arrives";
-constexpr char const* letGo = "let finger 4 leave as the thumb arrives";
-constexpr char const* takeOver = "take the left hand's highest note";
+constexpr char const* rollUp = "roll upwards, and let finger 4 go as the thumb reaches its "
+                               "string";
+constexpr char const* letGo = "let finger 4 go as the thumb reaches its string";
+constexpr char const* takeOver = "play the left hand's highest note";
 constexpr double forPlacing = 0.15; // seconds beyond the level's rate [trade-3.4]
 
 // A hand that does not hold a tenth at 15 mm with comfort [trade-3.2]. Others are only helped

@@ -176,8 +176,8 @@ std::string whyChanged(Arrangement const& arrangement, std::vector<Struck> const
 {
     Struck const& here = struck[now];
     if (!here.pluck.set.empty()) {
-        if (here.pluck.set[index]) return "as the player has set it";
-        return "beside a finger that the player has set";
+        if (here.pluck.set[index]) return "you chose it";
+        return "it goes with the finger you chose next to it";
     }
     int const usual = here.pluck.usual[index];
     int const string = here.pluck.strings[index];
@@ -197,7 +197,7 @@ std::string whyChanged(Arrangement const& arrangement, std::vector<Struck> const
                                    high.finger, high.string - low.string);
         }
     }
-    return "the hand need not be placed anew";
+    return "this way the hand does not have to be placed again";
 }
 
 bool opensGroup(Join join) { return join != Join::Stays && join != Join::Slides; }

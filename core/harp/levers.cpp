@@ -25,11 +25,11 @@ base::Fault beyondTuning(Harp const& harp, music::Key key, int string, music::Pi
     HarpString const& s = harp.string(string);
     std::string reason;
     if (wanted.alter < s.open.alter)
-        reason = "which no lever lowers";
+        reason = "and a lever cannot lower a string";
     else if (wanted.alter > s.open.alter + 1)
-        reason = "which a lever raises by one semitone only";
+        reason = "and a lever raises a string by only one semitone";
     else
-        reason = "which has no lever";
+        reason = "and that string has no lever";
     return {base::FaultCode::KeyBeyondTuning, shown(key),
             fmt::format("needs {} on {}, {}", shown(nameOf(wanted)), stringName(harp, string),
                         reason)};

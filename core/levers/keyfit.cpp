@@ -141,9 +141,9 @@ std::string reasonFor(KeyFit const& fit)
         return fmt::format("{}, {}: {}", shown(fit.key), move, sentence(*fit.why));
     return fmt::format("{}, {}: {}{} while playing, {} below the tune{}", shown(fit.key), move,
                        fit.snags == 0 ? "" : counted(fit.snags, "snag, ", "snags, "),
-                       counted(fit.flips, "lever turned", "levers turned"),
+                       counted(fit.flips, "lever flip", "lever flips"),
                        counted(fit.roomBelow, "string", "strings"),
-                       fit.roomBelow < wantedBelow ? ", fewer than the left hand wants" : "");
+                       fit.roomBelow < wantedBelow ? ", fewer than the left hand needs" : "");
 }
 
 // The tune in every key, and what it needs where the levers cannot serve every note.

@@ -46,8 +46,8 @@ Refused tooManyAtOnce(std::vector<Turn> const& turns, std::vector<Gap> const& ga
     Turn const& turn = turns[fail - 1];
     int const note = turn.before;
     return {{base::FaultCode::NoMomentForFlip, placeOfNote(note, notes, performance),
-             fmt::format("the lever for {} has no turn of its own beside the other levers that "
-                         "are turned about here",
+             fmt::format("so many levers are flipped near here that there is no time for the "
+                         "lever of {}",
                          shown(notes[static_cast<std::size_t>(note)].pitch))},
             note,
             turn.after};

@@ -25,7 +25,7 @@ std::string barOf(Arrangement const& a, int playedBar)
 {
     tune::PlayedBar const& bar = a.playing.bars[static_cast<std::size_t>(playedBar)];
     std::string const name = tune::barName(a.tune, bar.bar);
-    return bar.pass == 1 ? name : fmt::format("{}, pass {}", name, bar.pass);
+    return bar.pass == 1 ? name : fmt::format("{}, time {}", name, bar.pass);
 }
 
 std::string_view shownLever(harp::Lever lever)
@@ -40,9 +40,8 @@ std::string turns(Arrangement const& a, int string)
     int count = 0;
     for (harp::Flip const& flip : a.levers.flips) {
         if (flip.string != string || ++count > told) continue;
-        out += fmt::format("{} {} in {} by the {} hand",
-                           count == 1 ? "; it is turned" : ",", shownLever(flip.to),
-                           barOf(a, flip.playedBar),
+        out += fmt::format("{} {} in {} by the {} hand", count == 1 ? "; it is flipped" : ",",
+                           shownLever(flip.to), barOf(a, flip.playedBar),
                            flip.hand == harp::Side::Left ? "left" : "right");
     }
     if (count > told) out += fmt::format(", and {} more times", count - told);
@@ -63,14 +62,14 @@ std::string leverStory(Arrangement const& a, int string)
     auto const use = firstUse(a, string);
     harp::Lever const start = a.levers.setup[static_cast<std::size_t>(string)];
     if (!use)
-        return fmt::format("The tune does not play {}: its lever, {} from the start, is free "
-                           "for the left hand.",
+        return fmt::format("The tune does not use {}, so its lever, now {} at the start, may "
+                           "be set to suit the left hand.",
                            name, shownLever(start));
-    return fmt::format("The tune first plays {} in {} as {}, so its lever is {} from the "
-                       "start{}.",
-                       name, barOf(a, use->playedBar),
-                       music::shown(harp::pitchAt(a.harp, a.levers, string, use->at)),
-                       shownLever(start), turns(a, string));
+    return fmt::format(
+        "The tune first uses {} in {}, as {}, so its lever is {} at the start{}.", name,
+        barOf(a, use->playedBar),
+        music::shown(harp::pitchAt(a.harp, a.levers, string, use->at)), shownLever(start),
+        turns(a, string));
 }
 
 } // namespace levers

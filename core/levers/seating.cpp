@@ -107,11 +107,11 @@ base::Fault cannotBeHad(harp::Harp const& harp, int note, Notes notes,
                             shown(harp.string(0).open),
                             shown(harp.string(harp.count() - 1).open))};
     return {base::FaultCode::KeyBeyondTuning, placeOfNote(note, notes, performance),
-            fmt::format("no string sounds {}: its string gives {}{}", shown(pitch),
-                        shown(harp.string(*string).open),
+            fmt::format("no string gives {}: the string of that letter gives {}{}",
+                        shown(pitch), shown(harp.string(*string).open),
                         harp.string(*string).hasLever
                             ? " and " + shown(sounding(harp.string(*string), Lever::Up))
-                            : ", without a lever")};
+                            : " only, as it has no lever")};
 }
 
 // What would let a lever turn in so short a silence, as far as tempo goes.
@@ -123,7 +123,7 @@ std::string tempoThatHelps(music::Length silent, music::Length beat,
     double const beats = (silent / beat).toDouble();
     if (beats <= 0 || beats < level.flipFreeBeats / 4) return {};
     double const quarters = silent.wholes.toDouble() * 240 / (level.flipFreeSeconds / 2);
-    return fmt::format("; at {} it would do", tune::tempoWords(beat, quarters));
+    return fmt::format("; {} would be slow enough", tune::tempoWords(beat, quarters));
 }
 
 // The refusal of a turn that finds no window: what follows what, the silence there is between
@@ -141,20 +141,20 @@ base::Fault noMoment(Notes notes, Turn const& turn, Performance const& performan
                                            shown(old.pitch), turn.string + 1);
     if (!performance.level.flips)
         return {base::FaultCode::NoMomentForFlip, where,
-                fmt::format("{}; level {} turns no levers while playing", change,
+                fmt::format("{}; at level {} no lever is flipped while playing", change,
                             performance.level.number)};
 
     tune::Bar const& bar = performance.tune.bars[at(performance.bars[at(next.playedBar)].bar)];
     music::Length const beat = music::beatLength(bar.meter);
     double const secondsAWhole = 240 / tune::quartersPerMinute(performance.tempo);
     auto const inWords = [&](music::Length length) {
-        return fmt::format("{:.2g} beats ({:.2f} s)", (length / beat).toDouble(),
+        return fmt::format("{:.2g} beats or {:.2f} s", (length / beat).toDouble(),
                            length.wholes.toDouble() * secondsAWhole);
     };
     music::Length const silent = std::max(
         music::Length{}, notes[at(turn.by)].at - old.at - old.held * music::Rational(1, 2));
     return {base::FaultCode::NoMomentForFlip, where,
-            fmt::format("{}, silent between them for at most {}; level {} needs {}{}", change,
+            fmt::format("{}, with at most {} between them; level {} needs {}{}", change,
                         inWords(silent), performance.level.number,
                         inWords(performance.clock.turningTime(next.playedBar)),
                         tempoThatHelps(silent, beat, performance))};
@@ -709,7 +709,7 @@ std::string placeOfNote(int note, Notes notes, Performance const& performance)
 {
     tune::PlayedBar const& bar = performance.bars[at(notes[at(note)].playedBar)];
     std::string const name = tune::barName(performance.tune, bar.bar);
-    return bar.pass == 1 ? name : fmt::format("{}, pass {}", name, bar.pass);
+    return bar.pass == 1 ? name : fmt::format("{}, time {}", name, bar.pass);
 }
 
 Gap gapOf(Turn const& turn, Notes notes, harp::Harp const& harp)

@@ -111,7 +111,7 @@ std::string changesInWords(harp::Harp const& harp, SetStep const& step)
         harp::HarpString const& string = harp.string(change.string);
         std::string const name =
             music::shown(nameOf(sounding(string, change.to))) +
-            (change.to == harp::Lever::Up ? " up on " : " down on ");
+            (change.to == harp::Lever::Up ? " (lever up) on " : " (lever down) on ");
         auto known = std::find_if(byPitch.begin(), byPitch.end(),
                                   [&](auto const& p) { return p.first == name; });
         if (known == byPitch.end()) known = byPitch.insert(known, {name, {}});
@@ -121,9 +121,9 @@ std::string changesInWords(harp::Harp const& harp, SetStep const& step)
     std::vector<std::string> parts;
     for (auto const& [name, strings] : byPitch)
         parts.push_back(name + fmt::format("{}", fmt::join(strings, " ")));
-    return fmt::format("Turn {} {}, about {:.0f} s: {}", step.changes.size(),
-                       step.changes.size() == 1 ? "lever" : "levers",
-                       std::ceil(step.seconds), fmt::join(parts, ", "));
+    return fmt::format("Flip {} {}, about {:.0f} s: {}", step.changes.size(),
+                       step.changes.size() == 1 ? "lever" : "levers", std::ceil(step.seconds),
+                       fmt::join(parts, ", "));
 }
 
 } // namespace levers

@@ -31,7 +31,8 @@ std::optional<base::Fault> faultOfFingers(std::vector<PatternNote> const& notes)
         for (std::size_t before = i; before-- > 0;) {
             if (!placedWell(notes[before], notes[i]))
                 return base::Fault{base::FaultCode::PatternFingers, place(i),
-                                   fmt::format("finger {} on {} after finger {} on {}",
+                                   fmt::format("finger {} on degree {} after finger {} on "
+                                               "degree {}",
                                                notes[i].finger, degreeText(notes[i].degree),
                                                notes[before].finger,
                                                degreeText(notes[before].degree))};

@@ -80,8 +80,8 @@ base::Result<Proposal> withPattern(Proposal proposal, int position, std::string_
                             arrange::unplayablePair;
         if (!inTime)
             return Fault{FaultCode::CannotPlayHere, place,
-                         "beside the locked chords the hand has no time for it: unlock one of "
-                         "them, or play slower"};
+                         "the hand has no time to move between this and the shapes you kept: "
+                         "let one of them change, or play slower"};
         return withChoice(std::move(proposal), position, *candidate, true);
     }
     pattern::Pattern const* const shape = pattern::named(proposal.brief.book, pattern);
@@ -89,7 +89,8 @@ base::Result<Proposal> withPattern(Proposal proposal, int position, std::string_
     auto const why = arrange::whyNot(sceneOf(proposal), proposal.lattice.positions[i], *shape);
     return Fault{FaultCode::CannotPlayHere, place,
                  why ? lowerFirst(why->reason) + ": " + why->remedy
-                     : "another shape of the book has the same notes here: choose that one"};
+                     : "another pattern in the pattern book has the same notes here: choose "
+                       "that one"};
 }
 
 std::vector<Unplayable> unplayable(Proposal const& proposal, int position)

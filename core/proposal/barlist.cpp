@@ -23,7 +23,7 @@ std::string barList(tune::Tune const& tune, std::set<int> const& bars)
     }
     constexpr std::size_t named = 8;
     if (runs.size() > named)
-        return fmt::format("bars {} and {} more places",
+        return fmt::format("bars {} and in {} more places",
                            fmt::join(runs.begin(), runs.begin() + named, ", "),
                            runs.size() - named);
     if (runs.size() == 1) return "bars " + runs.front();

@@ -19,9 +19,9 @@ double pointsAChord(RankedKey const& key)
 
 std::string lostWords(std::optional<int> lost)
 {
-    if (!lost) return "more notes than can be left out";
-    return *lost == 1 ? "1 note that would have to be left out"
-                      : fmt::format("{} notes that would have to be left out", *lost);
+    if (!lost) return "too many notes would have to be left out";
+    return *lost == 1 ? "1 note would have to be left out"
+                      : fmt::format("{} notes would have to be left out", *lost);
 }
 
 void giveReason(RankedKey& key, std::optional<double> least)
@@ -37,9 +37,9 @@ void giveReason(RankedKey& key, std::optional<double> least)
         return;
     }
     double const points = pointsAChord(key);
-    std::string const place = least && points <= *least ? ", the least of all keys" : "";
-    key.reason = fmt::format("{}; the left hand costs {:.2f} points a chord{}", key.fit.reason,
-                             points, place);
+    std::string const place = least && points <= *least ? ", the lowest of all the keys" : "";
+    key.reason = fmt::format("{}; left-hand score {:.2f} a chord, lower is better{}",
+                             key.fit.reason, points, place);
 }
 
 RankedKey ranked(levers::KeyFit fit, Brief const& brief)

@@ -327,8 +327,8 @@ Proposal withTake(Proposal proposal, int take)
 
 std::string takeWords(TakeNote const& note)
 {
-    return fmt::format("Take {}: another shape on {} of {} chords; {:.1f} points more than the "
-                       "best.",
+    return fmt::format("Setting {}: another shape on {} of {} chords; its score is {:.1f} "
+                       "higher than the best (lower is better).",
                        note.number, note.otherShapes, note.chords,
                        static_cast<double>(note.dearer) / 1000);
 }

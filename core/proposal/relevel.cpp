@@ -56,9 +56,9 @@ std::string sentence(tune::Tune const& tune, Change const& change)
 
 std::string flipWords(std::size_t flips)
 {
-    if (flips == 0) return "no lever is turned in play";
-    return flips == 1 ? "one lever is turned in play"
-                      : fmt::format("levers are turned {} times in play", flips);
+    if (flips == 0) return "no lever is flipped while playing";
+    return flips == 1 ? "one lever is flipped while playing"
+                      : fmt::format("there are {} lever flips while playing", flips);
 }
 
 } // namespace
@@ -67,7 +67,7 @@ std::vector<std::string> changesBetween(Proposal const& from, Proposal const& to
 {
     std::vector<std::string> out;
     if (!(from.moved == to.moved))
-        out.push_back(fmt::format("The key moves from {} to {}.",
+        out.push_back(fmt::format("The key changes from {} to {}.",
                                   music::shown(from.arrangement.tune.key),
                                   music::shown(to.arrangement.tune.key)));
     std::map<Place, ArrangedPosition const*> before;
@@ -82,15 +82,15 @@ std::vector<std::string> changesBetween(Proposal const& from, Proposal const& to
             note(changes, p.position.bar, was, is);
         else if (found->second->voicing.rhythm != p.voicing.rhythm)
             note(changes, p.position.bar,
-                 fmt::format("{} in {}", was, found->second->voicing.rhythm),
-                 fmt::format("the same in {}", p.voicing.rhythm));
+                 fmt::format("{} ({})", was, found->second->voicing.rhythm),
+                 fmt::format("the same ({})", p.voicing.rhythm));
     }
     for (Change const& change : changes) out.push_back(sentence(to.arrangement.tune, change));
     auto const flips = to.arrangement.levers.flips.size();
     if (from.arrangement.levers.flips.size() != flips)
         out.push_back("Now " + flipWords(flips) + ".");
     if (from.arrangement.added.size() != to.arrangement.added.size())
-        out.push_back(fmt::format("The right hand adds notes in {} places instead of {}.",
+        out.push_back(fmt::format("The right hand adds notes in {} places; before, it was {}.",
                                   to.arrangement.added.size(), from.arrangement.added.size()));
     return out;
 }

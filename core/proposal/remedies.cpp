@@ -204,10 +204,10 @@ void trySlower(std::vector<Remedy>& out, Brief const& brief)
         slower.quartersPerMinute = own * share;
         std::size_t const before = out.size();
         tryOne(out, Help::Slower, slower, [&](Proposal const& proposal) {
-            return fmt::format("Arrange it for {}.",
-                               tune::tempoWords(
-                                   music::beatLength(proposal.arrangement.tune.meter),
-                                   own * share));
+            return fmt::format(
+                "Play it at {}.",
+                tune::tempoWords(music::beatLength(proposal.arrangement.tune.meter),
+                                 own * share));
         });
         if (out.size() > before) return;
     }
@@ -222,7 +222,7 @@ void tryLevels(std::vector<Remedy>& out, Brief const& brief,
         higher.level = level;
         std::size_t const before = out.size();
         tryOne(out, Help::Level, higher, [&](Proposal const&) {
-            return fmt::format("Arrange it for level {}, {}.", level.number, level.name);
+            return fmt::format("Arrange it for level {} ({}).", level.number, level.name);
         });
         if (out.size() > before) return;
     }

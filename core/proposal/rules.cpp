@@ -197,7 +197,7 @@ void askShapes(Inquiry& inquiry)
         int const strings = high->string - low->string + 1;
         if (strings > a.level.leftStrings)
             report(inquiry, playedBar,
-                   fmt::format("left hand: a shape over {} strings, the level allows {}",
+                   fmt::format("left hand: a shape {} strings wide, the level allows {}",
                                strings, a.level.leftStrings));
         bool const rolls = std::any_of(notes.begin(), notes.end(),
                                        [](auto const& note) { return note.rollOrder > 0; });

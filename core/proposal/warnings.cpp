@@ -59,7 +59,7 @@ Sentences ofReading(tune::Tune const& tune)
         int const others = found->second - 1;
         times.erase(found);
         std::string const also =
-            others == 0 ? "" : fmt::format(" (so in {} more places)", others);
+            others == 0 ? "" : fmt::format(" (and {} more like it)", others);
         out.push_back(fmt::format("{}: {}; {}{}.", placeName(remark.place), remark.what,
                                   remark.did, also));
     }
@@ -72,15 +72,17 @@ Sentences ofMode(Brief const& brief)
 {
     auto const* wished = std::get_if<music::Key>(&brief.key);
     if (wished == nullptr || wished->mode == brief.tune.key.mode) return {};
-    return {fmt::format("The tune is {}: moving it cannot make it {}, so it stands in {}.",
-                        music::modeName(brief.tune.key.mode), music::modeName(wished->mode),
-                        music::shown(music::Key{wished->tonic, brief.tune.key.mode}))};
+    return {
+        fmt::format("The tune is {}, and transposing cannot make it {}, so it is now in {}.",
+                    music::modeName(brief.tune.key.mode), music::modeName(wished->mode),
+                    music::shown(music::Key{wished->tonic, brief.tune.key.mode}))};
 }
 
 Sentences ofTempo(Proposal const& proposal)
 {
     if (proposal.brief.quartersPerMinute || proposal.brief.tune.tempo) return {};
-    return {fmt::format("The tune names no tempo: {} are taken, a learning speed for its kind.",
+    return {fmt::format("The tune gives no tempo, so {} is used, a good speed for learning "
+                        "this kind of tune.",
                         tune::tempoWords(proposal.arrangement.tempo.beat,
                                          tune::quartersPerMinute(proposal.arrangement.tempo)))};
 }
@@ -98,10 +100,11 @@ Sentences ofLocks(Proposal const& proposal)
         bool const barStands =
             static_cast<std::size_t>(lock.bar) < proposal.arrangement.tune.bars.size();
         out.push_back(fmt::format(
-            "The {} locked in {} cannot be kept as things stand: the best fit is taken there.",
+            "The {} that you kept in {} cannot be played now, so the best other shape is used "
+            "there.",
             lock.voicing.pattern,
             barStands ? tune::barName(proposal.arrangement.tune, lock.bar)
-                      : fmt::format("bar {} of the tune as it was", lock.bar + 1)));
+                      : fmt::format("bar {}, which the tune no longer has", lock.bar + 1)));
     }
     return out;
 }
@@ -115,8 +118,8 @@ Sentences ofFingers(Proposal const& proposal)
             bars.insert(bar);
     }
     if (bars.empty()) return {};
-    return {fmt::format("A finger that is set in {} cannot be kept as things stand: another is "
-                        "taken there until it can.",
+    return {fmt::format("A finger that you chose in {} cannot be used now, so another is used "
+                        "there until it can.",
                         barList(proposal.arrangement.tune, bars))};
 }
 
@@ -126,8 +129,8 @@ std::string beyondHands(Proposal const& proposal, int from, int to)
         int const bar = proposal.lattice.positions[static_cast<std::size_t>(position)].bar;
         return tune::barName(proposal.arrangement.tune, bar);
     };
-    return fmt::format("From {} to {} no hand moves in time between the locked shapes: unlock "
-                       "one of them.",
+    return fmt::format("From {} to {} the left hand has no time to move between the shapes you "
+                       "kept; let one of them change.",
                        barOf(from), barOf(to));
 }
 
@@ -184,9 +187,9 @@ Sentences ofGracesLeft(Proposal const& proposal)
                     arranged.bars[bar].notes[note].pitches.empty())
                 bars.insert(static_cast<int>(bar));
     if (bars.empty()) return {};
-    return {
-        fmt::format("No hand turns the lever of a grace note in time in {}: it is left out.",
-                    barList(arranged, bars))};
+    return {fmt::format("A grace note in {} is left out, because there is no time to flip its "
+                        "lever.",
+                        barList(arranged, bars))};
 }
 
 Sentences ofLeverWishes(Proposal const& proposal)
@@ -197,7 +200,8 @@ Sentences ofLeverWishes(Proposal const& proposal)
         auto const string = harp::stringFor(a.harp, {wish.letter, 0, wish.octave});
         if (!string || !a.harp.string(*string).hasLever) continue;
         if (a.levers.setup[static_cast<std::size_t>(*string)] == wish.lever) continue;
-        out.push_back(fmt::format("The lever of {} is set as the tune needs it, not as wished.",
+        out.push_back(fmt::format("The lever of {} is set as the tune needs it, not as you "
+                                  "asked.",
                                   harp::stringName(a.harp, *string)));
     }
     return out;
@@ -216,8 +220,9 @@ Sentences ofForcedRests(Proposal const& proposal)
             bars.insert(proposal.lattice.positions[i].bar);
     }
     if (bars.empty()) return {};
-    return {fmt::format("Nothing fits the left hand in {}: it rests there. A lighter level, a "
-                        "larger hand or harp, or another key may help.",
+    return {fmt::format("There is nothing the left hand can play in {}, so it rests there. A "
+                        "slower tempo, a higher level, a larger hand or harp, or another key "
+                        "may help.",
                         barList(proposal.arrangement.tune, bars))};
 }
 
@@ -229,7 +234,7 @@ Sentences ofBarsWithoutChord(Proposal const& proposal)
         if (tune.bars[static_cast<std::size_t>(bar)].number > 0) bare.insert(bar);
     for (tune::ChordSpan const& span : tune::chordSpans(tune)) bare.erase(span.bar);
     if (bare.empty()) return {};
-    return {fmt::format("No chord governs {}: the left hand is silent there.",
+    return {fmt::format("There is no chord symbol for {}, so the left hand rests there.",
                         barList(tune, bare))};
 }
 
@@ -246,8 +251,8 @@ Sentences ofLowTune(Arrangement const& arrangement)
         if (!lowest || music::midi(note.pitch) < music::midi(*lowest)) lowest = note.pitch;
     }
     if (!lowest) return {};
-    return {fmt::format("The tune goes down to {} in {}: less than an octave is left for the "
-                        "left hand below it.",
+    return {fmt::format("The tune goes down to {} in {}, which leaves the left hand less than "
+                        "an octave below it.",
                         music::shown(*lowest), barList(arrangement.tune, bars))};
 }
 
@@ -280,8 +285,8 @@ Sentences ofFastTune(Arrangement const& arrangement)
     std::string const fitting =
         tune::tempoWords(music::beatLength(arrangement.tune.meter),
                          tune::quartersPerMinute(arrangement.tempo) * limit / rate);
-    return {fmt::format("The tune itself runs at {:.1f} notes a second, above the {:.1f} of a "
-                        "player of level {}: {} would suit.",
+    return {fmt::format("The tune itself has {:.1f} notes a second, more than the {:.1f} of "
+                        "level {}; try {}.",
                         rate, limit, arrangement.level.number, fitting)};
 }
 
@@ -317,9 +322,9 @@ Sentences ofTenths(Arrangement const& arrangement)
         if (bar >= windowBars) inWindow -= tenths[bar - windowBars];
         if (inWindow <= tenthsInWindow) continue;
         return {fmt::format(
-            "The left hand holds a tenth {} times within {} bars up to {}. If the hand tires, "
-            "choose narrower shapes there, and ask a teacher about it, or a clinician if "
-            "anything hurts.",
+            "The left hand holds a tenth {} times in the {} bars up to {}. If your hand tires, "
+            "choose narrower shapes there and ask your teacher. If anything hurts, stop; ask "
+            "your teacher, and see a doctor or physiotherapist.",
             inWindow, windowBars,
             tune::barName(arrangement.tune, arrangement.playing.bars[bar].bar))};
     }
@@ -354,11 +359,12 @@ Sentences ofBusyHand(Arrangement const& arrangement,
         run = onsetsIn[played] > busy * lasts ? run + 1 : 0;
         if (run <= busyBars) continue;
         return {fmt::format("The {} hand plays near its limit for more than {} bars without a "
-                            "pause, up to {}. {} a slower tempo give it rest; ask a teacher "
-                            "about it, or a clinician if anything hurts.",
+                            "rest, up to {}. {} a slower tempo will rest it; ask your teacher. "
+                            "If anything hurts, stop; ask your teacher, and see a doctor or "
+                            "physiotherapist.",
                             left ? "left" : "right", busyBars,
                             tune::barName(arrangement.tune, static_cast<int>(bar)),
-                            left ? "Plainer shapes or" : "A breath between parts or")};
+                            left ? "Simpler shapes or" : "A pause between parts or")};
     }
     return {};
 }
@@ -380,9 +386,9 @@ Sentences ofLeaps(Arrangement const& arrangement, std::vector<arrange::HandNote>
             run = quick && leaps ? run + 1 : 0;
             if (run > leapsInARow)
                 return {fmt::format(
-                    "The left hand leaps an octave on every beat up to {}. Close the hand and "
-                    "let it rest between; ask a teacher about it, or a clinician if anything "
-                    "hurts.",
+                    "The left hand jumps an octave on every beat up to {}. Close and relax the "
+                    "hand between the jumps; ask your teacher. If anything hurts, stop; ask "
+                    "your teacher, and see a doctor or physiotherapist.",
                     tune::barName(arrangement.tune, static_cast<int>(bar)))};
         }
         before = &note;

@@ -32,10 +32,11 @@ std::vector<std::string> cautions(arrange::Arrangement const& arrangement)
     if (std::any_of(positions.begin(), positions.end(), [&](auto const& position) {
             return isWide(arrangement, position.voicing);
         }))
-        lines.emplace_back("Where a shape is wide, let the low finger leave as the thumb "
-                           "arrives; a smaller hand rolls it or leaves out its top note.");
+        lines.emplace_back(
+            "Where a shape is wide, let the low finger go as the thumb reaches "
+            "its string; with a smaller hand, roll it or leave out the top note.");
     if (!arrangement.levers.flips.empty())
-        lines.emplace_back("Touch a string still before its lever is turned.");
+        lines.emplace_back("Damp the string with a fingertip before you flip its lever.");
     return lines;
 }
 

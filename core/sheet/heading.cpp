@@ -221,7 +221,8 @@ double drawFoot(Pen& pen, Score const& score, double width, double shapesScale)
     double y = drawNotes(foot, score.notes, width);
     if (!score.shapes.empty() && shapesScale > 0) {
         Pen box(pen.font());
-        double const height = drawShapeBox(box, score.shapes, "Patterns used here", width, shapesScale);
+        double const height =
+            drawShapeBox(box, score.shapes, "Patterns in this arrangement", width, shapesScale);
         foot.take(box, y + 0.4);
         y += height + 0.8;
     }

@@ -66,8 +66,8 @@ TEST_CASE("Input that cannot be read is answered with 3, its place and nothing w
                            Row{"no notes", head, "bad.abc"},
                            Row{"a chord that no spelling explains", head + "\"Gxyz7\"GABc|\n",
                                "line 7, column 1"},
-                           Row{"the meter changes inside a bar", head + "\"G\"GA[M:3/4]Bc|\n",
-                               "line 7, column"}}) {
+                           Row{"the time signature changes inside a bar",
+                               head + "\"G\"GA[M:3/4]Bc|\n", "line 7, column"}}) {
         CAPTURE(row.what);
         Folder folder;
         std::string const in = folder.file("bad.abc", row.text);
@@ -235,7 +235,7 @@ TEST_CASE("Own patterns, locks, sliders and takes are asked for in the call", "[
 
     Outcome const take = sallow("arrange " + in + " --setting 1 -o " + plan);
     CHECK(take.status == 0);
-    CHECK(take.said.find("Take 1: another shape on ") != std::string::npos);
+    CHECK(take.said.find("Setting 1: another shape on ") != std::string::npos);
 }
 
 TEST_CASE("Wishes that cannot be met are told apart: words that are off, and hands",
@@ -248,12 +248,13 @@ TEST_CASE("Wishes that cannot be met are told apart: words that are off, and han
         int status;
         std::string said;
     };
-    Row const row = GENERATE(
-        Row{"--lock 1", 2, "write BAR=PATTERN"}, Row{"--lock 1.x=1-5", 2, "--lock"},
-        Row{"--lock 9=1-5", 2, "no chord at that bar"}, Row{"--lock 1=1-x", 2, "this is no pattern"},
-        Row{"--pattern '1-5-8 (1-2-4)'", 2, "the thumb (1) lies highest"},
-        Row{"--slider ease", 2, "SLIDER=PERCENT"}, Row{"--slider luck=100", 2, "luck"},
-        Row{"--level 2 --lock 1=1-5-10", 4, "level 2 goes to"});
+    Row const row =
+        GENERATE(Row{"--lock 1", 2, "write BAR=PATTERN"}, Row{"--lock 1.x=1-5", 2, "--lock"},
+                 Row{"--lock 9=1-5", 2, "no chord at that bar"},
+                 Row{"--lock 1=1-x", 2, "this is not a pattern"},
+                 Row{"--pattern '1-5-8 (1-2-4)'", 2, "the thumb (1) goes on the highest"},
+                 Row{"--slider ease", 2, "SLIDER=PERCENT"}, Row{"--slider luck=100", 2, "luck"},
+                 Row{"--level 2 --lock 1=1-5-10", 4, "level 2 allows"});
     CAPTURE(row.words);
     Outcome const outcome =
         sallow("arrange " + in + " " + row.words + " -o " + folder.at("a.pdf"));

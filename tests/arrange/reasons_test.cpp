@@ -91,14 +91,14 @@ TEST_CASE("A clash is named by finger, strings and beat", "[reasons]")
     // F sharp 3 on beat 3 below the tune's G4: a minor ninth.
     auto const x = scenes::example("[G] D5:1/2 G4:1/2 |");
     CHECK(against(Term::MelodyClash, FirstPosition(x, {1, 7}, "G2", {{0}, {1, 2}})) ==
-          "The second finger's F♯3 rubs against the tune's G4 on beat 3.");
+          "The second finger's F♯3 clashes with the tune's G4 on beat 3.");
 }
 
 TEST_CASE("A low close triad is said to growl, by its minor third", "[reasons]")
 {
     auto const x = scenes::example("[C] E5:1 |", "C");
     CHECK(against(Term::Mud, FirstPosition(x, {1, 3, 5}, "C2", {{0}, {0}, {0}})) ==
-          "E2 and G2 ring together so low that they growl.");
+          "E2 and G2 ring together so low that they sound muddy.");
 }
 
 TEST_CASE("A stretch is named by its interval and lowest string", "[reasons]")
@@ -113,17 +113,18 @@ TEST_CASE("A string that is no note of the chord is named by degree and pitch", 
     // Levers set for G: the C strings sound C natural, no note of D.
     auto const x = scenes::example("[D] A4:1 |");
     CHECK(against(Term::ChordFit, FirstPosition(x, {1, 7}, "D2", {{0}, {1, 2}})) ==
-          "The seventh sounds C3, which is no note of D.");
+          "The seventh sounds C3, which is not a note of D.");
     CHECK(inFavour(Term::Quality,
                    FirstPosition(x, {1, 5, 10}, "D2", {{0}, {1, 4}, {1, 2}}).told) ==
-          "It states the third, F♯3.");
+          "It has the third of the chord, F♯3.");
 }
 
 TEST_CASE("Crowded hands are told with finger and beat", "[reasons]")
 {
     auto const x = scenes::example("[G] A4:1/2 B4:1/2 |");
     CHECK(against(Term::Collision, FirstPosition(x, {1, 8}, "G3", {{0}, {1, 2}})) ==
-          "The second finger comes within two strings of the tune on beat 3.");
+          "The second finger is only two strings from the tune on beat 3, so the hands are "
+          "crowded.");
 }
 
 TEST_CASE("The chosen shape says what it is and where it stands", "[reasons]")

@@ -438,7 +438,7 @@ TEST_CASE("Impossible accidentals, tuplets and tempos are said, and the notes ke
     for (char const* wrong : {"0", "-5", "1e300", "100000"}) {
         CAPTURE(wrong);
         CHECK_FALSE(timed(wrong).tempo);
-        CHECK(said(timed(wrong), "the metronome mark is no tempo"));
+        CHECK(said(timed(wrong), "the metronome mark is not a tempo"));
         CHECK(said(timed(wrong), "the tempo of the sound is none"));
     }
 }

@@ -172,10 +172,11 @@ TEST_CASE("A key out of reach is refused with its first letter and the reason", 
     base::Fault const lower = refusal("Db"); // needs D flat and G flat, G flat comes last
     CHECK(lower.code == base::FaultCode::KeyBeyondTuning);
     CHECK(lower.place == "D♭ major");
-    CHECK(lower.detail == "needs D♭ on D2 (string 2), which no lever lowers");
+    CHECK(lower.detail == "needs D♭ on D2 (string 2), and a lever cannot lower a string");
     CHECK(refusal("B").detail ==
-          "needs A♯ on A♭2 (string 6), which a lever raises by one semitone only");
-    CHECK(refusal("G", "CDEGAB").detail == "needs F♯ on F2 (string 4), which has no lever");
+          "needs A♯ on A♭2 (string 6), and a lever raises a string by only one semitone");
+    CHECK(refusal("G", "CDEGAB").detail == "needs F♯ on F2 (string 4), and that string has no "
+                                           "lever");
 }
 
 TEST_CASE("A flip counts from its own moment on and for its own string", "[levers]")

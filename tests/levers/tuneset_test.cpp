@@ -37,7 +37,7 @@ TEST_CASE("From G to D all C levers are turned: five on 34 strings", "[levers]")
     }
     CHECK(plan[1].seconds == Approx(3.75));
     CHECK(changesInWords(example::floor34(), plan[1]) ==
-          "Turn 5 levers, about 4 s: C♯ up on 6C 5C 4C 3C 2C");
+          "Flip 5 levers, about 4 s: C♯ (lever up) on 6C 5C 4C 3C 2C");
 }
 
 TEST_CASE("D major, E dorian and A mixolydian follow each other without a lever", "[levers]")

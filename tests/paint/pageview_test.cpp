@@ -159,11 +159,11 @@ TEST_CASE("The strip under the sheet turns pages and names the one in view", "[p
     };
     CHECK(view.page() == 1);
     REQUIRE(button("Next page"));
-    CHECK_FALSE(button("Page before")->isEnabled());
+    CHECK_FALSE(button("Previous page")->isEnabled());
     button("Next page")->click();
     CHECK(view.page() == 2);
     CHECK_FALSE(button("Next page")->isEnabled());
-    button("Page before")->click();
+    button("Previous page")->click();
     CHECK(view.page() == 1);
     double const before = view.zoom();
     button("Larger")->click();

@@ -29,18 +29,19 @@ TEST_CASE("Fingers that no hand can have are refused with the note and a remedy"
     };
     Row const row = GENERATE(
         // one finger on two strings at once
-        Row{"1+5+8 (4+2+2)", "note 3", "finger 2 on 8 after finger 2 on 5"},
+        Row{"1+5+8 (4+2+2)", "note 3", "finger 2 on degree 8 after finger 2 on degree 5"},
         // the thumb below
-        Row{"1-5-8 (1-2-4)", "note 2", "finger 2 on 5 after finger 1 on 1"},
-        Row{"8-5-1 (4-2-1)", "note 2", "finger 2 on 5 after finger 4 on 8"},
+        Row{"1-5-8 (1-2-4)", "note 2", "finger 2 on degree 5 after finger 1 on degree 1"},
+        Row{"8-5-1 (4-2-1)", "note 2", "finger 2 on degree 5 after finger 4 on degree 8"},
         // seen beside the first note of the block, not only the last
-        Row{"5+8+1 (3+1+2)", "note 3", "finger 2 on 1 after finger 3 on 5"});
+        Row{"5+8+1 (3+1+2)", "note 3", "finger 2 on degree 1 after finger 3 on degree 5"});
     CAPTURE(row.text);
     auto const read = ownPatternFrom(row.text);
     REQUIRE(!read);
     CHECK(read.error() == base::Fault{base::FaultCode::PatternFingers, std::string(row.place),
                                       std::string(row.detail)});
-    CHECK(base::sentence(read.error()).find("thumb (1) lies highest") != std::string::npos);
+    CHECK(base::sentence(read.error()).find("thumb (1) goes on the highest string") !=
+          std::string::npos);
 }
 
 TEST_CASE("A finger may move along, cross with its mark, and slide", "[own]")

@@ -69,7 +69,7 @@ TEST_CASE("What no hand can play is refused with place, reason and remedy", "[as
     CHECK(fault.code == base::FaultCode::CannotPlayHere);
     CHECK(fault.place == "bar 2, beat 1, 1-5-10 over C");
     CHECK(fault.detail.find("E3") != std::string::npos);
-    CHECK(fault.detail.find(": take a smaller shape") != std::string::npos);
+    CHECK(fault.detail.find(": choose a narrower shape") != std::string::npos);
     auto const unknown = withPattern(p, 1, "1-9-1");
     REQUIRE(!unknown);
     CHECK(unknown.error().code == base::FaultCode::NoSuchPattern);

@@ -173,7 +173,7 @@ TEST_CASE("A lock that no longer fits is named with bar and pattern", "[proposal
     lock.voicing.rhythm = "no such rhythm";
     brief.locks.push_back(lock);
     Proposal const p = proposed(brief);
-    CHECK(anyContains(p.warnings, "1-5-10-12 locked in bar 3"));
+    CHECK(anyContains(p.warnings, "1-5-10-12 that you kept in bar 3"));
     CHECK_FALSE(p.arrangement.positions[2].locked);
     CHECK(p.brief.locks.size() == 1); // it waits for better conditions
 }
@@ -244,11 +244,11 @@ TEST_CASE("A tune without chords is arranged over a drone of its key, one withou
 TEST_CASE("A tempo that was assumed is said, one that was given is not", "[proposal]")
 {
     std::string const silent = "X:1\nM:4/4\nL:1/4\nK:G\n\"G\"GBdB|\"G\"G4|\n";
-    CHECK(anyContains(proposed(briefFor(silent)).warnings, "names no tempo"));
+    CHECK(anyContains(proposed(briefFor(silent)).warnings, "gives no tempo"));
     Brief brief = briefFor(silent);
     brief.quartersPerMinute = 66;
     Proposal const p = proposed(brief);
-    CHECK_FALSE(anyContains(p.warnings, "names no tempo"));
+    CHECK_FALSE(anyContains(p.warnings, "gives no tempo"));
     CHECK(tune::quartersPerMinute(p.arrangement.tempo) == 66);
 }
 
@@ -264,7 +264,7 @@ TEST_CASE("Bars that no chord governs are named", "[proposal]")
 {
     Proposal const p =
         proposed(briefFor("X:1\nM:4/4\nL:1/4\nQ:1/4=80\nK:G\ngdBd|gdBd|\"G\"gdBd|\"D\"f4|\n"));
-    CHECK(anyContains(p.warnings, "No chord governs bars 1-2"));
+    CHECK(anyContains(p.warnings, "no chord symbol for bars 1-2"));
 }
 
 TEST_CASE("With varied passes every pass is a position and can be locked alone", "[proposal]")
@@ -287,5 +287,5 @@ TEST_CASE("What the reader remarked reaches the arranger with its place", "[prop
     tune.said = {{{7, 3}, "a note too short", "it was lengthened"},
                  {{8, 1}, "a note too short", "it was lengthened"}};
     CHECK(anyContains(proposed(briefFor(tune)).warnings,
-                      "Line 7, column 3: a note too short; it was lengthened (so in 1 more"));
+                      "Line 7, column 3: a note too short; it was lengthened (and 1 more"));
 }

@@ -119,7 +119,7 @@ TEST_CASE("A wished lever stands where the tune does not need it, and the left h
     auto const other = scenario::proposed(brief);
     CHECK(other.arrangement.levers.setup[static_cast<std::size_t>(tuneString)] == needed);
     CHECK(std::any_of(other.warnings.begin(), other.warnings.end(), [](auto const& warning) {
-        return warning.find("not as wished") != std::string::npos;
+        return warning.find("not as you asked") != std::string::npos;
     }));
 }
 

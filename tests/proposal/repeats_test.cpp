@@ -85,7 +85,8 @@ TEST_CASE("Locks that no hand can play over a repeat are kept and said", "[repea
     CHECK(p.solution.best.candidates[0] == first);
     CHECK(p.solution.best.candidates[2] == third);
     CHECK(std::any_of(p.warnings.begin(), p.warnings.end(), [](std::string const& w) {
-        return w.find("From bar 3 to bar 1 no hand moves in time") != std::string::npos;
+        return w.find("From bar 3 to bar 1 the left hand has no time to move") !=
+               std::string::npos;
     }));
     CHECK_FALSE(brokenRules(p.arrangement, p.brief.book).empty());
 

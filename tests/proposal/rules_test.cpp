@@ -77,7 +77,7 @@ TEST_CASE("A shape wider than the level is found even when broken", "[rules]")
 {
     arrange::Arrangement a = withPair(10, 4, 1);
     a.positions[0].voicing.notes[1].at = Length{Rational(1, 2)};
-    CHECK(breaks(a, "over 11 strings"));
+    CHECK(breaks(a, "11 strings wide"));
 }
 
 TEST_CASE("The thumb lies on the highest string of what is plucked together", "[rules]")

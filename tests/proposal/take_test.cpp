@@ -82,5 +82,6 @@ TEST_CASE("Where there are no more takes the last one is given and said", "[take
 TEST_CASE("The distance of a take is said in a plain sentence", "[take]")
 {
     CHECK(takeWords({2, 9, 24, 1340}) ==
-          "Take 2: another shape on 9 of 24 chords; 1.3 points more than the best.");
+          "Setting 2: another shape on 9 of 24 chords; its score is 1.3 higher than the best "
+          "(lower is better).");
 }

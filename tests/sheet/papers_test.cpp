@@ -199,8 +199,8 @@ TEST_CASE("A handout has the pattern's strings, music in two meters and staves t
         sheet::handout(wishFor("floor34", example::gMajor, {pattern}), *font, {});
     REQUIRE(document);
     auto const words = wordsOf(document->pages.front());
-    for (char const* text : {"1-5-8", "G major", "fingers 4-2-1", "The shape in 4/4",
-                             "The same in 6/8", "Eight bars to practise", "Your own"})
+    for (char const* text : {"1-5-8", "G major", "fingers 4-2-1", "The pattern in 4/4",
+                             "The same in 6/8", "Eight bars to practise", "Write your own"})
         CHECK(words.count(text) == 1);
     CHECK(words.count("G") >= 5);  // over bars and pictures, and among the strings
     CHECK(words.count("Bm") == 3); // picture and two lines; not in the eight bars

@@ -19,7 +19,7 @@ std::vector<int> order(Tune const& tune)
 
 } // namespace
 
-TEST_CASE("A tune without repeats is played as written", "[playing]")
+TEST_CASE("A tune without repeats is the order is ignored", "[playing]")
 {
     CHECK(order(bars::plain(3)) == std::vector<int>{0, 1, 2});
 }
@@ -180,7 +180,7 @@ TEST_CASE("Passes count how often a bar has been played", "[playing]")
     CHECK(playing.total == Length{Rational(4)});
 }
 
-TEST_CASE("A repeat of a thousand million passes is played as written", "[playing]")
+TEST_CASE("A repeat of a thousand million passes is the order is ignored", "[playing]")
 {
     Tune tune = bars::plain(2);
     tune.bars[1].repeatCloses = true;

@@ -60,7 +60,8 @@ TEST_CASE("The dialog of words gives back what it was given, and what is typed",
     CHECK(dialog.words().notes == std::vector<std::string>{"Slowly.", "Let it ring."});
 }
 
-TEST_CASE("Words on the page are one step to undo and stand on the sheet", "[ui]")
+TEST_CASE("Title, composer, source and notes are one step to undo and stand on the sheet",
+          "[ui]")
 {
     scenario::application();
     Session session(coreEngine(), scenario::brief());

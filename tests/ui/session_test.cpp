@@ -294,7 +294,8 @@ TEST_CASE("Another take goes on to the next and says how far it is, and undo com
     REQUIRE(session.anotherTake());
     CHECK(session.brief().take == 1);
     REQUIRE(noticed.count() == 1);
-    CHECK(noticed.at(0).at(0).toString().startsWith(QStringLiteral("Take 1: another shape")));
+    CHECK(
+        noticed.at(0).at(0).toString().startsWith(QStringLiteral("Setting 1: another shape")));
     REQUIRE(session.anotherTake());
     CHECK(session.brief().take == 2);
     session.undoStack().undo();

@@ -44,14 +44,13 @@ TEST_CASE("An E flat harp in G has A, E, B and F raised", "[ui]")
     CHECK(setupWords(harp, harp::LeverSetting(34, harp::Lever::Down)) == "all down");
 }
 
-TEST_CASE("Middle C is string 15 of 34 from the low end, 20 from the high, harp octave 4",
-          "[ui]")
+TEST_CASE("Middle C is string 15 of 34 from the bottom, 20 from the top, harp octave 4", "[ui]")
 {
     // trade/checks.csv 1 and 2; trade-1.2.
     harp::Harp const harp = scenario::brief().harp;
     QString const words = stringWords(harp, 14, harp.string(14).open);
-    CHECK(words == QString::fromUtf8(
-                       "C4 · string 15 from the low end, 20 from the high · harp octave 4"));
+    CHECK(words ==
+          QString::fromUtf8("C4 · string 15 from the bottom, 20 from the top · harp octave 4"));
 }
 
 TEST_CASE("A fault is told with its place, what is wrong and what to do", "[ui]")

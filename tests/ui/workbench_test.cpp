@@ -203,7 +203,7 @@ TEST_CASE("A lever that the tune needs stays, and the bar says why", "[ui]")
     int const string = *harp::stringFor(a.harp, a.playing.notes.front().pitch);
     harp::LeverSetting const before = a.levers.setup;
     emit open.workbench.bank()->leverTurned(string, harp::Lever::Up);
-    CHECK(open.workbench.messages()->words().contains("first plays"));
+    CHECK(open.workbench.messages()->words().contains("first uses"));
     CHECK(open.session.arrangement().levers.setup == before);
     harp::Lever const other =
         before[0] == harp::Lever::Up ? harp::Lever::Down : harp::Lever::Up;

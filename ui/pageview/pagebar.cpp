@@ -23,7 +23,7 @@ Button* flat(QString const& text, QString const& name, QString const& key, QWidg
 
 PageBar::PageBar(QWidget* parent)
     : QWidget(parent),
-      m_before(flat(QStringLiteral("‹"), tr("Page before"), tr("Page Up"), this)),
+      m_before(flat(QStringLiteral("‹"), tr("Previous page"), tr("Page Up"), this)),
       m_page(new QLabel(this)),
       m_after(flat(QStringLiteral("›"), tr("Next page"), tr("Page Down"), this)),
       m_smaller(flat(QStringLiteral("−"), tr("Smaller"), tr("-"), this)),

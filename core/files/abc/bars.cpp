@@ -92,7 +92,8 @@ AbcOutcome AbcBars::setMeter(AbcMeter const& meter, Place place)
     if (meter.meter == m_meter.meter) return std::nullopt;
     if (!barIsEmpty()) {
         if (!barIsFull()) return AbcProblem{FaultCode::MeterMidBar, ""};
-        m_remarks.add(place, "no bar line stands before the new meter", "read as if one did");
+        m_remarks.add(place, "there is no bar line before the new time signature",
+                      "one is added");
         closeBar(BarLine::Single, 0);
     }
     m_meter = meter;
@@ -103,7 +104,8 @@ AbcOutcome AbcBars::setMeter(AbcMeter const& meter, Place place)
 void AbcBars::setPart(std::string const& name, Place place)
 {
     if (!barIsEmpty()) {
-        m_remarks.add(place, "no bar line stands before the part", "the bar is parted here");
+        m_remarks.add(place, "there is no bar line before the new part",
+                      "the bar is split here");
         closeBar(barIsFull() ? BarLine::Single : BarLine::None, 0);
     }
     m_bar.part = name;
@@ -138,7 +140,8 @@ AbcOutcome AbcBars::on(sign::Chord const& sign, Place place)
     sortPitches(note.pitches);
     if (note.pitches.size() > mostPitchesAtOnce) {
         note.pitches.resize(mostPitchesAtOnce);
-        m_remarks.add(place, "more notes at once than any hand has", "the lowest are kept");
+        m_remarks.add(place, "more notes together than one hand can play",
+                      "only the lowest are used");
     }
     note.tied = std::any_of(sign.notes.begin(), sign.notes.end(),
                             [](sign::Note const& one) { return one.tied; });
@@ -176,7 +179,7 @@ AbcOutcome AbcBars::on(sign::Grace const& sign, Place place)
 AbcOutcome AbcBars::on(sign::Tuplet const& sign, Place place)
 {
     if (m_tuplet) {
-        m_remarks.add(place, "a tuplet begins before the last is full",
+        m_remarks.add(place, "a triplet or other tuplet begins before the last one is complete",
                       "the last is cut short");
         closeTuplet();
     }
@@ -192,11 +195,11 @@ AbcOutcome AbcBars::on(sign::Broken const& sign, Place place)
 {
     constexpr int mostSigns = 3;
     if (barIsEmpty()) {
-        m_remarks.add(place, "no note stands before the broken rhythm", "left out");
+        m_remarks.add(place, "there is no note before > or <", "left out");
         return std::nullopt;
     }
     if (sign.signs > mostSigns)
-        m_remarks.add(place, "more than three signs of broken rhythm", "read as three");
+        m_remarks.add(place, "more than three > or < together", "read as three");
     Rational const small(1, std::int64_t{1} << std::min(sign.signs, mostSigns));
     Rational const large = Rational(2) - small;
     tune::Note& note = m_bar.notes.back();
@@ -213,7 +216,7 @@ AbcOutcome AbcBars::on(sign::Tie const&, Place place)
     if (note != nullptr && !note->pitches.empty())
         note->tied = true;
     else
-        m_remarks.add(place, "no note stands before the tie", "left out");
+        m_remarks.add(place, "there is no note before the tie", "left out");
     return std::nullopt;
 }
 
@@ -277,7 +280,7 @@ AbcOutcome AbcBars::on(sign::Ending const& sign, Place place)
     // A new first ending says nothing of where the last one stopped.
     endEnding(sign.endings.front() != 1);
     if (m_bars.empty() && sign.endings.front() > 1)
-        m_remarks.add(place, "the tune begins with a later ending", "kept as written");
+        m_remarks.add(place, "the tune begins with a later time bar", "left as written");
     m_bar.endings = sign.endings;
     m_inEnding = true;
     return std::nullopt;
@@ -291,8 +294,7 @@ AbcOutcome AbcBars::on(sign::Field const& sign, Place place)
 
 AbcOutcome AbcBars::on(sign::Overlay const&, Place place)
 {
-    m_remarks.addOnce(place, "a second line of notes begins inside a bar (&)",
-                      "the first line is kept");
+    m_remarks.addOnce(place, "a bar has a second line of notes (&)", "only the first is used");
     m_overlaid = true;
     return std::nullopt;
 }
@@ -339,7 +341,7 @@ AbcOutcome AbcBars::pitches(std::vector<sign::Note> const& notes, Place place,
 AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
 {
     if (factor == Rational(0)) {
-        m_remarks.add(place, "a note of length nought", "left out");
+        m_remarks.add(place, "a note has no length", "left out");
         return std::nullopt;
     }
     if (++m_noteCount > mostNotes) return AbcProblem{FaultCode::TuneTooLong, ""};
@@ -412,7 +414,8 @@ void AbcBars::addStacked(tune::ChordMark mark, Place place)
 {
     bool const stacked = !m_bar.chords.empty() && m_bar.chords.back().at == mark.at;
     if (stacked && m_bar.chords.back().pass.value_or(1) != 1) {
-        m_remarks.add(place, "more than two chords stand over one note", "two are kept");
+        m_remarks.add(place, "there are more than two chord symbols over one note",
+                      "only two are used");
         return;
     }
     if (stacked) m_bar.chords.back().pass = 1;
@@ -425,8 +428,8 @@ AbcOutcome AbcBars::addAnnotation(std::string_view text, Place place)
     std::string words = textString(trimmed(text));
     if (words.empty()) return std::nullopt;
     if (isJump(words))
-        m_remarks.addOnce(place, "the tune sends the player back or on (" + words + ")",
-                          "played as written");
+        m_remarks.addOnce(place, "the tune has a jump such as D.C. or a coda (" + words + ")",
+                          "the jump is ignored, and the tune is played straight through");
     m_bar.annotations.push_back({m_bar.length, std::move(words)});
     return countText();
 }
@@ -461,7 +464,7 @@ void AbcBars::strengthenLast(sign::Bar const& sign, Place place)
 {
     if (m_bars.empty()) {
         if (sign.closes > 0)
-            m_remarks.add(place, "a repeat closes before any note", "left out");
+            m_remarks.add(place, "a repeat ends before the first note", "left out");
         return;
     }
     tune::Bar& last = m_bars.back();

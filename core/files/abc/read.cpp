@@ -4,6 +4,8 @@
 #include "core/files/abc/fields.h"
 #include "core/files/abc/text.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <optional>
 #include <utility>
@@ -87,8 +89,9 @@ private:
         m_tune.key = m_tune.bars.front().key;
         m_tune.meter = m_tune.bars.front().meter;
         if (m_meterMissing)
-            m_remarks.add({entry.line, 0}, "the tune has no meter",
-                          "barred as written, counted in " + text(m_tune.meter));
+            m_remarks.add({entry.line, 0}, "the tune has no time signature",
+                          "the bar lines stay as written, and the beats are counted in " +
+                              text(m_tune.meter));
         settlePartOrder(entry);
         return std::move(m_tune);
     }
@@ -150,7 +153,7 @@ private:
             return instruction(text);
         case 'm':
         case 's':
-            m_remarks.addOnce(place, std::string(1, letter) + ": lines", "left out");
+            m_remarks.addOnce(place, fmt::format("{}: lines cannot be used", letter), "left out");
             return;
         case 'Y':
             // Not of the standard: an old folk tune collection keeps the order of parts here.
@@ -269,7 +272,8 @@ private:
             m_tempoText = text;
             m_tempoPlace = place;
         } else if (m_tune.tempo) {
-            m_remarks.addOnce(place, "the tempo changes inside the tune", "the first is kept");
+            m_remarks.addOnce(place, "the tempo changes inside the tune",
+                              "the first tempo is used throughout");
         } else {
             takeTempo(std::string(text), place);
         }
@@ -279,8 +283,8 @@ private:
     {
         auto const tempo = abcTempo(text, *m_unit);
         if (!tempo)
-            return m_remarks.add(place, "Q:" + shortened(text) + " is no tempo",
-                                 "the usual tempo is taken");
+            return m_remarks.add(place, "Q:" + shortened(text) + " is not a tempo",
+                                 "the usual tempo is used");
         m_tune.tempo = tempo->tempo;
         if (!tempo->words.empty()) m_bars.addWords(tempo->words, place);
     }
@@ -354,11 +358,11 @@ private:
         auto const marked = [this](std::string const& part) { return isMarked(part); };
         if (std::none_of(m_order.begin(), m_order.end(), marked))
             return m_remarks.add({entry.line, 0},
-                                 "the tune names an order of parts but marks none",
-                                 "played as written");
+                                 "the tune gives an order of parts but marks no parts",
+                                 "the order is ignored");
         if (!std::all_of(m_order.begin(), m_order.end(), marked))
             m_remarks.add({entry.line, 0}, "the order names parts that are nowhere marked",
-                          "they are passed over");
+                          "they are skipped");
         std::copy_if(m_order.begin(), m_order.end(), std::back_inserter(m_tune.partOrder),
                      marked);
     }

@@ -151,7 +151,7 @@ public:
     Result<tune::Tune> read(std::string const& file)
     {
         for (std::string const& oddity : m_smf.oddities)
-            m_remarks.addOnce({}, oddity, "read as far as it goes");
+            m_remarks.addOnce({}, oddity, "read as well as possible");
         std::vector<Voice> const voices = voicesOf(m_smf);
         if (voices.empty()) return Fault{FaultCode::NoNotes, file, ""};
         std::size_t const chosen = tuneVoice(voices);
@@ -178,9 +178,9 @@ private:
         m_key = music::keyOf(m_smf.sharps.value_or(0),
                              m_smf.minor ? music::Mode::Aeolian : music::Mode::Ionian);
         if (!m_smf.sharps)
-            m_remarks.add({}, "the file has no key", "pitches are spelt as in C major");
+            m_remarks.add({}, "the file has no key", "notes are spelt as in C major");
         if (m_smf.meters.empty())
-            m_remarks.add({}, "the file has no meter", "barred in 4/4");
+            m_remarks.add({}, "the file has no time signature", "the bars are in 4/4");
         else
             m_meters = m_smf.meters;
         if (m_meters.empty() || m_meters.front().at > 0) m_meters.insert(m_meters.begin(), SmfMeter{});
@@ -227,12 +227,12 @@ private:
             note.keys = {note.keys.back()};
         }
         if (moved)
-            m_remarks.add({}, "notes lie beside the beat",
-                          "put on the nearest place of the grid");
+            m_remarks.add({}, "some notes are a little off the beat",
+                          "moved to the nearest part of the beat");
         if (thinned)
-            m_remarks.add({}, "notes of the voice sound into one another",
-                          "each is cut where the next begins; of thick chords the highest is "
-                          "read");
+            m_remarks.add({}, "notes of the tune overlap",
+                          "each is cut short where the next begins, and only the highest note "
+                          "of a large chord is used");
         return out;
     }
 
@@ -348,7 +348,7 @@ private:
             std::stable_sort(chords.begin(), chords.end(),
                              [](auto const& a, auto const& b) { return a.first < b.first; });
             for (auto const& [tick, chord] : chords) addChord(tick, chord);
-            m_remarks.add({}, "texts of the file are chord symbols", "read as such");
+            m_remarks.add({}, "some texts in the file are chord symbols", "used as chords");
             return;
         }
     }

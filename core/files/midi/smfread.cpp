@@ -160,7 +160,7 @@ private:
             if (good)
                 m_contents.meters.push_back({m_tick, byte(0), 1 << byte(1)});
             else
-                m_contents.oddities.emplace_back("a time signature is none");
+                m_contents.oddities.emplace_back("a time signature makes no sense");
         }
         if (type == 0x59 && body.size() >= 2 && !m_contents.sharps) {
             int const sharps = byte(0) > 0x7F ? byte(0) - 256 : byte(0);
@@ -193,14 +193,15 @@ Result<SmfContents> readSmf(std::string_view bytes, std::string const& file)
     std::size_t from = 0;
     if (bytes.starts_with("RIFF")) from = std::min(bytes.find("MThd"), bytes.size());
     if (!bytes.substr(from).starts_with("MThd"))
-        return Fault{FaultCode::Malformed, placeName(file, from), "this is no MIDI file"};
+        return Fault{FaultCode::Malformed, placeName(file, from), "this is not a MIDI file"};
     Bytes header(bytes, from + 4, bytes.size());
     std::int64_t const length = header.number(4);
     std::int64_t const format = header.number(2);
     header.number(2); // the tracks are counted as they come
     std::int64_t const division = header.number(2);
     if (header.overran() || length < 6)
-        return Fault{FaultCode::Malformed, placeName(file, header.at()), "the head is cut off"};
+        return Fault{FaultCode::Malformed, placeName(file, header.at()),
+                     "the start of the file is incomplete"};
     SmfContents contents;
     contents.ticksACrotchet = static_cast<int>(division);
     if (division >= 0x8000) {
@@ -211,7 +212,7 @@ Result<SmfContents> readSmf(std::string_view bytes, std::string const& file)
     }
     if (contents.ticksACrotchet == 0)
         return Fault{FaultCode::BadScoreValue, placeName(file, from + 12), "division 0"};
-    if (format > 2) contents.oddities.emplace_back("the format is none of the standard's");
+    if (format > 2) contents.oddities.emplace_back("the MIDI format is not 0, 1 or 2");
 
     std::size_t notesLeft = mostNotes;
     std::size_t at = from + 8 + static_cast<std::size_t>(length);

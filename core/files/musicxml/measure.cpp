@@ -210,12 +210,14 @@ Outcome MeasureReader::key(xml_node node)
         // A signature of single signs: as many sharps or flats as it has.
         for (xml_node alter : node.children("key-alter")) fifths += alterOf(alter).semitones;
         fifths = std::clamp(fifths, -7, 7);
-        m_remarks.addOnce(m_places.of(node), "a key signature of single signs",
-                          "read as the usual one with as many");
+        m_remarks.addOnce(m_places.of(node), "the key signature is not a usual one",
+                          "read as the usual one with the same number of sharps or flats");
     }
     auto const mode = modeFrom(trimmed(node.child("mode").text().get()));
     m_key = music::keyOf(fifths, mode.value_or(music::Mode::Ionian));
-    if (!mode) m_remarks.addOnce(m_places.of(node), "the key has no mode", "read as major");
+    if (!mode)
+        m_remarks.addOnce(m_places.of(node), "the key does not say major or minor",
+                          "read as major");
     m_key.tonic = music::transposed(m_key.tonic, m_transposition);
     if (!m_anyNote)
         m_bar.key = m_key;
@@ -259,7 +261,7 @@ Outcome MeasureReader::meter(xml_node node)
     if (!m_anyNote)
         m_bar.meter = m_meter;
     else
-        m_remarks.addOnce(m_places.of(node), "the meter changes inside a bar",
+        m_remarks.addOnce(m_places.of(node), "the time signature changes inside a bar",
                           "counted from the next bar on");
     return std::nullopt;
 }
@@ -402,7 +404,7 @@ Outcome MeasureReader::note(xml_node node)
     m_noteBefore.reset();
     if (!isOurs(node) || node.child("cue")) return std::nullopt;
     if (length == Length{}) {
-        m_remarks.add(m_places.of(node), "a note of length nought", "left out");
+        m_remarks.add(m_places.of(node), "a note has no length", "left out");
         return std::nullopt;
     }
     if (++m_noteCount > mostNotes) return Problem{FaultCode::TuneTooLong, "", node};
@@ -450,8 +452,8 @@ Outcome MeasureReader::moved(xml_node node, int direction)
     if (auto problem = fits(by, node.child("duration"))) return problem;
     m_at = direction > 0 ? m_at + by : m_at - by;
     if (m_at < Length{}) {
-        m_remarks.add(m_places.of(node), "a step back beyond the bar's beginning",
-                      "taken to its beginning");
+        m_remarks.add(m_places.of(node), "the file goes back beyond the start of the bar",
+                      "read from the start of the bar");
         m_at = {};
     }
     m_end = std::max(m_end, m_at);
@@ -494,8 +496,8 @@ void MeasureReader::notations(xml_node note, Gathered& gathered)
             } else {
                 for (xml_node inner : sign.children()) {
                     if (std::string_view(inner.name()) == "fingering")
-                        m_remarks.addOnce(m_places.of(inner), "the score has fingers",
-                                          "left out: they are found anew");
+                        m_remarks.addOnce(m_places.of(inner), "the music has fingering",
+                                          "left out, as new fingering is worked out");
                     if (MarkElement const* row = markOf(name, inner.name()))
                         mark(gathered, std::string(row->mark));
                 }
@@ -635,13 +637,13 @@ void MeasureReader::metronome(xml_node node)
     constexpr Rational slowest{1};
     constexpr Rational fastest{1000};
     if (!beats || *beats < slowest || *beats > fastest || *halvings < 0) {
-        m_remarks.add(m_places.of(node), "the metronome mark is no tempo",
-                      "the usual tempo is taken");
+        m_remarks.add(m_places.of(node), "the metronome mark is not a tempo",
+                      "the usual tempo is used");
         return;
     }
     if (tempo) {
         m_remarks.addOnce(m_places.of(node), "the tempo changes inside the tune",
-                          "the first is kept");
+                          "only the first is used");
         return;
     }
     Length const plain{Rational(1, std::int64_t{1} << *halvings)};
@@ -718,8 +720,8 @@ void MeasureReader::sound(xml_node node)
 {
     if (!node) return;
     if (sendsElsewhere(node))
-        m_remarks.addOnce(m_places.of(node), "the score sends the player back or on",
-                          "played as written");
+        m_remarks.addOnce(m_places.of(node), "the music has a jump such as D.C. or a coda",
+                          "the jump is ignored, and the tune is played straight through");
     pugi::xml_attribute const rate = node.attribute("tempo");
     double const quarters = rate.as_double();
     constexpr double fastest = 1000;
@@ -747,7 +749,7 @@ void MeasureReader::barline(xml_node node)
         m_bar.endings = endingsFrom(ending.attribute("number").value());
         if (m_bar.endings.empty()) m_bar.endings = endingsFrom(ending.text().get());
         if (m_bar.endings.empty())
-            m_remarks.add(m_places.of(node), "an ending has no number", "left out");
+            m_remarks.add(m_places.of(node), "a time bar has no number", "left out");
     }
     if (direction == "forward") {
         if (location == "left")
@@ -866,8 +868,8 @@ void MeasureReader::settleMarks()
         bool const stacked = !kept.empty() && kept.back().at == mark.at;
         if (stacked && kept.back().chord == mark.chord && mark.pass != 2) continue;
         if (stacked && (mark.pass != 2 || kept.back().pass)) {
-            m_remarks.addOnce(m_bar.place, "two chord symbols stand at one place",
-                              "the first is kept");
+            m_remarks.addOnce(m_bar.place, "there are two chord symbols in one place",
+                              "only the first is used");
             continue;
         }
         if (stacked) kept.back().pass = 1;

@@ -235,8 +235,11 @@ Result<std::string> scoreInMxl(std::string_view bytes, std::string const& file)
     std::optional<std::string> name;
     if (container) name = rootFileIn(*container);
     if (!name || name->empty()) name = onlyScoreIn(bytes);
-    if (!name) return damaged(file, "its container names no score");
-    if (!staysInside(*name)) return damaged(file, "its container points outside: " + *name);
+    if (!name) return damaged(file, "its list of contents names no music");
+    if (!staysInside(*name))
+        return damaged(file, "its list of contents points outside the "
+                             "file: " +
+                                 *name);
     return entryNamed(bytes, *name, longestScore, file);
 }
 

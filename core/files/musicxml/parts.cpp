@@ -190,7 +190,7 @@ std::optional<TuneVoice> tuneVoiceOf(std::vector<Part> const& parts, Places cons
     auto const sounding = std::count_if(surveys.begin(), surveys.end(),
                                         [](PartSurvey const& s) { return s.pitched > 0; });
     if (sounding > 1)
-        remarks.add(places.of(first), "the score has " + std::to_string(sounding) + " parts",
+        remarks.add(places.of(first), "the music has " + std::to_string(sounding) + " parts",
                     partLabel(parts[tune.part]) + " is read as the tune");
     if (survey.staves.size() > 1)
         remarks.add(places.of(first),

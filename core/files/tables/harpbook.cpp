@@ -51,9 +51,9 @@ std::string asked(Json const& member, char const* key, std::string const& pointe
 std::vector<HarpModel> harpsFrom(Json const& json)
 {
     if (!json.is_object() || !json.contains("sallow_harps"))
-        throw WrongHarp{"", "this is no book of harps"};
+        throw WrongHarp{"", "this is not a file of harps"};
     if (json.at("sallow_harps").get<int>() != version)
-        throw WrongHarp{"/sallow_harps", "written by a newer version"};
+        throw WrongHarp{"/sallow_harps", "it was saved by a newer version of Sallow"};
     std::vector<HarpModel> harps;
     std::set<std::string> ids;
     for (std::size_t i = 0; i < json.at("harps").size(); ++i) {
@@ -87,7 +87,7 @@ HarpModel harpFromMember(Json const& member, std::string const& pointer)
     model.name = asked(member, "name", pointer);
     auto const lowest = music::pitchFrom(asked(member, "lowest", pointer));
     if (!lowest || lowest->alter != 0)
-        throw WrongHarp{pointer + "/lowest", "a letter and octave is wanted, such as C2"};
+        throw WrongHarp{pointer + "/lowest", "a letter and an octave are needed, such as C2"};
     model.lowest = *lowest;
     int const strings = member.at("strings").get<int>();
     if (strings < harp::fewestStrings || strings > harp::mostStrings)
@@ -125,7 +125,7 @@ base::Result<std::vector<HarpModel>> readHarpBook(std::string_view text,
     } catch (Json::parse_error const& error) {
         return Fault{FaultCode::Malformed,
                      file + ", line " + std::to_string(lineOfByte(text, error.byte)),
-                     "this is no book of harps"};
+                     "this is not a file of harps"};
     } catch (Json::exception const& error) {
         return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     } catch (WrongHarp const& wrong) {

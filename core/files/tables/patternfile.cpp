@@ -20,7 +20,7 @@ base::Result<std::vector<pattern::Pattern>> patternsFrom(Json const& json,
                                                          std::string const& file)
 {
     if (json.at("sallow_patterns").get<int>() != version)
-        return Fault{FaultCode::Malformed, file, "written by a newer version"};
+        return Fault{FaultCode::Malformed, file, "it was saved by a newer version of Sallow"};
     std::vector<pattern::Pattern> own;
     for (Json const& member : json.at("patterns")) {
         auto read = pattern::ownPatternFrom(member.at("pattern").get<std::string>());
@@ -56,7 +56,7 @@ base::Result<std::vector<pattern::Pattern>> readPatternFile(std::string_view tex
     } catch (Json::parse_error const& error) {
         return Fault{FaultCode::Malformed,
                      file + ", line " + std::to_string(lineOfByte(text, error.byte)),
-                     "this is no file of patterns"};
+                     "this is not a file of patterns"};
     } catch (Json::exception const& error) {
         return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     }

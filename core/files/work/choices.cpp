@@ -21,7 +21,7 @@ base::Result<Item> named(std::vector<Item> const& items, Id id, std::string_view
         known.push_back(item.*id);
     }
     return base::Fault{code, std::string(wanted),
-                       fmt::format("there are {}", fmt::join(known, ", "))};
+                       fmt::format("known: {}", fmt::join(known, ", "))};
 }
 
 // Gap above a string, from the spacing table.

@@ -453,7 +453,7 @@ Result<SavedWork> readDocument(std::string_view text, Tables const& tables,
     } catch (Json::parse_error const& error) {
         return Fault{FaultCode::Malformed,
                      file + ", line " + std::to_string(lineOfByte(text, error.byte)),
-                     "this is no saved arrangement"};
+                     "this is not a saved arrangement"};
     } catch (Json::exception const& error) {
         return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     } catch (WrongHarp const& wrong) {

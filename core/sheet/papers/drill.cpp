@@ -32,11 +32,13 @@ constexpr double betweenLines = 2.6;
 
 // Placing before plucking, closing and coming off [trade-3.3]; the rest common practice.
 constexpr std::array<char const*, 4> whatToDo{
-    "1.  Place all fingers of the shape before any plays: look once, then feel the strings.",
-    "2.  Feel that the hand is easy: thumb high, wrist and shoulder loose, no finger pressing.",
-    "3.  Roll the shape from low to high, every finger closing into the palm; then play it "
+    "1.  Place all the fingers of the shape before you pluck: look once, then feel the "
+    "strings.",
+    "2.  Check that your hand is relaxed: thumb high, wrist and shoulder loose, no finger "
+    "pressing.",
+    "3.  Roll the shape from low to high, closing each finger into the palm; then pluck it "
     "together.",
-    "4.  Lift the hand and move on: place the next shape before it is due."};
+    "4.  Come off and move on: place the next shape in good time."};
 
 bool sameHold(std::vector<VoicedNote> const& a, std::vector<VoicedNote> const& b)
 {
@@ -192,7 +194,8 @@ void addHead(Papers& papers, Arrangement const& arrangement)
     head.tune.tempo = arrangement.tempo;
     head.setupLine = harp::setupLine(arrangement.harp, arrangement.levers.setup);
     head.levers = leverPicture(arrangement.harp, arrangement.levers.setup);
-    head.harpLine = "left-hand drill · level " + std::to_string(arrangement.level.number);
+    head.harpLine =
+        "left-hand placing drill · level " + std::to_string(arrangement.level.number);
     Pen pen(papers.font());
     double const height = drawHeading(pen, head, papers.width());
     papers.add(pen, height, 0);
@@ -234,8 +237,8 @@ void addSteps(Papers& papers, tune::Tempo const& goal)
     Pen pen(papers.font());
     double y = drawWords(
         pen,
-        "Steps to the tempo: move on when a step has gone easily three times; if it does not, "
-        "go back one. Beats a minute stand under each step; a pause of five minutes belongs to "
+        "Steps up to the tempo: move on when a step has gone easily three times; if it will "
+        "not, go back one. The beats a minute are under each step. Rest for five minutes in "
         "every half hour.",
         papers.width());
     y += 1.0;

@@ -75,7 +75,7 @@ public:
         addShapes(shapes.front());
         for (std::size_t i = 0; i < meters.size(); ++i)
             addMusic(exerciseScore(shapes[i]),
-                     (i == 0 ? "The shape in " : "The same in ") + music::text(meters[i]),
+                     (i == 0 ? "The pattern in " : "The same in ") + music::text(meters[i]),
                      shapeBars);
         addMusic(exerciseScore(*practice), "Eight bars to practise", practiceBars);
         addEmptyStaves();
@@ -209,7 +209,7 @@ private:
 
     void addEmptyStaves()
     {
-        Section head = sectionHeading(font(), "Your own", width());
+        Section head = sectionHeading(font(), "Write your own", width());
         double const room = m_papers.room() - betweenSections - head.height - 1.5;
         int const fitting = static_cast<int>((room + emptyGap) / (4 + emptyGap));
         if (fitting < 1) return;
