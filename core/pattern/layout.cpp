@@ -60,9 +60,10 @@ Rhythm onTheBeats(Pattern const& pattern, Meter meter, Length span)
     Length const step = stepFor(static_cast<int>(all.size()), meter, span, pattern.own);
     int const room = std::min(placesIn(span, step), static_cast<int>(all.size()));
     bool const cut = room < static_cast<int>(all.size());
-    Rhythm rhythm{cut                         ? fmt::format("first {}", room)
+    Rhythm rhythm{cut && room == 1            ? "first note"
+                  : cut                       ? fmt::format("first {} notes", room)
                   : step == beatLength(meter) ? "on the beats"
-                                              : "running, then held",
+                                              : "even notes, then ring",
                   meter,
                   span,
                   static_cast<int>(pattern.notes.size()),

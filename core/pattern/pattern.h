@@ -4,6 +4,7 @@
 #include "core/music/meter.h"
 #include "core/music/time.h"
 
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -70,6 +71,7 @@ int likingFor(Rhythm const& rhythm, std::string_view kind);
 struct PatternBook {
     std::vector<Pattern> patterns;
     std::vector<Rhythm> rhythms;
+    std::map<std::string, std::string> renamed{}; // names of rhythms in older saved work
 };
 
 // A degree in a name: "5"; below the root "low5", the fifth of the octave below (degree -2),

@@ -199,6 +199,14 @@ TEST_CASE("The earliest form keeps its shape under its old name, a full one all 
     REQUIRE(earliest.brief.locks.size() == 1);
     CHECK(earliest.brief.locks[0].voicing.pattern.find("low") != std::string::npos);
     CHECK(earliest.brief.sliders.empty());
+    // A rhythm that has another name now is found under it.
+    SavedWork const plain = open("form2-plain.sallow");
+    REQUIRE(plain.brief.locks.size() == 1);
+    CHECK(plain.brief.locks[0].voicing.rhythm == "bass, then chord");
+    auto const arranged = proposal::propose(plain.brief);
+    REQUIRE(arranged);
+    for (std::string const& warning : arranged->warnings)
+        CHECK(warning.find("that you kept") == std::string::npos);
     SavedWork const full = open("form1-everything.sallow");
     CHECK(full.brief.locks.size() == 2);
     CHECK(full.brief.changes.size() == 2);

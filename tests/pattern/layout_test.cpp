@@ -61,7 +61,7 @@ TEST_CASE("Half a bar of 4/4 goes like a bar of 2/4", "[layout]")
 
 TEST_CASE("Half a bar of 2/2 does not go like a bar of 2/4, whose beat is shorter", "[layout]")
 {
-    CHECK(names("1-5-8", {2, 2}, wholes(1, 2)) == Names{"first 2"});
+    CHECK(names("1-5-8", {2, 2}, wholes(1, 2)) == Names{"first 2 notes"});
 }
 
 TEST_CASE("Notes that the pattern plucks together stay together", "[layout]")

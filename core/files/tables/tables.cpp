@@ -325,6 +325,13 @@ void readRhythms(Row& table, Tables& tables)
                                         text(r.span.wholes), text(r.meter)));
             tables.book.rhythms.push_back(std::move(r));
         }
+    for (Node const& node : list(table["renamed"])) {
+        Row row(node);
+        std::string const before = text(row["name"]);
+        names.add(node, before);
+        tables.book.renamed[before] = text(row["now"]);
+        row.done();
+    }
 }
 
 // {"reach": 1000, "rate": -500}: pulls at the weights of terms.

@@ -169,7 +169,8 @@ proposal::KeyWish keyWish(std::string const& text)
     throw Wrong{"/key", text};
 }
 
-proposal::Lock lockFrom(Json const& member, std::string const& pointer)
+proposal::Lock lockFrom(Json const& member, std::string const& pointer,
+                        pattern::PatternBook const& book)
 {
     proposal::Lock lock;
     lock.bar = member.at("bar").get<int>() - 1;
@@ -181,6 +182,9 @@ proposal::Lock lockFrom(Json const& member, std::string const& pointer)
         if (lock.voicing.pattern.find('(') == std::string::npos)
             lock.voicing.pattern = pattern->name;
     lock.voicing.rhythm = member.at("rhythm").get<std::string>();
+    if (auto const renamed = book.renamed.find(lock.voicing.rhythm);
+        renamed != book.renamed.end())
+        lock.voicing.rhythm = renamed->second;
     lock.voicing.rolled = member.at("rolled").get<bool>();
     lock.voicing.rootString = member.at("root_string").get<int>() - 1;
     if (Json const& root = member.at("root"); !root.is_null()) {
@@ -378,7 +382,8 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
     work.brief.take = json.value("take", 0);
     std::size_t place = 0;
     for (Json const& member : json.at("locks"))
-        work.brief.locks.push_back(lockFrom(member, "/locks/" + std::to_string(place++)));
+        work.brief.locks.push_back(
+            lockFrom(member, "/locks/" + std::to_string(place++), work.brief.book));
     // Members that older files do not have.
     if (json.contains("changes"))
         for (std::size_t i = 0; i < json.at("changes").size(); ++i)
