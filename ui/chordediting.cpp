@@ -192,7 +192,7 @@ bool editChord(Session& session, std::vector<ChordBeat> const& beats, ChordWish 
         return become(session, withoutChord(tune, place), tr("chord taken out of %1").arg(where));
     case ChordWish::What::Split:
         return become(session, withChordSplit(tune, place),
-                      tr("chord struck anew in %1").arg(where));
+                      tr("chord plucked again in %1").arg(where));
     case ChordWish::What::Earlier:
     case ChordWish::What::Later: {
         bool const later = wish.what == ChordWish::What::Later;

@@ -42,7 +42,7 @@ ChordEditor::ChordEditor(QString const& place, std::vector<ChordBeat> beats, std
       m_line(new QLineEdit(this)), m_said(new QLabel(this)), m_likely(new QListWidget(this)),
       m_everywhere(new QCheckBox(this)), m_set(new Button(tr("Set"), this)),
       m_takeOut(new Button(tr("Take out"), this)),
-      m_split(new Button(tr("Strike anew"), this)),
+      m_split(new Button(tr("Pluck again"), this)),
       m_earlier(new Button(tr("Earlier"), this)), m_later(new Button(tr("Later"), this))
 {
     setWindowTitle(tr("Chord in %1").arg(place));

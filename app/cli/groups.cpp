@@ -104,7 +104,7 @@ Options tuneWishes(Call& call)
     ArrangeOptions& o = call.options;
     return {{"--tempo", &o.tempo, "beats a minute", from(10, 400)},
             {"--chords", &o.chords,
-             "keep: use the written chord symbols; suggest: find them anew from the notes; auto: "
+             "keep: use the written chord symbols; suggest: find them again from the notes; auto: "
              "find them where the tune has none",
              oneOf({"keep", "suggest", "auto"})},
             {"--passes", &o.passes,

@@ -156,7 +156,7 @@ std::string barWords(Notation const& notation, std::size_t i,
     if (i > 0 && !(written.key == notation.tune.bars[i - 1].key))
         addSentence(out, "The key is now " + spoken(music::shown(written.key)));
     if (i > 0 && !(written.meter == notation.tune.bars[i - 1].meter))
-        addSentence(out, "The meter is now " + music::text(written.meter));
+        addSentence(out, "The time signature is now " + music::text(written.meter));
     if (written.repeatOpens) addSentence(out, "A repeat begins");
     if (!written.endings.empty())
         addSentence(out, "The " + ordinals(written.endings) + " time only");

@@ -142,7 +142,7 @@ void askAdded(Inquiry& inquiry)
         auto const chord = chordAt(a, bar, note.at - played.at, played.pass);
         if (!chord || !music::contains(*chord, music::midi(note.pitch) % 12))
             report(inquiry, bar,
-                   fmt::format("right hand: {} below the tune is no tone of the chord",
+                   fmt::format("right hand: {} below the tune is not a note of the chord",
                                music::plain(note.pitch)));
     }
 }

@@ -43,7 +43,7 @@ std::string barOf(Arrangement const& arrangement, int playedBar)
     if (playedBar < 0 || static_cast<std::size_t>(playedBar) >= bars.size())
         return "beyond the last bar";
     tune::PlayedBar const& bar = bars[static_cast<std::size_t>(playedBar)];
-    return fmt::format("{}, pass {}", tune::barName(arrangement.tune, bar.bar), bar.pass);
+    return fmt::format("{}, time {}", tune::barName(arrangement.tune, bar.bar), bar.pass);
 }
 
 void report(Inquiry& inquiry, int playedBar, std::string const& what)
@@ -203,13 +203,13 @@ void askShapes(Inquiry& inquiry)
                                        [](auto const& note) { return note.rollOrder > 0; });
         if (rolls && !mayRoll(inquiry.book, p.voicing.pattern))
             report(inquiry, playedBar,
-                   fmt::format("left hand: {} is no pattern to roll", p.voicing.pattern));
+                   fmt::format("left hand: {} is not a pattern to roll", p.voicing.pattern));
         for (arrange::VoicedNote const& note : notes)
             if (note.string != pattern::stringOf(p.voicing.rootString, note.degree) ||
                 note.at < music::Length{} || note.at >= p.position.span ||
                 note.held <= music::Length{})
                 report(inquiry, playedBar,
-                       fmt::format("left hand: degree {} lies off its string or chord",
+                       fmt::format("left hand: degree {} is not on its string or in its chord",
                                    note.degree));
     }
 }
@@ -225,7 +225,7 @@ void askLeftRates(Inquiry& inquiry)
         if (note.hand != Side::Left) continue;
         if (before && !(*before == note.at) && seconds(a, note.at - *before) < shortest)
             report(inquiry, note.playedBar,
-                   fmt::format("left hand: {:.2f} s between two notes, the level wants {:.2f}",
+                   fmt::format("left hand: {:.2f} s between two notes, the level needs {:.2f}",
                                seconds(a, note.at - *before), shortest));
         before = note.at;
         auto const last = lastOn.find(note.string);
@@ -293,11 +293,11 @@ void askFlips(Inquiry& inquiry)
         if (!isOnHarp(inquiry, flip.string) ||
             !inquiry.arrangement.harp.string(flip.string).hasLever)
             report(inquiry, flip.playedBar,
-                   fmt::format("string {} has no lever to turn", flip.string + 1));
+                   fmt::format("string {} has no lever to flip", flip.string + 1));
         for (HandNote const& note : inquiry.notes) {
             if (note.hand == flip.hand && flip.freeFrom < note.at && note.at < flip.freeTo)
                 report(inquiry, note.playedBar,
-                       fmt::format("string {} is plucked by the hand that turns the lever of "
+                       fmt::format("string {} is plucked by the hand that flips the lever of "
                                    "string {}",
                                    note.string + 1, flip.string + 1));
             // A note of the tune may be damped for it in its second half, see levers/clock.h.
@@ -305,7 +305,7 @@ void askFlips(Inquiry& inquiry)
                 note.held * (note.fromTune ? music::Rational(1, 2) : music::Rational(1));
             if (note.string == flip.string && note.at < flip.at && flip.at < note.at + wanted)
                 report(inquiry, note.playedBar,
-                       fmt::format("the lever of string {} is turned while its note is counted",
+                       fmt::format("the lever of string {} is flipped while its note is counted",
                                    flip.string + 1));
         }
     }
@@ -333,7 +333,7 @@ void askTune(Inquiry& inquiry)
         if (times != 0)
             report(inquiry, where[heard],
                    fmt::format("the tune's note of MIDI key {} {}", std::get<int>(heard),
-                               times > 0 ? "is missing" : "is no note of the tune"));
+                               times > 0 ? "is missing" : "is not a note of the tune"));
 }
 
 } // namespace

@@ -52,7 +52,7 @@ TEST_CASE("A left-hand note beyond either end of the strings is found", "[rules]
 {
     arrange::Arrangement a = withPair(7, 4, 1);
     a.positions[0].voicing.notes[0].string = -1;
-    CHECK(breaks(a, "bar 1, pass 1: left hand: there is no string 0"));
+    CHECK(breaks(a, "bar 1, time 1: left hand: there is no string 0"));
     a.positions[0].voicing.notes[0].string = 34;
     CHECK(breaks(a, "there is no string 35"));
 }
@@ -117,7 +117,7 @@ TEST_CASE("A leap of an octave without the time for it is found", "[rules]")
     a.positions[0].voicing = {
         "1", 4, "test", false, {{Length{Rational(7, 8)}, quaver, 4, 4, 1, 0}}};
     a.positions[1].voicing = {"1", 12, "test", false, {{{}, quaver, 12, 4, 1, 0}}};
-    CHECK(breaks(a, "bar 2, pass 1: left hand: a leap of an octave in 0.38 s"));
+    CHECK(breaks(a, "bar 2, time 1: left hand: a leap of an octave in 0.38 s"));
     a.positions[1].voicing.notes[0].at = quaver;
     CHECK_FALSE(breaks(a, "a leap of an octave"));
 }
@@ -147,8 +147,8 @@ TEST_CASE("A pluck by the hand that turns a lever is found, and a counted note t
     flip.string = 4; // its note is counted to 1/4
     flip.to = a.levers.setup[4] == harp::Lever::Up ? harp::Lever::Down : harp::Lever::Up;
     a.levers.flips = {flip};
-    CHECK(breaks(a, "plucked by the hand that turns the lever of string 5"));
-    CHECK(breaks(a, "the lever of string 5 is turned while its note is counted"));
+    CHECK(breaks(a, "plucked by the hand that flips the lever of string 5"));
+    CHECK(breaks(a, "the lever of string 5 is flipped while its note is counted"));
 }
 
 TEST_CASE("A note taken from the tune or added to it is found", "[rules]")
@@ -159,5 +159,5 @@ TEST_CASE("A note taken from the tune or added to it is found", "[rules]")
     a = sound();
     a.playing.notes.push_back(a.playing.notes.back());
     a.playing.notes.back().pitch.octave -= 1;
-    CHECK(breaks(a, "is no note of the tune"));
+    CHECK(breaks(a, "is not a note of the tune"));
 }

@@ -41,7 +41,7 @@ void readChordTable(table::Row& file, harmony::ChordTable& learned)
     learned.degrees.clear();
     for (Node const& node : table::list(file["degrees"])) {
         auto const degree = harmony::degreeFrom(table::text(node));
-        if (!degree) node.refuse(table::text(node) + " is no degree");
+        if (!degree) node.refuse(table::text(node) + " is not a degree");
         learned.degrees.push_back(*degree);
     }
     std::size_t const degrees = learned.degrees.size();

@@ -34,7 +34,7 @@ void readSources(Row& table)
 music::Pitch naturalPitch(Node const& node)
 {
     auto const pitch = music::pitchFrom(text(node));
-    if (!pitch || pitch->alter != 0) node.refuse(text(node) + " is no letter with octave");
+    if (!pitch || pitch->alter != 0) node.refuse(text(node) + " is not a letter with an octave");
     return *pitch;
 }
 
@@ -49,7 +49,7 @@ Rational fraction(Node const& node)
         read = std::from_chars(read.ptr + 1, end, under);
     bool const sound = read.ec == std::errc() && read.ptr == end && over >= 0 && under > 0 &&
                        over <= 1024 && under <= 1024;
-    if (!sound) node.refuse(written + " is no fraction of a whole note");
+    if (!sound) node.refuse(written + " is not a fraction of a whole note");
     return {over, under};
 }
 
@@ -62,7 +62,7 @@ music::Meter meter(Node const& node)
         std::from_chars(written.data(), written.data() + slash, m.beats);
         std::from_chars(written.data() + slash + 1, written.data() + written.size(), m.unit);
     }
-    if (m.beats < 1 || m.unit < 1 || text(m) != written) node.refuse(written + " is no meter");
+    if (m.beats < 1 || m.unit < 1 || text(m) != written) node.refuse(written + " is not a time signature");
     return m;
 }
 
@@ -87,7 +87,7 @@ void readHarps(Row& table, Tables& tables)
         row.done();
         names.add(node, size.id);
         if (diatonicStep(size.highest) <= diatonicStep(size.lowest))
-            node.refuse("the highest string lies below the lowest");
+            node.refuse("the highest string is below the lowest");
         tables.harps.push_back(size);
     }
 }
@@ -101,7 +101,7 @@ LeverFit leverFit(Node const& node)
     if (!letters.value->is_string()) letters.refuse("letters are wanted");
     for (char c : letters.value->get<std::string>()) {
         auto const name = music::pitchNameFrom(std::string_view(&c, 1));
-        if (!name) letters.refuse(fmt::format("{} is no letter of a string", c));
+        if (!name) letters.refuse(fmt::format("{} is not a letter of a string", c));
         fit.letters.push_back(name->letter);
     }
     return fit;
@@ -117,7 +117,7 @@ void readTunings(Row& table, Tables& tables)
         row.done();
         tunings.add(node, id);
         auto const key = music::pitchNameFrom(id);
-        if (!key) node.refuse(id + " is no key");
+        if (!key) node.refuse(id + " is not a key");
         tables.tunings.push_back({id, *key, name});
     }
     Names fits;
@@ -138,7 +138,7 @@ harp::PairReach pairReach(Node const& node)
     std::string const written = text(fingers);
     bool const sound = written.size() == 3 && written[1] == '-' && written[0] <= '4' &&
                        written[0] > written[2] && written[2] >= '1';
-    if (!sound) fingers.refuse(written + " is no pair of fingers, the lower string's first");
+    if (!sound) fingers.refuse(written + " is not a pair of fingers, the lower string's first");
     pair.low = written[0] - '0';
     pair.high = written[2] - '0';
     return pair;
@@ -305,7 +305,7 @@ std::vector<pattern::Rhythm> rhythmsOf(Node const& node)
             pattern::Rhythm r{name, meter(meterNode), {}, whole(notesNode, 1, 16), begins, {}};
             r.span = row.has("span") ? Length{fraction(row["span"])} : barLength(r.meter);
             if (r.onsets.back() >= r.span)
-                row["onsets"].refuse("an onset lies beyond the span");
+                row["onsets"].refuse("an onset is beyond the span");
             r.level = level;
             r.liking = liking;
             r.kinds = kinds;
