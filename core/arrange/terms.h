@@ -121,6 +121,7 @@ struct HandPlace {
     double at = 0; // whole notes from the position's start, of its first or last onset
     double centreMm = 0;
     harp::PlacedFinger edge{}; // what plays there: the first note, or the last
+    int low = 0, high = 0;     // the outer strings of the shape
     friend bool operator==(HandPlace const&, HandPlace const&) = default;
 };
 HandPlace handAtStart(View const& view, Laid const& laid);

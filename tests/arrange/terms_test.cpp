@@ -386,6 +386,24 @@ TEST_CASE("A leap that the level has no time for is no pair at all", "[terms]")
     CHECK(pair.travelling(late, far) == unplayablePair);
 }
 
+TEST_CASE(
+    "A leap of the whole hand by an octave is not shortened by a finger that reaches ahead",
+    "[terms]")
+{
+    // By hand: both edges of G2-G3 move up seven strings in 0.3 s, and the level asks half a
+    // second for an octave; the lowest finger alone would have no way at all from G3.
+    auto const x = scenes::example("[G] z:1 | [D] z:1 |");
+    Pair const pair(x);
+    auto const from = [&](music::Rational last) {
+        return scenes::laid(pair.before, {1, 8}, x.string("G2"), {{0}, last});
+    };
+    Laid const octaveUp = scenes::laid(pair.after, {1, 8}, x.string("G3"), {{0}, {1, 2}});
+    Laid const seventhUp = scenes::laid(pair.after, {1, 8}, x.string("F3"), {{0}, {1, 2}});
+    CHECK(pair.travelling(from({7, 8}), octaveUp) == unplayablePair);
+    CHECK(pair.travelling(from({1, 2}), octaveUp) != unplayablePair);
+    CHECK(pair.travelling(from({7, 8}), seventhUp) != unplayablePair);
+}
+
 TEST_CASE("A string plucked at the end of one position is not taken at once in the next",
           "[terms]")
 {

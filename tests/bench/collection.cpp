@@ -1,11 +1,12 @@
-// Every tune of a folder of tunebooks at three harps and three levels: how many are arranged, how
-// many with snags and which ways were taken, flips, keys moved, bars in which the left hand is
-// silent for a flip, rules broken. A measurement for the whole collection; the tests look at
+// Every tune of a folder of tunebooks at three harps and three levels: how many are arranged,
+// how many with snags and which ways were taken, flips, keys moved, bars in which the left hand
+// is silent for a flip, rules broken. A measurement for the whole collection; the tests look at
 // samples of it.
 //
-//   sallow_collection FOLDER... [every N] [print N]
+//   sallow_collection FOLDER... [every N] [print N] [harp ID] [level N]
 //
-// every: each N-th tune alone; print: N snags spread over the collection, with what was taken.
+// every: each N-th tune alone; print: N snags spread over the collection, with what was taken;
+// harp and level: that one alone. A tune whose arrangement breaks a rule is named.
 
 #include "core/files/abc/read.h"
 #include "core/files/tables/tables.h"
@@ -150,6 +151,8 @@ int main(int argc, char** argv)
     files::Tables const tables = orQuit(files::readTables(places::shared()));
     std::size_t every = 1;
     int wanted = 0;
+    std::vector<std::string> harps{"lap26", "floor34", "floor38"};
+    std::vector<int> levels{1, 3, 5};
     std::vector<tune::Tune> tunes;
     int unread = 0;
     for (int word = 1; word < argc; ++word) {
@@ -162,6 +165,14 @@ int main(int argc, char** argv)
                 wanted = number;
             continue;
         }
+        if ((text == "harp" || text == "level") && word + 1 < argc) {
+            ++word;
+            if (text == "harp")
+                harps = {argv[word]};
+            else
+                levels = {std::atoi(argv[word])};
+            continue;
+        }
         auto more = tunesIn(argv[word], unread);
         std::move(more.begin(), more.end(), std::back_inserter(tunes));
     }
@@ -169,8 +180,8 @@ int main(int argc, char** argv)
               << every << " looked at\n";
     int printed = 0;
     int seen = 0;
-    for (char const* harp : {"lap26", "floor34", "floor38"})
-        for (int level : {1, 3, 5}) {
+    for (std::string const& harp : harps)
+        for (int const level : levels) {
             Tally tally;
             for (std::size_t i = 0; i < tunes.size(); i += every) {
                 proposal::Brief const brief{

@@ -90,7 +90,7 @@ TEST_CASE("A roll of a pattern that is not rolled is found", "[rules]")
 {
     arrange::Arrangement a = withPair(7, 4, 1, 1);
     a.positions[0].voicing.pattern = "no such pattern";
-    CHECK(breaks(a, "no pattern to roll"));
+    CHECK(breaks(a, "not a pattern to roll"));
 }
 
 TEST_CASE("Notes faster than the level are found", "[rules]")

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <utility>
 
 namespace arrange {
@@ -12,10 +13,24 @@ namespace {
 double placeMm(View const& view, int string) { return view.harp->placeMm(string); }
 
 // The hand covers a shape's strings, so the middle between the outer ones tells where it is.
-double centreOf(View const& view, Laid const& laid)
+HandPlace handAt(View const& view, Laid const& laid, Pluck const& edge)
 {
     auto const [low, high] = std::ranges::minmax_element(laid.plucks, {}, &Pluck::string);
-    return (placeMm(view, low->string) + placeMm(view, high->string)) / 2;
+    return {false,
+            edge.at,
+            (placeMm(view, low->string) + placeMm(view, high->string)) / 2,
+            {edge.string, edge.finger},
+            low->string,
+            high->string};
+}
+
+// Whether the whole hand moves an octave or more: both its edges do, and the same way.
+bool leapsAnOctave(HandPlace const& end, HandPlace const& start)
+{
+    constexpr int octave = 7;
+    int const low = start.low - end.low;
+    int const high = start.high - end.high;
+    return (low < 0) == (high < 0) && std::min(std::abs(low), std::abs(high)) >= octave;
 }
 
 // What is left of the hand's way where the first finger of the next shape is placed, or reaches
@@ -41,15 +56,13 @@ double ledOverMm(View const& view, HandPlace const& end, HandPlace const& start,
 HandPlace handAtStart(View const& view, Laid const& laid)
 {
     if (laid.rests()) return {};
-    Pluck const& first = laid.plucks.front();
-    return {false, first.at, centreOf(view, laid), {first.string, first.finger}};
+    return handAt(view, laid, laid.plucks.front());
 }
 
 HandPlace handAtEnd(View const& view, Laid const& laid)
 {
     if (laid.rests()) return {};
-    Pluck const& last = laid.plucks.back();
-    return {false, last.at, centreOf(view, laid), {last.string, last.finger}};
+    return handAt(view, laid, laid.plucks.back());
 }
 
 Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start)
@@ -59,6 +72,10 @@ Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start)
     double const seconds = n.before->seconds(wholes);
     double const mm = std::abs(start.centreMm - end.centreMm);
     Taste::Travel const& taste = n.before->taste->travel;
+    // No finger that stays or reaches ahead shortens a leap of the whole hand.
+    if (leapsAnOctave(end, start) &&
+        n.before->level->octaveLeapSeconds > taste.allowedShare * seconds)
+        return unplayablePair;
     double const share =
         secondsForMove(*n.before->level, ledOverMm(*n.before, end, start, mm)) / seconds;
     if (share > taste.allowedShare) return unplayablePair;
