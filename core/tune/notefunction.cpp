@@ -176,6 +176,8 @@ void judge(NoteInLine& out, Around const& around, double secondsAWhole, WayPrice
     set(Circumstance::ChordRoot,
         chord && (here % 12 == music::pitchClass(chord->root) ||
                   (chord->bass && here % 12 == music::pitchClass(*chord->bass))));
+    set(Circumstance::ChordThird,
+        chord && isThird(*chord, here) && !altered(out.pitch, around.bar().key));
     set(Circumstance::LeapsAround, before && after && std::abs(here - before->midi) >= fourth &&
                                        std::abs(after->midi - here) >= fourth);
     // A note a semitone away on the same letter: plain plucks its string again.

@@ -32,9 +32,9 @@ std::string_view functionId(NoteFunction function)
 std::string_view circumstanceId(Circumstance circumstance)
 {
     constexpr std::array<std::string_view, circumstances> ids{
-        "on_beat",      "first_beat", "long",   "quick",        "part_end", "line_apart",
-        "sung",         "plain_in_key", "in_key", "opening",    "chord_root",
-        "leaps_around", "off_harp"};
+        "on_beat",    "first_beat",  "long",         "quick",   "part_end",
+        "line_apart", "sung",        "plain_in_key", "in_key",  "opening",
+        "chord_root", "chord_third", "leaps_around", "off_harp"};
     return ids[static_cast<std::size_t>(circumstance)];
 }
 

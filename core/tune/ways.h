@@ -54,10 +54,11 @@ enum class Circumstance {
     InKey,       // it is a note of the key itself
     Opening,     // in the first bar
     ChordRoot,   // the root or the bass of its chord, which plain would put out of tune with it
+    ChordThird,  // the third of its chord and of the key: plain would turn major into minor
     LeapsAround, // a fourth or more on both sides
     OffHarp,     // beyond the strings of the harp, or on no string at all
 };
-inline constexpr std::size_t circumstances = 13;
+inline constexpr std::size_t circumstances = 14;
 std::string_view circumstanceId(Circumstance circumstance); // "on_beat" ...
 
 // Prices of the ways for one note each time it is played: points, lower is better, ten of them

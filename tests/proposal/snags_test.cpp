@@ -79,6 +79,24 @@ TEST_CASE("The root of a chord is not played a semitone off where another way is
     CHECK(snagIn(p, 2).way != Way::Plain);
 }
 
+TEST_CASE(
+    "The third of a major chord is not played plain as the minor third beside the home note",
+    "[snags]")
+{
+    // In D with bars of C, for a player who flips no levers: C natural over A before the last D
+    // turns the close into A minor; the D before it is held instead. Common practice, no
+    // source.
+    Proposal const p = scenario::proposed(
+        scenario::briefFor("X:1\nT:The Withy Stile\nM:6/8\nL:1/8\nQ:3/8=80\nK:D\n"
+                           "\"D\"def d2A|\"C\"=c2e =c2e|\"C\"=c2G E2G|\"D\"def d2A|"
+                           "\"C\"=c2e =c2e|\"G\"B2B \"A\"ddc|\"D\"d3 d3|]\n",
+                           1));
+    checkSound(p);
+    Snag const& close = snagIn(p, 5);
+    CHECK(close.written == music::Pitch{music::Letter::C, 1, 5});
+    CHECK(close.way == Way::Held);
+}
+
 TEST_CASE("At no level and on no harp does what the tune asks stop a proposal", "[snags]")
 {
     // A chromatic line over two octaves; a compass beyond every harp; six flats.
