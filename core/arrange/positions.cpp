@@ -66,6 +66,8 @@ std::vector<Position> withEndApart(std::vector<Position> positions, tune::Tune c
                                    tune::Playing const& playing)
 {
     if (playing.bars.empty()) return positions;
+    // After a jump the page holds the last bar once, in the middle or at the end.
+    if (playing.jumps && playing.bars.back().pass > 1) return positions;
     int const last = static_cast<int>(playing.bars.size()) - 1;
     std::vector<Position> ends;
     std::size_t after = positions.size();

@@ -1,5 +1,7 @@
 #include "core/arrange/unfold.h"
 
+#include "core/tune/jumps.h"
+
 #include <algorithm>
 #include <map>
 #include <optional>
@@ -179,6 +181,7 @@ public:
         m_out.arrangement = m_folded;
         m_out.arrangement.tune.bars.clear();
         m_out.arrangement.tune.partOrder.clear();
+        m_out.arrangement.playing.jumps = false;
         m_barOfPlayed.resize(m_folded.playing.bars.size());
         for (Stretch const& stretch : stretchesOf(m_folded, m_lastTime))
             stretch.lastBarApart ? keepWithEndings(stretch)
@@ -253,6 +256,7 @@ private:
             bar.repeatCloses = false;
             bar.endings.clear();
             bar.endingCloses = false;
+            if (m_folded.playing.jumps) tune::dropWayMarks(bar);
             if (bar.closes == tune::BarLine::Final) bar.closes = tune::BarLine::Double;
             if (i + 1 == stretch.end && bar.closes == tune::BarLine::Single)
                 bar.closes = tune::BarLine::Double;

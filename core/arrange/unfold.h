@@ -23,8 +23,8 @@ bool passesDiffer(Arrangement const& arrangement,
                   LastTime lastTime = LastTime::WhereItDiffers);
 
 // Writes out a repeated section of which any pass differs; the others keep their repeats. Where
-// the tune has an order of parts, or a section's bars are not simply played one after the
-// other, the whole tune is written out. Second times are named: "A 2", or in words over a
+// the tune has an order of parts or a jump, or a section's bars are not simply played one after
+// the other, the whole tune is written out. Second times are named: "A 2", or in words over a
 // section without a name.
 // Played time and played bars stay; a position that is written more than once has copies at the
 // end.

@@ -1,5 +1,8 @@
 #include "core/files/tidy.h"
 
+#include "core/tune/jumps.h"
+#include "core/tune/playing.h"
+
 #include <algorithm>
 #include <map>
 
@@ -124,6 +127,16 @@ std::vector<Bar> tidied(std::vector<Bar> bars, bool free, Remarks& remarks)
     numberBars(bars);
     if (!free) remarkOnLengths(bars, remarks);
     return bars;
+}
+
+void remarkOnJump(tune::Tune const& tune, Remarks& remarks)
+{
+    auto const bar = tune::barOfJump(tune);
+    if (!bar || tune::played(tune).jumps) return;
+    remarks.add(tune.bars[*bar].place,
+                "where to go on after the D.C. or D.S. of " +
+                    tune::barName(tune, static_cast<int>(*bar)) + " is not clear",
+                "the tune is played straight through");
 }
 
 } // namespace files

@@ -11,4 +11,7 @@ namespace files {
 // and every bar takes the commonest length as its meter.
 std::vector<tune::Bar> tidied(std::vector<tune::Bar> bars, bool free, Remarks& remarks);
 
+// Says where a D.C. or the like is not followed. For a tune that is read whole.
+void remarkOnJump(tune::Tune const& tune, Remarks& remarks);
+
 } // namespace files

@@ -1,6 +1,8 @@
 #include "core/notation/words.h"
 
 #include "core/notation/lefthand.h"
+#include "core/pattern/pattern.h"
+#include "core/tune/jumps.h"
 
 #include <algorithm>
 #include <array>
@@ -33,41 +35,6 @@ std::string chordText(tune::ChordMark const& mark)
 {
     std::string const chord = withSigns(music::shown(mark.chord));
     return mark.pass && *mark.pass > 1 ? '(' + chord + ')' : chord;
-}
-
-// Marks of ABC 2.1, section 4.14, that are words on a sheet.
-struct MarkWords {
-    std::string_view mark;
-    std::string_view words;
-};
-constexpr std::array markWords{
-    MarkWords{"D.C.", "D.C."},
-    MarkWords{"dacapo", "D.C."},
-    MarkWords{"D.S.", "D.S."},
-    MarkWords{"D.C.alfine", "D.C. al Fine"},
-    MarkWords{"D.C.alcoda", "D.C. al Coda"},
-    MarkWords{"D.S.alfine", "D.S. al Fine"},
-    MarkWords{"D.S.alcoda", "D.S. al Coda"},
-    MarkWords{"dacoda", "To Coda"},
-    MarkWords{"fine", "Fine"},
-};
-
-// Words as they are compared: small letters without blanks and points.
-std::string bare(std::string_view words)
-{
-    std::string out;
-    for (char c : words)
-        if (c != ' ' && c != '.' && c != '"')
-            out += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-    return out;
-}
-
-std::optional<std::string_view> navigationFrom(std::string_view words)
-{
-    std::string const asked = bare(words);
-    for (MarkWords const& known : markWords)
-        if (bare(known.words) == asked || bare(known.mark) == asked) return known.words;
-    return std::nullopt;
 }
 
 // The dynamics of ABC 2.1, section 4.14, and of MusicXML 4.0.
@@ -109,7 +76,7 @@ std::vector<Label> annotationLabels(tune::Bar const& bar)
 {
     std::vector<Label> labels;
     for (tune::Annotation const& words : bar.annotations)
-        if (!navigationFrom(words.text)) labels.push_back({words.at, words.text, std::nullopt});
+        if (!tune::wayMark(words.text)) labels.push_back({words.at, words.text, std::nullopt});
     return labels;
 }
 
@@ -122,19 +89,11 @@ std::vector<Label> navigationLabels(tune::Bar const& bar)
         if (!told) labels.push_back({at, std::string(words), std::nullopt});
     };
     for (tune::Annotation const& words : bar.annotations)
-        if (auto const known = navigationFrom(words.text)) add(words.at, *known);
+        if (auto const known = tune::wayMark(words.text)) add(words.at, known->words);
     for (tune::Note const& note : bar.notes)
         for (std::string const& mark : note.marks)
-            for (MarkWords const& known : markWords)
-                if (known.mark == mark) add(note.at, known.words);
+            if (auto const known = tune::wayMark(mark)) add(note.at, known->words);
     return labels;
-}
-
-std::optional<std::string_view> navigationMark(std::string_view words)
-{
-    for (MarkWords const& known : markWords)
-        if (bare(known.words) == bare(words)) return known.mark;
-    return std::nullopt;
 }
 
 std::vector<Label> dynamicLabels(tune::Bar const& bar)
@@ -168,9 +127,7 @@ std::vector<Hairpin> hairpins(tune::Tune const& tune)
 
 bool isToldInWords(std::string_view mark)
 {
-    return isDynamic(mark) || hairpinEnd(mark) ||
-           std::any_of(markWords.begin(), markWords.end(),
-                       [mark](MarkWords const& known) { return known.mark == mark; });
+    return isDynamic(mark) || hairpinEnd(mark) || tune::wayMark(mark);
 }
 
 std::string patternWords(std::string const& name)
@@ -188,6 +145,26 @@ std::string patternWords(std::string const& name)
     return out;
 }
 
+std::string patternWords(arrange::Voicing const& voicing)
+{
+    auto const shape = pattern::patternFrom(voicing.pattern);
+    bool const oneByOne =
+        voicing.pattern.find_first_of("+~(") == std::string::npos &&
+        std::ranges::adjacent_find(voicing.notes, [](auto const& a, auto const& b) {
+            return a.at >= b.at;
+        }) == voicing.notes.end();
+    if (!shape || !oneByOne || shape->notes.size() != voicing.notes.size())
+        return patternWords(voicing.pattern);
+    std::vector<int> degrees, ofShape;
+    for (arrange::VoicedNote const& note : voicing.notes) degrees.push_back(note.degree);
+    for (pattern::PatternNote const& note : shape->notes) ofShape.push_back(note.degree);
+    if (!std::ranges::is_permutation(degrees, ofShape)) return patternWords(voicing.pattern);
+    std::string played;
+    for (arrange::VoicedNote const& note : voicing.notes)
+        played += (played.empty() ? "" : "-") + pattern::degreeText(note.degree);
+    return patternWords(played);
+}
+
 std::vector<Label> patternLabels(arrange::Arrangement const& arrangement, int bar)
 {
     std::vector<Label> labels;
@@ -196,8 +173,7 @@ std::vector<Label> patternLabels(arrange::Arrangement const& arrangement, int ba
             arrangement.positions[static_cast<std::size_t>(index)];
         bool const silent = position.voicing.notes.empty();
         labels.push_back({position.position.at,
-                          silent ? std::string{} : patternWords(position.voicing.pattern),
-                          index});
+                          silent ? std::string{} : patternWords(position.voicing), index});
     }
     return labels;
 }

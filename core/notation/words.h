@@ -21,9 +21,6 @@ std::vector<Label> annotationLabels(tune::Bar const& bar);
 // "D.S. al Fine", "To Coda", "Fine".
 std::vector<Label> navigationLabels(tune::Bar const& bar);
 
-// The mark that words of this kind stand for: "D.S.alfine" for "D.S. al Fine"; none for others.
-std::optional<std::string_view> navigationMark(std::string_view words);
-
 // "mf" and the like, and the hairpins of a whole tune. One that never ends is none.
 std::vector<Label> dynamicLabels(tune::Bar const& bar);
 std::vector<Hairpin> hairpins(tune::Tune const& tune);
@@ -33,6 +30,10 @@ bool isToldInWords(std::string_view mark);
 
 // A pattern's name as it is printed: "1, low 5" for 1-low5.
 std::string patternWords(std::string const& name);
+
+// The same for a pattern as it is played: 1-8-6 where the rhythm takes the notes of 1-6-8 one
+// by one in that order.
+std::string patternWords(arrange::Voicing const& voicing);
 
 // The pattern of every position that is printed in a bar; the words of one where the left hand
 // is silent are empty.

@@ -1,6 +1,9 @@
 #include "core/tune/playing.h"
 
+#include "core/tune/jumps.h"
+
 #include <algorithm>
+#include <utility>
 
 namespace tune {
 
@@ -237,7 +240,12 @@ bool playTurns(Bars const& bars, std::vector<Turn> const& turns,
     return true;
 }
 
-std::vector<std::size_t> playedOrder(Tune const& tune)
+struct Order {
+    std::vector<std::size_t> bars;
+    bool jumps = false;
+};
+
+Order playedOrder(Tune const& tune)
 {
     Stretch const whole{0, tune.bars.size()};
     std::vector<Part> const parts = partsOf(tune.bars);
@@ -252,15 +260,17 @@ std::vector<std::size_t> playedOrder(Tune const& tune)
             turns.insert(turns.begin(), {{0, first}, 1, true});
         fits = playTurns(tune.bars, turns, order);
     }
-    return fits ? order : writtenOrder(tune.bars);
+    if (!fits) return {writtenOrder(tune.bars)};
+    if (auto jumping = orderWithJump(tune, order)) return {std::move(*jumping), true};
+    return {std::move(order)};
 }
 
-std::vector<PlayedBar> playedBars(Tune const& tune, Length& total)
+std::vector<PlayedBar> playedBars(Tune const& tune, Order const& order, Length& total)
 {
     std::vector<PlayedBar> bars;
     std::vector<int> passes(tune.bars.size(), 0);
     Moment at;
-    for (std::size_t i : playedOrder(tune)) {
+    for (std::size_t i : order.bars) {
         bars.push_back({static_cast<int>(i), ++passes[i], at});
         at = at + tune.bars[i].length;
     }
@@ -307,7 +317,9 @@ private:
 Playing played(Tune const& tune)
 {
     Playing playing;
-    playing.bars = playedBars(tune, playing.total);
+    Order const order = playedOrder(tune);
+    playing.jumps = order.jumps;
+    playing.bars = playedBars(tune, order, playing.total);
     NoteGatherer gatherer;
     for (std::size_t b = 0; b < playing.bars.size(); ++b) {
         PlayedBar const& bar = playing.bars[b];

@@ -31,10 +31,11 @@ struct Playing {
     std::vector<PlayedBar> bars;
     std::vector<PlayedNote> notes;
     music::Length total;
+    bool jumps = false; // a D.C. or D.S. is followed
 };
 
-// Follows repeats, endings and the order of parts. Unrolling is bounded (at most 4,000 bars); a
-// tune that would go beyond is played as written once.
+// Follows repeats, endings, the order of parts, D.C. and D.S. (core/tune/jumps.h). Unrolling is
+// bounded (at most 4,000 bars); a tune that would go beyond is played as written once.
 Playing played(Tune const& tune);
 
 // One chord as it governs a stretch of one written bar: the frame for one left-hand voicing.

@@ -400,6 +400,45 @@ TEST_CASE("Damaged and hostile scores are read with remarks or refused with a re
     CHECK(files == 43);
 }
 
+TEST_CASE("Where a score sends the player is followed, from words and from sound alike",
+          "[musicxml][read]")
+{
+    // MusicXML 4.0, the attributes of the element sound (from memory).
+    auto const way = [](std::string const& words, std::string const& sound) {
+        std::string const type =
+            words.empty() ? "<rehearsal/>" : "<words>" + words + "</words>";
+        return "<direction><direction-type>" + type + "</direction-type><sound " + sound +
+               "/></direction>";
+    };
+    auto const order = [](tune::Tune const& tune) {
+        std::string out;
+        for (tune::PlayedBar const& b : tune::played(tune).bars)
+            out +=
+                music::plain(tune.bars[static_cast<std::size_t>(b.bar)].notes[0].pitches[0])[0];
+        return out;
+    };
+    for (auto const& [fine, back] :
+         {std::pair{way("Fine", "fine=\"yes\""), way("D.C. al Fine", "dacapo=\"yes\"")},
+          std::pair{way("", "fine=\"yes\""), way("", "dacapo=\"yes\"")},
+          std::pair{std::string("<sound fine=\"yes\"/>"),
+                    std::string("<sound dacapo=\"yes\"/>")}}) {
+        tune::Tune const tune =
+            tuneIn(score(bar(note("C", 4, "8")) + bar(note("D", 4, "8") + fine) +
+                         bar(note("E", 4, "8")) + bar(note("F", 4, "8") + back)));
+        CHECK(order(tune) == "CDEFCD");
+        CHECK_FALSE(said(tune, "where to go on"));
+    }
+    std::string const segno =
+        "<direction><direction-type><segno/></direction-type></direction>";
+    std::string const coda = "<direction><direction-type><coda/></direction-type></direction>";
+    tune::Tune const tune =
+        tuneIn(score(bar(note("C", 4, "8")) +
+                     bar(segno + note("D", 4, "8") + way("To Coda", "tocoda=\"coda\"")) +
+                     bar(note("E", 4, "8") + way("D.S. al Coda", "dalsegno=\"segno\"")) +
+                     bar(coda + note("F", 4, "8"))));
+    CHECK(order(tune) == "CDEDF");
+}
+
 TEST_CASE("Impossible accidentals, tuplets and tempos are said, and the notes kept", "[musicxml]")
 {
     auto const altered = [](std::string const& alter) {

@@ -384,13 +384,14 @@ TEST_CASE("An order of parts is kept where the tune marks its parts", "[abc]")
     CHECK(read("X:1\nL:1/8\nP:AAB\nK:C\nC8|\n").partOrder.empty());
 }
 
-TEST_CASE("A word that sends the player back is kept, and that it is not followed is said",
+TEST_CASE("A word that sends the player back is kept, and where it leads nowhere that is said",
           "[abc]")
 {
     tune::Tune const tune = notes("C8|\"D.C.\"D8|");
     CHECK(tune.bars[1].annotations.size() == 1);
-    CHECK(isSaid(tune, "jump such as D.C."));
-    CHECK(isSaid(notes("C8|!D.S.!D8|"), "jump such as D.C."));
+    CHECK_FALSE(isSaid(tune, "D.C."));
+    CHECK(isSaid(notes("C8|!D.S.!D8|"), "where to go on after the D.C. or D.S. of bar 2"));
+    CHECK_FALSE(isSaid(notes("!segno!C8|!D.S.!D8|"), "where to go on"));
 }
 
 TEST_CASE("The first voice is the tune, and that is said", "[abc]")

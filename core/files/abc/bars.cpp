@@ -4,6 +4,7 @@
 #include "core/files/abc/text.h"
 #include "core/files/abc/verse.h"
 #include "core/files/tidy.h"
+#include "core/tune/jumps.h"
 
 #include <algorithm>
 #include <array>
@@ -28,20 +29,6 @@ constexpr std::size_t mostMarks = 16;         // of a note
 // so that every sum stays far inside 64 bits.
 constexpr std::int64_t largestCommonDenominator = std::int64_t{1} << 20;
 constexpr Rational longestTune{std::int64_t{1} << 20};
-
-// Words and marks that send the player elsewhere, and where such a way ends.
-constexpr std::array jumps{"D.C.",    "D.S.",      "D. C.",  "D. S.",
-                           "Da Capo", "Dal Segno", "dacapo", "dacoda"};
-constexpr std::string_view wayEnds = "fine";
-
-bool isJump(std::string_view name)
-{
-    return std::any_of(jumps.begin(), jumps.end(),
-                       [name](std::string_view jump) { return name.starts_with(jump); });
-}
-
-// Marks that stand over the tune as words.
-bool isDirection(std::string_view name) { return isJump(name) || name == wayEnds; }
 
 // What `actual` notes take the time of, where the sign does not say (ABC 2.1, section 4.13).
 int usualNormal(int actual, AbcMeter const& meter)
@@ -111,7 +98,7 @@ void AbcBars::setPart(std::string const& name, Place place)
     m_bar.part = name;
 }
 
-void AbcBars::addWords(std::string_view words, Place place) { addAnnotation(words, place); }
+void AbcBars::addWords(std::string_view words) { addAnnotation(words); }
 
 AbcOutcome AbcBars::take(sign::Any const& sign, Place place)
 {
@@ -238,7 +225,7 @@ AbcOutcome AbcBars::on(sign::Quoted const& sign, Place place)
         bool const free = text[0] == '@';
         text.remove_prefix(
             free ? std::min(text.find_first_not_of("@-0123456789., "), text.size()) : 1);
-        return addAnnotation(text, place);
+        return addAnnotation(text);
     }
     if (trimmed(text).empty()) {
         m_blankFirst = true;
@@ -249,12 +236,12 @@ AbcOutcome AbcBars::on(sign::Quoted const& sign, Place place)
         return addChord(*chord, textString(trimmed(text)), place);
     if (std::holds_alternative<Unexplained>(meaning))
         return AbcProblem{FaultCode::BadChord, textString(trimmed(text))};
-    return addAnnotation(text, place);
+    return addAnnotation(text);
 }
 
-AbcOutcome AbcBars::on(sign::Mark const& sign, Place place)
+AbcOutcome AbcBars::on(sign::Mark const& sign, Place)
 {
-    if (isDirection(sign.name)) return addAnnotation(sign.name, place);
+    if (tune::wayMark(sign.name)) return addAnnotation(sign.name);
     if (m_marks.size() < mostMarks) m_marks.push_back(textString(sign.name));
     return std::nullopt;
 }
@@ -423,13 +410,10 @@ void AbcBars::addStacked(tune::ChordMark mark, Place place)
     m_bar.chords.push_back(std::move(mark));
 }
 
-AbcOutcome AbcBars::addAnnotation(std::string_view text, Place place)
+AbcOutcome AbcBars::addAnnotation(std::string_view text)
 {
     std::string words = textString(trimmed(text));
     if (words.empty()) return std::nullopt;
-    if (isJump(words))
-        m_remarks.addOnce(place, "the tune has a jump such as D.C. or a coda (" + words + ")",
-                          "the jump is ignored, and the tune is played straight through");
     m_bar.annotations.push_back({m_bar.length, std::move(words)});
     return countText();
 }

@@ -30,7 +30,7 @@ public:
     void setUnitLength(music::Rational length) { m_unit = length; }
     void setPropagation(Propagation reach) { m_pitches.setPropagation(reach); }
     void setPart(std::string const& name, tune::Place place);
-    void addWords(std::string_view words, tune::Place place); // over the next note
+    void addWords(std::string_view words); // over the next note
     void breakBeam() { m_gap = true; }
     // Left out until further notice: another voice.
     void setListening(bool listening) { m_listening = listening; }
@@ -73,7 +73,7 @@ private:
     AbcOutcome addChord(music::Chord const& chord, std::string const& written,
                         tune::Place place);
     void addStacked(tune::ChordMark mark, tune::Place place);
-    AbcOutcome addAnnotation(std::string_view text, tune::Place place);
+    AbcOutcome addAnnotation(std::string_view text);
     AbcOutcome countText();
 
     bool barIsFull() const;

@@ -3,6 +3,7 @@
 #include "core/files/abc/bars.h"
 #include "core/files/abc/fields.h"
 #include "core/files/abc/text.h"
+#include "core/files/tidy.h"
 
 #include <fmt/format.h>
 
@@ -93,6 +94,7 @@ private:
                           "the bar lines stay as written, and the beats are counted in " +
                               text(m_tune.meter));
         settlePartOrder(entry);
+        remarkOnJump(m_tune, m_remarks);
         return std::move(m_tune);
     }
 
@@ -286,7 +288,7 @@ private:
             return m_remarks.add(place, "Q:" + shortened(text) + " is not a tempo",
                                  "the usual tempo is used");
         m_tune.tempo = tempo->tempo;
-        if (!tempo->words.empty()) m_bars.addWords(tempo->words, place);
+        if (!tempo->words.empty()) m_bars.addWords(tempo->words);
     }
 
     static std::vector<std::string> orderFrom(std::string_view text)
@@ -306,7 +308,7 @@ private:
         } else if (abcPartName(text)) {
             m_bars.setPart(textString(text), place);
         } else {
-            m_bars.addWords(text, place);
+            m_bars.addWords(text);
         }
     }
 

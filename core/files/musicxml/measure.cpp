@@ -4,7 +4,7 @@
 #include "core/files/abc/text.h"
 #include "core/files/musicxml/words.h"
 #include "core/music/typedchord.h"
-#include "core/notation/words.h"
+#include "core/tune/jumps.h"
 
 #include <algorithm>
 #include <array>
@@ -126,11 +126,14 @@ std::vector<int> endingsFrom(std::string_view text)
     return endings;
 }
 
-bool sendsElsewhere(xml_node sound)
+// The mark that an element `sound` stands for: where it sends the player.
+std::optional<std::string_view> wayOf(xml_node sound)
 {
-    constexpr std::array ways{"dacapo", "dalsegno", "tocoda", "fine"};
-    return std::any_of(ways.begin(), ways.end(),
-                       [sound](char const* way) { return sound.attribute(way); });
+    constexpr std::array<std::pair<char const*, std::string_view>, 4> ways{
+        {{"dacapo", "D.C."}, {"dalsegno", "D.S."}, {"tocoda", "dacoda"}, {"fine", "fine"}}};
+    for (auto const& [attribute, mark] : ways)
+        if (sound.attribute(attribute)) return mark;
+    return std::nullopt;
 }
 
 bool isPowerOfTwo(std::int64_t value) { return value > 0 && (value & (value - 1)) == 0; }
@@ -162,9 +165,10 @@ Outcome MeasureReader::read(Measure const& measure, xml_node harmonyMusic)
             harmony(child);
         else if (name == "direction")
             direction(child);
-        else if (name == "sound")
+        else if (name == "sound") {
             sound(child);
-        else if (name == "barline")
+            if (auto const way = wayOf(child)) sendPlayer(child, *way);
+        } else if (name == "barline")
             barline(child);
         if (outcome) return outcome;
     }
@@ -690,7 +694,9 @@ void MeasureReader::direction(xml_node node)
     bool const below = std::string_view(node.attribute("placement").value()) == "below";
     if (staffOf(node) == m_voice.staff)
         for (xml_node type : node.children("direction-type")) loudness(type);
-    if (below || staffOf(node) != m_voice.staff) return;
+    if (staffOf(node) != m_voice.staff) return;
+    if (auto const way = wayOf(node.child("sound"))) sendPlayer(node, *way);
+    if (below) return;
     for (xml_node type : node.children("direction-type")) {
         std::string words;
         for (xml_node part : type.children()) {
@@ -701,27 +707,39 @@ void MeasureReader::direction(xml_node node)
                 m_bar.part = std::string(trimmed(text));
             else if (name == "words" || name == "rehearsal")
                 words += text;
+            else if (name == "coda" && m_anyNote)
+                markLast(std::string(name));
             else if (name == "segno" || name == "coda")
                 m_signs.emplace_back(name);
         }
-        auto const way = sendsElsewhere(node.child("sound"))
-                             ? notation::navigationMark(words)
-                             : std::nullopt;
-        if (way)
-            m_signs.emplace_back(*way);
-        else if (hasTempo && !words.empty())
+        bool const told = wayOf(node.child("sound")) && tune::wayMark(words);
+        if (told) continue;
+        if (hasTempo && !words.empty())
             tempoWords.push_back(std::move(words));
         else
             annotate(node, std::move(words));
     }
 }
 
+// What the words say is fuller than what is heard: "D.C. al Fine" for dacapo. Behind the notes
+// it belongs to the last of them.
+void MeasureReader::sendPlayer(xml_node direction, std::string_view heard)
+{
+    std::string_view mark = heard;
+    for (xml_node type : direction.children("direction-type")) {
+        std::string words;
+        for (xml_node part : type.children("words")) words += plainText(part.text().get());
+        if (auto const told = tune::wayMark(words)) mark = told->mark;
+    }
+    if (m_anyNote)
+        markLast(std::string(mark));
+    else
+        m_signs.emplace_back(mark);
+}
+
 void MeasureReader::sound(xml_node node)
 {
     if (!node) return;
-    if (sendsElsewhere(node))
-        m_remarks.addOnce(m_places.of(node), "the music has a jump such as D.C. or a coda",
-                          "the jump is ignored, and the tune is played straight through");
     pugi::xml_attribute const rate = node.attribute("tempo");
     double const quarters = rate.as_double();
     constexpr double fastest = 1000;

@@ -66,6 +66,7 @@ private:
     void direction(pugi::xml_node node);
     void metronome(pugi::xml_node node);
     void sound(pugi::xml_node node);
+    void sendPlayer(pugi::xml_node direction, std::string_view heard);
     void barline(pugi::xml_node node);
     void annotate(pugi::xml_node node, std::string words);
     void loudness(pugi::xml_node directionType);

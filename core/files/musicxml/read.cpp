@@ -202,6 +202,7 @@ private:
         m_tune.key = m_tune.bars.front().key;
         m_tune.meter = m_tune.bars.front().meter;
         settleOrder(m_tune);
+        remarkOnJump(m_tune, m_remarks);
         return std::move(m_tune);
     }
 
