@@ -50,7 +50,9 @@ std::string spoken(std::string_view text)
         text.remove_prefix(1);
     }
     while (!out.empty() && out.back() == ' ') out.pop_back();
-    for (std::size_t at; (at = out.find(" ,")) != std::string::npos;) out.erase(at, 1);
+    for (char const mark : std::string_view(",.;:)/"))
+        for (std::size_t at; (at = out.find({' ', mark})) != std::string::npos;)
+            out.erase(at, 1);
     return out;
 }
 

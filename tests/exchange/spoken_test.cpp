@@ -24,6 +24,16 @@ TEST_CASE("A sheet is said bar by bar with notes, values and fingers", "[spoken]
     CHECK(lead.find("Left hand") == std::string::npos);
 }
 
+TEST_CASE("No gap is left before a mark where a sign is said as a word", "[spoken]")
+{
+    auto tune = example::jig();
+    tune.bars[1].annotations.push_back({{}, "(A♯), or B♭/D."});
+    std::string const text =
+        files::spokenText(example::arrangementOf(tune), notation::Kind::Lead);
+    CAPTURE(text);
+    CHECK(text.find("(A sharp), or B flat/D.") != std::string::npos);
+}
+
 TEST_CASE("The spoken sheet as HTML is well formed and says the same", "[spoken]")
 {
     auto tune = example::jig();
