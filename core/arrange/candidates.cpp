@@ -96,8 +96,10 @@ std::optional<Hindrance> tooFast(std::vector<Pluck> const& plucks, View const& v
                                  plucks[j].at};
         }
     }
-    // The next position may begin at once.
-    if (view.seconds(view.span - plucks.back().at) < gap)
+    // The next position may begin at once. One stroke may be shorter: the next position rests
+    // then, or begins later.
+    bool const oneStroke = plucks.front().at == 0 && plucks.back().at == 0;
+    if (!oneStroke && view.seconds(view.span - plucks.back().at) < gap)
         return Hindrance{Obstacle::TooFast, plucks.back().string, std::nullopt,
                          plucks.back().at};
     return std::nullopt;

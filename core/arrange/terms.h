@@ -22,7 +22,7 @@ namespace arrange {
 Points reach(View const& view, Laid const& laid);
 
 // Closeness to the level's limit of left-hand notes a second: nothing up to six tenths of it,
-// one point at the limit [trade-3.4].
+// one point at the limit, and where one stroke stands in less time than that [trade-3.4].
 Points rate(View const& view, Laid const& laid);
 
 // Degrees that are no tone of the chord as the levers stand, by beat strength and length:

@@ -168,14 +168,22 @@ Close closeOf(Scene const& scene, Position const& position)
     return endsBar(scene, position) && endsPart(scene.tune, bar) ? Close::Part : Close::None;
 }
 
-// Whether the position is a pick-up or, at the end of a part, what takes its place: no longer
-// than the pick-up of the tune (than a beat in a pick-up bar), after the chord that closes.
+// Whether the position is a pick-up of up to half a bar or, at the end of a part, what takes
+// its place: no longer than the pick-up of the tune, nor than a beat, after the chord that
+// closes.
 bool isUpbeat(Scene const& scene, Position const& position)
 {
     auto const index = static_cast<std::size_t>(position.bar);
     tune::Bar const& bar = scene.tune.bars[index];
     Length const beat = music::beatLength(bar.meter);
-    if (bar.upbeat != Length{}) return position.span <= beat;
+    if (bar.upbeat != Length{})
+        return position.span <= std::max(beat, music::barLength(bar.meter) * Rational(1, 2));
+    // A bar that is short by the pick-up has none in it: its last chord is the close, and so is
+    // the home chord wherever it stands.
+    bool const home =
+        music::pitchClass(position.chord.root) == music::pitchClass(bar.key.tonic);
+    if (home || bar.length < music::barLength(bar.meter) || endsTune(scene, position))
+        return false;
     tune::Bar const& first = scene.tune.bars.front();
     return first.upbeat != Length{} && position.at != Length{} &&
            position.span <= std::min(first.length, beat) && endsBar(scene, position) &&

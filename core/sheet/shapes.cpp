@@ -28,7 +28,7 @@ ShapePicture anywhere(Voicing const& voicing)
     auto const placed = placedOnce(voicing);
     int const below = placed.begin()->first - 1;
     ShapePicture picture;
-    picture.title = notation::patternWords(voicing.pattern);
+    picture.title = notation::patternWords(voicing);
     picture.caption = fingersCaption(voicing);
     picture.strings.resize(static_cast<std::size_t>(placed.rbegin()->first - below + 2));
     for (auto const& [string, note] : placed)

@@ -78,6 +78,53 @@ TEST_CASE("The left hand rests in a pick-up of its own chord between strains", "
     CHECK(upbeats >= 1);
 }
 
+TEST_CASE("The chord that closes a strain of a tune with a pick-up is played, however short",
+          "[ends]")
+{
+    // The last bar of each strain is short by the pick-up and ends on the home chord, a beat
+    // long. Common practice, no source.
+    std::string const reel =
+        "X:1\nT:A reel of no place\nM:4/4\nL:1/8\nQ:1/4=100\nK:G\n"
+        "GA|:\"G\"B2dB \"D\"A2FA|\"G\"G2BG \"C\"E2ce|\"G\"d2BG \"D\"A2FA|"
+        "\"D7\"AGFD \"G\"G2:|\n"
+        "Bc|\"G\"d2Bd \"C\"e2ce|\"G\"d2BG \"D\"A2FA|\"G\"B2dB \"C\"c2ec|\"D7\"AGFA \"G\"G2|]\n";
+    for (int level = 1; level <= 5; ++level) {
+        auto brief = scenario::briefFor(reel, level);
+        brief.key = AsWritten{};
+        Proposal const p = scenario::proposed(brief);
+        int closes = 0;
+        for (arrange::ArrangedPosition const& one : p.arrangement.positions) {
+            tune::Bar const& bar =
+                p.arrangement.tune.bars[static_cast<std::size_t>(one.position.bar)];
+            bool const home = music::plain(one.position.chord) == "G";
+            if (!home || one.position.at + one.position.span != bar.length ||
+                bar.length == music::barLength(bar.meter) || bar.upbeat != music::Length{})
+                continue;
+            CAPTURE(level, one.position.bar);
+            ++closes;
+            CHECK_FALSE(one.voicing.notes.empty());
+        }
+        CHECK(closes >= 2);
+    }
+}
+
+TEST_CASE("The left hand waits for bar 1 in a pick-up of two crotchets, over a drone too",
+          "[ends]")
+{
+    // Common practice, no source.
+    for (char const* chord : {"\"G\"", ""}) {
+        std::string const march =
+            std::string("X:1\nT:A march of no place\nM:4/4\nL:1/4\nK:G\n") + chord +
+            "D E|GABG|A2 A2|Bdcd|B2 A2|GABG|A2 F2|GABA|G2|]\n";
+        auto brief = scenario::briefFor(march);
+        brief.key = AsWritten{};
+        Proposal const p = scenario::proposed(brief);
+        CAPTURE(chord);
+        for (arrange::ArrangedPosition const& one : p.arrangement.positions)
+            CHECK((one.position.bar != 0 || one.voicing.notes.empty()));
+    }
+}
+
 TEST_CASE("Over a named bass no note is foreign to the chord", "[ends]")
 {
     // A slash chord names the lowest note: C under A minor makes no C major.

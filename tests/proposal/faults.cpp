@@ -119,7 +119,8 @@ private:
     {
         tune::Bar const& bar = barOf(p);
         return bar.upbeat.wholes > music::Rational(0) &&
-               p.span() <= music::beatLength(bar.meter);
+               p.span() <= std::max(music::beatLength(bar.meter),
+                                    music::barLength(bar.meter) * music::Rational(1, 2));
     }
 
     bool beginsAt(Place const& p, music::Length inBar) const

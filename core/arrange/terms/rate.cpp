@@ -26,7 +26,7 @@ Points rate(View const& view, Laid const& laid)
     double const notesPerSecond = 1.0 / view.seconds(shortestGap(view, laid));
     double const share = notesPerSecond / view.level->leftNotesPerSecond;
     double const easy = view.taste->rate.easyShare;
-    double const strain = std::max(0.0, (share - easy) / (1 - easy));
+    double const strain = std::clamp((share - easy) / (1 - easy), 0.0, 1.0);
     return std::lround(view.taste->rate.atTheLimit * strain * strain);
 }
 

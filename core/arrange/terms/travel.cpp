@@ -70,6 +70,9 @@ Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start)
     if (end.rests || start.rests || !n.adjacent) return 0;
     double const wholes = (n.before->span - end.at) + n.gap + start.at;
     double const seconds = n.before->seconds(wholes);
+    constexpr double shortOfLimit = 1e-9; // seconds; a limit met exactly is kept
+    if (seconds < 1.0 / n.before->level->leftNotesPerSecond - shortOfLimit)
+        return unplayablePair;
     double const mm = std::abs(start.centreMm - end.centreMm);
     Taste::Travel const& taste = n.before->taste->travel;
     // No finger that stays or reaches ahead shortens a leap of the whole hand.
