@@ -10,12 +10,14 @@
 #include "app/players.h"
 #include "app/preferences.h"
 #include "app/remembering.h"
+#include "app/sharedfolder.h"
 #include "app/shelf.h"
 #include "core/files/tables/tables.h"
 #include "core/files/work/player.h"
 #include "core/pattern/own.h"
 #include "ui/chordediting.h"
 #include "ui/engine.h"
+#include "ui/handbook.h"
 #include "ui/session.h"
 #include "ui/theme.h"
 #include "ui/workbench.h"
@@ -92,6 +94,11 @@ int openWorkbench(int argc, char** argv)
     BatchRun batch(workbench, session, filing, *tables);
     Hearing hearing(workbench);
     ui::ChordMenu chords(workbench, session, tables->harmony);
+    QObject::connect(
+        workbench.actions().handbook, &QAction::triggered, &workbench, [&workbench] {
+            auto const folder = QString::fromStdString((sharedFolder() / "handbook").string());
+            (new ui::Handbook(folder, &workbench))->show();
+        });
 
     workbench.show();
     if (!kept) workbench.tellFault(kept.error()); // the tune matters more than her own book

@@ -84,7 +84,8 @@ Actions::Actions(QWidget* owner)
       nextPane(made(owner, tr("&Next pane"), Qt::Key_F6)),
       system(made(owner, tr("As the s&ystem"))), light(made(owner, tr("&Light"))),
       dark(made(owner, tr("&Dark"))),
-      keys(made(owner, tr("&Keyboard shortcuts"), QKeySequence::HelpContents)),
+      handbook(made(owner, tr("&Handbook"), QKeySequence::HelpContents)),
+      keys(made(owner, tr("&Keyboard shortcuts"), Qt::CTRL | Qt::Key_F1)),
       care(made(owner, tr("&Care of hands and harp"))), about(made(owner, tr("&About Sallow")))
 {
     redo->setShortcuts({Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y});
@@ -132,19 +133,20 @@ void Actions::fill(QMenuBar* bar) const
                        {showShapes, showBank, shapesLeft, bankAbove, alone},
                        {nextPane, messages},
                        {system, light, dark}});
-    menu(tr("He&lp"), {{keys, care}, {about}});
+    menu(tr("He&lp"), {{handbook, keys, care}, {about}});
 }
 
 QList<QAction*> Actions::all() const
 {
-    return {copyShape, pasteShape, swapShapes, everyChord, letFollow, messages, showBank,
-            showShapes, bankAbove, shapesLeft, alone,
-            open,     otherTune, nextTune, previousTune, demo, goBack, unsaved, batch,       save,       saveAs,     exportTo, print,
-            words,    handout,   levels,     quit,       undo,       redo,     lock,
-            unlock,   unlockAll, leaveEmpty, anotherTake, bestTake, varyPasses, heardTempo, ownTempo, playTune,
-            fromHere, hearBar,   stop,       loop,       countIn,    left,     right,
-            faster,   slower,    grid,       sheet,      nextPane,   system,   light,
-            dark,     keys,      care,       about};
+    return {copyShape,    pasteShape, swapShapes, everyChord, letFollow,  messages,    showBank,
+            showShapes,   bankAbove,  shapesLeft, alone,      open,       otherTune,   nextTune,
+            previousTune, demo,       goBack,     unsaved,    batch,      save,        saveAs,
+            exportTo,     print,      words,      handout,    levels,     quit,        undo,
+            redo,         lock,       unlock,     unlockAll,  leaveEmpty, anotherTake, bestTake,
+            varyPasses,   heardTempo, ownTempo,   playTune,   fromHere,   hearBar,     stop,
+            loop,         countIn,    left,       right,      faster,     slower,      grid,
+            sheet,        nextPane,   system,     light,      dark,       handbook,    keys,
+            care,         about};
 }
 
 } // namespace ui

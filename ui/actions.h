@@ -71,6 +71,7 @@ struct Actions {
     QAction* system;
     QAction* light;
     QAction* dark;
+    QAction* handbook;
     QAction* keys;
     QAction* care;
     QAction* about;

@@ -1,5 +1,7 @@
 #include "ui/words.h"
 
+#include "core/notation/words.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -193,7 +195,8 @@ QString faultWords(base::Fault const& fault)
 
 QString patternWords(arrange::Voicing const& voicing)
 {
-    return voicing.notes.empty() ? tr("left hand rests") : fromCore(voicing.pattern);
+    return voicing.notes.empty() ? tr("left hand rests")
+                                 : fromCore(notation::patternWords(voicing));
 }
 
 } // namespace ui
