@@ -1,5 +1,6 @@
 #include "core/files/tidy.h"
 
+#include "core/tune/edit/barsums.h"
 #include "core/tune/jumps.h"
 #include "core/tune/playing.h"
 
@@ -62,31 +63,6 @@ Meter commonestMeter(Bars const& bars)
     return {};
 }
 
-bool endsSection(Bar const& bar)
-{
-    return bar.repeatCloses || bar.closes == BarLine::Double || bar.closes == BarLine::Final ||
-           bar.endingCloses;
-}
-
-// A short bar is as it should be where a pick-up completes it, and where a sign splits a bar.
-bool mayBeShort(Bars const& bars, std::size_t i)
-{
-    Bar const& bar = bars[i];
-    bool const last = i + 1 == bars.size();
-    if (last || bar.upbeat.wholes > Rational(0) || endsSection(bar)) return true;
-    Bar const& next = bars[i + 1];
-    bool const split = bar.closes == BarLine::None ||
-                       (i > 0 && (bars[i - 1].closes == BarLine::None ||
-                                  bars[i - 1].repeatCloses || !bar.endings.empty()));
-    return split || next.repeatOpens || !next.part.empty() || !next.endings.empty();
-}
-
-bool isOdd(Bars const& bars, std::size_t i)
-{
-    Length const full = barLength(bars[i].meter);
-    return bars[i].length > full || (bars[i].length < full && !mayBeShort(bars, i));
-}
-
 // One remark a bar; where many bars are odd in the same way, one for all of them.
 void remarkOnLengths(Bars const& bars, Remarks& remarks)
 {
@@ -94,7 +70,7 @@ void remarkOnLengths(Bars const& bars, Remarks& remarks)
     std::map<std::pair<Rational, Rational>, std::vector<std::size_t>>
         odd; // by length and meter
     for (std::size_t i = 0; i < bars.size(); ++i)
-        if (isOdd(bars, i))
+        if (tune::oddBar(bars, static_cast<int>(i)))
             odd[{bars[i].length.wholes, barLength(bars[i].meter).wholes}].push_back(i);
     for (auto const& [lengths, where] : odd) {
         std::string const sum = " notes for " + text(lengths.first) +

@@ -47,11 +47,12 @@ struct Proposal {
     std::vector<std::string> warnings; // sentences for the arranger; each snag has one
 };
 
-// The main job: key and set-up, candidates, exact solution, fingers. A tune without chords is
-// arranged over a drone of its key. What harp, levers, hand or level cannot give as written is a
-// snag with the best way round it. Fault: NoNotes; where the brief refuses snags also
-// KeyBeyondTuning, NoteOffHarp, NoMomentForFlip, NothingPlayable, each with bar and remedy, and a
-// key that turns out to be impossible then gives way to the next best.
+// The main job: key and set-up, candidates, exact solution, fingers. A tune without chords,
+// also one of rests alone, is arranged over a drone of its key. What harp, levers, hand or
+// level cannot give as written is a snag with the best way round it. Fault: NoNotes where there
+// is no bar; where the brief refuses snags also KeyBeyondTuning, NoteOffHarp, NoMomentForFlip,
+// NothingPlayable, each with bar and remedy, and a key that turns out to be impossible gives
+// way to the next best.
 base::Result<Proposal> propose(Brief const& brief);
 
 // The same proposal with one candidate chosen, solved again on the lattice that is already

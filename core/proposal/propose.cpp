@@ -273,7 +273,7 @@ Result<Proposal> solvedAt(Brief const& brief, music::Interval moved)
 
 Result<Proposal> propose(Brief const& brief)
 {
-    if (!tune::hasNotes(brief.tune)) return Fault{FaultCode::NoNotes, {}, {}};
+    if (brief.tune.bars.empty()) return Fault{FaultCode::NoNotes, {}, {}};
     auto const moves = movesWished(brief);
     if (!moves) return moves.error();
     Result<Proposal> first = proposedAt(brief, moves.value().front());

@@ -50,8 +50,9 @@ bool isOrderOfParts(std::string_view text) { return text.size() > 1 && areCapita
 class AbcReader {
 public:
     // `voice`: the one that is the tune; none: the first.
-    explicit AbcReader(std::string const& file, std::optional<std::string> voice = {})
-        : m_file(file), m_tuneVoice(std::move(voice))
+    explicit AbcReader(std::string const& file, std::optional<std::string> voice = {},
+                       Rests rests = Rests::NotAlone)
+        : m_file(file), m_rests(rests), m_tuneVoice(std::move(voice))
     {}
 
     Result<tune::Tune> read(std::string_view text, AbcEntry const& entry)
@@ -85,7 +86,8 @@ private:
     Result<tune::Tune> finished(AbcEntry const& entry)
     {
         m_tune.bars = m_bars.finish();
-        if (!hasNotes(m_tune))
+        bool const enough = m_rests == Rests::Allowed ? !m_tune.bars.empty() : hasNotes(m_tune);
+        if (!enough)
             return Fault{FaultCode::NoNotes, named(m_file, {entry.line, 0}), m_tune.title};
         m_tune.key = m_tune.bars.front().key;
         m_tune.meter = m_tune.bars.front().meter;
@@ -395,6 +397,7 @@ private:
     }
 
     std::string const& m_file;
+    Rests m_rests;
     tune::Tune m_tune;
     Remarks m_remarks{m_tune.said};
     AbcBars m_bars{m_remarks};
@@ -421,10 +424,10 @@ private:
 } // namespace
 
 Result<tune::Tune> readAbc(std::string_view bytes, AbcEntry const& entry,
-                           std::string const& file)
+                           std::string const& file, Rests rests)
 {
     AbcText const text(bytes);
-    return AbcReader(file).read(text.view(), entry);
+    return AbcReader(file, {}, rests).read(text.view(), entry);
 }
 
 Result<tune::Tune> readAbcVoice(std::string_view bytes, AbcEntry const& entry,

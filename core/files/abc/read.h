@@ -28,9 +28,11 @@ base::Result<std::vector<AbcEntry>> abcTunes(std::string_view text,
 // One tune of the text (ABC 2.1, melody and chord symbols; other voices are left out and said).
 // What could be read in more than one way is said in Tune::said. `file` is named in faults,
 // with line and column: NoTune (no K: line), NoNotes, TuneTooLong, BadKey, BadMeter, BadLength,
-// BadNote, BadTuplet, BadChord, BadRepeat, MeterMidBar.
+// BadNote, BadTuplet, BadChord, BadRepeat, MeterMidBar. A tune that is still to be written may
+// be of rests alone: NoNotes only where it has no bar, or rests alone are not allowed.
+enum class Rests { NotAlone, Allowed };
 base::Result<tune::Tune> readAbc(std::string_view text, AbcEntry const& entry,
-                                 std::string const& file);
+                                 std::string const& file, Rests rests = Rests::NotAlone);
 
 // The same for a voice by its V: name.
 base::Result<tune::Tune> readAbcVoice(std::string_view text, AbcEntry const& entry,

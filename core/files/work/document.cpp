@@ -1,12 +1,13 @@
 #include "core/files/work/document.h"
 
 #include "core/files/abc/read.h"
-#include "core/files/work/harpmember.h"
+#include "core/files/abc/write.h"
 #include "core/files/jsonline.h"
 #include "core/files/jsonwords.h"
 #include "core/files/tables/patternfile.h"
-#include "core/pattern/own.h"
+#include "core/files/work/harpmember.h"
 #include "core/music/typedchord.h"
+#include "core/pattern/own.h"
 #include "core/tune/chordorigin.h"
 #include "core/tune/pagewords.h"
 
@@ -318,7 +319,32 @@ Result<tune::Tune> tuneIn(std::string const& abc, std::string const& file)
 {
     auto entries = abcTunes(abc);
     if (!entries) return entries.error();
-    return readAbc(abc, entries->front(), file + ", the tune in it");
+    return readAbc(abc, entries->front(), file + ", the tune in it", Rests::Allowed);
+}
+
+// What of a tune ABC alone holds in a document: not its chords and words, which have members of
+// their own, nor where it was read.
+tune::Tune musicOf(tune::Tune tune)
+{
+    tune = tune::withWords(std::move(tune), {});
+    tune.said.clear();
+    for (tune::Bar& bar : tune.bars) {
+        bar.place = {};
+        bar.chords.clear();
+        for (tune::Note& note : bar.notes) note.place = {};
+    }
+    return tune;
+}
+
+// The tune's own lines as long as they have its music; else what they have become. A chord
+// would cut the note in whose midst it stands.
+std::string abcText(SavedWork const& work)
+{
+    auto const written = tuneIn(work.abc, "");
+    if (written && musicOf(*written) == musicOf(work.brief.tune)) return work.abc;
+    tune::Tune bare = work.brief.tune;
+    for (tune::Bar& bar : bare.bars) bar.chords.clear();
+    return abcOfTune(bare);
 }
 
 Json wordsMember(tune::PageWords const& words)
@@ -409,6 +435,7 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
 std::string documentText(SavedWork const& work, Tables const& tables)
 {
     proposal::Brief const& brief = work.brief;
+    std::string const abc = abcText(work);
     Json locks = Json::array();
     for (proposal::Lock const& lock : brief.locks) locks.push_back(lockMember(lock));
     Json changes = Json::array();
@@ -422,28 +449,27 @@ std::string documentText(SavedWork const& work, Tables const& tables)
     Json fingers = Json::array();
     for (arrange::SetFinger const& set : brief.fingers) fingers.push_back(fingerMember(set));
     Json const tempo = brief.quartersPerMinute ? Json(*brief.quartersPerMinute) : Json(nullptr);
-    Json document{
-        {"sallow", version},
-        {"title", brief.tune.title},
-        {"harp", harpIdsMember(brief.harp, tables)},
-        {"hand", brief.hand.id},
-        {"level", brief.level.number},
-        {"style", brief.weights.style},
-        {"key", keyText(brief.key)},
-        {"tempo_qpm", tempo},
-        {"passes", brief.passes == proposal::Passes::Varied ? "varied" : "written"},
-        {"sliders", slidersMember(brief)},
-        {"own_patterns", ownPatternsMember(brief)},
-        {"take", brief.take},
-        {"right", rightHandText(brief.right)},
-        {"locks", locks},
-        {"changes", changes},
-        {"snags", snags},
-        {"lever_wishes", wishes},
-        {"fingers", fingers},
-        {"abc", work.abc}};
+    Json document{{"sallow", version},
+                  {"title", brief.tune.title},
+                  {"harp", harpIdsMember(brief.harp, tables)},
+                  {"hand", brief.hand.id},
+                  {"level", brief.level.number},
+                  {"style", brief.weights.style},
+                  {"key", keyText(brief.key)},
+                  {"tempo_qpm", tempo},
+                  {"passes", brief.passes == proposal::Passes::Varied ? "varied" : "written"},
+                  {"sliders", slidersMember(brief)},
+                  {"own_patterns", ownPatternsMember(brief)},
+                  {"take", brief.take},
+                  {"right", rightHandText(brief.right)},
+                  {"locks", locks},
+                  {"changes", changes},
+                  {"snags", snags},
+                  {"lever_wishes", wishes},
+                  {"fingers", fingers},
+                  {"abc", abc}};
     tune::PageWords const words = tune::pageWords(brief.tune);
-    auto const written = tuneIn(work.abc, "");
+    auto const written = tuneIn(abc, "");
     if (!written || tune::pageWords(*written) != words) document["words"] = wordsMember(words);
     if (!written || !sameChords(*written, brief.tune))
         document["chords"] = chordsMember(brief.tune);

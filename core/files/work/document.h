@@ -17,7 +17,8 @@ struct SavedWork {
 };
 
 // The text of a .sallow file: JSON, one decision a line, described in DEVELOPERS.md. Harp,
-// hand, level and style are named by their ids in the tables.
+// hand, level and style are named by their ids in the tables. A tune whose notes were changed
+// is written as new lines of ABC; otherwise its own are kept.
 std::string documentText(SavedWork const& work, Tables const& tables);
 
 // Reads it back. Faults: Malformed with the line; what the tables do not have; those of the
