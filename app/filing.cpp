@@ -6,18 +6,23 @@
 #include "app/savetrouble.h"
 #include "app/sharedfolder.h"
 #include "core/files/abc/headings.h"
-#include "core/files/work/document.h"
+#include "core/files/abc/write.h"
 #include "core/files/textfile.h"
+#include "core/files/work/document.h"
 #include "ui/bookdialog.h"
 #include "ui/handoutdialog.h"
+#include "ui/newtunedialog.h"
 #include "ui/paint/printing.h"
 #include "ui/pastdialog.h"
 #include "ui/session.h"
 #include "ui/workbench.h"
 
+#include <QClipboard>
+#include <QDateTime>
 #include <QEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QGuiApplication>
 #include <QMessageBox>
 
 #include <algorithm>
@@ -41,6 +46,13 @@ SheetKind kindOf(ui::PaperKind kind)
     return SheetKind::Arrangement;
 }
 
+// A name for what has no file yet, unlike that of any other.
+std::string nameNow(QString const& what)
+{
+    return (what + QLatin1Char(' ') + QDateTime::currentDateTime().toString(Qt::ISODate))
+        .toStdString();
+}
+
 } // namespace
 
 Filing::Filing(ui::Workbench& workbench, ui::Session& session, files::Tables const& tables)
@@ -57,6 +69,8 @@ Filing::Filing(ui::Workbench& workbench, ui::Session& session, files::Tables con
     });
     connect(&workbench, &ui::Workbench::saveRequested, this, &Filing::save);
     connect(&workbench, &ui::Workbench::saveAsRequested, this, &Filing::saveAs);
+    connect(&workbench, &ui::Workbench::newTuneRequested, this, &Filing::beginTune);
+    connect(&workbench, &ui::Workbench::pasteTuneRequested, this, &Filing::pasteTune);
     connect(&workbench, &ui::Workbench::openRequested, this, &Filing::askAndOpen);
     connect(&workbench, &ui::Workbench::otherTuneRequested, this, &Filing::openOtherTune);
     connect(&workbench, &ui::Workbench::fileDropped, this, &Filing::open);
@@ -80,6 +94,50 @@ void Filing::askAndOpen()
 void Filing::openDemo()
 {
     open(QString::fromStdString((sharedFolder() / "demo" / "demo.abc").string()));
+}
+
+// A tune of rests. It is played in the key in which it is written.
+void Filing::beginTune()
+{
+    ui::NewTuneDialog dialog(&m_workbench);
+    if (dialog.exec() != QDialog::Accepted || !mayLeave()) return;
+    tune::Tune const tune = tune::newTune(dialog.wish());
+    Book book{nameNow(tr("new tune")), files::abcOfTune(tune), {}, {}, tune};
+    auto entries = files::abcTunes(book.text);
+    if (!entries) return m_workbench.tellFault(entries.error());
+    book.entries = *std::move(entries);
+    proposal::Brief brief = m_session.standing();
+    brief.tune = tune;
+    brief.key = proposal::AsWritten{};
+    if (!m_session.open(std::move(brief))) return;
+    takeUp(std::move(book), 0);
+    emit begun();
+}
+
+// What is on the clipboard, as a tunebook without a file.
+void Filing::pasteTune()
+{
+    std::string const text = QGuiApplication::clipboard()->text().toStdString();
+    QString const clipboard = tr("the clipboard");
+    if (text.empty()) return m_workbench.tell(tr("There is no text on the clipboard."));
+    auto entries = files::abcTunes(text);
+    if (!entries) {
+        base::Fault fault = entries.error();
+        fault.place = clipboard.toStdString();
+        return m_workbench.tellNotOpened(clipboard, fault);
+    }
+    Book book{clipboard.toStdString(), text, *std::move(entries), {}, {}};
+    std::size_t entry = 0;
+    if (book.entries.size() > 1) {
+        auto const chosen = chosenFrom(book, 0);
+        if (!chosen) return;
+        entry = *chosen;
+    }
+    if (!mayLeave()) return;
+    if (auto const tune = readTune(book, book.entries[entry]); !tune)
+        return m_workbench.tellNotOpened(clipboard, tune.error());
+    book.name = nameNow(tr("pasted"));
+    if (openEntry(std::move(book), entry)) m_session.undoStack().resetClean(); // no file has it
 }
 
 void Filing::open(QString const& path) { openTune(path, 0); }

@@ -43,6 +43,7 @@ public:
     bool offerUnsaved();
 
 signals:
+    void begun();                        // a new tune, to be written
     void fileUsed(QString const& path);  // opened or saved
     // The tune that is open now, by a name of its own, and its place in the file.
     void tuneShown(QString const& name, QString const& file, int place);
@@ -55,6 +56,8 @@ protected:
 private:
     void askAndOpen();
     void openDemo();
+    void beginTune();
+    void pasteTune();
     void openOtherTune();
     void step(int by); // through the tunes of the book
     std::optional<std::size_t> chosenFrom(Book const& book, int current);

@@ -18,6 +18,7 @@
 #include "ui/chordediting.h"
 #include "ui/engine.h"
 #include "ui/handbook.h"
+#include "ui/noteediting.h"
 #include "ui/session.h"
 #include "ui/theme.h"
 #include "ui/workbench.h"
@@ -99,6 +100,8 @@ int openWorkbench(int argc, char** argv)
             auto const folder = QString::fromStdString((sharedFolder() / "handbook").string());
             (new ui::Handbook(folder, &workbench))->show();
         });
+    ui::NoteEditing notes(workbench, session);
+    QObject::connect(&filing, &Filing::begun, &notes, [&notes] { notes.openPane(); });
 
     workbench.show();
     if (!kept) workbench.tellFault(kept.error()); // the tune matters more than her own book

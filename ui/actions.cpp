@@ -32,7 +32,8 @@ void chooseOne(QWidget* owner, std::initializer_list<QAction*> actions)
 } // namespace
 
 Actions::Actions(QWidget* owner)
-    : open(made(owner, tr("&Open…"), QKeySequence::Open)),
+    : newTune(made(owner, tr("&New tune…"), QKeySequence::New)),
+      open(made(owner, tr("&Open…"), QKeySequence::Open)),
       otherTune(made(owner, tr("Another &tune of this tunebook…"), Qt::CTRL | Qt::Key_T)),
       nextTune(made(owner, tr("&Next tune of this tunebook"), Qt::Key_N)),
       previousTune(made(owner, tr("Pre&vious tune of this tunebook"), Qt::SHIFT | Qt::Key_N)),
@@ -47,6 +48,7 @@ Actions::Actions(QWidget* owner)
       levels(made(owner, tr("Export &levels 1 to 5…"), Qt::CTRL | Qt::SHIFT | Qt::Key_E)),
       batch(made(owner, tr("A &folder of tunes…"))),
       quit(made(owner, tr("&Quit"), QKeySequence::Quit)),
+      pasteTune(made(owner, tr("Paste a &tune (ABC)"), Qt::CTRL | Qt::ALT | Qt::Key_V)),
       copyShape(made(owner, tr("&Copy the left hand"), QKeySequence::Copy)),
       pasteShape(made(owner, tr("&Paste the left hand"), QKeySequence::Paste)),
       swapShapes(
@@ -114,7 +116,7 @@ void Actions::fill(QMenuBar* bar) const
             for (QAction* action : group) made->addAction(action);
         }
     };
-    menu(tr("&File"), {{open, recent->menuAction(), demo},
+    menu(tr("&File"), {{newTune, open, recent->menuAction(), demo},
                        {otherTune, nextTune, previousTune},
                        {save, saveAs, goBack, unsaved},
                        {words},
@@ -124,6 +126,7 @@ void Actions::fill(QMenuBar* bar) const
     menu(tr("&Edit"), {{undo, redo},
                        {lock, unlock, unlockAll, leaveEmpty},
                        {copyShape, pasteShape, swapShapes, everyChord, letFollow},
+                       {pasteTune},
                        {anotherTake, bestTake},
                        {varyPasses, heardTempo, ownTempo}});
     bar->addMenu(pupil);
@@ -138,15 +141,16 @@ void Actions::fill(QMenuBar* bar) const
 
 QList<QAction*> Actions::all() const
 {
-    return {copyShape,    pasteShape, swapShapes, everyChord, letFollow,  messages,    showBank,
-            showShapes,   bankAbove,  shapesLeft, alone,      open,       otherTune,   nextTune,
-            previousTune, demo,       goBack,     unsaved,    batch,      save,        saveAs,
-            exportTo,     print,      words,      handout,    levels,     quit,        undo,
-            redo,         lock,       unlock,     unlockAll,  leaveEmpty, anotherTake, bestTake,
-            varyPasses,   heardTempo, ownTempo,   playTune,   fromHere,   hearBar,     stop,
-            loop,         countIn,    left,       right,      faster,     slower,      grid,
-            sheet,        nextPane,   system,     light,      dark,       handbook,    keys,
-            care,         about};
+    return {newTune,   pasteTune,  copyShape,  pasteShape, swapShapes,   everyChord,
+            letFollow, messages,   showBank,   showShapes, bankAbove,    shapesLeft,
+            alone,     open,       otherTune,  nextTune,   previousTune, demo,
+            goBack,    unsaved,    batch,      save,       saveAs,       exportTo,
+            print,     words,      handout,    levels,     quit,         undo,
+            redo,      lock,       unlock,     unlockAll,  leaveEmpty,   anotherTake,
+            bestTake,  varyPasses, heardTempo, ownTempo,   playTune,     fromHere,
+            hearBar,   stop,       loop,       countIn,    left,         right,
+            faster,    slower,     grid,       sheet,      nextPane,     system,
+            light,     dark,       handbook,   keys,       care,         about};
 }
 
 } // namespace ui

@@ -17,6 +17,7 @@ struct Actions {
     // Puts them into the menus of the bar.
     void fill(QMenuBar* bar) const;
 
+    QAction* newTune;
     QAction* open;
     QAction* otherTune; // of the book that is open
     QAction* nextTune;
@@ -33,6 +34,7 @@ struct Actions {
     QAction* levels;
     QAction* batch; // a folder of tunes
     QAction* quit;
+    QAction* pasteTune; // ABC from the clipboard
     QAction* copyShape;
     QAction* pasteShape;
     QAction* swapShapes;   // the copied and the selected

@@ -62,6 +62,16 @@ void showKeys(QWidget* parent, Actions const& actions)
         row(tr("Up, Down, Page keys"), tr("look at a shape")) +
         row(tr("Space"), tr("hear it")) + row(tr("Enter"), tr("use it and keep it")) +
         row(tr("Left, Esc"), tr("back to the grid")) + QStringLiteral("</table>") +
+        heading(tr("While you change notes")) + QStringLiteral("<table>") +
+        row(tr("a to g, z"), tr("a note, nearest to the one before; a rest")) +
+        row(tr("1 to 9, / * ."), tr("length in quavers; half, double, dotted")) +
+        row(tr("' and ,"), tr("an octave higher, lower")) +
+        row(tr("^ _ ="), tr("sharp, flat, natural: before the letter")) +
+        row(tr("Up, Down"), tr("by a string; with Shift a semitone, with Ctrl an octave")) +
+        row(tr("- ( { }"), tr("tie; triplet; grace notes")) +
+        row(tr("Del, Backspace"), tr("a note becomes a rest, a rest is taken out")) +
+        row(tr("Enter, Page keys"), tr("next bar, other bars")) +
+        row(tr("F2, Esc"), tr("back to the grid")) + QStringLiteral("</table>") +
         heading(tr("In the string bank")) + QStringLiteral("<table>") +
         row(tr("Left, Right"), tr("choose a string; Page keys move by an octave")) +
         row(tr("Space"), tr("pluck it")) + QStringLiteral("</table>") +

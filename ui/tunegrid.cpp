@@ -427,6 +427,18 @@ std::optional<int> TuneGrid::under(QPointF const& point) const
                       m_selected);
 }
 
+bool TuneGrid::onNoteOfTune(QPointF const& point) const
+{
+    constexpr double near = 9;
+    double const y = point.y() + verticalScrollBar()->value();
+    for (Lane const& lane : m_layout.lanes)
+        for (Pluck const& pluck : lane.plucks)
+            if (pluck.fromTune && pluck.hand == harp::Side::Right &&
+                std::abs(pluck.x - point.x()) <= near && std::abs(pluck.y - y) <= near)
+                return true;
+    return false;
+}
+
 std::optional<int> TuneGrid::barUnder(QPointF const& point) const
 {
     return barAt(m_layout, point.x(), point.y() + verticalScrollBar()->value());
@@ -515,7 +527,11 @@ void TuneGrid::mouseReleaseEvent(QMouseEvent*) { m_pressedBar.reset(); }
 
 void TuneGrid::mouseDoubleClickEvent(QMouseEvent* event)
 {
-    if (event->button() == Qt::LeftButton && under(event->position())) emit variantsClicked();
+    if (event->button() != Qt::LeftButton || !under(event->position())) return;
+    if (onNoteOfTune(event->position()))
+        emit notesWanted();
+    else
+        emit variantsClicked();
 }
 
 void TuneGrid::mouseMoveEvent(QMouseEvent* event)

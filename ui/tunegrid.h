@@ -62,6 +62,7 @@ signals:
     void positionClicked(int position);
     void hearClicked();                   // Space: the selected bar
     void variantsClicked();               // Enter or double click: on to the list of variants
+    void notesWanted();                   // double click on a note of the tune
     void menuWanted(QPoint const& where); // on the screen, for the selected position
     // Dragged or Shift-clicked over bars, or Shift and an arrow key; none: a plain click.
     void passageChosen(std::optional<ui::Passage> passage);
@@ -97,6 +98,7 @@ private:
     bool sharesStretch(std::optional<int> position) const;
     std::optional<int> under(QPointF const& point) const;
     std::optional<int> barUnder(QPointF const& point) const;
+    bool onNoteOfTune(QPointF const& point) const;
     void stretchPassage(int bars);
     double snagHeight(Lane const& lane, std::optional<int> string) const;
     std::optional<LaneSnag> snagUnder(QPointF const& point) const;

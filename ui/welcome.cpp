@@ -6,13 +6,17 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <array>
 
 namespace ui {
 
 Welcome::Welcome(QWidget* parent)
     : QWidget(parent), m_open(new Button(tr("Open a lead sheet…"), this)),
+      m_new(new Button(tr("Write a new tune…"), this)),
       m_demo(new Button(tr("Open the demo tune"), this))
 {
+    m_new->setToolTip(tr("Bars of rest to write the notes in (Ctrl+N)"));
+    connect(m_new, &QAbstractButton::clicked, this, &Welcome::newClicked);
     m_open->setLook(Button::Look::Main);
     m_open->setToolTip(tr("A tune with chord symbols (Ctrl+O)"));
     m_demo->setToolTip(tr("A tune made for trying things out (Ctrl+D)"));
@@ -45,12 +49,15 @@ void Welcome::paintEvent(QPaintEvent*)
 
 void Welcome::resizeEvent(QResizeEvent*)
 {
-    QSize const open = m_open->sizeHint();
-    QSize const demo = m_demo->sizeHint();
-    int const y = wordsBox().bottom() + 8;
-    int const x = (width() - open.width() - demo.width() - 10) / 2;
-    m_open->setGeometry(QRect(QPoint(x, y), open));
-    m_demo->setGeometry(QRect(QPoint(x + open.width() + 10, y), demo));
+    constexpr int gap = 10;
+    std::array const row{m_open, m_new, m_demo};
+    int wide = -gap;
+    for (Button const* button : row) wide += button->sizeHint().width() + gap;
+    QPoint at((width() - wide) / 2, wordsBox().bottom() + 8);
+    for (Button* button : row) {
+        button->setGeometry(QRect(at, button->sizeHint()));
+        at.rx() += button->width() + gap;
+    }
 }
 
 } // namespace ui

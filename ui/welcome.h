@@ -14,6 +14,7 @@ public:
 
 signals:
     void openClicked();
+    void newClicked();
     void demoClicked();
 
 protected:
@@ -24,6 +25,7 @@ private:
     QRect wordsBox() const;
 
     Button* m_open;
+    Button* m_new;
     Button* m_demo;
 };
 

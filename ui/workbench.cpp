@@ -54,6 +54,7 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     resize(1280, 820);
     auto* welcome = new Welcome(this);
     connect(welcome, &Welcome::openClicked, this, &Workbench::openRequested);
+    connect(welcome, &Welcome::newClicked, this, &Workbench::newTuneRequested);
     connect(welcome, &Welcome::demoClicked, this, &Workbench::demoRequested);
     m_welcome = welcome;
     m_notOpenedPage = new NotOpened(this);
@@ -81,7 +82,12 @@ void Workbench::place()
     m_stage->addWidget(m_notOpenedPage);
     m_stage->addWidget(m_grid);
     m_stage->addWidget(m_sheet);
-    m_sides->addWidget(m_stage);
+    auto* above = new QWidget(this);
+    m_underStage = new QVBoxLayout(above);
+    m_underStage->setContentsMargins(0, 0, 0, 0);
+    m_underStage->setSpacing(0);
+    m_underStage->addWidget(m_stage, 1);
+    m_sides->addWidget(above);
     m_sides->addWidget(m_variants);
     m_sides->setStretchFactor(0, 1);
     m_sides->setSizes({900, 350});
@@ -106,11 +112,15 @@ void Workbench::place()
     setCentralWidget(middle);
 }
 
+void Workbench::setBelowGrid(QWidget* pane) { m_underStage->addWidget(pane); }
+
 void Workbench::joinActions()
 {
     auto const on = [this](QAction* action, auto what) {
         connect(action, &QAction::triggered, this, what);
     };
+    on(m_actions.newTune, &Workbench::newTuneRequested);
+    on(m_actions.pasteTune, &Workbench::pasteTuneRequested);
     on(m_actions.open, &Workbench::openRequested);
     on(m_actions.otherTune, &Workbench::otherTuneRequested);
     on(m_actions.demo, &Workbench::demoRequested);
@@ -346,6 +356,8 @@ void Workbench::showStage()
             *m_notOpened, QString::fromStdString(m_session.arrangement().tune.title));
     }
     m_stage->setCurrentWidget(wanted);
+    for (int i = 1; wanted != m_grid && i < m_underStage->count(); ++i)
+        m_underStage->itemAt(i)->widget()->hide(); // what is below the grid goes with it
     if (wanted == m_sheet && m_sheetOutdated) showSheet();
 }
 

@@ -21,6 +21,7 @@
 
 class QSplitter;
 class QStackedWidget;
+class QVBoxLayout;
 
 namespace ui {
 
@@ -60,6 +61,7 @@ public:
     // What a handout begins with. Only while a tune is open.
     sheet::HandoutWish handoutWish() const;
     std::optional<sheet::MusicFont> const& font(); // told where it is not there
+    void setBelowGrid(QWidget* pane);              // under the tune, above the string bank
     VariantPanel* variants() const { return m_variants; }
     StringBank* bank() const { return m_bank; }
     Transport* transport() const { return m_transport; }
@@ -88,6 +90,8 @@ public slots:
     void stringStilled(int string);
 
 signals:
+    void newTuneRequested();
+    void pasteTuneRequested(); // ABC from the clipboard
     void openRequested();
     void otherTuneRequested(); // of the book that is open
     void fileDropped(QString const& path);
@@ -171,6 +175,7 @@ private:
     QSplitter* m_halves;
     QSplitter* m_sides;
     QStackedWidget* m_stage;
+    QVBoxLayout* m_underStage;
     QWidget* m_welcome;
     NotOpened* m_notOpenedPage;
     std::optional<QString> m_notOpened; // what could not be opened, while that is on the stage

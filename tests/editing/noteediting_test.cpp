@@ -1,0 +1,221 @@
+#include "core/files/abc/onebar.h"
+#include "core/tune/edit/whole.h"
+#include "tests/ui/scenario.h"
+#include "ui/engine.h"
+#include "ui/melodyeditor.h"
+#include "ui/melodylane.h"
+#include "ui/newtunedialog.h"
+#include "ui/noteediting.h"
+#include "ui/session.h"
+#include "ui/stringbank.h"
+#include "ui/tunegrid.h"
+#include "ui/workbench.h"
+
+#include <catch2/catch.hpp>
+
+#include <QAction>
+#include <QApplication>
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QLineEdit>
+#include <QMenu>
+#include <QSpinBox>
+#include <QTest>
+#include <QTimer>
+
+using namespace ui;
+
+namespace {
+
+struct Window {
+    Session session{coreEngine(scenario::tables().levels), scenario::brief()};
+    Workbench workbench{(scenario::application(), session), scenario::tables()};
+    NoteEditing notes{workbench, session};
+
+    explicit Window(proposal::KeyWish key = proposal::AsWritten{}, tune::Tune tune = blank())
+    {
+        proposal::Brief brief = scenario::brief();
+        brief.tune = std::move(tune);
+        brief.key = key;
+        REQUIRE(session.open(std::move(brief)));
+        workbench.resize(1100, 760);
+        workbench.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
+        QTest::keyClick(&workbench, Qt::Key_F2);
+    }
+    static tune::Tune blank()
+    {
+        tune::NewTune wish;
+        wish.title = "The Kiln Door";
+        wish.key = {{music::Letter::G, 0}, music::Mode::Ionian};
+        wish.bars = 4;
+        return tune::newTune(wish);
+    }
+    MelodyLane* lane() const { return notes.pane()->lane(); }
+    std::string bar(int index) const
+    {
+        return files::abcOfBar(session.brief().tune.bars[static_cast<std::size_t>(index)]);
+    }
+    QAction* action(QString const& words) const
+    {
+        for (QAction* each : notes.menu()->actions())
+            if (each->text().remove('&').startsWith(words)) return each;
+        return nullptr;
+    }
+};
+
+} // namespace
+
+TEST_CASE("Letters typed on the pane become notes of the tune, each a step of undo",
+          "[editing]")
+{
+    Window window;
+    REQUIRE(window.notes.pane()->isVisible());
+    REQUIRE(QApplication::focusWidget() == window.lane());
+    QTest::keyClicks(window.lane(), "gab2c1d");
+    CHECK(window.bar(0) == "GABc2d");
+    CHECK(window.session.undoStack().count() == 5);
+    // The caret is in the next bar, and the grid with it.
+    CHECK(window.notes.pane()->typing().at == tune::NoteAt{1, 0});
+    auto const selected = static_cast<std::size_t>(*window.session.selected());
+    CHECK(window.session.arrangement().positions[selected].position.bar == 1);
+    // What is heard follows at once.
+    CHECK(window.session.arrangement().playing.notes.size() == 5);
+    window.session.undoStack().undo();
+    CHECK(window.bar(0) == "GABc2z");
+    for (int i = 0; i < 4; ++i) window.session.undoStack().undo();
+    CHECK(window.session.brief().tune == Window::blank());
+    window.session.undoStack().redo();
+    CHECK(window.bar(0) == "Gz5");
+}
+
+TEST_CASE("Keys of the pane are not those of the menus", "[editing]")
+{
+    Window window;
+    std::size_t const locks = window.session.brief().locks.size();
+    QTest::keyClicks(window.lane(), "ab");
+    QTest::keyClick(window.lane(), Qt::Key_Backspace);
+    QTest::keyClick(window.lane(), Qt::Key_Up);
+    CHECK(window.session.brief().locks.size() == locks);
+    CHECK(window.bar(0).starts_with("A"));
+    QTest::keyClick(window.lane(), Qt::Key_Escape);
+    CHECK_FALSE(window.notes.pane()->isVisible());
+    CHECK_FALSE(window.notes.changeNotes()->isChecked());
+    window.notes.openPane();
+    window.workbench.setView(Workbench::View::Sheet);
+    CHECK_FALSE(window.notes.pane()->isVisible());
+    window.notes.openPane();
+    CHECK(window.workbench.grid()->isVisible());
+}
+
+TEST_CASE("A string that is clicked is written, until that is switched off", "[editing]")
+{
+    Window window;
+    harp::Harp const& harp = window.session.arrangement().harp;
+    int string = 0;
+    while (diatonicStep(harp.string(string).open) < 35) ++string; // C5
+    emit window.workbench.bank()->stringPlucked(string);
+    music::Pitch const put = window.session.brief().tune.bars[0].notes[0].pitches.at(0);
+    CHECK(put.letter == music::Letter::C);
+    CHECK(put.octave == 5);
+    CHECK(window.bar(0).ends_with("z5"));
+}
+
+TEST_CASE("In another key notes are typed as they sound and kept as they are written",
+          "[editing]")
+{
+    Window window(music::Key{{music::Letter::D, 0}, music::Mode::Ionian});
+    music::Interval const moved = window.session.proposal().moved;
+    REQUIRE(moved.semitones != 0);
+    QTest::keyClicks(window.lane(), "d");
+    music::Pitch const written = window.session.brief().tune.bars[0].notes[0].pitches.at(0);
+    CHECK(written.letter == music::Letter::G);
+    CHECK(transposed(written, moved).letter == music::Letter::D);
+}
+
+TEST_CASE("A key that fits best stays as it is while notes are typed", "[editing]")
+{
+    Window window(proposal::BestKey{}, scenario::jig());
+    music::Interval const moved = window.session.proposal().moved;
+    QTest::keyClicks(window.lane(), "b");
+    CHECK_FALSE(std::holds_alternative<proposal::BestKey>(window.session.brief().key));
+    CHECK(window.session.proposal().moved == moved);
+    window.session.undoStack().undo();
+    CHECK(std::holds_alternative<proposal::BestKey>(window.session.brief().key));
+}
+
+TEST_CASE("The bar is changed as a line of ABC, and a fault is said with its column",
+          "[editing]")
+{
+    Window window;
+    QLineEdit* line = window.notes.pane()->line();
+    CHECK(line->text() == "z6");
+    line->setFocus();
+    line->selectAll();
+    QTest::keyClicks(line, "G2A (3Bcd e");
+    QTest::keyClick(line, Qt::Key_Return);
+    CHECK(window.bar(0) == "G2A (3:2:3Bcd e");
+    line->selectAll();
+    QTest::keyClicks(line, "GAB|c3");
+    QTest::keyClick(line, Qt::Key_Return);
+    CHECK(window.notes.pane()->said().contains("column 5"));
+    CHECK(line->text() == "GAB|c3"); // what was typed is not lost
+    CHECK(window.bar(0) == "G2A (3:2:3Bcd e");
+}
+
+TEST_CASE("Bars, repeats and time bars are set from the menu, kept shapes go with them",
+          "[editing]")
+{
+    Window window(proposal::AsWritten{}, scenario::jig());
+    std::size_t const bars = window.session.brief().tune.bars.size();
+    window.action("A bar after")->trigger();
+    CHECK(window.session.brief().tune.bars.size() == bars + 1);
+    window.action("Take this bar out")->trigger();
+    CHECK(window.session.brief().tune.bars.size() == bars);
+    window.session.undoStack().undo();
+    window.session.undoStack().undo();
+    CHECK(window.session.brief().tune == scenario::jig());
+    window.action("An octave higher")->trigger();
+    CHECK(window.session.brief().tune != scenario::jig());
+    window.session.undoStack().undo();
+
+    Window plain;
+    plain.action("Repeat this part")->trigger();
+    CHECK(plain.session.brief().tune.bars.back().repeatCloses);
+    QTest::keyClicks(plain.lane(), "|||");
+    plain.action("1st-time")->trigger();
+    CHECK(plain.session.brief().tune.bars.size() == 5);
+    CHECK(plain.session.brief().tune.bars[3].endings == std::vector{1});
+    CHECK(plain.session.arrangement().playing.bars.size() == 8);
+}
+
+TEST_CASE("A double click on a note of the tune opens the pane at its bar", "[editing]")
+{
+    Window window(proposal::AsWritten{}, scenario::jig());
+    window.notes.openPane(false);
+    QApplication::processEvents();
+    TuneGrid* grid = window.workbench.grid();
+    REQUIRE_FALSE(grid->grid().lanes.empty());
+    auto const& plucks = grid->grid().lanes.front().plucks;
+    auto const note = std::find_if(plucks.begin(), plucks.end(), [](Pluck const& pluck) {
+        return pluck.fromTune && pluck.hand == harp::Side::Right;
+    });
+    REQUIRE(note != plucks.end());
+    QTest::mouseDClick(grid->viewport(), Qt::LeftButton, {},
+                       QPoint(int(note->x), int(note->y)));
+    CHECK(window.notes.pane()->isVisible());
+}
+
+TEST_CASE("A new tune takes its time signature from its kind until one is chosen", "[editing]")
+{
+    scenario::application();
+    NewTuneDialog dialog;
+    auto* kind = dialog.findChildren<QComboBox*>().at(0);
+    kind->setCurrentText("slip jig");
+    CHECK(dialog.wish().meter == music::Meter{9, 8, false});
+    CHECK(dialog.wish().kind == tune::Kind::SlipJig);
+    dialog.findChild<QSpinBox*>()->setValue(16);
+    CHECK(dialog.wish().bars == 16);
+    CHECK(dialog.said().isEmpty());
+    CHECK_FALSE(dialog.wish().title.empty());
+}

@@ -1,0 +1,42 @@
+#pragma once
+
+#include "core/tune/edit/whole.h"
+
+#include <QDialog>
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+
+namespace ui {
+
+class KeyField;
+class KindField;
+class MeterField;
+class PickUpField;
+
+// What a new tune begins with. The time signature follows the kind until another is chosen.
+class NewTuneDialog final : public QDialog {
+    Q_OBJECT
+public:
+    explicit NewTuneDialog(QWidget* parent = nullptr);
+
+    tune::NewTune wish() const;
+    QString said() const; // why it cannot begin; empty: it can
+
+private:
+    void check();
+
+    QLineEdit* m_title;
+    KindField* m_kind;
+    KeyField* m_key;
+    MeterField* m_meter;
+    QSpinBox* m_bars;
+    PickUpField* m_pickUp;
+    QLabel* m_said;
+    QPushButton* m_begin;
+    bool m_meterChosen = false;
+};
+
+} // namespace ui
