@@ -124,6 +124,14 @@ MelodyEditor::MelodyEditor(QWidget* parent)
     });
 }
 
+// In a low window the lane needs the room; the keys stand in the help, too.
+void MelodyEditor::resizeEvent(QResizeEvent* event)
+{
+    constexpr int lowWindow = 760;
+    m_help->setVisible(window()->height() >= lowWindow);
+    QWidget::resizeEvent(event);
+}
+
 void MelodyEditor::setTune(tune::Tune tune)
 {
     if (tune == m_typing.tune) return;

@@ -42,6 +42,9 @@ signals:
     void barUnwanted();
     void timeBarsWanted();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void take(tune::Typed typed);
     void sign(char sign);

@@ -70,7 +70,7 @@ void paintStrings(QPainter& painter, MelodyLayout const& layout, music::Key key,
                   Palette const& p)
 {
     double const apart = layout.strings.height / (layout.highestStep - layout.lowestStep);
-    int const every = apart < 11 ? 2 : 1;
+    int const every = apart < 11 ? 3 : 1;
     for (int step = layout.lowestStep; step <= layout.highestStep; ++step) {
         double const y = std::round(yOf(layout, step)) + 0.5;
         music::Letter const letter = music::naturalAt(step).letter;
