@@ -1,11 +1,22 @@
 #include "app/hearing.h"
 
 #include "app/sound/output.h"
+#include "core/perform/practice.h"
 #include "ui/workbench.h"
 
 #include <QTimer>
 
 namespace app {
+
+namespace {
+
+perform::Course courseOf(ui::Audition const& audition)
+{
+    return perform::course(audition.arrangement, audition.hearing,
+                           {audition.tempos, audition.loop, audition.clicks});
+}
+
+} // namespace
 
 Hearing::Hearing(ui::Workbench& workbench) : QObject(&workbench), m_workbench(workbench)
 {
@@ -23,11 +34,19 @@ Hearing::Hearing(ui::Workbench& workbench) : QObject(&workbench), m_workbench(wo
     connect(&workbench, &ui::Workbench::stopRequested, m_player.get(), &sound::Player::stop);
     connect(&workbench, &ui::Workbench::stringPluckRequested, m_player.get(),
             &sound::Player::pluck);
+    connect(m_player.get(), &sound::Player::outputLost, this, [this] {
+        m_lost = true;
+        m_workbench.tell(
+            tr("The sound device is gone. Strings still light; connect it again and "
+               "play, or save a sound file."));
+    });
     connect(m_player.get(), &sound::Player::started, &workbench,
             &ui::Workbench::playbackStarted);
     connect(m_player.get(), &sound::Player::stopped, &workbench,
             &ui::Workbench::playbackStopped);
     connect(m_player.get(), &sound::Player::barReached, &workbench, &ui::Workbench::barPlaying);
+    connect(m_player.get(), &sound::Player::roundReached, &workbench,
+            &ui::Workbench::roundPlaying);
     connect(m_player.get(), &sound::Player::stringPlucked, &workbench,
             &ui::Workbench::stringSounding);
     connect(m_player.get(), &sound::Player::stringDamped, &workbench,
@@ -37,14 +56,17 @@ Hearing::Hearing(ui::Workbench& workbench) : QObject(&workbench), m_workbench(wo
 
 void Hearing::play(ui::Audition const& audition)
 {
-    m_player->play(perform::scheduled(audition.arrangement, audition.hearing), audition.loop);
+    // A device that went away may be there again.
+    if (m_lost)
+        if (auto device = sound::openDevice()) {
+            m_player->stop();
+            m_player->useOutput(*std::move(device));
+            m_lost = false;
+        }
+    m_player->play(courseOf(audition));
 }
 
-void Hearing::change(ui::Audition const& audition)
-{
-    m_player->setLoop(audition.loop);
-    m_player->replace(perform::scheduled(audition.arrangement, audition.hearing));
-}
+void Hearing::change(ui::Audition const& audition) { m_player->replace(courseOf(audition)); }
 
 // The first keyboard that is there; a key plucks the string of its pitch.
 void Hearing::listenToKeyboard()

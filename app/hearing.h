@@ -27,6 +27,7 @@ private:
     ui::Workbench& m_workbench;
     std::unique_ptr<sound::Player> m_player;
     devices::MidiKeys m_keys;
+    bool m_lost = false; // the device, in the middle
 };
 
 } // namespace app

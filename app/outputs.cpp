@@ -1,14 +1,14 @@
 #include "app/outputs.h"
 
-#include "app/sound/render.h"
+#include "app/soundfiles.h"
 #include "core/files/abc/write.h"
-#include "core/files/work/document.h"
 #include "core/files/midi/write.h"
-#include "core/files/musicxml/write.h"
 #include "core/files/musicxml/mxl.h"
+#include "core/files/musicxml/write.h"
 #include "core/files/plan.h"
 #include "core/files/spoken.h"
 #include "core/files/textfile.h"
+#include "core/files/work/document.h"
 #include "core/perform/schedule.h"
 #include "core/sheet/sheet.h"
 #include "ui/paint/sheetfiles.h"
@@ -191,10 +191,10 @@ base::Result<base::Done> writeOutputs(Finished const& finished,
     // comes first: it is the one most likely to be refused.
     for (Output const& output : outputs) {
         if (!isSound(output.kind)) continue;
-        auto const schedule = heard(finished.proposal.arrangement, sound);
-        if (!schedule) return schedule.error();
-        auto rendered = sound::renderToFile(*schedule, output.path, {}, sound.pitch);
-        if (!rendered) return rendered.error();
+        auto const written =
+            writeSoundFiles(finished.proposal.arrangement, finished.tables.lilts,
+                            soundFiles(output.path, sound));
+        if (!written) return written.error();
     }
     for (auto const& [output, bytes] : made) {
         auto written = files::writeWhole(output.path, bytes);

@@ -45,14 +45,17 @@ base::Result<std::pair<int, int>> passageFrom(std::string const& text)
     return std::pair{*first, *last};
 }
 
-base::Result<perform::Schedule> heard(arrange::Arrangement const& arrangement,
-                                      SoundWish const& wish)
+base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
+                                    SoundWish const& wish,
+                                    std::vector<perform::KindOfLilt> const& lilts)
 {
     perform::Hearing hearing;
     hearing.tempoScale = wish.at;
     hearing.left = wish.left;
     hearing.right = wish.right;
     hearing.countIn = wish.countIn;
+    if (auto const way = perform::liltOf(lilts, arrangement.tune))
+        hearing.lilt = {*way, wish.lilt / 100.0};
     if (wish.passage) {
         auto const passage =
             perform::passageOf(arrangement, wish.passage->first, wish.passage->second);
@@ -64,9 +67,10 @@ base::Result<perform::Schedule> heard(arrange::Arrangement const& arrangement,
         hearing.firstPlayedBar = passage->first;
         hearing.lastPlayedBar = passage->last;
     }
-    perform::Schedule schedule = perform::scheduled(arrangement, hearing);
-    if (wish.click) schedule = perform::withClicks(std::move(schedule), arrangement, hearing);
-    return perform::repeated(schedule, wish.times);
+    perform::Rounds rounds;
+    rounds.tempos.assign(static_cast<std::size_t>(wish.times), wish.at);
+    rounds.clicks = wish.click;
+    return perform::course(arrangement, hearing, rounds);
 }
 
 } // namespace app

@@ -2,11 +2,13 @@
 
 #include "core/arrange/arrangement.h"
 #include "core/base/result.h"
-#include "core/perform/schedule.h"
+#include "core/perform/course.h"
+#include "core/perform/lilt.h"
 
 #include <optional>
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace app {
 
@@ -20,6 +22,8 @@ struct SoundWish {
     bool click = false;
     int times = 1;
     double pitch = 440; // Hz of A4
+    bool pack = false;  // four files for practice
+    int lilt = 0;       // per cent: how unevenly a dance divides its beats
     friend bool operator==(SoundWish const&, SoundWish const&) = default;
 };
 
@@ -28,8 +32,10 @@ base::Result<double> tempoShareFrom(std::string const& text);
 // "5-8" or "5". Fault: BadCall.
 base::Result<std::pair<int, int>> passageFrom(std::string const& text);
 
-// The arrangement as it is to be heard. Fault: BadCall where it has no such bars.
-base::Result<perform::Schedule> heard(arrange::Arrangement const& arrangement,
-                                      SoundWish const& wish);
+// The arrangement as it is to be heard; a kind of dance that has no lilt has none. Fault:
+// BadCall where it has no such bars.
+base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
+                                    SoundWish const& wish,
+                                    std::vector<perform::KindOfLilt> const& lilts);
 
 } // namespace app

@@ -12,6 +12,7 @@
 #include "app/remembering.h"
 #include "app/sharedfolder.h"
 #include "app/shelf.h"
+#include "app/soundsaving.h"
 #include "core/files/tables/tables.h"
 #include "core/files/work/player.h"
 #include "core/pattern/own.h"
@@ -94,6 +95,7 @@ int openWorkbench(int argc, char** argv)
     Cautions cautions(preferences, workbench, session);
     BatchRun batch(workbench, session, filing, *tables);
     Hearing hearing(workbench);
+    SoundSaving sounds(workbench, session, filing, *tables);
     ui::ChordMenu chords(workbench, session, tables->harmony);
     QObject::connect(
         workbench.actions().handbook, &QAction::triggered, &workbench, [&workbench] {

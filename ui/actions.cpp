@@ -75,6 +75,18 @@ Actions::Actions(QWidget* owner)
       fromHere(made(owner, tr("Hear on from h&ere"), Qt::SHIFT | Qt::Key_Space)),
       hearBar(made(owner, tr("Hear this &bar"), Qt::Key_B)),
       stop(made(owner, tr("&Stop"), Qt::Key_Escape)),
+      phrase(made(owner, tr("Only this &phrase"), Qt::Key_P)),
+      part(made(owner, tr("Only this par&t"), Qt::SHIFT | Qt::Key_P)),
+      barBefore(made(owner, tr("The bar bef&ore as well"), Qt::CTRL | Qt::SHIFT | Qt::Key_K)),
+      click(made(owner, tr("Clic&k on every beat"), Qt::Key_M)),
+      stepsUp(made(owner, tr("Faster by &itself"))),
+      typeTempo(made(owner, tr("T&ype the tempo"), Qt::CTRL | Qt::Key_G)),
+      practice(made(owner, tr("&More for practice…"), Qt::CTRL | Qt::Key_J)),
+      soundFiles(made(owner, tr("Save sou&nd files…"), Qt::CTRL | Qt::SHIFT | Qt::Key_N)),
+      hearBetween(made(owner, tr("Hear it bet&ween its neighbours"), Qt::Key_V)),
+      markA(made(owner, tr("Remember this as &A"), Qt::SHIFT | Qt::Key_X)),
+      flip(made(owner, tr("Compare A an&d B"), Qt::Key_X)),
+      takeA(made(owner, tr("Go back to A"))),
       loop(made(owner, tr("A&gain"), Qt::CTRL | Qt::Key_R)),
       countIn(made(owner, tr("&Count-in"), Qt::CTRL | Qt::Key_K)),
       left(made(owner, tr("Le&ft hand"), Qt::CTRL | Qt::Key_Left)),
@@ -101,7 +113,8 @@ Actions::Actions(QWidget* owner)
     for (QAction* toggle : {letFollow, showBank, showShapes, bankAbove, shapesLeft, alone})
         toggle->setCheckable(true);
     for (QAction* toggle : {letFollow, showBank, showShapes}) toggle->setChecked(true);
-    for (QAction* toggle : {loop, countIn, left, right}) toggle->setCheckable(true);
+    for (QAction* toggle : {loop, countIn, left, right, barBefore, click, stepsUp})
+        toggle->setCheckable(true);
     chooseOne(owner, {grid, sheet});
     chooseOne(owner, {system, light, dark});
 }
@@ -130,8 +143,12 @@ void Actions::fill(QMenuBar* bar) const
                        {anotherTake, bestTake},
                        {varyPasses, heardTempo, ownTempo}});
     bar->addMenu(pupil);
-    menu(tr("&Hear"),
-         {{playTune, fromHere, hearBar, stop}, {loop, countIn, left, right}, {faster, slower}});
+    menu(tr("&Hear"), {{playTune, fromHere, hearBar, stop},
+                       {phrase, part},
+                       {loop, countIn, barBefore, click, left, right},
+                       {faster, slower, typeTempo, stepsUp},
+                       {hearBetween, flip, markA, takeA},
+                       {practice, soundFiles}});
     menu(tr("&View"), {{grid, sheet},
                        {showShapes, showBank, shapesLeft, bankAbove, alone},
                        {nextPane, messages},
@@ -141,16 +158,17 @@ void Actions::fill(QMenuBar* bar) const
 
 QList<QAction*> Actions::all() const
 {
-    return {newTune,   pasteTune,  copyShape,  pasteShape, swapShapes,   everyChord,
-            letFollow, messages,   showBank,   showShapes, bankAbove,    shapesLeft,
-            alone,     open,       otherTune,  nextTune,   previousTune, demo,
-            goBack,    unsaved,    batch,      save,       saveAs,       exportTo,
-            print,     words,      handout,    levels,     quit,         undo,
-            redo,      lock,       unlock,     unlockAll,  leaveEmpty,   anotherTake,
-            bestTake,  varyPasses, heardTempo, ownTempo,   playTune,     fromHere,
-            hearBar,   stop,       loop,       countIn,    left,         right,
-            faster,    slower,     grid,       sheet,      nextPane,     system,
-            light,     dark,       handbook,   keys,       care,         about};
+    return {
+        newTune,      pasteTune,   copyShape,    pasteShape,  swapShapes, everyChord, letFollow,  messages,    showBank,
+        showShapes,   bankAbove,   shapesLeft, alone,      open,       otherTune,   nextTune,
+        previousTune, demo,        goBack,     unsaved,    batch,      save,        saveAs,
+        exportTo,     print,       words,      handout,    levels,     quit,        undo,
+        redo,         lock,        unlock,     unlockAll,  leaveEmpty, anotherTake, bestTake,
+        varyPasses,   heardTempo,  ownTempo,   playTune,   fromHere,   hearBar,     stop,
+        phrase,       part,        barBefore,  click,      stepsUp,    typeTempo,   practice,
+        soundFiles,   hearBetween, markA,      flip,       takeA,      loop,        countIn,
+        left,         right,       faster,     slower,     grid,       sheet,       nextPane,
+        system,       light,       dark,       handbook,   keys,       care,       about};
 }
 
 } // namespace ui

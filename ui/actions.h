@@ -61,6 +61,18 @@ struct Actions {
     QAction* fromHere;
     QAction* hearBar;
     QAction* stop;
+    QAction* phrase; // is the passage
+    QAction* part;
+    QAction* barBefore;
+    QAction* click;
+    QAction* stepsUp; // by itself
+    QAction* typeTempo;
+    QAction* practice;
+    QAction* soundFiles;
+    QAction* hearBetween; // the bars before and after
+    QAction* markA;       // a setting to compare with
+    QAction* flip;        // between A and B
+    QAction* takeA;
     QAction* loop;
     QAction* countIn;
     QAction* left;

@@ -56,7 +56,8 @@ void showKeys(QWidget* parent, Actions const& actions)
         row(tr("1 to 9"), tr("use and keep the shape with that number")) +
         row(tr("Enter"), tr("go to the shapes")) +
         row(tr("Space"), tr("hear the bar, or the passage")) +
-        row(tr("Shift and arrow keys"), tr("choose a passage; Esc lets it go")) +
+        row(tr("Shift and arrow keys"),
+            tr("choose a passage, as dragging or Shift and a click do; Esc lets it go")) +
         row(tr("S"), tr("the ways round a snag in this bar")) + QStringLiteral("</table>") +
         heading(tr("In the shapes")) + QStringLiteral("<table>") +
         row(tr("Up, Down, Page keys"), tr("look at a shape")) +

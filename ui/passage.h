@@ -17,6 +17,11 @@ struct Passage {
 // From one bar to another, in either order.
 Passage passageBetween(int bar, int other);
 
+// The phrase of four bars, or the part, that a bar is in. A pick-up goes with what it leads to;
+// a second ending stands where the first does.
+Passage phraseAround(tune::Tune const& tune, int bar);
+Passage partAround(tune::Tune const& tune, int bar);
+
 // Where it is played: indices into Playing::bars. The shortest run from its first bar to its
 // last, and of equally short ones the first; so a repeat within it is left out where the tune
 // goes straight on the last time. None: the tune never plays it in this order.

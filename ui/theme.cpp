@@ -52,6 +52,8 @@ QMenu::separator { height: 1px; background: %edge%; margin: 5px 8px; }
 QMenu::indicator { left: 7px; width: 12px; height: 12px; }
 QLineEdit { border: 1px solid %rule%; border-radius: 6px; padding: 4px 6px; background: %card%; }
 QLineEdit:focus { border: 1px solid %leaf%; }
+ui--TempoField QSpinBox { border: 1px solid %rule%; border-radius: 6px; padding: 4px 5px; background: %card%; }
+ui--TempoField QSpinBox:focus { border: 1px solid %leaf%; }
 QSlider { min-height: 24px; }
 QSlider::groove:horizontal { height: 4px; border-radius: 2px; background: %edge%; }
 QSlider::sub-page:horizontal { height: 4px; border-radius: 2px; background: %leaf%; }

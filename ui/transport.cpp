@@ -1,54 +1,106 @@
 #include "ui/transport.h"
 
 #include "ui/button.h"
+#include "ui/practicecard.h"
 #include "ui/theme.h"
 
-#include <QActionGroup>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
-#include <QMenu>
 #include <QPainter>
+#include <QSignalBlocker>
 #include <QSlider>
+#include <QSpinBox>
+#include <QtMath>
 
-#include <array>
+#include <algorithm>
 
 namespace ui {
 
 namespace {
 
-constexpr std::array rollGapsMs{20, 30, 45, 60, 90, 120};
+constexpr double slowest = 0.25;
+constexpr double quickest = 1.5;
+
+QSpinBox* numberField(QWidget* parent, QString const& name, QString const& help)
+{
+    auto* field = new QSpinBox(parent);
+    field->setButtonSymbols(QAbstractSpinBox::NoButtons);
+    field->setAlignment(Qt::AlignRight);
+    field->setKeyboardTracking(false);
+    field->setAccessibleName(name);
+    field->setToolTip(help);
+    field->setFocusPolicy(Qt::StrongFocus);
+    return field;
+}
 
 } // namespace
 
-MetronomeMark::MetronomeMark(QWidget* parent) : QWidget(parent)
+TempoField::TempoField(QWidget* parent) : QWidget(parent)
 {
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
+    QString const help =
+        tr("Type it, or use the arrow keys or the wheel. Enter goes back to the "
+           "music (Ctrl+G)");
+    m_beats = numberField(this, tr("Tempo in beats a minute"), help);
+    m_percent = numberField(this, tr("Tempo in per cent of the arrangement's own"), help);
+    m_percent->setObjectName(QStringLiteral("percent"));
+    m_beats->setObjectName(QStringLiteral("beats"));
+    m_percent->setRange(qRound(slowest * 100), qRound(quickest * 100));
+    m_percent->setSuffix(tr(" %"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(30, 0, 0, 0); // the note and its equals sign
+    row->setSpacing(4);
+    row->addWidget(m_beats);
+    row->addWidget(m_percent);
+    connect(m_beats, &QSpinBox::valueChanged, this,
+            [this](int beats) { type(beats / m_tempo.beatsPerMinute); });
+    connect(m_percent, &QSpinBox::valueChanged, this,
+            [this](int percent) { type(percent / 100.0); });
+    for (QSpinBox* field : {m_beats, m_percent}) field->installEventFilter(this);
+    setOwnTempo(m_tempo);
 }
 
-void MetronomeMark::setTempo(tune::Tempo tempo, int percent)
+void TempoField::setOwnTempo(tune::Tempo tempo)
 {
     m_tempo = tempo;
-    m_percent = percent;
-    setAccessibleName(tr("Tempo %1").arg(words()));
-    updateGeometry();
+    QSignalBlocker const quiet(m_beats);
+    m_beats->setRange(qCeil(tempo.beatsPerMinute * slowest),
+                      qFloor(tempo.beatsPerMinute * quickest));
+    setScale(m_scale);
     update();
 }
 
-QString MetronomeMark::words() const
+void TempoField::setScale(double scale)
 {
-    return tr("= %1  (%2 %)")
-        .arg(qRound(m_tempo.beatsPerMinute * m_percent / 100))
-        .arg(m_percent);
+    m_scale = scale;
+    QSignalBlocker const quietBeats(m_beats);
+    QSignalBlocker const quietPercent(m_percent);
+    m_beats->setValue(qRound(m_tempo.beatsPerMinute * scale));
+    m_percent->setValue(qRound(scale * 100));
+    setAccessibleName(tr("Tempo %1, %2 %").arg(m_beats->value()).arg(m_percent->value()));
 }
 
-QSize MetronomeMark::sizeHint() const
+void TempoField::type(double scale)
 {
-    QFontMetricsF const metrics(scaledFont(*this, 1.0, QFont::DemiBold));
-    QString const widest = tr("= %1  (%2 %)").arg(288).arg(150);
-    return {qRound(metrics.horizontalAdvance(widest)) + 20, qRound(metrics.height()) + 6};
+    setScale(std::clamp(scale, slowest, quickest));
+    emit scaleTyped(m_scale);
 }
 
-void MetronomeMark::paintEvent(QPaintEvent*)
+bool TempoField::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::KeyPress) {
+        auto const* key = static_cast<QKeyEvent*>(event);
+        if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
+            static_cast<QSpinBox*>(watched)->interpretText();
+            emit entered();
+            return true;
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+void TempoField::paintEvent(QPaintEvent*)
 {
     Palette const& p = paletteOf(*this);
     QPainter painter(this);
@@ -57,8 +109,8 @@ void MetronomeMark::paintEvent(QPaintEvent*)
     QRectF const note(0, (height() - line) / 2, 14, line);
     double const used = paintNote(painter, m_tempo.beat, note, colour(p.ink));
     painter.setPen(colour(p.ink));
-    painter.drawText(QRectF(used + 5, 0, width() - used - 5, height()),
-                     Qt::AlignLeft | Qt::AlignVCenter, words());
+    painter.drawText(QRectF(used + 4, 0, 30 - used, height()), Qt::AlignLeft | Qt::AlignVCenter,
+                     QStringLiteral("="));
 }
 
 Transport::Transport(QWidget* parent)
@@ -66,9 +118,10 @@ Transport::Transport(QWidget* parent)
       m_hearBar(new Button(tr("Hear bar"), this)),
       m_fromHere(new Button(tr("From here"), this)), m_loop(new Button(tr("Again"), this)),
       m_tempoWord(new QLabel(tr("Tempo"), this)), m_tempo(new QSlider(Qt::Horizontal, this)),
-      m_mark(new MetronomeMark(this)), m_countIn(new Button(tr("Count-in"), this)),
+      m_field(new TempoField(this)), m_countIn(new Button(tr("Count-in"), this)),
       m_left(new Button(tr("Left"), this)), m_right(new Button(tr("Right"), this)),
-      m_roll(new Button(QString(), this))
+      m_compared(new Button(QString(), this)), m_practice(new Button(tr("Practice"), this)),
+      m_card(new PracticeCard(this))
 {
     setAttribute(Qt::WA_StyledBackground);
     m_play->setLook(Button::Look::Main);
@@ -83,10 +136,11 @@ Transport::Transport(QWidget* parent)
     m_loop->setToolTip(tr("When it ends, start again (Ctrl+R)"));
     m_tempo->setRange(25, 150);
     m_tempo->setValue(100);
-    m_tempo->setPageStep(10);
-    m_tempo->setMinimumWidth(70);
+    m_tempo->setSingleStep(5);
+    m_tempo->setPageStep(5);
+    m_tempo->setMinimumWidth(60);
     m_tempo->setMaximumWidth(190);
-    m_tempo->setAccessibleName(tr("Tempo in per cent of the arrangement's own"));
+    m_tempo->setAccessibleName(tr("Slower or faster"));
     m_tempo->setToolTip(tr("25 to 150 % of the arrangement's tempo (Ctrl+Up, Ctrl+Down)"));
     m_countIn->setCheckable(true);
     m_countIn->setToolTip(tr("A bar of clicks before (Ctrl+K)"));
@@ -99,20 +153,11 @@ Transport::Transport(QWidget* parent)
     m_right->setFill(Button::Fill::Amber);
     m_right->setAccessibleName(tr("Hear the right hand"));
     m_right->setToolTip(tr("Hear the right hand (Ctrl+Right)"));
-    m_roll->setCaption(tr("Roll"));
-    m_roll->setToolTip(tr("Time between two strings of a rolled chord"));
-
-    auto* rolls = new QMenu(this);
-    auto* group = new QActionGroup(rolls);
-    for (int const ms : rollGapsMs) {
-        QAction* action = rolls->addAction(tr("%1 ms").arg(ms));
-        action->setCheckable(true);
-        action->setChecked(ms == m_rollGapMs);
-        group->addAction(action);
-        connect(action, &QAction::triggered, this, [this, ms] { setRollGap(ms); });
-    }
-    m_roll->setMenu(rolls);
-    setRollGap(m_rollGapMs);
+    m_compared->setToolTip(tr("Hear the other of two settings, at the same beat (X)"));
+    m_compared->setCaption(tr("Hear"));
+    setCompared(std::nullopt);
+    m_practice->setToolTip(
+        tr("A bar before, a click, faster by itself, swing, rolls (Ctrl+J)"));
 
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(14, 8, 14, 8);
@@ -123,10 +168,11 @@ Transport::Transport(QWidget* parent)
     row->addSpacing(8);
     row->addWidget(m_tempoWord);
     row->addWidget(m_tempo, 1);
-    row->addWidget(m_mark);
+    row->addWidget(m_field);
     row->addStretch(1);
-    for (QWidget* part : {static_cast<QWidget*>(m_countIn), static_cast<QWidget*>(m_left),
-                          static_cast<QWidget*>(m_right), static_cast<QWidget*>(m_roll)})
+    for (QWidget* part : {static_cast<QWidget*>(m_compared), static_cast<QWidget*>(m_countIn),
+                          static_cast<QWidget*>(m_left), static_cast<QWidget*>(m_right),
+                          static_cast<QWidget*>(m_practice)})
         row->addWidget(part);
 
     connect(m_play, &QAbstractButton::clicked, this, [this] {
@@ -138,20 +184,27 @@ Transport::Transport(QWidget* parent)
     connect(m_hearBar, &QAbstractButton::clicked, this, &Transport::hearBarClicked);
     connect(m_fromHere, &QAbstractButton::clicked, this, &Transport::fromHereClicked);
     connect(m_tempo, &QSlider::valueChanged, this, [this](int percent) {
-        m_mark->setTempo(m_ownTempo, percent);
+        setScale(percent / 100.0);
         emit settingsChanged();
     });
     for (Button* toggle : {m_loop, m_countIn, m_left, m_right})
         connect(toggle, &QAbstractButton::toggled, this, &Transport::settingsChanged);
-    m_mark->setTempo(m_ownTempo, 100);
+    connect(m_field, &TempoField::scaleTyped, this, [this](double scale) {
+        setScale(scale);
+        emit settingsChanged();
+    });
+    connect(m_field, &TempoField::entered, this, &Transport::tempoEntered);
+    connect(m_compared, &QAbstractButton::clicked, this, &Transport::flipClicked);
+    connect(m_practice, &QAbstractButton::clicked, this, &Transport::openPractice);
+    connect(m_card, &PracticeCard::changed, this, [this] {
+        // What gets faster time after time has to be played again and again.
+        if (practice().faster && !m_loop->isChecked()) m_loop->setChecked(true);
+        emit settingsChanged();
+    });
     setReady(false);
 }
 
-void Transport::setTempo(tune::Tempo tempo)
-{
-    m_ownTempo = tempo;
-    m_mark->setTempo(tempo, tempoPercent());
-}
+void Transport::setTempo(tune::Tempo tempo) { m_field->setOwnTempo(tempo); }
 
 void Transport::setBarWords(QString const& words)
 {
@@ -185,7 +238,9 @@ void Transport::setReady(bool ready)
     for (Button* button : {m_play, m_hearBar, m_fromHere}) button->setEnabled(ready);
 }
 
-int Transport::tempoPercent() const { return m_tempo->value(); }
+double Transport::tempoScale() const { return m_scale; }
+int Transport::tempoPercent() const { return qRound(m_scale * 100); }
+Practice Transport::practice() const { return m_card->practice(); }
 bool Transport::loops() const { return m_loop->isChecked(); }
 bool Transport::countsIn() const { return m_countIn->isChecked(); }
 bool Transport::hearsLeft() const { return m_left->isChecked(); }
@@ -195,15 +250,35 @@ void Transport::toggleLoop() { m_loop->toggle(); }
 void Transport::toggleCountIn() { m_countIn->toggle(); }
 void Transport::toggleLeft() { m_left->toggle(); }
 void Transport::toggleRight() { m_right->toggle(); }
-void Transport::stepTempo(int percent) { m_tempo->setValue(m_tempo->value() + percent); }
+void Transport::stepTempo(int percent) { m_tempo->setValue(tempoPercent() + percent); }
 
 void Transport::resetTempo() { m_tempo->setValue(100); }
 
-void Transport::setRollGap(int ms)
+void Transport::showTempo(double scale) { setScale(scale); }
+
+void Transport::setScale(double scale)
 {
-    m_rollGapMs = ms;
-    m_roll->setText(tr("%1 ms").arg(ms));
-    emit settingsChanged();
+    m_scale = scale;
+    QSignalBlocker const quiet(m_tempo);
+    m_tempo->setValue(qRound(scale * 100));
+    m_field->setScale(scale);
+}
+
+void Transport::setCompared(std::optional<Compared> which)
+{
+    m_compared->setVisible(which.has_value());
+    m_compared->setText(which == Compared::A ? tr("A") : tr("B"));
+    m_compared->setAccessibleName(which == Compared::A ? tr("A is heard; hear B")
+                                                       : tr("B is heard; hear A"));
+}
+
+void Transport::openPractice() { m_card->openAbove(*m_practice); }
+
+void Transport::typeTempo()
+{
+    auto* percent = m_field->findChild<QSpinBox*>(QStringLiteral("percent"));
+    percent->setFocus(Qt::ShortcutFocusReason);
+    percent->selectAll();
 }
 
 void Transport::resizeEvent(QResizeEvent* event)
@@ -216,7 +291,6 @@ void Transport::resizeEvent(QResizeEvent* event)
 void Transport::fit()
 {
     m_tempoWord->setVisible(width() > 1000);
-    m_roll->setCaptionShown(width() > 940);
     m_fromHere->setText(width() > 960 ? tr("From here") : QString());
     m_loop->setText(width() > 900 ? tr("Again") : QString());
     m_fromHere->setAccessibleName(tr("From here"));

@@ -1,31 +1,47 @@
 #pragma once
 
 #include "core/tune/tune.h"
+#include "ui/compared.h"
+#include "ui/practice.h"
 
 #include <QWidget>
 
+#include <optional>
+
 class QSlider;
 class QLabel;
+class QSpinBox;
 
 namespace ui {
 
 class Button;
+class PracticeCard;
 
-// "dotted crotchet = 56": the tempo at a percentage of the arrangement's own.
-class MetronomeMark final : public QWidget {
+// "dotted crotchet = 56 · 60 %": the tempo, to be typed as beats a minute or as per cent of the
+// arrangement's own; arrow keys and the wheel go in ones.
+class TempoField final : public QWidget {
     Q_OBJECT
 public:
-    explicit MetronomeMark(QWidget* parent = nullptr);
-    void setTempo(tune::Tempo tempo, int percent);
-    QSize sizeHint() const override;
+    explicit TempoField(QWidget* parent = nullptr);
+    void setOwnTempo(tune::Tempo tempo); // at 100 %
+    void setScale(double scale);         // says nothing
+    double scale() const { return m_scale; }
+
+signals:
+    void scaleTyped(double scale); // 0.25 to 1.5
+    void entered();                // Enter: back to the music
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
-    QString words() const;
+    void type(double scale);
+
+    QSpinBox* m_beats;
+    QSpinBox* m_percent;
     tune::Tempo m_tempo;
-    int m_percent = 100;
+    double m_scale = 1;
 };
 
 // Playing: what, how fast, which hands. Knows no sound; it reports what was pressed.
@@ -41,12 +57,18 @@ public:
     void setPlaying(bool playing);
     void setReady(bool ready); // something is open
 
-    int tempoPercent() const; // 25 to 150
+    double tempoScale() const; // 0.25 to 1.5
+    int tempoPercent() const;  // the same, rounded
+    // The tempo that is heard, where it steps up by itself.
+    void showTempo(double scale);
+    // Which of two settings is heard; none: nothing is compared.
+    void setCompared(std::optional<Compared> which);
+    Practice practice() const;
+    PracticeCard* practiceCard() const { return m_card; }
     bool loops() const;
     bool countsIn() const;
     bool hearsLeft() const;
     bool hearsRight() const;
-    int rollGapMs() const { return m_rollGapMs; }
 
 public slots:
     void toggleLoop();
@@ -54,6 +76,8 @@ public slots:
     void toggleLeft();
     void toggleRight();
     void stepTempo(int percent); // by so much
+    void openPractice();
+    void typeTempo();            // the cursor into the field
     void resetTempo();           // to 100 %
 
 signals:
@@ -61,13 +85,15 @@ signals:
     void stopClicked();
     void hearBarClicked();
     void fromHereClicked();
-    void settingsChanged(); // tempo, loop, count-in, hands, roll
+    void settingsChanged(); // tempo, loop, count-in, hands, practice
+    void tempoEntered();    // typed and done
+    void flipClicked();     // to the other of two settings
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    void setRollGap(int ms);
+    void setScale(double scale);
     void fit();
 
     Button* m_play;
@@ -76,16 +102,17 @@ private:
     Button* m_loop;
     QLabel* m_tempoWord;
     QSlider* m_tempo;
-    MetronomeMark* m_mark;
+    TempoField* m_field;
     Button* m_countIn;
     Button* m_left;
     Button* m_right;
-    Button* m_roll;
-    tune::Tempo m_ownTempo;
+    Button* m_compared;
+    Button* m_practice;
+    PracticeCard* m_card;
+    double m_scale = 1;
     QString m_barWords;
     QString m_passageWords;
     bool m_playing = false;
-    int m_rollGapMs = 45;
 };
 
 } // namespace ui

@@ -10,6 +10,7 @@
 #include "ui/ownpattern.h"
 #include "ui/pageview/pageview.h"
 #include "ui/paint/sheetfonts.h"
+#include "ui/practicecard.h"
 #include "ui/session.h"
 #include "ui/sheetpanel.h"
 #include "ui/snagcard.h"
@@ -24,6 +25,7 @@
 #include "ui/wordsdialog.h"
 
 #include "core/levers/leverstory.h"
+#include "core/perform/practice.h"
 #include "core/sheet/sheet.h"
 
 #include <QApplication>
@@ -36,6 +38,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <array>
 
 namespace ui {
@@ -64,6 +67,7 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     m_trial = new Aside(this);
     m_search = new Aside(this);
     m_levels = tables.levels;
+    m_lilts = tables.lilts;
     m_difficultyScale = tables.difficulty;
     auto* menus = new ChoiceMenus(session, std::move(tables), *m_header, this);
     connect(menus, &ChoiceMenus::harpKept, this, &Workbench::harpKept);
@@ -161,8 +165,7 @@ void Workbench::joinActions()
     });
     on(m_actions.heardTempo, [this] {
         double const own = quartersPerMinute(m_session.arrangement().tempo);
-        if (m_session.setTempo(own * m_transport->tempoPercent() / 100))
-            m_transport->resetTempo();
+        if (m_session.setTempo(own * m_transport->tempoScale())) m_transport->resetTempo();
     });
     on(m_actions.ownTempo, [this] { m_session.setTempo(std::nullopt); });
     on(m_actions.playTune, [this] { playOrStop(); });
@@ -177,6 +180,17 @@ void Workbench::joinActions()
     on(m_actions.right, [this] { m_transport->toggleRight(); });
     on(m_actions.faster, [this] { m_transport->stepTempo(+5); });
     on(m_actions.slower, [this] { m_transport->stepTempo(-5); });
+    on(m_actions.phrase, [this] { choosePassage(phraseAround); });
+    on(m_actions.part, [this] { choosePassage(partAround); });
+    on(m_actions.barBefore, [this] { m_transport->practiceCard()->toggleBarBefore(); });
+    on(m_actions.click, [this] { m_transport->practiceCard()->toggleClicks(); });
+    on(m_actions.stepsUp, [this] { m_transport->practiceCard()->toggleFaster(); });
+    on(m_actions.typeTempo, [this] { m_transport->typeTempo(); });
+    on(m_actions.practice, [this] { m_transport->openPractice(); });
+    on(m_actions.hearBetween, [this] { hearBetween(); });
+    on(m_actions.markA, [this] { rememberA(); });
+    on(m_actions.flip, [this] { flip(); });
+    on(m_actions.takeA, [this] { takeA(); });
     on(m_actions.grid, [this] { setView(View::Grid); });
     on(m_actions.sheet, [this] { setView(View::Sheet); });
     on(m_actions.nextPane, [this] {
@@ -274,6 +288,9 @@ void Workbench::joinViews()
     connect(m_transport, &Transport::hearBarClicked, this, &Workbench::hearSelected);
     connect(m_transport, &Transport::fromHereClicked, m_actions.fromHere, &QAction::trigger);
     connect(m_transport, &Transport::settingsChanged, this, &Workbench::changeHearing);
+    connect(m_transport, &Transport::flipClicked, this, &Workbench::flip);
+    connect(m_transport, &Transport::tempoEntered, this,
+            [this] { m_stage->currentWidget()->setFocus(Qt::OtherFocusReason); });
     connect(m_status, &StatusLine::warningsClicked, this, [this] {
         QStringList sentences;
         for (std::string const& warning : m_session.proposal().warnings)
@@ -291,6 +308,9 @@ void Workbench::joinSession()
         m_then.reset();
         m_followed.clear();
         m_copied.reset();
+        m_a.reset();
+        m_compared.reset();
+        showCompared();
         setPassage(std::nullopt);
         showStage();
         m_stage->currentWidget()->setFocus(Qt::OtherFocusReason);
@@ -310,6 +330,10 @@ void Workbench::joinSession()
         if (auto const selected = m_session.selected()) // seen
             std::erase_if(m_followed,
                           [&](Followed const& f) { return f.position == *selected; });
+        if (m_compared) { // what is looked at now is B
+            m_compared.reset();
+            showCompared();
+        }
         showSelection();
     });
     connect(&m_session, &Session::turnedAway, this, [this](QString const& title) {
@@ -502,6 +526,7 @@ void Workbench::showDocument()
     showStage();
     if (!m_session.isOpen()) m_bank->setHarp(m_session.brief().harp);
     if (m_session.isOpen()) m_transport->setTempo(m_session.arrangement().tempo);
+    showLilt();
     m_transport->setReady(showsTune());
     if (!m_session.isOpen()) showSelection(); // else it is told of next
 }
@@ -763,11 +788,7 @@ void Workbench::hearSnagWay(int way)
     auto const hearBar = [this, bar = snag.place.bar](arrange::Arrangement arrangement) {
         auto const played = playedPassage(arrangement.playing, {bar, bar});
         if (!played) return;
-        Audition audition{std::move(arrangement), hearing(), m_transport->loops()};
-        audition.hearing.firstPlayedBar = played->first;
-        audition.hearing.lastPlayedBar = played->last;
-        m_heard = audition;
-        emit playRequested(audition);
+        request(auditionOf(std::move(arrangement), played->first, played->last));
     };
     m_trial->giveUp();
     m_snagCard->setWaiting(std::nullopt);
@@ -1000,9 +1021,13 @@ void Workbench::enableActions()
                             m_actions.levels, m_actions.playTune, m_actions.varyPasses})
         action->setEnabled(open);
     for (QAction* action :
-         {m_actions.lock, m_actions.leaveEmpty, m_actions.hearBar, m_actions.fromHere})
+         {m_actions.lock, m_actions.leaveEmpty, m_actions.hearBar, m_actions.fromHere,
+          m_actions.phrase, m_actions.part, m_actions.hearBetween, m_actions.flip})
         action->setEnabled(open && position);
     m_actions.heardTempo->setEnabled(open);
+    m_actions.soundFiles->setEnabled(open);
+    m_actions.markA->setEnabled(open);
+    m_actions.takeA->setEnabled(open && m_a);
     m_actions.anotherTake->setEnabled(open);
     m_actions.bestTake->setEnabled(open && m_session.brief().take > 0);
     m_actions.ownTempo->setEnabled(open && m_session.brief().quartersPerMinute);
@@ -1040,22 +1065,59 @@ std::optional<int> Workbench::selectedPlayedBar() const
 perform::Hearing Workbench::hearing() const
 {
     perform::Hearing hearing;
-    hearing.tempoScale = m_transport->tempoPercent() / 100.0;
+    Practice const practice = m_transport->practice();
+    hearing.tempoScale = m_transport->tempoScale();
     hearing.left = m_transport->hearsLeft();
     hearing.right = m_transport->hearsRight();
     hearing.countIn = m_transport->countsIn();
-    hearing.rollGap = m_transport->rollGapMs() / 1000.0;
+    hearing.barBefore = practice.barBefore;
+    hearing.rollGap = practice.rollGapMs / 1000.0;
+    if (m_lilt) hearing.lilt = {*m_lilt, practice.lilt / 100.0};
     return hearing;
+}
+
+namespace {
+
+perform::Steps stepsOf(Practice const& practice)
+{
+    return {practice.from / 100.0, practice.to / 100.0, practice.by / 100.0, practice.every};
+}
+
+double tempoOfRound(std::vector<double> const& tempos, int round)
+{
+    auto const last = static_cast<int>(tempos.size()) - 1;
+    return tempos[static_cast<std::size_t>(std::clamp(round, 0, last))];
+}
+
+} // namespace
+
+Audition Workbench::auditionOf(arrange::Arrangement arrangement, int firstPlayedBar,
+                               int lastPlayedBar) const
+{
+    Audition audition{std::move(arrangement), hearing(), m_transport->loops(), false, {}};
+    audition.hearing.firstPlayedBar = firstPlayedBar;
+    audition.hearing.lastPlayedBar = lastPlayedBar;
+    Practice const practice = m_transport->practice();
+    audition.clicks = practice.clicks;
+    if (practice.faster && audition.loop)
+        audition.tempos = perform::temposOf(stepsOf(practice));
+    return audition;
+}
+
+void Workbench::request(Audition audition)
+{
+    m_round = 0;
+    m_practised = m_transport->practice();
+    m_heard = std::move(audition);
+    if (!m_heard->tempos.empty()) m_transport->showTempo(m_heard->tempos.front());
+    emit playRequested(*m_heard);
 }
 
 void Workbench::hear(int firstPlayedBar, std::optional<int> lastPlayedBar)
 {
     if (!m_session.isOpen()) return;
-    Audition audition{m_session.shownArrangement(), hearing(), m_transport->loops()};
-    audition.hearing.firstPlayedBar = firstPlayedBar;
-    audition.hearing.lastPlayedBar = lastPlayedBar.value_or(-1);
-    m_heard = audition;
-    emit playRequested(audition);
+    request(auditionOf(arrangementOf(m_compared.value_or(Compared::B)), firstPlayedBar,
+                       lastPlayedBar.value_or(-1)));
 }
 
 void Workbench::hearSelected()
@@ -1082,12 +1144,30 @@ void Workbench::changeHearing()
     m_actions.countIn->setChecked(m_transport->countsIn());
     m_actions.left->setChecked(m_transport->hearsLeft());
     m_actions.right->setChecked(m_transport->hearsRight());
+    Practice const practice = m_transport->practice();
+    m_actions.barBefore->setChecked(practice.barBefore);
+    m_actions.click->setChecked(practice.clicks);
+    m_actions.stepsUp->setChecked(practice.faster);
     if (!m_playing || !m_heard) return;
     perform::Hearing changed = hearing();
     changed.firstPlayedBar = m_heard->hearing.firstPlayedBar;
     changed.lastPlayedBar = m_heard->hearing.lastPlayedBar;
+    changed.barBefore = m_heard->hearing.barBefore; // has been heard, or not
     m_heard->hearing = changed;
     m_heard->loop = m_transport->loops();
+    m_heard->clicks = practice.clicks;
+    bool const steps = practice.faster && m_heard->loop;
+    auto const stepped = [](Practice p) { // what the steps are made of
+        return std::array{p.faster ? 1 : 0, p.from, p.to, p.by, p.every};
+    };
+    bool const kept = !m_heard->tempos.empty() && stepped(practice) == stepped(m_practised) &&
+                      tempoOfRound(m_heard->tempos, m_round) == m_transport->tempoScale();
+    if (!steps)
+        m_heard->tempos.clear();
+    else if (!kept)
+        m_heard->tempos =
+            perform::temposOf(stepsOf(practice), m_round, m_transport->tempoScale());
+    m_practised = practice;
     emit hearingChanged(*m_heard);
 }
 
@@ -1173,6 +1253,115 @@ void Workbench::barPlaying(int playedBar)
     m_grid->setPlayingBar(bar);
     m_sheet->view()->setSoundingBar(bar, pass);
     m_bank->setLevers(leversNow());
+}
+
+void Workbench::roundPlaying(int round)
+{
+    m_round = round;
+    if (m_heard && !m_heard->tempos.empty())
+        m_transport->showTempo(tempoOfRound(m_heard->tempos, round));
+}
+
+// The shape that is looked at in its place: the bar before, its own, the bar after. Nothing is
+// kept.
+void Workbench::hearBetween()
+{
+    auto const bar = selectedPlayedBar();
+    if (!bar) return;
+    auto const last = static_cast<int>(m_session.arrangement().playing.bars.size()) - 1;
+    hear(std::max(0, *bar - 1), std::min(last, *bar + 1));
+}
+
+arrange::Arrangement Workbench::arrangementOf(Compared which) const
+{
+    if (which == Compared::B) return m_session.shownArrangement();
+    return m_a ? m_a->arrangement : m_session.arrangement();
+}
+
+void Workbench::rememberA()
+{
+    if (!showsTune()) return;
+    m_a = Setting{m_session.arrangement(), m_session.brief()};
+    m_compared.reset();
+    showCompared();
+    enableActions();
+    tellDone(
+        tr("This setting is A. Change what you like, then X lets you hear A and B by turns."));
+}
+
+void Workbench::flip()
+{
+    if (!showsTune()) return;
+    bool const looksElsewhere =
+        m_session.selected() &&
+        m_session.shown() !=
+            std::optional(
+                m_session.proposal()
+                    .solution.best.candidates[static_cast<std::size_t>(*m_session.selected())]);
+    if (!m_a && !looksElsewhere)
+        return tell(
+            tr("There is nothing to compare yet: look at another shape, or remember this "
+               "setting as A (Shift+X) and change it."));
+    Compared const next = m_compared == Compared::B ? Compared::A : Compared::B;
+    arrange::Arrangement arrangement = arrangementOf(next);
+    if (arrangement.playing.bars != m_session.arrangement().playing.bars) {
+        m_a.reset();
+        m_compared.reset();
+        showCompared();
+        return tell(tr("A has other bars than the tune has now; it cannot be compared."));
+    }
+    m_compared = next;
+    showCompared();
+    if (!m_playing || !m_heard) {
+        if (m_passage) return hearSelected();
+        return hearBetween();
+    }
+    m_heard->arrangement = std::move(arrangement);
+    emit hearingChanged(*m_heard);
+}
+
+void Workbench::takeA()
+{
+    if (!m_a) return;
+    if (m_session.goBackTo(m_a->brief, tr("back to A"))) {
+        m_compared.reset();
+        showCompared();
+    }
+}
+
+void Workbench::showCompared()
+{
+    m_transport->setCompared(m_compared || m_a ? std::optional(m_compared.value_or(Compared::B))
+                                               : std::nullopt);
+}
+
+void Workbench::choosePassage(Passage (*around)(tune::Tune const&, int))
+{
+    auto const selected = m_session.selected();
+    if (!showsTune() || !selected) return;
+    auto const& arrangement = m_session.arrangement();
+    int const bar = arrangement.positions[static_cast<std::size_t>(*selected)].position.bar;
+    setPassage(around(arrangement.tune, bar));
+}
+
+// A tune that is opened begins with the lilt of its kind; what is set for it stays.
+void Workbench::showLilt()
+{
+    if (!m_session.isOpen()) return;
+    tune::Tune const& tune = m_session.arrangement().tune;
+    QString const name = QString::fromStdString(tune.title + '\n' + tune.rhythm);
+    if (name == m_liltOf) return;
+    m_liltOf = name;
+    m_lilt = perform::liltOf(m_lilts, m_session.brief().tune);
+    if (!m_lilt) return m_transport->practiceCard()->setLilt({}, {}, 0);
+    bool const pairs = m_lilt->of == perform::LiltWay::Of::Pairs;
+    m_transport->practiceCard()->setLilt(
+        pairs ? tr("&Swing") : tr("&Lilt"),
+        pairs ? tr("0 % as written; 100 %: the first of two lasts twice as long as the second")
+              : tr("0 % as written; 100 %: the first of three as a dotted quaver, the second "
+                   "as a "
+                   "semiquaver"),
+        m_lilt->usual);
 }
 
 void Workbench::stringSounding(int string, harp::Side hand) { m_bank->ring(string, hand); }

@@ -3,10 +3,12 @@
 #include "ui/actions.h"
 #include "ui/aside.h"
 #include "ui/audition.h"
+#include "ui/compared.h"
 #include "ui/followed.h"
 #include "ui/header.h"
 #include "ui/papers.h"
 #include "ui/passage.h"
+#include "ui/practice.h"
 #include "ui/theme.h"
 
 #include "core/files/tables/tables.h"
@@ -83,6 +85,7 @@ public slots:
     void playbackStarted();
     void playbackStopped();
     void barPlaying(int playedBar); // index into Playing::bars
+    void roundPlaying(int round);   // of a passage that goes round
     void stringSounding(int string, harp::Side hand);
     // From a MIDI keyboard: the string that sounds this key as the levers stand, if there is
     // one.
@@ -162,6 +165,17 @@ private:
     void editWords();
     void wear(Theme theme);
     perform::Hearing hearing() const;
+    ui::Audition auditionOf(arrange::Arrangement arrangement, int firstPlayedBar,
+                            int lastPlayedBar) const;
+    void request(ui::Audition audition);
+    void choosePassage(Passage (*around)(tune::Tune const&, int));
+    void showLilt();
+    void hearBetween();
+    void rememberA();
+    void flip();
+    void takeA();
+    void showCompared();
+    arrange::Arrangement arrangementOf(Compared which) const;
     arrange::Arrangement forPupil(arrange::Arrangement arrangement) const;
     std::optional<int> selectedPlayedBar() const;
     harp::LeverSetting leversNow() const;
@@ -195,6 +209,17 @@ private:
     std::optional<int> m_playedBar;  // what sounds now: index into Playing::bars
     std::optional<Audition> m_heard; // what was last asked for
     bool m_playing = false;
+    struct Setting {
+        arrange::Arrangement arrangement;
+        proposal::Brief brief;
+    };
+    std::optional<Setting> m_a;         // to compare with; none: A is what is kept
+    std::optional<Compared> m_compared; // which of the two is heard; none: nothing is compared
+    int m_round = 0;                    // of what is played
+    Practice m_practised;               // as it was last heard
+    std::vector<perform::KindOfLilt> m_lilts;
+    std::optional<perform::LiltWay> m_lilt; // of the open tune
+    QString m_liltOf;                       // the tune it was set up for
     std::optional<Passage> m_passage; // heard instead of the selected bar
     std::optional<ShapesThen> m_then; // before the latest change
     std::vector<Followed> m_followed; // not yet seen

@@ -26,6 +26,8 @@ struct SoundOptions {
     bool click = false;
     int times = 1;
     double pitch = 440; // Hz of A4
+    int lilt = 0;       // per cent
+    bool pack = false;
 };
 
 struct BatchOptions {

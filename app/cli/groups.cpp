@@ -230,6 +230,13 @@ Options soundOptions(Call& call)
             {"--click", &o.click, "sound files: a click on every beat"},
             {"--times", &o.times, "sound files: how often it is played, without a gap",
              from(1, 100)},
+            {"--lilt", &o.lilt,
+             "sound files: how uneven the beats of a dance are, 0 to 100 %: the swing of a "
+             "hornpipe, the long first quaver of a jig",
+             from(0, 100)},
+            {"--practice", &o.pack,
+             "sound files: four for each, both hands, left and right alone (all slow, as --at "
+             "says, else 60%) and both at the tempo"},
             {"--pitch", &o.pitch, "sound files: what A4 is tuned to, in Hz", from(400, 480)}};
 }
 

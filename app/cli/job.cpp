@@ -98,8 +98,16 @@ base::Result<SoundWish> soundOf(Call const& call, std::vector<Output> const& out
     SoundOptions const& said = call.sound;
     auto const at = tempoShareFrom(said.at);
     if (!at) return at.error();
-    SoundWish wish{*at,          {},         said.hands != "right", said.hands != "left",
-                   said.countIn, said.click, said.times,            said.pitch};
+    SoundWish wish{*at,
+                   {},
+                   said.hands != "right",
+                   said.hands != "left",
+                   said.countIn,
+                   said.click,
+                   said.times,
+                   said.pitch,
+                   said.pack,
+                   said.lilt};
     if (!said.passage.empty()) {
         auto const passage = passageFrom(said.passage);
         if (!passage) return passage.error();
@@ -107,9 +115,10 @@ base::Result<SoundWish> soundOf(Call const& call, std::vector<Output> const& out
     }
     bool const any = std::ranges::any_of(outputs, [](Output const& o) { return isSound(o.kind); });
     if (!any && wish != SoundWish{})
-        return base::Fault{base::FaultCode::BadCall, "-o",
-                           "--at, --passage, --hands, --count-in, --click, --times and --pitch "
-                           "are for .wav, .flac and .ogg, and none is asked for"};
+        return base::Fault{
+            base::FaultCode::BadCall, "-o",
+            "--at, --passage, --hands, --count-in, --click, --times, --pitch, --lilt "
+            "and --practice are for .wav, .flac and .ogg, and none is asked for"};
     return wish;
 }
 

@@ -4,6 +4,8 @@
 #include <fluidsynth.h>
 
 #include <array>
+#include <atomic>
+#include <chrono>
 #include <cstdlib>
 #include <filesystem>
 #include <mutex>
@@ -24,6 +26,10 @@ struct Close {
 // A pluck is heard within 16 ms: three periods of 256 frames [science-10].
 constexpr int periodFrames = 256;
 constexpr int periods = 3;
+
+// A device asks for sound all the time, also for silence. One that has not for so long is gone.
+using Clock = std::chrono::steady_clock;
+constexpr std::chrono::milliseconds patience{1500};
 
 // Drivers to try, the sound servers first.
 constexpr std::array usualDrivers{"pulseaudio", "pipewire", "alsa",
@@ -56,14 +62,14 @@ public:
         fluid_settings_setint(settings, "audio.periods", periods);
         fluid_settings_setint(settings, "audio.jack.autoconnect", 1);
         m_driver.reset(new_fluid_audio_driver2(settings, wanted, this));
+        m_asked = Clock::now();
         return m_driver != nullptr;
     }
 
-    void begin(std::shared_ptr<perform::Schedule const> schedule, perform::Seconds from,
-               bool loop) override
+    void begin(perform::Course course, perform::Place from) override
     {
         std::lock_guard const lock(m_mutex);
-        m_performance.begin(std::move(schedule), from, loop);
+        m_performance.begin(std::move(course), from);
     }
     void stop() override
     {
@@ -80,6 +86,7 @@ public:
         std::lock_guard const lock(m_mutex);
         return m_performance.progress();
     }
+    bool lost() const override { return Clock::now() - m_asked.load() > patience; }
 
 private:
     // Called on the driver's own thread. The lock is only ever held for a moment elsewhere.
@@ -87,12 +94,14 @@ private:
     {
         if (channels < 2) return FLUID_FAILED;
         auto* const self = static_cast<Device*>(device);
+        self->m_asked = Clock::now();
         std::lock_guard const lock(self->m_mutex);
         self->m_performance.render(out[0], out[1], frames);
         return FLUID_OK;
     }
 
     // Members are destroyed from the last to the first: the driver goes before what it plays.
+    std::atomic<Clock::time_point> m_asked{Clock::now()}; // when sound was last asked for
     mutable std::mutex m_mutex;
     Performance m_performance; // guarded by m_mutex
     std::unique_ptr<fluid_settings_t, Close> m_settings{new_fluid_settings()};

@@ -2,7 +2,6 @@
 
 #include "app/sound/performance.h"
 #include "core/base/result.h"
-#include "core/perform/schedule.h"
 
 #include <functional>
 #include <memory>
@@ -15,11 +14,12 @@ public:
     virtual ~Output() = default;
 
     // As Performance has them, from any thread.
-    virtual void begin(std::shared_ptr<perform::Schedule const> schedule, perform::Seconds from,
-                       bool loop) = 0;
+    virtual void begin(perform::Course course, perform::Place from) = 0;
     virtual void stop() = 0;
     virtual void pluck(int string, int midi, int velocity) = 0;
     virtual Progress progress() const = 0;
+    // Whether the device has gone away: nothing has been asked for any more for a while.
+    virtual bool lost() const { return false; }
 };
 
 // The machine's sound device. Tried are the usual sound servers, or only the FluidSynth driver

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <set>
 #include <utility>
 
 namespace sound {
@@ -17,24 +19,53 @@ std::size_t firstFrom(std::vector<Timed> const& all, perform::Seconds from)
     return static_cast<std::size_t>(found - all.begin());
 }
 
+constexpr perform::Seconds endOfTime = std::numeric_limits<perform::Seconds>::infinity();
+
+// Strings that ring at a place: plucked last before it, in this round or the one before.
+std::set<int> ringingAt(perform::Course const& course, perform::Place place)
+{
+    std::set<int> ringing;
+    auto const follow = [&ringing](perform::Schedule const& schedule, perform::Seconds from,
+                                   perform::Seconds to) {
+        for (perform::Event const& event : schedule.events) {
+            if (event.at < from || event.at >= to) continue;
+            if (event.kind == perform::Event::Kind::Pluck)
+                ringing.insert(event.string);
+            else
+                ringing.erase(event.string);
+        }
+    };
+    if (place.round > 0) follow(course.round(place.round - 1), 0, endOfTime);
+    follow(course.round(place.round), place.round > 0 ? course.round(place.round).begins : 0,
+           place.at);
+    return ringing;
+}
+
+Stress stressOf(perform::Click const& click)
+{
+    if (click.accented) return Stress::Bar;
+    return click.halfBar ? Stress::HalfBar : Stress::Beat;
+}
+
 } // namespace
 
 Performance::Performance(HarpSynth synth) : m_synth(std::move(synth)) {}
 
-void Performance::begin(std::shared_ptr<perform::Schedule const> schedule,
-                        perform::Seconds from, bool loop)
+void Performance::begin(perform::Course course, perform::Place from)
 {
-    m_schedule = std::move(schedule);
-    m_nextEvent = firstFrom(m_schedule->events, from);
-    m_nextClick = firstFrom(m_schedule->clicks, from);
-    m_frame = frameOf(from);
-    m_round = 0;
-    m_loop = loop;
+    m_course = std::move(course);
+    m_round = from.round;
+    perform::Schedule const& now = m_course.round(m_round);
+    m_nextEvent = firstFrom(now.events, from.at);
+    m_nextClick = firstFrom(now.clicks, from.at);
+    m_nextGrace = 0;
+    m_frame = frameOf(from.at);
+    m_synth.dampAllBut(ringingAt(m_course, from));
 }
 
 void Performance::stop()
 {
-    m_schedule.reset();
+    m_course = {};
     m_synth.dampAll();
 }
 
@@ -46,40 +77,55 @@ void Performance::pluck(int string, int midi, int velocity)
 // Everything nearer to this border of blocks than to the next.
 void Performance::startDue()
 {
+    perform::Schedule const& now = m_course.round(m_round);
+    startDue(now, m_nextEvent, 0, endOfTime);
     std::int64_t const until = m_frame + blockFrames / 2;
-    auto const& events = m_schedule->events;
-    for (; m_nextEvent < events.size() && frameOf(events[m_nextEvent].at) < until;
-         ++m_nextEvent) {
-        perform::Event const& event = events[m_nextEvent];
+    for (; m_nextClick < now.clicks.size() && frameOf(now.clicks[m_nextClick].at) < until;
+         ++m_nextClick)
+        m_synth.click(stressOf(now.clicks[m_nextClick]));
+    if (m_course.isLast(m_round)) return;
+    perform::Schedule const& next = m_course.round(m_round + 1);
+    startDue(next, m_nextGrace, frameOf(now.counted) - frameOf(next.begins), next.begins);
+}
+
+// Events of a schedule, whose time is so many frames behind this round's, up to an end.
+void Performance::startDue(perform::Schedule const& schedule, std::size_t& next,
+                           std::int64_t shift, perform::Seconds end)
+{
+    std::int64_t const until = m_frame + blockFrames / 2;
+    auto const& events = schedule.events;
+    for (; next < events.size() && events[next].at < end &&
+           frameOf(events[next].at) + shift < until;
+         ++next) {
+        perform::Event const& event = events[next];
         if (event.kind == perform::Event::Kind::Damp)
             m_synth.damp(event.string);
         else
             m_synth.pluck(event.string, event.midi, event.velocity);
     }
-    auto const& clicks = m_schedule->clicks;
-    for (; m_nextClick < clicks.size() && frameOf(clicks[m_nextClick].at) < until;
-         ++m_nextClick)
-        m_synth.click(clicks[m_nextClick].accented);
 }
 
-// The end of the last counted beat is the first beat again; the frames beyond it are kept, so
-// that the beat does not drift from round to round.
-void Performance::turnBack()
+// The end of the last counted beat is the first beat of the next round; the frames beyond it
+// are kept, so that the beat does not drift from round to round.
+void Performance::turn()
 {
-    std::int64_t const round = frameOf(m_schedule->counted) - frameOf(m_schedule->begins);
-    if (!m_loop || round <= 0 || m_frame < frameOf(m_schedule->counted) - blockFrames / 2)
-        return;
-    m_frame -= round;
-    m_nextEvent = firstFrom(m_schedule->events, m_schedule->begins);
-    m_nextClick = m_schedule->clicks.size();
+    if (m_course.isLast(m_round)) return;
+    perform::Schedule const& now = m_course.round(m_round);
+    perform::Schedule const& next = m_course.round(m_round + 1);
+    std::int64_t const end = frameOf(now.counted);
+    if (next.counted <= next.begins || m_frame < end - blockFrames / 2) return;
+    m_frame += frameOf(next.begins) - end;
+    m_nextEvent = firstFrom(next.events, next.begins);
+    m_nextClick = firstFrom(next.clicks, next.begins);
+    m_nextGrace = 0;
     ++m_round;
 }
 
 void Performance::render(float* left, float* right, int frames)
 {
     while (frames > 0) {
-        if (m_schedule && m_inBlock == 0) {
-            turnBack();
+        if (playing() && m_inBlock == 0) {
+            turn();
             startDue();
         }
         int const part = std::min(frames, blockFrames - m_inBlock);
@@ -90,12 +136,14 @@ void Performance::render(float* left, float* right, int frames)
         m_frame += part;
         m_inBlock = (m_inBlock + part) % blockFrames;
     }
-    if (m_schedule && !m_loop && m_frame > frameOf(m_schedule->ringing)) m_schedule.reset();
+    if (playing() && m_course.isLast(m_round) &&
+        m_frame > frameOf(m_course.round(m_round).ringing))
+        m_course = {};
 }
 
 Progress Performance::progress() const
 {
-    return {m_round, static_cast<double>(m_frame) / sampleRate, m_schedule != nullptr};
+    return {m_round, static_cast<double>(m_frame) / sampleRate, playing()};
 }
 
 } // namespace sound

@@ -1,31 +1,30 @@
 #pragma once
 
 #include "app/sound/synth.h"
-#include "core/perform/schedule.h"
+#include "core/perform/course.h"
 
 #include <cstdint>
-#include <memory>
 
 namespace sound {
 
 // How far a performance has come.
 struct Progress {
-    int round = 0;           // times the loop has been begun again
-    perform::Seconds at = 0; // in the time of the schedule
+    int round = 0;           // of the course
+    perform::Seconds at = 0; // in the time of that round's schedule
     bool running = false;
 };
 
-// A schedule on its way through the synth. Live sound and sound files are made by this same
+// A course on its way through the synth. Live sound and sound files are made by this same
 // code, so that what is heard is what is written. An onset is placed at the nearest border of a
 // block: never further off than half a block, 0.67 ms.
 class Performance {
 public:
     explicit Performance(HarpSynth synth);
 
-    // Goes on from `from` without silencing what rings. With `loop`, the last counted beat
-    // leads back to the first; without, it runs until the last string has faded.
-    void begin(std::shared_ptr<perform::Schedule const> schedule, perform::Seconds from,
-               bool loop);
+    // Goes on from a place. What rings there as well rings on; other strings are damped. The
+    // last counted beat of a round leads to the first of the next; the last round runs until
+    // the last string has faded.
+    void begin(perform::Course course, perform::Place from);
     // Damps everything.
     void stop();
     // One string, outside the schedule.
@@ -36,16 +35,19 @@ public:
 
 private:
     void startDue();
-    void turnBack();
+    void startDue(perform::Schedule const& schedule, std::size_t& next, std::int64_t shift,
+                  perform::Seconds end);
+    void turn();
+    bool playing() const { return !m_course.rounds.empty(); }
 
     HarpSynth m_synth;
-    std::shared_ptr<perform::Schedule const> m_schedule; // none: nothing is played
-    std::size_t m_nextEvent = 0;
-    std::size_t m_nextClick = 0;
-    std::int64_t m_frame = 0; // of the schedule
-    int m_inBlock = 0;        // frames of the synth's present block already written
+    perform::Course m_course; // without rounds: nothing is played
     int m_round = 0;
-    bool m_loop = false;
+    std::size_t m_nextEvent = 0; // of this round
+    std::size_t m_nextClick = 0;
+    std::size_t m_nextGrace = 0; // of the next round, into this one's end
+    std::int64_t m_frame = 0;    // of this round's schedule
+    int m_inBlock = 0;           // frames of the synth's present block already written
 };
 
 } // namespace sound

@@ -32,98 +32,119 @@ Player::Player(std::unique_ptr<Output> output, QObject* parent)
 
 Player::~Player() { m_output->stop(); }
 
-void Player::play(perform::Schedule schedule, bool loop)
+void Player::play(perform::Course course)
 {
     stop();
     m_output->stop();
-    m_loop = loop;
-    begin(std::move(schedule), 0);
+    begin(std::move(course), {});
     emit started();
     look();
 }
 
-void Player::replace(perform::Schedule schedule)
+void Player::replace(perform::Course course)
 {
-    if (!m_schedule) return;
+    if (!isPlaying()) return;
     look();
-    if (!m_schedule) return;
-    begin(schedule, samePlace(*m_schedule, m_output->progress().at, schedule));
-}
-
-void Player::setLoop(bool loop)
-{
-    if (!m_schedule || loop == m_loop) return;
-    look();
-    if (!m_schedule) return;
-    m_loop = loop;
-    begin(*m_schedule, m_output->progress().at);
+    if (!isPlaying()) return;
+    Progress const now = m_output->progress();
+    perform::Seconds const at =
+        perform::samePlace(m_course.round(now.round), now.at, course.round(now.round));
+    begin(std::move(course), {now.round, at});
 }
 
 void Player::stop()
 {
-    if (!m_schedule) return;
+    if (!isPlaying()) return;
     m_output->stop();
     finish();
 }
 
+void Player::useOutput(std::unique_ptr<Output> output)
+{
+    Progress const now = m_output->progress();
+    m_output = std::move(output);
+    if (isPlaying()) begin(m_course, {now.round, now.at});
+}
+
 void Player::pluck(int string, int midi)
 {
+    goSilentIfLost();
     m_output->pluck(string, midi, auditionVelocity);
     emit stringPlucked(string, harp::Side::Right);
 }
 
-void Player::begin(perform::Schedule schedule, perform::Seconds from)
+perform::Place Player::place() const
 {
-    m_schedule = std::make_shared<perform::Schedule const>(std::move(schedule));
-    m_round = 0;
-    skipTo(from);
-    m_output->begin(m_schedule, from, m_loop);
+    Progress const now = m_output->progress();
+    return {now.round, now.at};
+}
+
+void Player::begin(perform::Course course, perform::Place from)
+{
+    m_course = std::move(course);
+    ++m_begun;
+    m_round = from.round;
+    skipTo(from.at);
+    m_output->begin(m_course, from);
     m_timer.start();
 }
 
 void Player::finish()
 {
     m_timer.stop();
-    m_schedule.reset();
+    m_course = {};
+    ++m_begun;
     emit stopped();
+}
+
+void Player::goSilentIfLost()
+{
+    if (!m_output->lost()) return;
+    useOutput(silentOutput());
+    emit outputLost();
 }
 
 void Player::look()
 {
+    goSilentIfLost();
+    if (!isPlaying()) return;
     Progress const progress = m_output->progress();
     // Whoever hears a signal may stop the player, or begin something else.
-    auto const playing = m_schedule;
-    for (; playing && m_round < progress.round; ++m_round) {
-        announceUntil(playing->counted);
-        if (m_schedule != playing) return;
-        skipTo(playing->begins);
-        m_nextClick = playing->clicks.size();
+    int const begun = m_begun;
+    while (m_round < progress.round) {
+        announceUntil(m_course.round(m_round).counted);
+        if (m_begun != begun) return;
+        ++m_round;
+        skipTo(m_course.round(m_round).begins);
+        emit roundReached(m_round);
+        if (m_begun != begun) return;
     }
-    if (!playing) return;
     announceUntil(progress.at);
-    if (m_schedule != playing) return;
-    if (!m_loop && (!progress.running || progress.at >= playing->counted)) finish();
+    if (m_begun != begun || !m_course.isLast(m_round)) return;
+    if (!progress.running || progress.at >= m_course.round(m_round).counted) finish();
 }
 
 void Player::skipTo(perform::Seconds at)
 {
-    m_nextEvent = firstFrom(m_schedule->events, at);
-    m_nextBar = firstFrom(m_schedule->bars, at);
-    m_nextClick = firstFrom(m_schedule->clicks, at);
+    perform::Schedule const& now = m_course.round(m_round);
+    m_nextEvent = firstFrom(now.events, at);
+    m_nextBar = firstFrom(now.bars, at);
+    m_nextClick = firstFrom(now.clicks, at);
 }
 
 void Player::announceUntil(perform::Seconds at)
 {
-    auto const playing = m_schedule;
-    while (m_schedule == playing && m_nextBar < playing->bars.size() &&
-           playing->bars[m_nextBar].at <= at)
-        emit barReached(playing->bars[m_nextBar++].playedBar);
-    while (m_schedule == playing && m_nextClick < playing->clicks.size() &&
-           playing->clicks[m_nextClick].at <= at)
-        emit clicked(playing->clicks[m_nextClick++].accented);
-    while (m_schedule == playing && m_nextEvent < playing->events.size() &&
-           playing->events[m_nextEvent].at <= at)
-        announce(playing->events[m_nextEvent++]);
+    int const begun = m_begun;
+    perform::Course const course = m_course; // stays while it is told of
+    perform::Schedule const& now = course.round(m_round);
+    while (m_begun == begun && m_nextBar < now.bars.size() && now.bars[m_nextBar].at <= at)
+        emit barReached(now.bars[m_nextBar++].playedBar);
+    while (m_begun == begun && m_nextClick < now.clicks.size() &&
+           now.clicks[m_nextClick].at <= at)
+        emit clicked(now.clicks[m_nextClick++].accented);
+    while (m_begun == begun && m_nextEvent < now.events.size() &&
+           now.events[m_nextEvent].at <= at)
+        announce(now.events[m_nextEvent++]);
 }
 
 void Player::announce(perform::Event const& event)
@@ -134,15 +155,6 @@ void Player::announce(perform::Event const& event)
     }
     emit stringPlucked(event.string, event.hand);
     if (event.position) emit positionReached(*event.position);
-}
-
-perform::Seconds samePlace(perform::Schedule const& before, perform::Seconds at,
-                           perform::Schedule const& now)
-{
-    if (at < before.begins) return now.begins * at / before.begins;
-    perform::Seconds const counted = before.counted - before.begins;
-    if (counted <= 0) return now.begins;
-    return now.begins + (at - before.begins) * (now.counted - now.begins) / counted;
 }
 
 } // namespace sound

@@ -68,9 +68,9 @@ void fade(Chunk& chunk, std::int64_t framesLeft)
     }
 }
 
-// Plays the whole schedule chunk by chunk into `sink`, which answers false to give up.
+// Plays the whole course chunk by chunk into `sink`, which answers false to give up.
 template<typename Sink>
-base::Result<base::Done> play(perform::Schedule const& schedule, double a4Hz, Sink&& sink,
+base::Result<base::Done> play(perform::Course course, double a4Hz, Sink&& sink,
                               Progressing const& progressing = {})
 {
     auto const font = findSoundFont();
@@ -79,16 +79,18 @@ base::Result<base::Done> play(perform::Schedule const& schedule, double a4Hz, Si
     if (!synth) return synth.error();
     synth->tuneTo(a4Hz);
     Performance performance(std::move(*synth));
-    performance.begin(std::make_shared<perform::Schedule const>(schedule), 0, false);
+    course.again = false;
+    auto const total = std::llround(perform::lengthOf(course) * sampleRate);
+    if (total > 0) performance.begin(std::move(course), {});
 
-    auto const total = std::llround(schedule.ringing * sampleRate);
     Chunk chunk;
     for (std::int64_t done = 0; done < total; done += chunk.frames) {
         chunk.frames = static_cast<int>(std::min<std::int64_t>(chunkFrames, total - done));
         performance.render(chunk.left.data(), chunk.right.data(), chunk.frames);
         fade(chunk, total - done);
         if (!sink(chunk)) break;
-        if (progressing) progressing(static_cast<double>(done) / static_cast<double>(total));
+        if (progressing && !progressing(static_cast<double>(done) / static_cast<double>(total)))
+            return base::Done{};
     }
     return base::Done{};
 }
@@ -118,7 +120,7 @@ bool append(SNDFILE* file, Chunk const& chunk)
 
 bool isSoundFile(std::filesystem::path const& path) { return kindOf(path).has_value(); }
 
-base::Result<Rendered> renderToFile(perform::Schedule const& schedule,
+base::Result<Rendered> renderToFile(perform::Course const& course,
                                     std::filesystem::path const& path,
                                     Progressing const& progressing, double a4Hz)
 {
@@ -137,11 +139,11 @@ base::Result<Rendered> renderToFile(perform::Schedule const& schedule,
     if (!file) return draft->fault();
     sf_command(file.get(), SFC_SET_CLIPPING, nullptr, SF_TRUE);
 
-    Rendered rendered{schedule.ringing, 0};
+    Rendered rendered{perform::lengthOf(course), 0};
     bool written = true;
     int failed = 0;
     auto const played = play(
-        schedule, a4Hz,
+        course, a4Hz,
         [&](Chunk const& chunk) {
             rendered.peak = std::max(rendered.peak, peakOf(chunk));
             errno = 0;
@@ -149,7 +151,11 @@ base::Result<Rendered> renderToFile(perform::Schedule const& schedule,
             failed = errno; // before anything that is cleaned up changes it
             return written;
         },
-        progressing);
+        [&](double done) {
+            rendered.stopped = progressing && !progressing(done);
+            return !rendered.stopped;
+        });
+    if (rendered.stopped) return rendered;
     if (!played) return played.error();
     errno = failed;
     if (!written) return draft->fault();
@@ -160,10 +166,10 @@ base::Result<Rendered> renderToFile(perform::Schedule const& schedule,
     return rendered;
 }
 
-base::Result<Recording> renderToMemory(perform::Schedule const& schedule, double a4Hz)
+base::Result<Recording> renderToMemory(perform::Course const& course, double a4Hz)
 {
     Recording recording;
-    auto const played = play(schedule, a4Hz, [&](Chunk const& chunk) {
+    auto const played = play(course, a4Hz, [&](Chunk const& chunk) {
         recording.left.insert(recording.left.end(), chunk.left.begin(),
                               chunk.left.begin() + chunk.frames);
         recording.right.insert(recording.right.end(), chunk.right.begin(),

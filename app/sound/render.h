@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/perform/schedule.h"
+#include "core/perform/course.h"
 
 #include <filesystem>
 #include <functional>
@@ -13,19 +13,21 @@ namespace sound {
 struct Rendered {
     perform::Seconds length = 0;
     double peak = 0; // of either channel; full scale is 1
+    bool stopped = false; // on the way, by whom it was told to: there is no file then
 };
 
-// Told now and then how much is done, 0 to 1.
-using Progressing = std::function<void(double)>;
+// Told now and then how much is done, 0 to 1; answers whether to go on. Where it does not, no
+// file is made.
+using Progressing = std::function<bool(double)>;
 
 // Whether the ending names a sound file that can be written: .wav (24 bit), .flac (24 bit),
 // .ogg (Vorbis).
 bool isSoundFile(std::filesystem::path const& path);
 
-// Plays the schedule into a stereo file at 48 kHz; the ending picks the kind. The file appears
-// whole or not at all. `a4Hz` is what the strings are tuned to. Faults: NoSoundFont,
-// UnknownFileKind, CannotWrite with the reason.
-base::Result<Rendered> renderToFile(perform::Schedule const& schedule,
+// Plays the course, each round once, into a stereo file at 48 kHz; the ending picks the kind.
+// The file appears whole or not at all. `a4Hz` is what the strings are tuned to. Faults:
+// NoSoundFont, UnknownFileKind, CannotWrite with the reason.
+base::Result<Rendered> renderToFile(perform::Course const& course,
                                     std::filesystem::path const& path,
                                     Progressing const& progressing = {}, double a4Hz = 440);
 
@@ -34,6 +36,6 @@ struct Recording {
     std::vector<float> left;
     std::vector<float> right;
 };
-base::Result<Recording> renderToMemory(perform::Schedule const& schedule, double a4Hz = 440);
+base::Result<Recording> renderToMemory(perform::Course const& course, double a4Hz = 440);
 
 } // namespace sound

@@ -1,7 +1,6 @@
 #include "app/sound/output.h"
 
 #include <chrono>
-#include <cmath>
 #include <utility>
 
 namespace sound {
@@ -12,33 +11,29 @@ class Silence final : public Output {
 public:
     explicit Silence(std::function<perform::Seconds()> now) : m_now(std::move(now)) {}
 
-    void begin(std::shared_ptr<perform::Schedule const> schedule, perform::Seconds from,
-               bool loop) override
+    void begin(perform::Course course, perform::Place from) override
     {
-        m_schedule = std::move(schedule);
-        m_zero = m_now() - from;
-        m_loop = loop;
+        m_course = std::move(course);
+        m_from = from;
+        m_begun = m_now();
     }
-    void stop() override { m_schedule.reset(); }
+    void stop() override { m_course = {}; }
     void pluck(int, int, int) override {}
 
     Progress progress() const override
     {
-        if (!m_schedule) return {};
-        perform::Seconds const at = m_now() - m_zero;
-        perform::Seconds const beyond = at - m_schedule->counted;
-        perform::Seconds const round = m_schedule->counted - m_schedule->begins;
-        if (!m_loop || round <= 0) return {0, at, at <= m_schedule->ringing};
-        if (beyond < 0) return {0, at, true};
-        return {1 + static_cast<int>(beyond / round),
-                m_schedule->begins + std::fmod(beyond, round), true};
+        if (m_course.rounds.empty()) return {};
+        perform::Place const place = perform::placeAfter(m_course, m_from, m_now() - m_begun);
+        bool const over =
+            m_course.isLast(place.round) && place.at > m_course.round(place.round).ringing;
+        return {place.round, place.at, !over};
     }
 
 private:
     std::function<perform::Seconds()> m_now;
-    std::shared_ptr<perform::Schedule const> m_schedule; // none: nothing is played
-    perform::Seconds m_zero = 0;                         // the clock at the schedule's start
-    bool m_loop = false;
+    perform::Course m_course; // without rounds: nothing is played
+    perform::Place m_from;
+    perform::Seconds m_begun = 0; // the clock then
 };
 
 } // namespace

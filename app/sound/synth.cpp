@@ -8,6 +8,7 @@
 #include <map>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 namespace sound {
 
@@ -122,10 +123,20 @@ void HarpSynth::dampAll()
     while (!m_parts->sounding.empty()) damp(m_parts->sounding.begin()->first);
 }
 
-void HarpSynth::click(bool accented)
+void HarpSynth::dampAllBut(std::set<int> const& strings)
 {
+    std::vector<int> others;
+    for (auto const& [string, key] : m_parts->sounding)
+        if (!strings.contains(string)) others.push_back(string);
+    for (int const string : others) damp(string);
+}
+
+void HarpSynth::click(Stress stress)
+{
+    bool const bar = stress == Stress::Bar;
+    int const velocity = bar ? 110 : stress == Stress::HalfBar ? 98 : 80;
     fluid_synth_noteon(m_parts->synth.get(), percussionChannel,
-                       accented ? highWoodBlock : lowWoodBlock, accented ? 110 : 85);
+                       bar ? highWoodBlock : lowWoodBlock, velocity);
 }
 
 void HarpSynth::tuneTo(double a4Hz)

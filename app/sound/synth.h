@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <memory>
+#include <set>
 
 namespace sound {
 
@@ -11,6 +12,9 @@ inline constexpr int sampleRate = 48000; // frames a second
 
 // FluidSynth takes up new notes only at the borders of such blocks.
 inline constexpr int blockFrames = 64;
+
+// How hard a wood block is struck.
+enum class Stress { Beat, HalfBar, Bar };
 
 // A harp as a synthesizer plays it: strings that ring until damped, and a wood block for
 // counting in. Not safe to share between threads; its owner sees to that.
@@ -28,7 +32,8 @@ public:
     void pluck(int string, int midi, int velocity);
     void damp(int string);
     void dampAll();
-    void click(bool accented);
+    void dampAllBut(std::set<int> const& strings);
+    void click(Stress stress);
     // Tunes all strings so that A4 has this frequency; 440 Hz until then.
     void tuneTo(double a4Hz);
 

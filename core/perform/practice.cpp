@@ -3,6 +3,9 @@
 #include "core/music/meter.h"
 
 #include <algorithm>
+#include <map>
+#include <memory>
+#include <utility>
 
 namespace perform {
 
@@ -51,42 +54,63 @@ Schedule withClicks(Schedule schedule, arrange::Arrangement const& arrangement,
             Seconds const at = start.at + secondsOf(inBar - bar.upbeat, arrangement.tempo,
                                                     hearing.tempoScale);
             if (at >= end - 1e-9) break;
-            schedule.clicks.push_back({at, b == 0});
+            schedule.clicks.push_back({at, b == 0, music::beatStrength(bar.meter, inBar) == 2});
         }
     }
     std::ranges::stable_sort(schedule.clicks, {}, &Click::at);
     return schedule;
 }
 
-Schedule repeated(Schedule const& schedule, int times)
+std::vector<double> temposOf(Steps const& steps)
 {
-    Schedule all = schedule;
-    Seconds const round = schedule.counted - schedule.begins;
-    for (int again = 1; again < times; ++again) {
-        Seconds const later = again * round;
-        for (Event event : schedule.events) {
-            event.at += later;
-            all.events.push_back(event);
-        }
-        for (BarStart bar : schedule.bars) {
-            bar.at += later;
-            all.bars.push_back(bar);
-        }
-        for (Click click : schedule.clicks) {
-            if (click.at < schedule.begins) continue; // the count-in
-            click.at += later;
-            all.clicks.push_back(click);
-        }
+    std::vector<double> tempos;
+    // Asked for afresh: added up, the shares would not end exactly at the last one.
+    for (int step = 0;; ++step) {
+        double const tempo = steps.from + step * steps.by;
+        if (tempo >= steps.to - 1e-9) break;
+        tempos.insert(tempos.end(), static_cast<std::size_t>(std::max(1, steps.every)), tempo);
     }
-    Seconds const added = std::max(0, times - 1) * round;
-    all.counted += added;
-    all.ringing += added;
-    auto const order = [](Event const& a, Event const& b) {
-        return a.at != b.at ? a.at < b.at
-                            : a.kind == Event::Kind::Damp && b.kind == Event::Kind::Pluck;
+    tempos.push_back(std::max(steps.from, steps.to));
+    return tempos;
+}
+
+std::vector<double> temposOf(Steps steps, int now, double tempo)
+{
+    steps.from = tempo;
+    steps.to = std::max(tempo, steps.to);
+    std::vector<double> tempos = temposOf(steps);
+    tempos.insert(tempos.begin(), static_cast<std::size_t>(std::max(0, now)), tempo);
+    return tempos;
+}
+
+Course course(arrange::Arrangement const& arrangement, Hearing const& hearing,
+              Rounds const& rounds)
+{
+    std::map<double, std::shared_ptr<Schedule const>> later; // by tempo: rounds after the first
+    auto const made = [&](Hearing const& how) {
+        Schedule schedule = scheduled(arrangement, how);
+        if (rounds.clicks) schedule = withClicks(std::move(schedule), arrangement, how);
+        return std::make_shared<Schedule const>(std::move(schedule));
     };
-    std::ranges::stable_sort(all.events, order);
-    return all;
+    Course course;
+    course.again = rounds.again;
+    std::vector<double> tempos = rounds.tempos;
+    if (tempos.empty()) tempos = {hearing.tempoScale};
+    bool const plain = !hearing.countIn && !hearing.barBefore;
+    if (rounds.again && tempos.size() == 1 && !plain) tempos.push_back(tempos.front());
+    for (std::size_t i = 0; i < tempos.size(); ++i) {
+        Hearing how = hearing;
+        how.tempoScale = tempos[i];
+        if (i == 0 && !plain) {
+            course.rounds.push_back(made(how));
+            continue;
+        }
+        how.countIn = how.barBefore = false;
+        auto& schedule = later[tempos[i]];
+        if (!schedule) schedule = made(how);
+        course.rounds.push_back(schedule);
+    }
+    return course;
 }
 
 } // namespace perform

@@ -1,8 +1,10 @@
 #pragma once
 
+#include "core/perform/course.h"
 #include "core/perform/schedule.h"
 
 #include <optional>
+#include <vector>
 
 namespace perform {
 
@@ -18,13 +20,37 @@ struct Passage {
 std::optional<Passage> passageOf(arrange::Arrangement const& arrangement, int firstBar,
                                  int lastBar);
 
-// With a click on every beat of the bars that are heard, beside those of the count-in. The first
-// beat of a bar is accented.
+// With a click on every beat of the bars that are heard, beside those of the count-in. The
+// first beat of a bar is accented, the half bar a little.
 Schedule withClicks(Schedule schedule, arrange::Arrangement const& arrangement,
                     Hearing const& hearing);
 
-// The schedule played several times, at least once, the count-in before the first alone. The beat
-// goes on without a gap: the last counted beat leads to the first.
-Schedule repeated(Schedule const& schedule, int times);
+// A passage that is played faster by itself, in shares of the tempo.
+struct Steps {
+    double from = 0.6;
+    double to = 1;
+    double by = 0.05; // more than 0
+    int every = 2;    // times round, at least 1
+    friend bool operator==(Steps const&, Steps const&) = default;
+};
+
+// The tempo of round after round up to the first that has reached `to`; it never goes beyond
+// it.
+std::vector<double> temposOf(Steps const& steps);
+
+// The same when the tempo is changed in the middle: up to and in round `now` it is `tempo`, and
+// from there it goes on in the same steps.
+std::vector<double> temposOf(Steps steps, int now, double tempo);
+
+// The passage round after round, each as fast as `tempos` says (shares of the tempo; none: all
+// as `hearing` says); `again`: the last one without end. Count-in and bar before are heard
+// once, a click on every beat in every round where it is asked for.
+struct Rounds {
+    std::vector<double> tempos;
+    bool again = false;
+    bool clicks = false;
+};
+Course course(arrange::Arrangement const& arrangement, Hearing const& hearing,
+              Rounds const& rounds);
 
 } // namespace perform

@@ -40,8 +40,10 @@ constexpr std::array velocityOfStrength{-4, 0, 3, 7}; // by music::beatStrength
 struct Region {
     int first = 0;
     int last = 0; // inclusive
-    Moment from;
+    Moment from;  // the bar before, where it is heard, or `begins`
+    Moment begins;
     Moment to;
+    int heardFirst = 0; // `first`, or the bar before
     int countedBars = 0;
     Length countIn;
 };
@@ -53,9 +55,18 @@ struct Clock {
     Moment from;
     Length countIn;
     Seconds lead = 0; // of grace notes that have no count-in to fall into
+    LiltedTime lilted;
 
     Seconds lasting(Length length) const { return secondsOf(length, tempo, scale); }
-    Seconds at(Moment moment) const { return lead + lasting(countIn + (moment - from)); }
+    // Of a beat, and of what is counted: as written.
+    Seconds counted(Moment moment) const { return lead + lasting(countIn + (moment - from)); }
+    // Of what sounds.
+    Seconds at(Moment moment) const
+    {
+        double const later = lilted.at(moment) - moment.wholes.toDouble();
+        return counted(moment) +
+               later / tempo.beat.wholes.toDouble() * 60 / (tempo.beatsPerMinute * scale);
+    }
 };
 
 tune::Bar const& writtenBar(Arrangement const& arrangement, int playedBar)
@@ -78,10 +89,12 @@ Region regionOf(Arrangement const& arrangement, Hearing const& hearing, double s
     region.first = std::clamp(hearing.firstPlayedBar, 0, end);
     region.last =
         hearing.lastPlayedBar < 0 ? end : std::clamp(hearing.lastPlayedBar, region.first, end);
-    region.from = startOf(arrangement, region.first);
+    region.heardFirst = hearing.barBefore && region.first > 0 ? region.first - 1 : region.first;
+    region.from = startOf(arrangement, region.heardFirst);
+    region.begins = startOf(arrangement, region.first);
     region.to = startOf(arrangement, region.last + 1);
     if (hearing.countIn) {
-        tune::Bar const& bar = writtenBar(arrangement, region.first);
+        tune::Bar const& bar = writtenBar(arrangement, region.heardFirst);
         Length const whole = music::barLength(bar.meter);
         bool const quick = secondsOf(whole, arrangement.tempo, scale) < shortestCountIn;
         region.countedBars = quick ? 2 : 1;
@@ -93,7 +106,7 @@ Region regionOf(Arrangement const& arrangement, Hearing const& hearing, double s
 
 bool isHeard(Region const& region, int playedBar)
 {
-    return playedBar >= region.first && playedBar <= region.last;
+    return playedBar >= region.heardFirst && playedBar <= region.last;
 }
 
 // Seconds by which a note of a roll comes after its beat. `together` are the notes of both
@@ -246,9 +259,11 @@ std::vector<Click> countInClicks(Region const& region, music::Meter meter, Clock
 {
     std::vector<Click> clicks;
     Length const beat = music::beatLength(meter);
-    for (int i = 0; beat * Rational(i) < region.countIn; ++i)
-        clicks.push_back(
-            {clock.lasting(beat * Rational(i)), i % music::beatsInBar(meter) == 0});
+    for (int i = 0; beat * Rational(i) < region.countIn; ++i) {
+        int const strength =
+            music::beatStrength(meter, beat * Rational(i % music::beatsInBar(meter)));
+        clicks.push_back({clock.lasting(beat * Rational(i)), strength == 3, strength == 2});
+    }
     return clicks;
 }
 
@@ -285,7 +300,8 @@ Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
     if (arrangement.playing.bars.empty()) return {};
     double const scale = std::clamp(hearing.tempoScale, slowest, quickest);
     Region const region = regionOf(arrangement, hearing, scale);
-    Clock clock{arrangement.tempo, scale, region.from, region.countIn};
+    Clock clock{arrangement.tempo, scale, region.from,
+                region.countIn,    0,     LiltedTime(arrangement, hearing.lilt)};
 
     std::vector<Graced> graced;
     if (hearing.right) graced = gracedNotes(arrangement, region, scale);
@@ -297,11 +313,12 @@ Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
 
     Schedule schedule;
     schedule.events = withDamps(std::move(plucks), leverTurns(arrangement, region, clock));
-    for (int bar = region.first; bar <= region.last; ++bar)
-        schedule.bars.push_back({bar, clock.at(startOf(arrangement, bar))});
-    schedule.clicks = countInClicks(region, writtenBar(arrangement, region.first).meter, clock);
-    schedule.begins = clock.at(region.from);
-    schedule.counted = clock.at(region.to);
+    for (int bar = region.heardFirst; bar <= region.last; ++bar)
+        schedule.bars.push_back({bar, clock.counted(startOf(arrangement, bar))});
+    schedule.clicks =
+        countInClicks(region, writtenBar(arrangement, region.heardFirst).meter, clock);
+    schedule.begins = clock.counted(region.begins);
+    schedule.counted = clock.counted(region.to);
     schedule.ringing = fadedAway(schedule.events, arrangement.harp, schedule.counted);
     return schedule;
 }

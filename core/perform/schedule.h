@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
+#include "core/perform/lilt.h"
 
 #include <optional>
 #include <vector>
@@ -37,8 +38,10 @@ struct Hearing {
     double tempoScale = 1.0; // 0.25 to 1.5
     bool left = true;        // false: the left hand is muted
     bool right = true;
+    bool barBefore = false;  // the bar before is heard first, where there is one
     bool countIn = false;    // a bar of clicks before, two where a bar lasts under 1.5 s; a
                              // pick-up takes the place of its beats [science-9]
+    Lilt lilt;               // how even beats are played
     Seconds rollGap = 0.045; // between the notes of a roll; the whole roll stays within 0.35 s,
                              // a third of a beat and half of its own length [science-9]
 };
@@ -50,7 +53,8 @@ struct BarStart {
 
 struct Click {
     Seconds at = 0;
-    bool accented = false;
+    bool accented = false; // the first beat of a bar
+    bool halfBar = false;  // the half bar, of meters with an even number of beats
 };
 
 // Events in order of time; at the same time damps come before plucks, low strings first.
@@ -58,7 +62,7 @@ struct Schedule {
     std::vector<Event> events;
     std::vector<BarStart> bars;
     std::vector<Click> clicks;
-    Seconds begins = 0;  // the first counted beat, after the count-in and its grace notes
+    Seconds begins = 0;  // the first counted beat, after count-in, bar before and grace notes
     Seconds counted = 0; // where the last counted beat ends: a loop goes on from `begins`
     Seconds ringing = 0; // where the last string has faded
 };

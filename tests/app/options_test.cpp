@@ -71,6 +71,8 @@ std::vector<Row> const rows{
     {"--count-in", "--count-in", ""},
     {"--click", "--click", ""},
     {"--times", "--times 2", "--times 0"},
+    {"--lilt", "--lilt 60", "--lilt 101"},
+    {"--practice", "--practice", ""},
     {"--pitch", "--pitch 432", "--pitch 9"},
     {"--json", "--json", ""},
     {"--by", "--by cost", "--by odd"},
@@ -180,7 +182,8 @@ void tryAll(std::string const& verb, std::string const& words, std::vector<Row> 
 
 TEST_CASE("Each option of arrange changes what it should and refuses what it should", "[options]")
 {
-    tryAll("arrange", "BOOK -o OUT/a.plan.json -o OUT/a.svg -o OUT/a.sallow -o OUT/a.ogg");
+    tryAll("arrange", "BOOK -o OUT/a.plan.json -o OUT/a.svg -o OUT/a.sallow -o OUT/a.ogg",
+           {{"--lilt", "--lilt 60", "--lilt 101", "--tune 3"}}); // a jig in quavers
 }
 
 TEST_CASE("Each option of batch changes what it should and refuses what it should", "[options]")

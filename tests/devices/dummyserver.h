@@ -37,6 +37,13 @@ public:
         m_process.waitForFinished();
     }
 
+    // Ends it now, as when a device is pulled out.
+    void end()
+    {
+        m_process.kill();
+        m_process.waitForFinished();
+    }
+
     static bool isInstalled() { return !QStandardPaths::findExecutable("jackd").isEmpty(); }
     bool isRunning() const { return m_process.state() == QProcess::Running; }
 

@@ -1,8 +1,10 @@
-#include "app/sound/output.h"
+#include "app/sound/player.h"
 #include "tests/devices/dummyserver.h"
 #include "tests/sound/hearing.h"
 
+#include <QCoreApplication>
 #include <memory>
+#include <optional>
 #include <utility>
 
 using namespace hearing;
@@ -39,10 +41,64 @@ TEST_CASE("A sound device plays a schedule to its end and falls silent", "[devic
     auto const schedule = std::make_shared<perform::Schedule const>(
         scheduleOf({pluck(0, 20, 60), pluck(0.05, 21, 62)}, 0.1));
     CHECK_FALSE(output->progress().running);
-    output->begin(schedule, 0, false);
+    output->begin({{schedule}, false}, {});
     CHECK(output->progress().running);
     CHECK(server.waitFor([&] { return !output->progress().running; }));
     CHECK(output->progress().at >= 0.1);
+}
+
+TEST_CASE(
+    "A device that goes away in the middle of a tune is noticed once, and the tune goes on "
+    "silently from there",
+    "[device]")
+{
+    if (!canSound()) return;
+    if (!DummyServer::isInstalled()) {
+        WARN("SKIPPED: no JACK server: no device was opened");
+        return;
+    }
+    static int count = 1;
+    static char name[] = "test";
+    static char* words[] = {name, nullptr};
+    std::optional<QCoreApplication> application;
+    if (!QCoreApplication::instance()) application.emplace(count, words);
+    DummyServer server("sallow-test-lost");
+    auto output = openedDevice(server);
+    if (!output) {
+        WARN("SKIPPED: the JACK server did not start: no device was opened");
+        return;
+    }
+    sound::Player player(std::move(output));
+    int lost = 0;
+    int plucked = 0;
+    QObject::connect(&player, &sound::Player::outputLost, [&lost] { ++lost; });
+    QObject::connect(&player, &sound::Player::stringPlucked, [&plucked] { ++plucked; });
+    std::vector<perform::Event> events;
+    for (int i = 0; i < 80; ++i) events.push_back(pluck(i * 0.1, 20 + i % 5, 60 + i % 5));
+    player.play(perform::onceOnly(scheduleOf(std::move(events), 8)));
+    REQUIRE(server.waitFor([&] {
+        player.look();
+        return player.place().at > 0.3;
+    }));
+    server.end();
+    perform::Seconds const cut = player.place().at;
+    QElapsedTimer waiting;
+    waiting.start();
+    while (lost == 0 && !waiting.hasExpired(patienceMs)) {
+        player.look();
+        QThread::msleep(20);
+    }
+    REQUIRE(lost == 1);
+    CHECK(player.isPlaying());
+    CHECK(player.place().at == Approx(cut).margin(0.2)); // from where it was cut off
+    int const before = plucked;
+    waiting.restart();
+    while (plucked < before + 3 && !waiting.hasExpired(patienceMs)) {
+        player.look();
+        QThread::msleep(20);
+    }
+    CHECK(plucked >= before + 3);
+    CHECK(lost == 1);
 }
 
 TEST_CASE("A machine without the wanted sound device says so once, as a fault", "[device]")

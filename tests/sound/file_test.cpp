@@ -58,7 +58,8 @@ TEST_CASE(
                               Row{"a.OGG", SF_FORMAT_OGG | SF_FORMAT_VORBIS, "OggS"});
     Folder const folder("sallow-soundfile-kinds");
     fs::path const path = folder / row.name;
-    auto const rendered = sound::renderToFile(scheduleOf({pluck(0, 20, 60)}, 1.25), path);
+    auto const rendered =
+        sound::renderToFile(perform::onceOnly(scheduleOf({pluck(0, 20, 60)}, 1.25)), path);
     REQUIRE(rendered);
     CHECK(rendered->peak > 0.01);
     CHECK(bytesOf(path).substr(0, 4) == row.magic);
@@ -80,8 +81,8 @@ TEST_CASE("The same schedule gives the same sound file, byte for byte", "[soundf
     auto const schedule = scheduleOf({pluck(0, 20, 60), pluck(0.1, 22, 64)}, 0.5);
     for (std::string const ending : {".wav", ".flac", ".ogg"}) {
         CAPTURE(ending);
-        REQUIRE(sound::renderToFile(schedule, folder / ("a" + ending)));
-        REQUIRE(sound::renderToFile(schedule, folder / ("b" + ending)));
+        REQUIRE(sound::renderToFile(perform::onceOnly(schedule), folder / ("a" + ending)));
+        REQUIRE(sound::renderToFile(perform::onceOnly(schedule), folder / ("b" + ending)));
         CHECK(bytesOf(folder / ("a" + ending)) == bytesOf(folder / ("b" + ending)));
     }
 }
@@ -91,7 +92,7 @@ TEST_CASE("An Ogg file still decodes with its fixed serial number", "[soundfile]
     if (!canSound()) return;
     Folder const folder("sallow-soundfile-ogg");
     fs::path const path = folder / "a.ogg";
-    REQUIRE(sound::renderToFile(scheduleOf({pluck(0, 20, 60)}, 1), path));
+    REQUIRE(sound::renderToFile(perform::onceOnly(scheduleOf({pluck(0, 20, 60)}, 1)), path));
     // libogg leaves out pages whose checksum is wrong, and libvorbis then has nothing to decode.
     SF_INFO info{};
     SNDFILE* const file = sf_open(path.string().c_str(), SFM_READ, &info);
@@ -107,10 +108,11 @@ TEST_CASE("A sound file that cannot be written leaves nothing behind", "[soundfi
 {
     Folder const folder("sallow-soundfile-refused");
     auto const schedule = scheduleOf({pluck(0, 20, 60)}, 0.2);
-    auto const unknown = sound::renderToFile(schedule, folder / "a.mp9");
+    auto const unknown = sound::renderToFile(perform::onceOnly(schedule), folder / "a.mp9");
     REQUIRE_FALSE(unknown);
     CHECK(unknown.error().code == base::FaultCode::UnknownFileKind);
-    auto const nowhere = sound::renderToFile(schedule, folder / "missing/a.wav");
+    auto const nowhere =
+        sound::renderToFile(perform::onceOnly(schedule), folder / "missing/a.wav");
     REQUIRE_FALSE(nowhere);
     CHECK(nowhere.error().code == base::FaultCode::CannotWrite);
     CHECK(folder.entries() == 0);
@@ -124,7 +126,7 @@ TEST_CASE("A sound font that is named but missing or damaged is refused, not rep
     std::ofstream(folder / "damaged.sf2") << "this is no sound font";
     for (char const* name : {"missing.sf2", "damaged.sf2"}) {
         setenv("SALLOW_SOUNDFONT", (folder / name).c_str(), 1);
-        auto const refused = sound::renderToFile(schedule, folder / "a.wav");
+        auto const refused = sound::renderToFile(perform::onceOnly(schedule), folder / "a.wav");
         unsetenv("SALLOW_SOUNDFONT");
         REQUIRE_FALSE(refused);
         CHECK(refused.error().code == base::FaultCode::NoSoundFont);

@@ -40,7 +40,7 @@ inline perform::Schedule scheduleOf(std::vector<perform::Event> events, double s
 
 inline sound::Recording recordingOf(perform::Schedule const& schedule)
 {
-    auto const recording = sound::renderToMemory(schedule);
+    auto const recording = sound::renderToMemory(perform::onceOnly(schedule));
     REQUIRE(recording);
     return *recording;
 }

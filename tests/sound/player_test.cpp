@@ -94,7 +94,7 @@ using Said = std::vector<std::string>;
 TEST_CASE("Without a device the player says what is played as time passes", "[player]")
 {
     Listener listener;
-    listener.player.play(twoBars(), false);
+    listener.player.play(perform::onceOnly(twoBars()));
     CHECK(listener.said() == Said{"started", "bar 0", "left 5", "position 0"});
     listener.pass(0.4);
     CHECK(listener.said() == Said{});
@@ -108,7 +108,7 @@ TEST_CASE("Without a device the player says what is played as time passes", "[pl
 TEST_CASE("Playing stops after the last counted beat though strings ring on", "[player]")
 {
     Listener listener;
-    listener.player.play(twoBars(), false);
+    listener.player.play(perform::onceOnly(twoBars()));
     listener.pass(1.9);
     listener.said();
     listener.pass(0.2);
@@ -126,7 +126,7 @@ TEST_CASE("A loop leads from the last beat back to the first without its count-i
     schedule.begins = 1;
     schedule.counted = 3;
     schedule.ringing = 6;
-    listener.player.play(schedule, true);
+    listener.player.play(perform::onceOnly(schedule, true));
     listener.pass(0.6);
     CHECK(listener.said() == Said{"started", "CLICK", "click"});
     listener.pass(2.3);
@@ -135,7 +135,7 @@ TEST_CASE("A loop leads from the last beat back to the first without its count-i
     CHECK(listener.said() == Said{"bar 0", "left 5", "position 0"});
     listener.pass(4.0); // two rounds later
     CHECK(listener.said().size() == 16);
-    listener.player.setLoop(false);
+    listener.player.replace(perform::onceOnly(schedule));
     listener.pass(2.0);
     CHECK(listener.said().back() == "stopped");
 }
@@ -144,10 +144,10 @@ TEST_CASE("A change of tempo while playing goes on from the same place of the mu
           "[player]")
 {
     Listener listener;
-    listener.player.play(twoBars(), false);
+    listener.player.play(perform::onceOnly(twoBars()));
     listener.pass(0.75);
     listener.said();
-    listener.player.replace(slowedTwice(twoBars())); // 1.5 of 4 seconds
+    listener.player.replace(perform::onceOnly(slowedTwice(twoBars()))); // 1.5 of 4 seconds
     listener.pass(0.4);
     CHECK(listener.said() == Said{});
     listener.pass(0.2);
@@ -163,10 +163,10 @@ TEST_CASE("The same place of the music is found in the count-in, the bars and th
     perform::Schedule slow;
     slow.begins = 2;
     slow.counted = 10;
-    CHECK(sound::samePlace(quick, 0.5, slow) == Approx(1));
-    CHECK(sound::samePlace(quick, 1, slow) == Approx(2));
-    CHECK(sound::samePlace(quick, 3, slow) == Approx(6));
-    CHECK(sound::samePlace(quick, 5, slow) == Approx(10));
+    CHECK(perform::samePlace(quick, 0.5, slow) == Approx(1));
+    CHECK(perform::samePlace(quick, 1, slow) == Approx(2));
+    CHECK(perform::samePlace(quick, 3, slow) == Approx(6));
+    CHECK(perform::samePlace(quick, 5, slow) == Approx(10));
 }
 
 TEST_CASE("Whoever hears a signal may stop the player", "[player]")
@@ -175,7 +175,7 @@ TEST_CASE("Whoever hears a signal may stop the player", "[player]")
     QObject::connect(&listener.player, &sound::Player::stringPlucked, [&](int string) {
         if (string == 7) listener.player.stop();
     });
-    listener.player.play(twoBars(), true);
+    listener.player.play(perform::onceOnly(twoBars(), true));
     listener.pass(5);
     CHECK(listener.said() ==
           Said{"started", "bar 0", "left 5", "position 0", "bar 1", "right 7", "stopped"});

@@ -364,6 +364,28 @@ void readSliders(Row& table, Tables& tables)
     }
 }
 
+void readLilts(Row& table, Tables& tables)
+{
+    Names names;
+    for (Node const& node : list(table["lilts"])) {
+        Row row(node);
+        Node const kindNode = row["kind"];
+        std::string const kind = text(kindNode);
+        auto const* const found = std::ranges::find(tune::allKinds, kind, tune::kindName);
+        if (found == tune::allKinds.end()) kindNode.refuse("no kind of dance: " + kind);
+        Node const ofNode = row["of"];
+        std::string const of = text(ofNode);
+        if (of != "pairs" && of != "threes") ofNode.refuse("pairs or threes, not " + of);
+        perform::LiltWay way;
+        way.of = of == "pairs" ? perform::LiltWay::Of::Pairs : perform::LiltWay::Of::Threes;
+        way.most = whole(row["most_thousandths"], 334, 800) / 1000.0;
+        way.usual = whole(row["usual"], 0, 100);
+        row.done();
+        names.add(kindNode, kind);
+        tables.lilts.push_back({*found, way});
+    }
+}
+
 base::Fault malformed(std::string const& file, int line, std::string detail)
 {
     return {base::FaultCode::TableMalformed, fmt::format("{}, line {}", file, line),
@@ -417,6 +439,7 @@ base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
          }},
         {"sliders.json", readSliders},
         {"difficulty.json", readDifficulty},
+        {"lilts.json", readLilts},
         {"chordtable.json",
          [](Row& table, Tables& read) { readChordTable(table, read.harmony.chords); }},
         {"keytable.json",

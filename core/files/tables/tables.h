@@ -9,6 +9,7 @@
 #include "core/harp/harp.h"
 #include "core/harp/model.h"
 #include "core/pattern/pattern.h"
+#include "core/perform/lilt.h"
 #include "core/sheet/musicfont.h"
 
 #include <filesystem>
@@ -59,11 +60,12 @@ struct Tables {
     std::vector<arrange::Weights> styles;
     std::vector<arrange::Slider> sliders;
     hands::DifficultyScale difficulty;
+    std::vector<perform::KindOfLilt> lilts{};
     harmony::Learned harmony{}; // of chords and keys
     std::vector<harp::HarpModel> ownHarps{}; // described by the user; not in shared/
 };
 
-// Reads harps, tunings, hands, levels, patterns, rhythms, weights, sliders, difficulty and
+// Reads harps, tunings, hands, levels, patterns, rhythms, weights, sliders, difficulty, lilts and
 // what was learned of chords and keys (each a .json file there). Faults: TableMissing, TableMalformed with file and line; keys that nobody
 // reads are damage, too.
 base::Result<Tables> readTables(std::filesystem::path const& sharedFolder);

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "app/sound/render.h"
+#include "app/soundwish.h"
+
+#include <string>
+#include <vector>
+
+namespace app {
+
+// One sound file of a wish.
+struct SoundFile {
+    std::string path;
+    SoundWish wish;
+};
+
+// The files that a wish makes: the one of the name, or a practice pack of four beside each
+// other: both hands, left hand and right hand alone, all three slow (as the wish says, else at
+// 60 %), and both hands at the tempo.
+std::vector<SoundFile> soundFiles(std::string const& path, SoundWish const& wish);
+
+// Writes them one after another, each whole or not at all. `progressing` hears of all of them
+// together. Answers how many were written: fewer where it was told to stop. Faults as heard()
+// and renderToFile().
+base::Result<int> writeSoundFiles(arrange::Arrangement const& arrangement,
+                                  std::vector<perform::KindOfLilt> const& lilts,
+                                  std::vector<SoundFile> const& files,
+                                  sound::Progressing const& progressing = {});
+
+} // namespace app

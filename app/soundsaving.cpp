@@ -1,0 +1,133 @@
+#include "app/soundsaving.h"
+
+#include "app/filing.h"
+#include "app/outputs.h"
+#include "app/soundfiles.h"
+#include "ui/session.h"
+#include "ui/transport.h"
+#include "ui/words.h"
+#include "ui/workbench.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+
+#include <algorithm>
+
+namespace app {
+
+namespace {
+
+int numberOf(tune::Tune const& tune, int bar)
+{
+    return tune.bars[static_cast<std::size_t>(bar)].number;
+}
+
+} // namespace
+
+SoundSaving::SoundSaving(ui::Workbench& workbench, ui::Session& session, Filing& filing,
+                         files::Tables const& tables)
+    : QObject(&workbench), m_workbench(workbench), m_session(session), m_filing(filing),
+      m_tables(tables)
+{
+    connect(workbench.actions().soundFiles, &QAction::triggered, this, &SoundSaving::open);
+}
+
+// It opens with what is heard: the passage, the tempo, the hands.
+void SoundSaving::open()
+{
+    if (!m_session.isOpen() || m_dialog) return;
+    tune::Tune const& tune = m_session.arrangement().tune;
+    int first = numberOf(tune, 0);
+    int last = first;
+    for (tune::Bar const& bar : tune.bars) {
+        first = std::min(first, bar.number);
+        last = std::max(last, bar.number);
+    }
+    ui::Transport const& transport = *m_workbench.transport();
+    ui::SoundChoice begin;
+    begin.firstBar = first;
+    begin.lastBar = last;
+    if (auto const passage = m_workbench.passage()) {
+        begin.firstBar = numberOf(tune, passage->firstBar);
+        begin.lastBar = numberOf(tune, passage->lastBar);
+    }
+    begin.percent = transport.tempoPercent();
+    begin.left = transport.hearsLeft() || !transport.hearsRight();
+    begin.right = transport.hearsRight() || !transport.hearsLeft();
+    begin.countIn = transport.countsIn();
+    begin.click = transport.practice().clicks;
+    m_dialog = new ui::SoundDialog(begin, first, last, &m_workbench);
+    m_dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(m_dialog, &ui::SoundDialog::startClicked, this, &SoundSaving::start);
+    connect(m_dialog, &ui::SoundDialog::cancelClicked, this, [this] {
+        m_work.giveUp();
+        m_dialog->ended(tr("Stopped. What was written whole stays; the rest is not there."));
+    });
+    m_dialog->open();
+}
+
+void SoundSaving::start()
+{
+    ui::SoundChoice const choice = m_dialog->choice();
+    QString const title = QString::fromStdString(m_session.arrangement().tune.title);
+    QString const ending = '.' + choice.ending;
+    QString path = QFileDialog::getSaveFileName(m_dialog, tr("Save sound files"),
+                                                m_filing.folder() + '/' + title + ending,
+                                                tr("Sound (*%1)").arg(ending));
+    if (path.isEmpty()) return;
+    if (!path.endsWith(ending)) path += ending;
+    m_filing.setFolder(QFileInfo(path).absolutePath());
+    save(choice, path);
+}
+
+void SoundSaving::save(ui::SoundChoice const& choice, QString const& path)
+{
+    arrange::Arrangement arrangement = m_session.arrangement();
+    SoundWish wish;
+    wish.at = choice.percent / 100.0;
+    wish.left = choice.left;
+    wish.right = choice.right;
+    wish.countIn = choice.countIn;
+    wish.click = choice.click;
+    wish.times = choice.times;
+    wish.pack = choice.pack;
+    wish.lilt = m_workbench.transport()->practice().lilt;
+    tune::Tune const& tune = arrangement.tune;
+    bool const whole = std::ranges::all_of(tune.bars, [&choice](tune::Bar const& bar) {
+        return bar.number >= choice.firstBar && bar.number <= choice.lastBar;
+    });
+    if (!whole) wish.passage = {choice.firstBar, choice.lastBar};
+    auto files = soundFiles(path.toStdString(), wish);
+    m_dialog->started();
+    auto const count = static_cast<int>(files.size());
+    m_work.begin(
+        [arrangement = std::move(arrangement), files = std::move(files), lilts = m_tables.lilts,
+         this](ui::Aside::Wanted const& wanted) {
+            double told = 0;
+            return writeSoundFiles(arrangement, lilts, files, [&](double part) {
+                if (part - told >= 0.01) {
+                    told = part;
+                    QMetaObject::invokeMethod(
+                        this,
+                        [this, part] {
+                            if (m_dialog && m_work.busy()) m_dialog->reached(part);
+                        },
+                        Qt::QueuedConnection);
+                }
+                return wanted();
+            });
+        },
+        [this, path, count](base::Result<int> const& written) {
+            QString const words =
+                written ? tr("Saved: %1").arg(path) : ui::faultWords(written.error());
+            bool const pack = written && count > 1;
+            QString const told = pack ? tr("Saved: four files beside %1").arg(path) : words;
+            if (m_dialog) m_dialog->ended(told);
+            if (written)
+                m_workbench.tellDone(told);
+            else
+                m_workbench.tellFault(written.error());
+        });
+}
+
+} // namespace app

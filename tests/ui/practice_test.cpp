@@ -1,0 +1,249 @@
+// Practising in the window: passages by key, tempo typed and turned, faster by itself.
+
+#include "scenario.h"
+#include "ui/practicecard.h"
+#include "ui/session.h"
+#include "ui/transport.h"
+#include "ui/tunegrid.h"
+#include "ui/workbench.h"
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QSpinBox>
+#include <QTest>
+#include <QWheelEvent>
+#include <catch2/catch.hpp>
+
+using namespace ui;
+
+namespace {
+
+struct Open {
+    QApplication& application = scenario::application();
+    Session session{coreEngine(), scenario::brief()};
+    Workbench workbench{session, scenario::tables()};
+    std::optional<Audition> heard;
+    std::optional<Audition> changed;
+
+    Open()
+    {
+        QObject::connect(&workbench, &Workbench::playRequested,
+                         [this](Audition const& audition) { heard = audition; });
+        QObject::connect(&workbench, &Workbench::hearingChanged,
+                         [this](Audition const& audition) { changed = audition; });
+        workbench.resize(1200, 900);
+        workbench.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
+        REQUIRE(session.open(scenario::jig()));
+        workbench.activateWindow();
+        QApplication::processEvents();
+    }
+
+    Transport* transport() const { return workbench.transport(); }
+    QSpinBox* field(char const* name) const
+    {
+        auto* found = transport()->findChild<QSpinBox*>(QString::fromLatin1(name));
+        REQUIRE(found);
+        return found;
+    }
+    QCheckBox* box(QString const& words) const
+    {
+        for (QCheckBox* box : transport()->practiceCard()->findChildren<QCheckBox*>())
+            if (box->text().remove(QLatin1Char('&')).contains(words)) return box;
+        FAIL("no such box");
+        return nullptr;
+    }
+    void type(QSpinBox* into, QString const& digits) const
+    {
+        into->setFocus();
+        into->selectAll();
+        QTest::keyClicks(into, digits);
+        QTest::keyClick(into, Qt::Key_Return);
+    }
+    void play() const
+    {
+        QTest::keyClick(workbench.grid(), Qt::Key_Space);
+        const_cast<Workbench&>(workbench).playbackStarted();
+    }
+};
+
+} // namespace
+
+TEST_CASE("P takes the phrase, Shift+P the part, and Escape gives the whole tune back",
+          "[ui][practice]")
+{
+    Open open;
+    auto const& bars = open.session.arrangement().tune.bars;
+    open.session.select(0);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_P);
+    REQUIRE(open.workbench.passage());
+    CHECK(open.workbench.passage() == phraseAround(open.session.arrangement().tune, 0));
+    CHECK(bars[static_cast<std::size_t>(open.workbench.passage()->lastBar)].number == 4);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_P, Qt::ShiftModifier);
+    CHECK(open.workbench.passage() == partAround(open.session.arrangement().tune, 0));
+    CHECK(open.workbench.passage()->lastBar > 3);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_Escape);
+    CHECK_FALSE(open.workbench.passage());
+}
+
+TEST_CASE("A tempo is typed in per cent or in beats, and Enter goes back to the music",
+          "[ui][practice]")
+{
+    Open open;
+    open.type(open.field("percent"), QStringLiteral("60"));
+    CHECK(open.transport()->tempoScale() == Approx(0.6));
+    CHECK(open.workbench.grid()->hasFocus());
+    double const own = open.session.arrangement().tempo.beatsPerMinute;
+    int const wanted = qRound(own * 0.8);
+    open.type(open.field("beats"), QString::number(wanted));
+    CHECK(open.transport()->tempoScale() == Approx(wanted / own));
+    open.play();
+    REQUIRE(open.heard);
+    CHECK(open.heard->hearing.tempoScale ==
+          Approx(wanted / own)); // exact, not a rounded per cent
+}
+
+TEST_CASE("The wheel and the arrow keys turn the tempo, also while it plays", "[ui][practice]")
+{
+    Open open;
+    open.play();
+    QSpinBox* percent = open.field("percent");
+    QPointF const middle = percent->rect().center();
+    QWheelEvent down(middle, percent->mapToGlobal(middle), {}, {0, -120}, Qt::NoButton,
+                     Qt::NoModifier, Qt::NoScrollPhase, false);
+    QApplication::sendEvent(percent, &down);
+    CHECK(open.transport()->tempoPercent() == 99);
+    REQUIRE(open.changed);
+    CHECK(open.changed->hearing.tempoScale == Approx(0.99));
+    percent->setFocus();
+    QTest::keyClick(percent, Qt::Key_Down);
+    CHECK(open.changed->hearing.tempoScale == Approx(0.98));
+    QTest::keyClick(open.workbench.grid(), Qt::Key_Down, Qt::ControlModifier);
+    CHECK(open.transport()->tempoPercent() == 93);
+}
+
+TEST_CASE(
+    "Faster by itself plays again and again, shows each tempo, and goes on from one by hand",
+    "[ui][practice]")
+{
+    Open open;
+    open.transport()->openPractice();
+    QTest::mouseClick(open.box(QStringLiteral("Faster")), Qt::LeftButton, {}, {8, 8});
+    open.transport()->practiceCard()->close();
+    CHECK(open.transport()->loops());
+    open.play();
+    REQUIRE(open.heard);
+    CHECK(open.heard->loop);
+    REQUIRE(open.heard->tempos.size() == 17); // 60 to 95 by 5, twice each, then 100
+    CHECK(open.heard->tempos.front() == Approx(0.6));
+    CHECK(open.heard->tempos.back() == Approx(1));
+    CHECK(open.transport()->tempoPercent() == 60);
+    open.workbench.roundPlaying(2);
+    CHECK(open.transport()->tempoPercent() == 65);
+    CHECK_FALSE(open.changed); // what is shown is no wish
+    open.type(open.field("percent"), QStringLiteral("80"));
+    REQUIRE(open.changed);
+    REQUIRE(open.changed->tempos.size() == 2 + 9); // rounds so far, 80 to 95 twice each, 100
+    CHECK(open.changed->tempos[2] == Approx(0.8));
+    CHECK(open.changed->tempos[4] == Approx(0.85));
+    // A hand that is muted leaves the steps where they are.
+    open.transport()->toggleLeft();
+    CHECK(open.changed->tempos.size() == 11);
+    CHECK_FALSE(open.changed->hearing.left);
+}
+
+TEST_CASE("The bar before and a click are asked for by key and heard", "[ui][practice]")
+{
+    Open open;
+    QTest::keyClick(open.workbench.grid(), Qt::Key_K, Qt::ControlModifier | Qt::ShiftModifier);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_M);
+    CHECK(open.box(QStringLiteral("bar before"))->isChecked());
+    CHECK(open.workbench.actions().click->isChecked());
+    open.play();
+    REQUIRE(open.heard);
+    CHECK(open.heard->hearing.barBefore);
+    CHECK(open.heard->clicks);
+}
+
+TEST_CASE("A jig is played as written until a lilt is asked for, a hornpipe swings",
+          "[ui][practice]")
+{
+    Open open;
+    open.play();
+    REQUIRE(open.heard);
+    CHECK(open.heard->hearing.lilt.amount == 0);
+    CHECK(open.heard->hearing.lilt.way.of == perform::LiltWay::Of::Threes);
+    tune::Tune hornpipe = scenario::jig();
+    hornpipe.title = "The Tarred Rope";
+    hornpipe.rhythm = "hornpipe";
+    hornpipe.meter = {4, 4};
+    REQUIRE(open.session.open(hornpipe));
+    open.play();
+    CHECK(open.heard->hearing.lilt.amount == Approx(0.6));
+    CHECK(open.heard->hearing.lilt.way.of == perform::LiltWay::Of::Pairs);
+}
+
+TEST_CASE("V plays a shape that is looked at between the bars around it, and keeps nothing",
+          "[ui][compare]")
+{
+    Open open;
+    open.session.select(3); // bar 3
+    auto const before = open.session.brief().locks.size();
+    int const other = open.session.variants()[1].candidate;
+    open.session.show(other);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_V);
+    REQUIRE(open.heard);
+    CHECK(open.heard->hearing.firstPlayedBar == 1);
+    CHECK(open.heard->hearing.lastPlayedBar == 3);
+    CHECK(
+        open.heard->arrangement.positions[3].voicing ==
+        open.session.proposal().lattice.candidates[3][static_cast<std::size_t>(other)].voicing);
+    CHECK(open.session.brief().locks.size() == before);
+    CHECK_FALSE(open.session.undoStack().canUndo());
+}
+
+TEST_CASE("X flips between what is kept and what is looked at while the same bars go on",
+          "[ui][compare]")
+{
+    Open open;
+    open.session.select(3);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_X);
+    CHECK_FALSE(open.heard); // nothing to compare yet
+    auto const kept = open.session.arrangement().positions[3].voicing;
+    open.session.show(open.session.variants()[1].candidate);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_X);
+    REQUIRE(open.heard);
+    auto const looked = open.heard->arrangement.positions[3].voicing;
+    CHECK_FALSE(looked == kept);
+    open.workbench.playbackStarted();
+    QTest::keyClick(open.workbench.grid(), Qt::Key_X);
+    REQUIRE(open.changed);
+    CHECK(open.changed->arrangement.positions[3].voicing == kept);
+    CHECK(open.changed->hearing.firstPlayedBar == open.heard->hearing.firstPlayedBar);
+    CHECK(open.changed->hearing.lastPlayedBar == open.heard->hearing.lastPlayedBar);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_X);
+    CHECK(open.changed->arrangement.positions[3].voicing == looked);
+    CHECK_FALSE(open.session.undoStack().canUndo());
+}
+
+TEST_CASE("A setting remembered as A is compared with a later one, and can be taken again",
+          "[ui][compare]")
+{
+    Open open;
+    open.session.select(3);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_X, Qt::ShiftModifier);
+    auto const a = open.session.arrangement().positions[3].voicing;
+    REQUIRE(open.session.chooseRanked(1));
+    auto const b = open.session.arrangement().positions[3].voicing;
+    QTest::keyClick(open.workbench.grid(), Qt::Key_X);
+    REQUIRE(open.heard);
+    CHECK(open.heard->arrangement.positions[3].voicing == b);
+    open.workbench.playbackStarted();
+    QTest::keyClick(open.workbench.grid(), Qt::Key_X);
+    REQUIRE(open.changed);
+    CHECK(open.changed->arrangement.positions[3].voicing == a);
+    open.workbench.actions().takeA->trigger();
+    CHECK(open.session.arrangement().positions[3].voicing == a);
+    open.session.undoStack().undo();
+    CHECK(open.session.arrangement().positions[3].voicing == b);
+}

@@ -1,0 +1,19 @@
+#pragma once
+
+namespace ui {
+
+// How a passage is practised, beside its tempo and the hands that are heard.
+struct Practice {
+    bool barBefore = false; // heard first, before the passage
+    bool clicks = false;    // on every beat, all the time
+    int rollGapMs = 45;     // between two strings of a rolled chord
+    bool faster = false;    // by itself, from round to round
+    int from = 60;          // per cent of the tempo
+    int to = 100;
+    int by = 5;
+    int every = 2; // times round
+    int lilt = 0;  // per cent: how unevenly the beat is divided, where the page is even
+    friend bool operator==(Practice const&, Practice const&) = default;
+};
+
+} // namespace ui
