@@ -61,6 +61,10 @@ SoundDialog::SoundDialog(SoundChoice const& begin, int first, int last, QWidget*
     m_progress->setRange(0, steps);
     m_progress->setValue(0);
     m_progress->setTextVisible(false);
+    QSizePolicy kept = m_progress->sizePolicy();
+    kept.setRetainSizeWhenHidden(true);
+    m_progress->setSizePolicy(kept);
+    m_progress->hide();
     m_words->setWordWrap(true);
 
     auto* bars = new QHBoxLayout;
@@ -70,7 +74,9 @@ SoundDialog::SoundDialog(SoundChoice const& begin, int first, int last, QWidget*
     bars->addStretch(1);
     auto* form = new QFormLayout;
     form->addRow(tr("&Make"), m_what);
-    form->addRow(tr("&Bars"), bars);
+    auto* barsLabel = new QLabel(tr("&Bars"), this);
+    barsLabel->setBuddy(m_first);
+    form->addRow(barsLabel, bars);
     form->addRow(tr("&Tempo"), m_tempo);
     form->addRow(tr("&Hands"), m_hands);
     form->addRow(tr("Tim&es"), m_times);
@@ -122,6 +128,7 @@ SoundChoice SoundDialog::choice() const
 void SoundDialog::started()
 {
     m_running = true;
+    m_progress->show();
     m_progress->setValue(0);
     m_words->setText(tr("Playing it into the file …"));
     enable();

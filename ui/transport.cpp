@@ -268,6 +268,7 @@ void Transport::setCompared(std::optional<Compared> which)
 {
     m_compared->setVisible(which.has_value());
     m_compared->setText(which == Compared::A ? tr("A") : tr("B"));
+    m_compared->updateGeometry();
     m_compared->setAccessibleName(which == Compared::A ? tr("A is heard; hear B")
                                                        : tr("B is heard; hear A"));
 }
