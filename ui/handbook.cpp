@@ -35,7 +35,7 @@ public:
         QImage picture = found.canConvert<QImage>() ? found.value<QImage>() : QImage();
         if (picture.isNull()) picture.loadFromData(found.toByteArray());
         if (picture.isNull()) return found;
-        int const margins = 2 * static_cast<int>(document()->documentMargin());
+        int const margins = 3 * static_cast<int>(document()->documentMargin());
         int const room = std::max(viewport()->width() - margins, 200);
         if (picture.width() <= room) return picture;
         QImage small =
@@ -57,6 +57,9 @@ Handbook::Handbook(QString folder, QWidget* parent)
     m_titles->setAccessibleName(tr("Pages"));
     m_titles->setFrameShape(QFrame::NoFrame);
     m_titles->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_titles->setSpacing(5);
+    m_text->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_text->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
     m_text->setFrameShape(QFrame::NoFrame);
     m_text->document()->setDocumentMargin(18);
     m_text->setOpenExternalLinks(false);
@@ -74,8 +77,8 @@ Handbook::Handbook(QString folder, QWidget* parent)
             tr("The handbook's pages are not beside the program. Install Sallow again."));
 
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(0);
+    row->setContentsMargins(8, 12, 0, 0);
+    row->setSpacing(8);
     row->addWidget(m_titles);
     row->addWidget(m_text, 1);
     resize(width + margins + 700, 620);
