@@ -14,6 +14,7 @@
 #include <QtMath>
 
 #include <algorithm>
+#include <utility>
 
 namespace ui {
 
@@ -57,7 +58,12 @@ TempoField::TempoField(QWidget* parent) : QWidget(parent)
             [this](int beats) { type(beats / m_tempo.beatsPerMinute); });
     connect(m_percent, &QSpinBox::valueChanged, this,
             [this](int percent) { type(percent / 100.0); });
-    for (QSpinBox* field : {m_beats, m_percent}) field->installEventFilter(this);
+    constexpr int around = 22; // frame, padding and cursor
+    for (auto const& [field, widest] :
+         {std::pair{m_beats, tr("288")}, {m_percent, tr("150 %")}}) {
+        field->installEventFilter(this);
+        field->setFixedWidth(fontMetrics().horizontalAdvance(widest) + around);
+    }
     setOwnTempo(m_tempo);
 }
 
@@ -154,7 +160,6 @@ Transport::Transport(QWidget* parent)
     m_right->setAccessibleName(tr("Hear the right hand"));
     m_right->setToolTip(tr("Hear the right hand (Ctrl+Right)"));
     m_compared->setToolTip(tr("Hear the other of two settings, at the same beat (X)"));
-    m_compared->setCaption(tr("Hear"));
     setCompared(std::nullopt);
     m_practice->setToolTip(
         tr("A bar before, a click, faster by itself, swing, rolls (Ctrl+J)"));
@@ -267,8 +272,9 @@ void Transport::setScale(double scale)
 void Transport::setCompared(std::optional<Compared> which)
 {
     m_compared->setVisible(which.has_value());
-    m_compared->setText(which == Compared::A ? tr("A") : tr("B"));
+    m_compared->setText(which == Compared::A ? tr("Hearing A") : tr("Hearing B"));
     m_compared->updateGeometry();
+    fit();
     m_compared->setAccessibleName(which == Compared::A ? tr("A is heard; hear B")
                                                        : tr("B is heard; hear A"));
 }
@@ -291,7 +297,10 @@ void Transport::resizeEvent(QResizeEvent* event)
 // On a narrow window words give way before anything is cut off.
 void Transport::fit()
 {
-    m_tempoWord->setVisible(width() > 1000);
+    // The slider goes before the two settings do: the field beside it says the same.
+    bool const tight = m_compared->isVisibleTo(this) && width() < 1200;
+    m_tempo->setVisible(!tight);
+    m_tempoWord->setVisible(width() > 1060 && !tight);
     m_fromHere->setText(width() > 960 ? tr("From here") : QString());
     m_loop->setText(width() > 900 ? tr("Again") : QString());
     m_fromHere->setAccessibleName(tr("From here"));

@@ -1,6 +1,7 @@
 // Practising in the window: passages by key, tempo typed and turned, faster by itself.
 
 #include "scenario.h"
+#include "ui/button.h"
 #include "ui/practicecard.h"
 #include "ui/session.h"
 #include "ui/transport.h"
@@ -221,6 +222,13 @@ TEST_CASE("X flips between what is kept and what is looked at while the same bar
     CHECK(open.changed->arrangement.positions[3].voicing == kept);
     CHECK(open.changed->hearing.firstPlayedBar == open.heard->hearing.firstPlayedBar);
     CHECK(open.changed->hearing.lastPlayedBar == open.heard->hearing.lastPlayedBar);
+    Button const* told = nullptr; // what is heard is said among the controls, and has room there
+    for (Button const* button : open.transport()->findChildren<Button*>())
+        if (button->text() == QStringLiteral("Hearing A")) told = button;
+    REQUIRE(told);
+    CHECK(told->isVisible());
+    QApplication::processEvents();
+    CHECK(told->width() >= told->sizeHint().width());
     QTest::keyClick(open.workbench.grid(), Qt::Key_X);
     CHECK(open.changed->arrangement.positions[3].voicing == looked);
     CHECK_FALSE(open.session.undoStack().canUndo());
