@@ -122,8 +122,9 @@ TEST_CASE("Every page of the handbook opens with its title, its pictures and who
 
 TEST_CASE("The handbook's pictures show the program as it is", "[ui][handbook]")
 {
-    // Drawn anew by the program; type may differ a little from machine to machine, the rest may
-    // not.
+    // Drawn anew by the program and seen from afar, in cells of fifty points, since type differs from
+    // machine to machine: with other type one cell in a hundred is another grey, in an older
+    // window four, on another view thirty.
     QString const program = QString::fromStdString(places::program());
     if (!QFile::exists(program)) {
         WARN("SKIPPED: the program was not built");
@@ -142,15 +143,19 @@ TEST_CASE("The handbook's pictures show the program as it is", "[ui][handbook]")
                    QLatin1String(view), QStringLiteral("--size"), QStringLiteral("1100x700"),
                    QStringLiteral("-o"), made});
         REQUIRE(run.waitForFinished());
-        QImage const now = QImage(made).convertToFormat(QImage::Format_RGB32);
-        QImage const then = QImage(kept).convertToFormat(QImage::Format_RGB32);
+        QImage const whole(made);
+        REQUIRE(whole.size() == QImage(kept).size());
+        auto const fromAfar = [](QImage const& picture) {
+            return picture.scaled(22, 14, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+        };
+        QImage const now = fromAfar(whole);
+        QImage const then = fromAfar(QImage(kept));
         CAPTURE(view, kept.toStdString());
-        REQUIRE(now.size() == then.size());
         REQUIRE(!now.isNull());
         int unlike = 0;
         for (int y = 0; y < now.height(); ++y)
             for (int x = 0; x < now.width(); ++x)
-                unlike += std::abs(qGray(now.pixel(x, y)) - qGray(then.pixel(x, y))) > 60;
-        CHECK(unlike < now.width() * now.height() * 6 / 100);
+                unlike += std::abs(qGray(now.pixel(x, y)) - qGray(then.pixel(x, y))) > 20;
+        CHECK(unlike < now.width() * now.height() * 3 / 100);
     }
 }
