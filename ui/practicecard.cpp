@@ -151,13 +151,6 @@ void PracticeCard::fit()
     resize(layout()->sizeHint());
 }
 
-void PracticeCard::paintEvent(QPaintEvent*)
-{
-    Palette const& p = paletteOf(*this);
-    QPainter painter(this);
-    painter.fillRect(rect(), colour(p.card));
-    painter.setPen(QPen(colour(p.rule), 1));
-    painter.drawRect(rect().adjusted(0, 0, -1, -1));
-}
+void PracticeCard::paintEvent(QPaintEvent*) { paintCard(*this); }
 
 } // namespace ui

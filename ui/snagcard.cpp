@@ -295,13 +295,6 @@ void SnagCard::resizeEvent(QResizeEvent* event)
     update();
 }
 
-void SnagCard::paintEvent(QPaintEvent*)
-{
-    Palette const& p = paletteOf(*this);
-    QPainter painter(this);
-    painter.fillRect(rect(), colour(p.card));
-    painter.setPen(QPen(colour(p.rule), 1));
-    painter.drawRect(rect().adjusted(0, 0, -1, -1));
-}
+void SnagCard::paintEvent(QPaintEvent*) { paintCard(*this); }
 
 } // namespace ui

@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QEvent>
+#include <QPainter>
 #include <QPalette>
 #include <QStyleFactory>
 #include <QTextLayout>
@@ -146,6 +147,15 @@ Palette const& paletteOf(QWidget const& widget)
     bool const dark = palette.color(QPalette::WindowText).lightness() >
                       palette.color(QPalette::Window).lightness();
     return dark ? nightPalette : dayPalette;
+}
+
+void paintCard(QWidget& card)
+{
+    Palette const& p = paletteOf(card);
+    QPainter painter(&card);
+    painter.fillRect(card.rect(), colour(p.card));
+    painter.setPen(QPen(colour(p.rule), 1));
+    painter.drawRect(card.rect().adjusted(0, 0, -1, -1));
 }
 
 QString elidedLines(QString const& text, QFont const& font, double width, int lines)

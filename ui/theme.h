@@ -55,6 +55,9 @@ private:
 // The palette a widget is dressed in.
 Palette const& paletteOf(QWidget const& widget);
 
+// The ground and the frame of a card that lies over the window.
+void paintCard(QWidget& card);
+
 // The widget's font, so many times its size, and as heavy as asked.
 QFont scaledFont(QWidget const& widget, double times, QFont::Weight weight = QFont::Normal);
 

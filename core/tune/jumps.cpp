@@ -1,5 +1,7 @@
 #include "core/tune/jumps.h"
 
+#include "core/tune/endings.h"
+
 #include <algorithm>
 #include <array>
 #include <set>
@@ -149,17 +151,6 @@ std::optional<Ways> waysOf(Tune const& tune)
     return ways;
 }
 
-int highest(std::vector<int> const& endings)
-{
-    return endings.empty() ? 0 : *std::ranges::max_element(endings);
-}
-
-bool endsBracket(std::vector<Bar> const& bars, std::size_t i)
-{
-    return bars[i].endingCloses || bars[i].repeatCloses || i + 1 == bars.size() ||
-           !bars[i + 1].endings.empty() || bars[i + 1].repeatOpens;
-}
-
 // The bars once through, of neighbouring endings the last alone.
 std::vector<std::size_t> onceThrough(std::vector<Bar> const& bars, std::size_t from)
 {
@@ -170,8 +161,7 @@ std::vector<std::size_t> onceThrough(std::vector<Bar> const& bars, std::size_t f
     for (std::size_t i = from; i < bars.size();) {
         std::vector<Bracket> chain;
         while (i < bars.size() && !bars[i].endings.empty()) {
-            std::size_t last = i;
-            while (!endsBracket(bars, last)) ++last;
+            std::size_t const last = endOfEnding(bars, i, bars.size());
             chain.push_back({i, last});
             i = last + 1;
         }

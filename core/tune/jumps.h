@@ -32,7 +32,7 @@ std::optional<std::vector<std::size_t>> orderWithJump(Tune const& tune,
 // The first bar with a mark that would send the player back.
 std::optional<std::size_t> barOfJump(Tune const& tune);
 
-// The tune without its marks and words of this kind, where the bars are written out as played.
+// Takes such marks and words from a bar that is written out as played.
 void dropWayMarks(Bar& bar);
 
 } // namespace tune

@@ -1,5 +1,6 @@
 #include "core/tune/playing.h"
 
+#include "core/tune/endings.h"
 #include "core/tune/jumps.h"
 
 #include <algorithm>
@@ -28,23 +29,6 @@ bool holds(std::vector<int> const& endings, int pass)
     return std::find(endings.begin(), endings.end(), pass) != endings.end();
 }
 
-int highest(std::vector<int> const& endings)
-{
-    return endings.empty() ? 0 : *std::max_element(endings.begin(), endings.end());
-}
-
-bool endingEnds(Bars const& bars, Stretch stretch, std::size_t i)
-{
-    if (bars[i].endingCloses || bars[i].repeatCloses || i + 1 == stretch.to) return true;
-    return !bars[i + 1].endings.empty() || bars[i + 1].repeatOpens;
-}
-
-std::size_t endOfEnding(Bars const& bars, Stretch stretch, std::size_t i)
-{
-    while (!endingEnds(bars, stretch, i)) ++i;
-    return i;
-}
-
 // Follows the repeats and endings of one stretch, bar by bar.
 class Walk {
 public:
@@ -61,7 +45,7 @@ public:
             if (!m_bars[i].endings.empty()) {
                 m_inEnding = holds(m_bars[i].endings, m_pass);
                 if (!m_inEnding) {
-                    i = endOfEnding(m_bars, m_stretch, i) + 1;
+                    i = endOfEnding(m_bars, i, m_stretch.to) + 1;
                     continue;
                 }
             }
@@ -103,7 +87,7 @@ private:
         for (std::size_t i = m_start; i <= last; ++i)
             times = std::max(times, highest(m_bars[i].endings));
         for (std::size_t i = last + 1; i < m_stretch.to && !m_bars[i].endings.empty();
-             i = endOfEnding(m_bars, m_stretch, i) + 1)
+             i = endOfEnding(m_bars, i, m_stretch.to) + 1)
             times = std::max(times, highest(m_bars[i].endings));
         return times;
     }
@@ -120,7 +104,7 @@ private:
     std::size_t after(std::size_t i)
     {
         if (goesOnIntoEnding(i)) return i + 1;
-        bool const leavesEnding = m_inEnding && endingEnds(m_bars, m_stretch, i);
+        bool const leavesEnding = m_inEnding && endingEnds(m_bars, i, m_stretch.to);
         if (leavesEnding) m_inEnding = false;
         if (!leavesEnding && !m_bars[i].repeatCloses) return i + 1;
         if (m_pass < timesOfSection(i)) {
@@ -212,7 +196,7 @@ void playOnce(Bars const& bars, Turn const& turn, std::vector<std::size_t>& orde
     int const pass = turn.lastInRow ? last : std::min(turn.inRow, last);
     for (std::size_t i = turn.stretch.from; i < turn.stretch.to; ++i) {
         if (!bars[i].endings.empty() && !holds(bars[i].endings, pass))
-            i = endOfEnding(bars, turn.stretch, i);
+            i = endOfEnding(bars, i, turn.stretch.to);
         else
             order.push_back(i);
     }

@@ -12,7 +12,7 @@ using keeping::UserFolder;
 TEST_CASE("The last ten versions are kept, the newest first", "[keeping]")
 {
     UserFolder const user;
-    auto const folder = files::versionsFolder(user.path(), "/home/a/The Weir.sallow");
+    auto const folder = files::versionsFolder(user.path(), "/tunes/The Weir.sallow");
     CHECK(files::versionsIn(folder).empty());
     for (int i = 10; i < 24; ++i)
         REQUIRE(files::keepVersion(folder, "2026-03-01T18:22:" + std::to_string(i) + ".000",

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/tune/tune.h"
+
+#include <vector>
+
+// First, second and later endings as they stand in the bars.
+namespace tune {
+
+// The last time through that the numbers over an ending name; 0 where there are none.
+int highest(std::vector<int> const& endings);
+
+// Whether an ending that holds bar i stops with it. `to`: one past the last bar it may reach.
+bool endingEnds(std::vector<Bar> const& bars, std::size_t i, std::size_t to);
+
+// The last bar of the ending that holds bar i.
+std::size_t endOfEnding(std::vector<Bar> const& bars, std::size_t i, std::size_t to);
+
+} // namespace tune
