@@ -189,15 +189,16 @@ public:
         return rankOf(fit, m_harp, highestStep(moved(m_written, fit.moved)));
     }
 
-    // A refused key with its notes played otherwise. In a key that is not the written one a long
-    // search is not worth its time: such a key stays refused.
-    void mend(KeyFit& fit, tune::WayPrices const& prices) const
+    // A refused key with its notes played otherwise. In a key that is not the written one a
+    // long search is not worth its time: such a key stays refused. Nor is it where it cannot
+    // come below `rank`.
+    void mend(KeyFit& fit, tune::WayPrices const& prices, std::optional<int> rank) const
     {
         tune::Tune const there = tune::transposed(m_tune, fit.moved);
-        WaysRound const ways =
-            waysRound(m_harp, there, tune::played(there), m_performance.tempo,
-                      m_performance.level, {},
-                      {prices, {}, {}, {}, fit.moved.semitones != 0});
+        WaysAsked asked{prices, {}, {}, {}, fit.moved.semitones != 0};
+        if (rank) asked.mostPoints = pointsWithin(*rank - leastRank(fit), prices);
+        WaysRound const ways = waysRound(m_harp, there, tune::played(there),
+                                         m_performance.tempo, m_performance.level, {}, asked);
         if (!ways.found) return;
         fit.possible = true;
         fit.why.reset();
@@ -211,6 +212,20 @@ public:
 
 private:
     using Uses = std::vector<tune::PlayedNote>;
+
+    // What a plan may come to, in points each time something is played, before what its flips
+    // and snags weigh comes to so much of a rank. Snags weigh once however often they are
+    // played, and less than flips; grace notes and windows do not weigh at all.
+    int pointsWithin(int ofRank, tune::WayPrices const& prices) const
+    {
+        constexpr int windowsOfAll = 10; // points: less than one turn, see seating.cpp
+        auto const graces = std::ranges::count_if(m_written, isGrace);
+        int passes = 1;
+        for (tune::PlayedBar const& bar : m_performance.bars)
+            passes = std::max(passes, bar.pass);
+        return static_cast<int>((ofRank + 1) * passes / perSnagPoint) + windowsOfAll +
+               static_cast<int>(graces) * prices.graceLeftOut;
+    }
 
     static int stepOf(tune::PlayedNote const& note) { return diatonicStep(note.pitch); }
     static int lowestStep(Uses const& notes)
@@ -236,9 +251,10 @@ private:
 };
 
 // Finds ways round where they could make a refused key the best: in the key as written, and in
-// every other that would lead if its snags weighed nothing.
+// every other that would lead if its snags weighed nothing. Where only the first is asked for,
+// a key is given up as soon as it cannot be.
 void mendWhereItMayLead(std::vector<KeyFit>& fits, Fitting const& fitting,
-                        tune::WayPrices const& prices)
+                        tune::WayPrices const& prices, KeysAsked asked)
 {
     std::vector<std::pair<int, KeyFit*>> refused; // by the least rank they may come to
     int best = notPossible;
@@ -246,7 +262,7 @@ void mendWhereItMayLead(std::vector<KeyFit>& fits, Fitting const& fitting,
         if (fit.possible)
             best = std::min(best, fit.rank);
         else if (fit.moved.semitones == 0) {
-            fitting.mend(fit, prices);
+            fitting.mend(fit, prices, std::nullopt);
             best = std::min(best, fit.rank);
         } else
             refused.emplace_back(fitting.leastRank(fit), &fit);
@@ -254,7 +270,8 @@ void mendWhereItMayLead(std::vector<KeyFit>& fits, Fitting const& fitting,
     std::ranges::stable_sort(refused, {}, &std::pair<int, KeyFit*>::first);
     for (auto const& [least, fit] : refused) {
         if (least >= best) return;
-        fitting.mend(*fit, prices);
+        fitting.mend(*fit, prices,
+                     asked == KeysAsked::TheBest ? std::optional(best) : std::nullopt);
         best = std::min(best, fit->rank);
     }
 }
@@ -263,7 +280,7 @@ void mendWhereItMayLead(std::vector<KeyFit>& fits, Fitting const& fitting,
 
 std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
                             harp::Level const& level,
-                            std::optional<tune::WayPrices> const& prices)
+                            std::optional<tune::WayPrices> const& prices, KeysAsked asked)
 {
     tune::Playing const playing = tune::played(tune);
     Performance const performance{tune, playing.bars, tempo, level,
@@ -273,7 +290,7 @@ std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune
     int const furthest = furthestSemitones + 12 * furthestOctaves(harp);
     for (int semitones = -furthest; semitones <= furthest; ++semitones)
         fits.push_back(fitting.asWritten(moveBy(semitones, tune.key, harp)));
-    if (prices) mendWhereItMayLead(fits, fitting, *prices);
+    if (prices) mendWhereItMayLead(fits, fitting, *prices, asked);
     std::stable_sort(fits.begin(), fits.end(), [](KeyFit const& a, KeyFit const& b) {
         auto const order = [](KeyFit const& fit) {
             return std::tuple(fit.rank, std::abs(fit.moved.semitones), fit.moved.semitones);

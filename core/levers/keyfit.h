@@ -35,10 +35,13 @@ struct KeyFit {
 // against a fit, and how much, is a table in keyfit.cpp; the written key and octave lead unless
 // leaving them gains about two turned levers or an octave's worth of strings below the tune.
 // With prices a fit whose levers cannot give every note is possible too, and its snags are
-// weighed with the rest; without them it is not possible.
+// weighed with the rest; without them it is not possible. Where only the best is asked for, a
+// fit that cannot lead may stay without its ways round, as not possible.
+enum class KeysAsked { All, TheBest };
 std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
                             harp::Level const& level,
-                            std::optional<tune::WayPrices> const& prices = std::nullopt);
+                            std::optional<tune::WayPrices> const& prices = std::nullopt,
+                            KeysAsked asked = KeysAsked::All);
 
 // How many notes of the tune, moved so, would have to be left out before the harp gives the
 // others: notes without a string, and notes for which no lever turns in time, the first that

@@ -229,21 +229,22 @@ Planning leverPlanFor(harp::Harp const& harp, tune::Tune const& tune,
     return planned(harp, tune.key, usesOf(tune, playing), performance);
 }
 
-MendedSeating mendedSeating(harp::Harp const& harp, Notes notes,
-                            Performance const& performance, std::span<NoteChoice const> choices,
-                            int most)
+MendedSeating mendedSeating(harp::Harp const& harp, Notes notes, Performance const& performance,
+                            std::span<NoteChoice const> choices, int most,
+                            std::optional<std::int64_t> dearest)
 {
     if (most == 0) {
-        Seatings seatings(harp, notes, performance, choices);
-        if (seatings.refused()) return {{}, seatings.refused(), 0};
+        Seatings seatings(harp, notes, performance, choices, dearest);
+        if (seatings.tooDear()) return {{}, std::nullopt, 0, true};
+        if (seatings.refused()) return {{}, seatings.refused(), 0, false};
         Seating first = *seatings.next();
         std::int64_t const cost = first.leastCost;
-        return {std::move(first), std::nullopt, cost};
+        return {std::move(first), std::nullopt, cost, false};
     }
     Outcome outcome = bestTimed(harp, notes, performance, choices, most);
-    if (auto const* refused = std::get_if<Refused>(&outcome)) return {{}, *refused, 0};
+    if (auto const* refused = std::get_if<Refused>(&outcome)) return {{}, *refused, 0, false};
     Timed& timed = std::get<Timed>(outcome);
-    return {std::move(timed.seating), std::nullopt, timed.cost};
+    return {std::move(timed.seating), std::nullopt, timed.cost, false};
 }
 
 base::Result<harp::LeverTimeline> leverPlan(harp::Harp const& harp, tune::Tune const& tune,

@@ -10,17 +10,18 @@ namespace levers {
 Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::PlayedNote> uses,
                  Performance const& performance);
 
-// The cheapest seating with its moments where notes have priced ways beside their seats, and what
-// the plan costs; or what stands in the way. See Seatings for what is exact: levers that crowd are
-// tried in that order until one seating has its moments, or `most` have none; with 0 the
-// first is taken as if no two levers crowded.
+// The cheapest seating with its moments where notes have priced ways beside their seats, and
+// what the plan costs; or what stands in the way. See Seatings for what is exact: levers that
+// crowd are tried in that order until one seating has its moments, or `most` have none; with 0
+// the first is taken as if no two levers crowded, unless it costs more than `dearest`.
 struct MendedSeating {
     Seating seating;
     std::optional<Refused> refused;
     std::int64_t cost = 0;
+    bool tooDear = false; // and no seating is told
 };
 MendedSeating mendedSeating(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
-                            Performance const& performance,
-                            std::span<NoteChoice const> choices, int most = 400);
+                            Performance const& performance, std::span<NoteChoice const> choices,
+                            int most = 400, std::optional<std::int64_t> dearest = std::nullopt);
 
 } // namespace levers

@@ -25,13 +25,16 @@ constexpr std::int64_t turnCost = 1'000'000;
 // A note away from the string of its own letter has to be marked and learnt. Common practice.
 constexpr std::int64_t awayFromLetterCost = 30;
 
-// What a string has been through up to some note.
+constexpr int noNote = -1;
+
+// What a string has been through up to some note. Millions of these are compared: they are
+// small.
 struct StringState {
+    int lastNote = noNote; // not played yet
+    int leftTo = noNote;   // the first note since then that was left to a neighbour
+    int heldTo = noNote;   // the note through which the last one rings on
     Lever start = Lever::Down;
     Lever now = Lever::Down;
-    std::optional<int> lastNote; // none: not played yet
-    std::optional<int> leftTo;   // the first note since then that was left to a neighbour
-    std::optional<int> heldTo;   // the note through which the last one rings on
     friend auto operator<=>(StringState const&, StringState const&) = default;
 };
 using GroupState = std::vector<StringState>; // one for each string of a group
@@ -282,8 +285,8 @@ Order orderOf(Notes notes, bool leversTurn)
 // with the same notes to ring on, no later, for no more.
 class Pruning {
 public:
-    // `ringsUntil`: the last note through which a note may ring on.
-    Pruning(Order const& order, std::map<int, int> const& ringsUntil)
+    // `ringsUntil`: for each note, the last one through which it may ring on; -1 for none.
+    Pruning(Order const& order, std::vector<int> const& ringsUntil)
         : m_order(order), m_ringsUntil(ringsUntil)
     {
     }
@@ -317,25 +320,25 @@ private:
 
     bool asFree(StringState const& better, StringState const& worse) const
     {
-        if (!worse.lastNote) return !better.lastNote;
-        auto const until = m_ringsUntil.find(*worse.lastNote);
-        bool const ringsOn = until != m_ringsUntil.end() && until->second > m_note;
-        if (!better.lastNote) return !ringsOn;
+        if (worse.lastNote == noNote) return better.lastNote == noNote;
+        bool const ringsOn = m_ringsUntil[at(worse.lastNote)] > m_note;
+        if (better.lastNote == noNote) return !ringsOn;
         if (better.start != worse.start || better.now != worse.now) return false;
-        if (better.leftTo && (!worse.leftTo || *better.leftTo < *worse.leftTo)) return false;
+        if (better.leftTo != noNote && (worse.leftTo == noNote || better.leftTo < worse.leftTo))
+            return false;
         if (ringsOn && better.lastNote != worse.lastNote) return false;
         if (!m_order.leversTurn) return true;
-        return m_order.begins[at(*better.lastNote)] <= m_order.begins[at(*worse.lastNote)] &&
+        return m_order.begins[at(better.lastNote)] <= m_order.begins[at(worse.lastNote)] &&
                endOf(better) <= endOf(worse);
     }
 
     int endOf(StringState const& string) const
     {
-        return m_order.ends[at(string.heldTo.value_or(*string.lastNote))];
+        return m_order.ends[at(string.heldTo == noNote ? string.lastNote : string.heldTo)];
     }
 
     Order const& m_order;
-    std::map<int, int> const& m_ringsUntil;
+    std::vector<int> const& m_ringsUntil;
     int m_note = 0;
 };
 
@@ -347,15 +350,23 @@ public:
     GroupSearch(BestWindows& windows, Group const& group, std::optional<Pruning> pruning)
         : m_windows(windows), m_group(group), m_pruning(std::move(pruning))
     {
-        m_layers.push_back({Reached{GroupState(group.strings.size()), 0, {}}});
+        m_layers.push_back(std::make_shared<Layer const>(
+            Layer{Reached{GroupState(group.strings.size()), 0, {}}}));
     }
+
+    // A search that has played as the other has, up to its first `notes` notes.
+    GroupSearch(GroupSearch const& other, std::size_t notes)
+        : m_windows(other.m_windows), m_group(other.m_group), m_pruning(other.m_pruning),
+          m_layers(other.m_layers.begin(),
+                   other.m_layers.begin() + static_cast<std::ptrdiff_t>(notes) + 1)
+    {}
 
     // Adds the next note; the turn that found no window when there is no way to play it.
     std::optional<Turn> play(int note, std::vector<Option> const& options)
     {
-        std::map<GroupState, Reached> next;
+        std::map<GroupState, Reached> next; // their states are the keys until the end
         std::optional<Turn> refused;
-        auto const& before = m_layers.back();
+        Layer const& before = *m_layers.back();
         for (std::size_t from = 0; from < before.size(); ++from)
             for (Option const& option : options) {
                 GroupState state = before[from].state;
@@ -380,15 +391,21 @@ public:
                     edge.cost += turnCost + window->cost;
                 }
                 std::int64_t const cost = before[from].least + edge.cost;
-                auto const [known, isNew] = next.try_emplace(state, Reached{state, cost, {}});
-                if (!isNew) known->second.least = std::min(known->second.least, cost);
-                known->second.ways.push_back(std::move(edge));
+                auto const [known, isNew] = next.try_emplace(std::move(state));
+                Reached& reached = known->second;
+                reached.least = isNew ? cost : std::min(reached.least, cost);
+                reached.ways.push_back(std::move(edge));
             }
-        std::vector<Reached> layer;
-        for (auto& [state, reached] : next) layer.push_back(std::move(reached));
+        Layer layer;
+        layer.reserve(next.size());
+        while (!next.empty()) {
+            auto first = next.extract(next.begin());
+            first.mapped().state = std::move(first.key());
+            layer.push_back(std::move(first.mapped()));
+        }
         if (m_pruning) (*m_pruning)(layer, note);
-        m_layers.push_back(std::move(layer));
-        if (m_layers.back().empty()) return refused ? refused : Turn{};
+        m_layers.push_back(std::make_shared<Layer const>(std::move(layer)));
+        if (m_layers.back()->empty()) return refused ? refused : Turn{};
         return std::nullopt;
     }
 
@@ -396,8 +413,8 @@ public:
     GroupWay const* way(std::size_t rank)
     {
         if (m_told.empty() && m_open.empty())
-            for (std::size_t i = 0; i < m_layers.back().size(); ++i)
-                push({m_layers.back()[i].least, 0, m_layers.size() - 1, i, std::nullopt, 0});
+            for (std::size_t i = 0; i < m_layers.back()->size(); ++i)
+                push({(*m_layers.back())[i].least, 0, m_layers.size() - 1, i, std::nullopt, 0});
         while (m_told.size() <= rank && !m_open.empty()) {
             Partial const best = m_open.top();
             m_open.pop();
@@ -405,11 +422,11 @@ public:
                 m_told.push_back(told(best));
                 continue;
             }
-            auto const& ways = m_layers[best.layer][best.state].ways;
+            auto const& ways = (*m_layers[best.layer])[best.state].ways;
             m_taken.push_back(best);
             for (std::size_t i = 0; i < ways.size(); ++i) {
                 std::int64_t const behind = best.behind + ways[i].cost;
-                push({m_layers[best.layer - 1][ways[i].from].least + behind, behind,
+                push({(*m_layers[best.layer - 1])[ways[i].from].least + behind, behind,
                       best.layer - 1, ways[i].from, m_taken.size() - 1, i});
             }
         }
@@ -417,6 +434,8 @@ public:
     }
 
 private:
+    using Layer = std::vector<Reached>;
+
     // A way known from some note to the end.
     struct Partial {
         std::int64_t whole = 0;  // the least cost of a way that ends so
@@ -443,10 +462,10 @@ private:
         GroupWay way;
         way.cost = first.whole;
         std::size_t note = 0;
-        GroupState const* last = &m_layers.back().front().state;
+        GroupState const* last = &m_layers.back()->front().state;
         for (Partial const* partial = &first; partial->later; ++note) {
             Partial const& later = m_taken[*partial->later];
-            Reached const& reached = m_layers[later.layer][later.state];
+            Reached const& reached = (*m_layers[later.layer])[later.state];
             Edge const& edge = reached.ways[partial->edge];
             way.seats.emplace_back(m_group.notes[note], edge.string);
             if (edge.way) way.ways.emplace_back(m_group.notes[note], *edge.way);
@@ -455,7 +474,7 @@ private:
             partial = &later;
         }
         for (std::size_t i = 0; i < m_group.strings.size(); ++i)
-            if ((*last)[i].lastNote)
+            if ((*last)[i].lastNote != noNote)
                 way.starts.emplace_back(m_group.strings[i], (*last)[i].start);
         return way;
     }
@@ -463,21 +482,19 @@ private:
     void seatNote(GroupState& state, Edge& edge, int note, Seat const& seat) const
     {
         StringState& string = stateOf(state, seat.string);
-        if (!string.lastNote)
+        if (string.lastNote == noNote)
             string.start = seat.lever;
         else if (string.now != seat.lever)
-            edge.turn = Turn{seat.string,
-                             seat.lever,
-                             *string.lastNote,
-                             note,
-                             string.leftTo.value_or(note),
-                             seat.lever == string.start,
-                             false,
-                             string.heldTo};
-        string.now = seat.lever;
-        string.lastNote = note;
-        string.leftTo.reset();
-        string.heldTo.reset();
+            edge.turn =
+                Turn{seat.string,
+                     seat.lever,
+                     string.lastNote,
+                     note,
+                     string.leftTo == noNote ? note : string.leftTo,
+                     seat.lever == string.start,
+                     false,
+                     string.heldTo == noNote ? std::nullopt : std::optional(string.heldTo)};
+        string = {note, noNote, noNote, string.start, seat.lever};
     }
 
     // The note before rings on through a note; not where it is not plucked itself. A note on a
@@ -497,7 +514,8 @@ private:
     void leaveOwnLetter(GroupState& state, int note, Seat const& own) const
     {
         StringState& string = stateOf(state, own.string);
-        if (string.lastNote && string.now == own.lever && !string.leftTo) string.leftTo = note;
+        if (string.lastNote != noNote && string.now == own.lever && string.leftTo == noNote)
+            string.leftTo = note;
     }
 
     StringState& stateOf(GroupState& state, int string) const
@@ -509,7 +527,8 @@ private:
     BestWindows& m_windows;
     Group const& m_group;
     std::optional<Pruning> m_pruning;
-    std::vector<std::vector<Reached>> m_layers; // for the start and each note of the group
+    // For the start and each note of the group; searches that begin alike share them.
+    std::vector<std::shared_ptr<Layer const>> m_layers;
     std::priority_queue<Partial> m_open;
     std::vector<Partial> m_taken;
     std::vector<GroupWay> m_told;
@@ -526,14 +545,30 @@ public:
                  std::vector<std::vector<Option>> const& options,
                  std::span<NoteChoice const> choices)
         : m_windows(windows), m_order(order), m_group(group), m_options(options),
-          m_choices(choices)
+          m_choices(choices), m_ringsUntil(options.size(), -1)
     {
         for (int const note : group.notes) {
             m_chosen = m_chosen || (!choices.empty() && !choices[at(note)].ways.empty());
             for (Option const& option : options[at(note)])
-                if (option.holds) m_ringsUntil[*option.holds] = note;
+                if (option.holds) m_ringsUntil[at(*option.holds)] = note;
         }
-        if (auto whole = searched({})) m_branches.push_back(*std::move(whole));
+        std::optional<Pruning> pruning;
+        if (m_chosen) pruning.emplace(m_order, m_ringsUntil);
+        if (auto whole = searched(GroupSearch(m_windows, group, pruning), 0, {}))
+            m_branches.push_back(*std::move(whole));
+    }
+
+    // Ways that cost more are not looked for.
+    void limit(std::int64_t most) { m_most = most; }
+
+    // What any way costs at least, before it is asked whether figures go one way; none: there
+    // is no way.
+    std::optional<std::int64_t> atLeast()
+    {
+        if (!m_told.empty()) return m_told.front().cost;
+        auto const best = cheapestBranch();
+        if (!best) return std::nullopt;
+        return m_branches[*best].search->way(m_branches[*best].rank)->cost;
     }
 
     // The turn without a window where the notes cannot be played at all.
@@ -557,12 +592,12 @@ private:
         std::size_t rank = 0;
     };
 
-    std::optional<Branch> searched(Bound bound)
+    // Goes on from a search that has played so many notes.
+    std::optional<Branch> searched(GroupSearch begun, std::size_t played, Bound bound)
     {
-        std::optional<Pruning> pruning;
-        if (m_chosen) pruning.emplace(m_order, m_ringsUntil);
-        auto search = std::make_unique<GroupSearch>(m_windows, m_group, pruning);
-        for (int const note : m_group.notes) {
+        auto search = std::make_unique<GroupSearch>(std::move(begun));
+        for (; played < m_group.notes.size(); ++played) {
+            int const note = m_group.notes[played];
             auto const stuck = search->play(note, allowed(note, bound));
             if (!stuck) continue;
             if (!m_stuck && bound.empty()) m_stuck = stuck;
@@ -614,11 +649,17 @@ private:
             if (m_choices[at(note)].figure == figure)
                 for (Option const& option : m_options[at(note)])
                     ways.insert(goes(option.way, note));
+        // Up to the figure's first note all parts are as the whole is.
+        auto const first = std::ranges::find(
+            m_group.notes, figure, [this](int note) { return m_choices[at(note)].figure; });
+        auto const alike = static_cast<std::size_t>(first - m_group.notes.begin());
         std::vector<Branch> parts;
         for (std::optional<int> const& way : ways) {
             Bound bound = branch.bound;
             bound[figure] = way;
-            if (auto part = searched(std::move(bound))) parts.push_back(*std::move(part));
+            if (auto part =
+                    searched(GroupSearch(*branch.search, alike), alike, std::move(bound)))
+                parts.push_back(*std::move(part));
         }
         if (++m_parted > mostParted && !parts.empty()) {
             auto const cheapest = std::ranges::min_element(
@@ -649,6 +690,7 @@ private:
     {
         while (auto const best = cheapestBranch()) {
             Branch& branch = m_branches[*best];
+            if (m_most && branch.search->way(branch.rank)->cost > *m_most) return false;
             GroupWay const way = *branch.search->way(branch.rank);
             auto const figure = atOdds(way);
             if (figure && !branch.bound.contains(*figure)) {
@@ -671,7 +713,8 @@ private:
     std::vector<std::vector<Option>> const& m_options;
     std::span<NoteChoice const> m_choices;
     bool m_chosen = false;
-    std::map<int, int> m_ringsUntil; // notes that may ring on, and the last note through which
+    std::vector<int> m_ringsUntil; // as Pruning has it
+    std::optional<std::int64_t> m_most;
     int m_parted = 0;
     std::vector<Branch> m_branches;
     std::set<GroupWay> m_known;
@@ -752,6 +795,29 @@ struct Seatings::Search {
     std::set<std::vector<std::size_t>> seen;
     std::optional<std::vector<std::size_t>> told; // whose followers are not open yet
 
+    // Whether every way of all groups together costs more; what cannot be played at all does
+    // not count. Groups are looked into only as far as it takes to tell.
+    bool dearerThan(std::int64_t most)
+    {
+        std::int64_t sum = 0;
+        for (AgreedSearch& search : searches) {
+            auto const least = search.atLeast();
+            if (!least) return false;
+            sum += *least;
+        }
+        for (AgreedSearch& search : searches) {
+            if (sum > most) return true;
+            std::int64_t const least = *search.atLeast();
+            search.limit(most - (sum - least));
+            bool const some = search.way(0);
+            auto const found = search.atLeast();
+            if (!found) return false;
+            if (!some) return true;
+            sum += *found - least;
+        }
+        return sum > most;
+    }
+
     void offer(std::vector<std::size_t> ranks)
     {
         std::int64_t cost = 0;
@@ -765,7 +831,7 @@ struct Seatings::Search {
 };
 
 Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& performance,
-                   std::span<NoteChoice const> choices)
+                   std::span<NoteChoice const> choices, std::optional<std::int64_t> most)
     : m_search(std::make_unique<Search>()), m_notes(notes.size()), m_strings(at(harp.count()))
 {
     m_search->choices.assign(choices.begin(), choices.end());
@@ -784,10 +850,14 @@ Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& perfo
     m_search->groups = groupsOf(harp, m_search->options);
     m_search->windows.emplace(harp, notes, performance);
     m_search->order = orderOf(notes, performance.level.flips);
-    for (Group const& group : m_search->groups) {
-        AgreedSearch& search =
-            m_search->searches.emplace_back(*m_search->windows, m_search->order, group,
-                                            m_search->options, m_search->choices);
+    for (Group const& group : m_search->groups)
+        m_search->searches.emplace_back(*m_search->windows, m_search->order, group,
+                                        m_search->options, m_search->choices);
+    if (most && m_search->dearerThan(*most)) {
+        m_tooDear = true;
+        return;
+    }
+    for (AgreedSearch& search : m_search->searches) {
         std::optional<Turn> const stuck = search.stuck();
         if (stuck && (!refused || stuck->before < refused->before)) refused = stuck;
     }

@@ -97,11 +97,15 @@ struct Refused {
 class Seatings {
 public:
     Seatings(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
-             Performance const& performance, std::span<NoteChoice const> choices = {});
+             Performance const& performance, std::span<NoteChoice const> choices = {},
+             std::optional<std::int64_t> most = std::nullopt);
     ~Seatings();
 
     // Set when there is no seating at all: the first note that cannot be had.
     std::optional<Refused> const& refused() const { return m_refusal; }
+
+    // Every seating costs more than `most`: none is told.
+    bool tooDear() const { return m_tooDear; }
 
     // The next seating; none when there are no more.
     std::optional<Seating> next();
@@ -112,6 +116,7 @@ private:
     std::size_t m_notes;
     std::size_t m_strings;
     std::optional<Refused> m_refusal;
+    bool m_tooDear = false;
 };
 
 // What a seating costs with these windows for its turns.

@@ -254,11 +254,14 @@ WaysRound searched(Work& work)
     constexpr int seatings = 40;
     constexpr int uncrowded = 0; // levers that crowd are not looked at
     std::size_t const mostRounds = work.asked.briefly ? fewRounds : 2 * work.uses.size() + 8;
+    std::optional<std::int64_t> dearest;
+    if (work.asked.briefly && work.asked.mostPoints) dearest = ofPoint * *work.asked.mostPoints;
     for (std::size_t round = 0; round < mostRounds; ++round) {
         std::vector<NoteChoice> const choices = choicesOf(work);
         MendedSeating const found =
             mendedSeating(work.harp, work.uses, work.performance, choices,
-                          work.asked.briefly ? uncrowded : seatings);
+                          work.asked.briefly ? uncrowded : seatings, dearest);
+        if (found.tooDear) break;
         if (!found.refused) {
             WaysRound out{notesOf(work, found.seating), 0,
                           static_cast<int>(found.seating.turns.size())};

@@ -38,6 +38,8 @@ struct WaysAsked {
     // To compare many keys: levers that crowd are not looked at, and a long search is given up
     // (WaysRound::found false).
     bool briefly = false;
+    // Then also given up where flips and ways, each time they are played, come to more points.
+    std::optional<int> mostPoints{};
 };
 
 // The notes of a tune that must give way so that levers can serve the others, and how. The plan

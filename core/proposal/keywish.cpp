@@ -41,16 +41,15 @@ base::Result<Moves> possible(std::vector<KeyFit> const& fits, Brief const& brief
     return moves;
 }
 
-std::vector<KeyFit> fitsOf(Brief const& brief)
+std::vector<KeyFit> fitsOf(Brief const& brief, levers::KeysAsked asked)
 {
     return levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
-                           tempoWished(brief), brief.level,
-                           pricesOf(brief));
+                           tempoWished(brief), brief.level, pricesOf(brief), asked);
 }
 
 base::Result<Moves> movesFor(BestKey, Brief const& brief)
 {
-    return possible(fitsOf(brief), brief, brief.tune.key);
+    return possible(fitsOf(brief, levers::KeysAsked::TheBest), brief, brief.tune.key);
 }
 
 base::Result<Moves> movesFor(AsWritten, Brief const&) { return Moves{music::Interval{}}; }
@@ -58,7 +57,7 @@ base::Result<Moves> movesFor(AsWritten, Brief const&) { return Moves{music::Inte
 base::Result<Moves> movesFor(music::Key wished, Brief const& brief)
 {
     music::Key const key{wished.tonic, brief.tune.key.mode};
-    std::vector<KeyFit> fits = fitsOf(brief);
+    std::vector<KeyFit> fits = fitsOf(brief, levers::KeysAsked::All);
     std::erase_if(fits, [key](KeyFit const& fit) { return !(fit.key == key); });
     if (fits.empty() && !brief.mending.refuse)
         return Moves{music::between({brief.tune.key.tonic.letter, brief.tune.key.tonic.alter, 4},

@@ -1,4 +1,7 @@
+#include "core/levers/keyfit.h"
 #include "core/proposal/keyranking.h"
+#include "core/proposal/keywish.h"
+#include "tests/proposal/nottingham.h"
 #include "tests/proposal/scenario.h"
 
 #include <catch2/catch.hpp>
@@ -66,6 +69,38 @@ TEST_CASE("Keys by cost rise, each move stands once, and the impossible stand la
         last = *key.cost;
     }
     CHECK(moves.size() == 37); // six semitones and an octave each way, and the written pitch
+}
+
+TEST_CASE("The best key alone is the first of all keys, whatever is given up on the way",
+          "[proposal][snags]")
+{
+    auto const tunes = nottingham::everyTune();
+    if (!tunes) {
+        WARN("SKIPPED: the folk tunes are absent: no keys compared");
+        return;
+    }
+    constexpr std::size_t every = 41;
+    int withSnags = 0;
+    int moved = 0;
+    for (std::size_t i = 0; i < tunes->size(); i += every)
+        for (int const level : {1, 3}) {
+            Brief brief = scenario::briefFor((*tunes)[i].tune, level);
+            brief.harp = *files::harpFrom(scenario::tables(), "lap26");
+            CAPTURE((*tunes)[i].name, level);
+            auto const best = [&brief](levers::KeysAsked asked) {
+                return levers::keyFits(brief.tune, brief.harp, tempoWished(brief), brief.level,
+                                       brief.weights.ways, asked)
+                    .front();
+            };
+            levers::KeyFit const alone = best(levers::KeysAsked::TheBest);
+            levers::KeyFit const first = best(levers::KeysAsked::All);
+            CHECK(alone.reason == first.reason);
+            CHECK(alone.rank == first.rank);
+            withSnags += first.snags > 0 ? 1 : 0;
+            moved += first.moved.semitones % 12 != 0 ? 1 : 0;
+        }
+    CHECK(withSnags > 0);
+    CHECK(moved > 0);
 }
 
 TEST_CASE("Notes that would be lost are counted: a C sharp beside C on one string is one",
