@@ -181,7 +181,7 @@ void SnagCard::setWaiting(std::optional<int> way)
 
 void SnagCard::setWholeTune(std::optional<QStringList> const& sentences)
 {
-    if (!m_body || !m_told.choice) return;
+    if (!m_body) return;
     delete m_whole;
     m_whole = new QWidget(m_body);
     m_body->layout()->addWidget(m_whole);

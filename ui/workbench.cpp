@@ -764,7 +764,7 @@ void Workbench::openSnag(int snag, QPoint const& where)
     m_snagCard->tell(told);
     tellWholeTune();
     m_snagCard->openAt(where);
-    if (told.choice) lookForWholeTune();
+    lookForWholeTune();
 }
 
 // The first chord of a bar, so that the strings are shown as they are there.

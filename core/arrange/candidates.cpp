@@ -377,6 +377,47 @@ void addShapes(Collection& all, View const& view, std::vector<std::string> const
     }
 }
 
+// How far into the position the left hand is still busy with a lever that it was already
+// turning as the position began, to the next beat; none: it is free from the start.
+Length busyAtStart(View const& view)
+{
+    double until = 0;
+    for (PassView const& pass : view.passes)
+        for (NearFlip const& f : pass.flips)
+            if (f.hand == harp::Side::Left && f.freeFrom < 0 && f.freeTo > 0)
+                until = std::max(until, f.freeTo);
+    Length const beat = music::beatLength(view.meter);
+    Length late;
+    while (late.wholes.toDouble() < until) late = late + beat;
+    return late;
+}
+
+// The flip first, then the shape in what is left of the position.
+std::vector<Figure> figuresAfterFlip(View const& view, pattern::PatternBook const& book)
+{
+    Length const late = busyAtStart(view);
+    if (late == Length{} || late >= view.spanLength) return {};
+    std::vector<Figure> figures =
+        figuresFor(book, *view.level, view.meter, view.spanLength - late);
+    for (Figure& figure : figures) {
+        figure.rhythm.name += ", after a flip";
+        figure.rhythm.span = view.spanLength;
+        for (Length& onset : figure.rhythm.onsets) onset = onset + late;
+    }
+    return figures;
+}
+
+// Where the tune comes down to the root, or the harp ends above it: the fifth below, alone.
+std::vector<Figure> fifthBelow(View const& view, pattern::PatternBook const& book)
+{
+    std::vector<Figure> figures;
+    auto const fifth = pattern::patternFrom("low5");
+    if (!fifth || !view.chord.fifth || view.chord.slash) return figures;
+    for (Rhythm& rhythm : pattern::rhythmsFor(book, *fifth, view.meter, view.spanLength))
+        if (rhythm.level <= view.level->number) figures.push_back({*fifth, std::move(rhythm)});
+    return figures;
+}
+
 } // namespace
 
 bool playsAllNotes(Rhythm const& rhythm, Pattern const& pattern)
@@ -437,7 +478,12 @@ std::vector<Laid> playableVoicings(View const& view, std::vector<Figure> const& 
         else if (view.chord.slash)
             addShapes(all, view, shapesOverBass(degrees), root, book);
     }
+    for (Figure const& figure : figuresAfterFlip(view, book)) all.addOn(figure, roots);
     std::vector<Laid> voicings = all.take();
+    if (voicings.empty() && !view.upbeat && view.close == Close::None) {
+        for (Figure const& figure : fifthBelow(view, book)) all.addOn(figure, roots);
+        voicings = all.take();
+    }
     voicings.push_back(resting(view));
     return voicings;
 }

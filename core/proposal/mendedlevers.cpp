@@ -250,32 +250,6 @@ base::Result<levers::Plan> mendedLevers(Proposal& out, std::vector<SnagChoice> c
     return plan;
 }
 
-void addLeftSnags(Proposal& out)
-{
-    arrange::Arrangement& a = out.arrangement;
-    for (std::size_t i = 0; i < out.lattice.positions.size(); ++i) {
-        auto const& list = out.lattice.candidates[i];
-        if (!std::ranges::all_of(list, [](arrange::Candidate const& candidate) {
-                return candidate.voicing.notes.empty();
-            }))
-            continue;
-        arrange::Position const& position = out.lattice.positions[i];
-        Snag snag;
-        snag.place = {position.bar, 0, 0, false};
-        snag.pass = position.played.front().pass;
-        snag.at = position.played.front().at;
-        snag.hand = harp::Side::Left;
-        snag.way = Way::LeaveOut;
-        snag.ways = {{Way::LeaveOut, std::nullopt, 0}};
-        snag.group = -1;
-        snag.what = fmt::format("no shape for {} fits below the tune here for {} at level {}",
-                                music::shown(position.chord), a.hand.name, a.level.number);
-        a.gaveWay.push_back(
-            {position.bar, position.at, "the left hand rests, because " + snag.what});
-        out.snags.push_back(std::move(snag));
-    }
-}
-
 std::string wayWords(Snag const& snag, SnagWay const& way)
 {
     std::string const sounds = way.sounds ? music::shown(*way.sounds) : "";
@@ -287,7 +261,9 @@ std::string wayWords(Snag const& snag, SnagWay const& way)
     case Way::Octave: return "played in another octave, as " + sounds;
     case Way::OtherString: return "played on the string beside it";
     case Way::LeftLightened:
-        return "as written, with one low note in the left hand before the flip";
+        return snag.leftRests
+                   ? "as written, while the left hand rests to flip its lever"
+                   : "as written, with one low note in the left hand before the flip";
     case Way::Slower: return "as written, at a slower tempo";
     case Way::Key: return "in another key";
     case Way::Level: return "as written, at a higher level";

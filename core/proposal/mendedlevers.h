@@ -20,7 +20,4 @@ base::Result<levers::Plan> mendedLevers(Proposal& out,
 // A line for a snag of the right hand in the arrangement, for its pages.
 void tellOnPage(arrange::Arrangement& arrangement, Snag const& snag);
 
-// Chords for which the left hand has nothing to play, as snags; added to the others.
-void addLeftSnags(Proposal& out);
-
 } // namespace proposal

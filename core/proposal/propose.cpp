@@ -208,8 +208,7 @@ Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
                     flips = std::move(left);
                 }
             }
-        addLeftSnags(out);
-        addSilenceSnags(out, flips);
+        addRestSnags(out, addSilenceSnags(out, flips));
     }
     takeAnother(out);
     carryOut(out);

@@ -1,5 +1,6 @@
 #include "core/proposal/silence.h"
 
+#include "core/arrange/view.h"
 #include "core/harp/placing.h"
 #include "core/levers/waysround.h"
 
@@ -57,6 +58,29 @@ bool isSnag(Proposal const& proposal, tune::NotePlace place)
     return std::ranges::any_of(proposal.snags, [&](Snag const& snag) {
         return snag.hand == harp::Side::Right && snag.place == place;
     });
+}
+
+// Why nothing fits: a lever that the left hand turns all the while, or a tune that comes down
+// to where it would play.
+ForcedRest forcedRest(Proposal const& proposal, arrange::View const& view, std::size_t index)
+{
+    arrange::Position const& position = proposal.lattice.positions[index];
+    arrange::Arrangement const& a = proposal.arrangement;
+    std::string const chord = music::shown(position.chord);
+    int lowest = a.harp.count();
+    for (arrange::PassView const& pass : view.passes) {
+        for (arrange::NearFlip const& flip : pass.flips)
+            if (flip.hand == harp::Side::Left && flip.freeFrom < view.span && flip.freeTo > 0)
+                return {index, true, fmt::format("it flips a lever in the time of {}", chord)};
+        for (arrange::TuneNote const& note : pass.tune) lowest = std::min(lowest, note.string);
+    }
+    std::string const below =
+        lowest < a.harp.count()
+            ? fmt::format("the tune goes down to string {} here, and ", lowest + 1)
+            : std::string();
+    return {index, false,
+            fmt::format("{}no shape for {} fits below the tune for {} at level {}", below,
+                        chord, a.hand.name, a.level.number)};
 }
 
 } // namespace
@@ -118,9 +142,10 @@ std::vector<SnagChoice> easedChoices(Proposal const& proposal,
     return choices;
 }
 
-void addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips)
+std::vector<int> addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips)
 {
-    if (flips.empty()) return;
+    std::vector<int> told;
+    if (flips.empty()) return told;
     arrange::Arrangement& a = proposal.arrangement;
     tune::WayPrices const& prices = proposal.brief.weights.ways;
     auto const lines = levers::notesOnHarp(a.harp, a.tune, a.tempo, prices);
@@ -135,6 +160,7 @@ void addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips
         snag.written = line->pitch;
         snag.strings = {flip.string};
         snag.way = Way::LeftLightened;
+        snag.leftRests = true;
         snag.group = 10'000 + line->figure;
         int const bar =
             a.positions[static_cast<std::size_t>(silencing.positions.front())].position.bar;
@@ -148,8 +174,51 @@ void addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips
              a.tune.bars[static_cast<std::size_t>(line->place.bar)]
                  .notes[static_cast<std::size_t>(line->place.note)]
                  .at,
-             fmt::format("{} as written, the left hand rests to flip its lever",
+             fmt::format("{} as written, while the left hand rests to flip its lever",
                          music::shown(line->pitch))});
+        proposal.snags.push_back(std::move(snag));
+        told.insert(told.end(), silencing.positions.begin(), silencing.positions.end());
+    }
+    return told;
+}
+
+std::vector<ForcedRest> forcedRests(Proposal const& proposal)
+{
+    std::vector<ForcedRest> out;
+    arrange::Scene const scene = sceneOf(proposal);
+    music::Length const longest = arrange::longestNote(proposal.arrangement.playing);
+    for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i) {
+        if (!std::ranges::all_of(proposal.lattice.candidates[i],
+                                 [](arrange::Candidate const& candidate) {
+                                     return candidate.voicing.notes.empty();
+                                 }))
+            continue;
+        arrange::View const view =
+            arrange::viewOf(scene, proposal.lattice.positions[i], longest);
+        if (!view.upbeat) out.push_back(forcedRest(proposal, view, i));
+    }
+    return out;
+}
+
+void addRestSnags(Proposal& proposal, std::vector<int> const& told)
+{
+    arrange::Arrangement& a = proposal.arrangement;
+    for (ForcedRest& rest : forcedRests(proposal)) {
+        if (std::ranges::find(told, static_cast<int>(rest.position)) != told.end()) continue;
+        arrange::Position const& position = proposal.lattice.positions[rest.position];
+        Snag snag;
+        snag.place = {position.bar, 0, 0, false};
+        snag.pass = position.played.front().pass;
+        snag.at = position.played.front().at;
+        snag.hand = harp::Side::Left;
+        snag.way = Way::LeaveOut;
+        snag.ways = {{Way::LeaveOut, std::nullopt, 0}};
+        snag.group = -1;
+        snag.what = std::move(rest.why);
+        // A place that stands for itself on each pass is told once on the page.
+        arrange::GaveWay const words{position.bar, position.at,
+                                     "the left hand rests, because " + snag.what};
+        if (std::ranges::find(a.gaveWay, words) == a.gaveWay.end()) a.gaveWay.push_back(words);
         proposal.snags.push_back(std::move(snag));
     }
     std::ranges::stable_sort(proposal.snags, {}, [](Snag const& snag) {

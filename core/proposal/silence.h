@@ -2,6 +2,7 @@
 
 #include "core/proposal/proposal.h"
 
+#include <string>
 #include <vector>
 
 namespace proposal {
@@ -21,7 +22,20 @@ std::vector<SilencingFlip> silencingFlips(Proposal const& proposal);
 std::vector<SnagChoice> easedChoices(Proposal const& proposal,
                                      std::vector<SilencingFlip> const& flips);
 
-// What remains is said: a snag at the note that wants the lever, as written.
-void addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips);
+// What remains is said: a snag at the note that wants the lever, as written. The positions
+// whose rest is told so.
+std::vector<int> addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips);
+
+// Chords for which the left hand has nothing to play, with why. A pick-up is not one: the left
+// hand is free there.
+struct ForcedRest {
+    std::size_t position = 0;
+    bool forFlip = false; // the left hand turns a lever all the while
+    std::string why;      // a clause
+};
+std::vector<ForcedRest> forcedRests(Proposal const& proposal);
+
+// Each of them as a snag of the left hand, but for positions that are told already.
+void addRestSnags(Proposal& proposal, std::vector<int> const& told);
 
 } // namespace proposal

@@ -40,6 +40,7 @@ struct Snag {
     std::vector<SnagWay> ways;        // those that can be played, the best first
     int group = 0;        // snags that are alike have one number and share one way
     bool decided = false; // by the arranger, not by price
+    bool leftRests = false; // the flip for it empties a chord of the left hand
     friend bool operator==(Snag const&, Snag const&) = default;
 };
 

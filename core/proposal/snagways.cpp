@@ -50,6 +50,19 @@ int rightSnags(Proposal const& proposal)
         proposal.snags, [](Snag const& snag) { return snag.hand == harp::Side::Right; }));
 }
 
+bool leftHandRests(Proposal const& proposal)
+{
+    return static_cast<int>(proposal.snags.size()) > rightSnags(proposal);
+}
+
+// Whether so many snags of the tune's notes are worth a trial: fewer than there are, or as many
+// where the left hand may gain.
+bool worthTrying(Left const& left, Proposal const& proposal)
+{
+    int const now = rightSnags(proposal);
+    return left.snags < now || (left.snags == now && leftHandRests(proposal));
+}
+
 std::string leftWords(int snags)
 {
     if (snags == 0) return "no snag is left";
@@ -75,7 +88,7 @@ void trySlower(Proposal const& proposal, Wanted const& wanted, std::vector<Whole
         Brief slower = proposal.brief;
         slower.quartersPerMinute = own * (1 - 0.1 * tenths);
         Left const left = leftOver(slower, proposal.moved);
-        if (left.snags >= rightSnags(proposal)) continue;
+        if (!worthTrying(left, proposal)) continue;
         out.push_back({Way::Slower,
                        fmt::format("At {}: {}.",
                                    tune::tempoWords(
@@ -97,7 +110,7 @@ void tryLevels(Proposal const& proposal, std::vector<harp::Level> const& levels,
         higher.level = level;
         higher.key = proposal.arrangement.tune.key;
         Left const left = leftOver(higher, proposal.moved);
-        if (left.snags >= rightSnags(proposal)) continue;
+        if (!worthTrying(left, proposal)) continue;
         out.push_back({Way::Level,
                        fmt::format("At level {}, {}: {}.", level.number, level.name,
                                    leftWords(left.snags)),
@@ -110,10 +123,15 @@ void tryLevels(Proposal const& proposal, std::vector<harp::Level> const& levels,
 void tryKeys(Proposal const& proposal, std::vector<WholeTuneWay>& out)
 {
     Brief const& brief = proposal.brief;
-    for (levers::KeyFit const& fit :
-         levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
-                         tempoWished(brief), brief.level, brief.weights.ways)) {
-        if (fit.key == proposal.arrangement.tune.key || fit.snags >= rightSnags(proposal))
+    auto const fits = levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
+                                      tempoWished(brief), brief.level, brief.weights.ways);
+    auto const now = std::ranges::find(fits, proposal.moved, &levers::KeyFit::moved);
+    for (levers::KeyFit const& fit : fits) {
+        // A left hand that rests needs strings below the tune.
+        bool const more = now == fits.end() || fit.roomBelow > now->roomBelow;
+        if (!fit.possible || fit.key == proposal.arrangement.tune.key ||
+            !worthTrying({fit.snags, 0}, proposal) ||
+            (fit.snags == rightSnags(proposal) && !more))
             continue;
         Brief other = brief;
         other.key = fit.key;
@@ -135,7 +153,7 @@ std::vector<WholeTuneWay> wholeTuneWays(Proposal const& proposal,
 {
     Wanted const wanted = asked ? asked : [] { return true; };
     std::vector<WholeTuneWay> out;
-    if (rightSnags(proposal) == 0) return out;
+    if (proposal.snags.empty()) return out;
     trySlower(proposal, wanted, out);
     if (wanted()) tryKeys(proposal, out);
     tryLevels(proposal, levels, wanted, out);

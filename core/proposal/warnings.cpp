@@ -6,6 +6,7 @@
 #include "core/proposal/locks.h"
 #include "core/proposal/mendedlevers.h"
 #include "core/proposal/repeats.h"
+#include "core/proposal/silence.h"
 
 #include <fmt/format.h>
 
@@ -211,19 +212,24 @@ Sentences ofLeverWishes(Proposal const& proposal)
 
 Sentences ofForcedRests(Proposal const& proposal)
 {
-    std::set<int> bars;
-    for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i) {
-        auto const& list = proposal.lattice.candidates[i];
-        if (std::all_of(list.begin(), list.end(), [](arrange::Candidate const& candidate) {
-                return candidate.voicing.notes.empty();
-            }))
-            bars.insert(proposal.lattice.positions[i].bar);
-    }
-    if (bars.empty()) return {};
-    return {fmt::format("There is nothing the left hand can play in {}, so it rests there. A "
-                        "slower tempo, a higher level, a larger hand or harp, or another key "
-                        "may help.",
-                        barList(proposal.arrangement.tune, bars))};
+    std::set<int> flips;
+    std::set<int> others;
+    for (ForcedRest const& rest : forcedRests(proposal))
+        (rest.forFlip ? flips : others).insert(proposal.lattice.positions[rest.position].bar);
+    Sentences out;
+    tune::Tune const& tune = proposal.arrangement.tune;
+    if (!flips.empty())
+        out.push_back(
+            fmt::format("The left hand rests in {} to flip a lever. A slower tempo, a "
+                        "higher level or another key may help.",
+                        barList(tune, flips)));
+    if (!others.empty())
+        out.push_back(
+            fmt::format("There is nothing the left hand can play in {}, so it rests "
+                        "there. A slower tempo, a higher level, a larger hand or harp, "
+                        "or another key may help.",
+                        barList(tune, others)));
+    return out;
 }
 
 Sentences ofBarsWithoutChord(Proposal const& proposal)

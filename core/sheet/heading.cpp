@@ -85,8 +85,8 @@ void drawTempo(Pen& pen, tune::Tune const& tune, double baseline)
 
 std::string originLine(tune::Tune const& tune)
 {
-    std::string const composer = tune.composer.empty() ? "trad." : tune.composer;
-    return tune.origin.empty() ? composer : composer + " (" + tune.origin + ")";
+    if (tune.composer.empty() || tune.origin.empty()) return tune.composer + tune.origin;
+    return tune.composer + " (" + tune.origin + ")";
 }
 
 void drawSetup(Pen& pen, std::string const& setup, double baseline)

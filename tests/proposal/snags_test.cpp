@@ -195,3 +195,73 @@ TEST_CASE("Another key, tempo and level are offered, tried and never taken unask
         CHECK(other->snags.size() < p.snags.size());
     }
 }
+
+TEST_CASE("Where a lever is turned as a chord begins, the left hand plays after the flip",
+          "[snags]")
+{
+    // F natural on the last quaver of bar 1, F sharp on the second of bar 2. Invented.
+    Brief brief = scenario::briefFor("X:1\nT:The Loft Ladder\nM:6/8\nL:1/8\nQ:3/8=80\nK:C\n"
+                                     "\"C\"gag g2f|\"D\"e^fg a3|\"Am\"aAa g2e|\"C\"c3 c3|]\n",
+                                     3);
+    brief.harp = *files::harpFrom(scenario::tables(), "lap26");
+    Proposal const p = scenario::proposed(brief);
+    checkSound(p);
+    auto const& levers = p.arrangement.levers.flips;
+    auto const sharp = std::ranges::find_if(levers, [](harp::Flip const& flip) {
+        return flip.to == harp::Lever::Up && flip.hand == harp::Side::Left;
+    });
+    REQUIRE(sharp != levers.end());
+    music::Length const bar{music::Rational(3, 4)};
+    REQUIRE(sharp->freeFrom < music::Moment{} + bar);
+    auto const& second = p.arrangement.positions[1].voicing.notes;
+    REQUIRE_FALSE(second.empty());
+    CHECK(second.front().at == music::Length{music::Rational(3, 8)}); // on the second beat
+    CHECK(std::ranges::none_of(p.snags, [](Snag const& snag) { return snag.leftRests; }));
+}
+
+TEST_CASE(
+    "Where the tune comes down to the root, the left hand may have the fifth below; at a close "
+    "it rests, and another key is offered",
+    "[snags]")
+{
+    Brief brief = scenario::briefFor("X:1\nT:Under the Sill\nM:4/4\nL:1/8\nQ:1/4=100\nK:A\n"
+                                     "\"A\"A2c2 \"D\"d2c2|\"A\"A,2A2 c2A2|\"A\"c2A2 \"E\"B2e2|"
+                                     "\"A\"c2BA GFED|\"A\"A,2A2 A4|]\n",
+                                     3);
+    brief.harp = *files::harpFrom(scenario::tables(), "lap26");
+    brief.key = AsWritten{};
+    Proposal const p = scenario::proposed(brief);
+    checkSound(p);
+    auto const priceOf = [&p](std::size_t position, std::string_view pattern) {
+        auto const& list = p.lattice.candidates[position];
+        auto const found = std::ranges::find_if(
+            list, [&](arrange::Candidate const& c) { return c.voicing.pattern == pattern; });
+        REQUIRE(found != list.end());
+        return found->cost;
+    };
+    REQUIRE(p.lattice.positions[2].bar == 1);
+    CHECK(priceOf(2, "low5") < priceOf(2, "rest")); // E below the tune's A
+    REQUIRE(p.snags.size() == 1);
+    Snag const& rest = p.snags.front();
+    CHECK(rest.hand == harp::Side::Left);
+    CHECK(rest.place.bar == 4);
+    CHECK(rest.what.find("the tune goes down to string 6") != std::string::npos);
+    auto const ways = wholeTuneWays(p, scenario::tables().levels);
+    auto const key = std::ranges::find(ways, Way::Key, &WholeTuneWay::way);
+    REQUIRE(key != ways.end());
+    CHECK(key->snagsLeft == 0);
+    CHECK(key->tried->snags.empty());
+}
+
+TEST_CASE("A pick-up without a left hand is no snag", "[snags]")
+{
+    // The drone of a tune without chords begins with the pick-up of the second strain.
+    Brief brief = scenario::briefFor("X:1\nT:The Low Lintel\nM:4/4\nL:1/8\nK:G\n"
+                                     "|:D2|G2B2 d2B2|A2c2 B2A2|G2B2 d2B2|A2F2 G2:|\n"
+                                     "|:B,2|D2G2 B2G2|A2F2 D2F2|G2B2 d2B2|A2F2 G2:|\n",
+                                     3);
+    brief.harp = *files::harpFrom(scenario::tables(), "lap26");
+    Proposal const p = scenario::proposed(brief);
+    CHECK(std::ranges::none_of(p.snags,
+                               [](Snag const& snag) { return snag.hand == harp::Side::Left; }));
+}
