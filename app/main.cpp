@@ -26,7 +26,16 @@ int workbench(int argc, char** argv)
 int main(int argc, char** argv)
 try {
     std::vector<std::string> const words(argv + 1, argv + argc);
-    if (app::areForWorkbench(words)) return workbench(argc, argv);
+    if (app::areForWorkbench(words)) {
+        if (auto const option = app::optionAmong(words)) {
+            std::cerr
+                << "sallow: " << *option
+                << ": the workbench takes files only, all else is chosen in its window; for "
+                   "options use sallow arrange, see sallow --help\n";
+            return app::CallOff;
+        }
+        return workbench(argc, argv);
+    }
     return app::runVerb(words, argv[0]);
 } catch (std::exception const& fault) {
     // Nothing should come here: every refusal is a value. What does is told, not crashed over.

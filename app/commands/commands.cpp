@@ -52,6 +52,15 @@ bool areForWorkbench(std::vector<std::string> const& words)
     return !verb && (canOpen(first) || std::filesystem::exists(first, failed));
 }
 
+std::optional<std::string> optionAmong(std::vector<std::string> const& words)
+{
+    auto const found = std::ranges::find_if(words, [](std::string const& word) {
+        std::error_code failed;
+        return word.starts_with('-') && !std::filesystem::exists(word, failed);
+    });
+    return found == words.end() ? std::nullopt : std::optional(*found);
+}
+
 int runVerb(std::vector<std::string> const& words, char* program)
 {
     Call call;

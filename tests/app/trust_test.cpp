@@ -228,6 +228,10 @@ TEST_CASE("A word that is neither a command nor a file is answered with the near
     Outcome const option = sallow("arrange " + in + " --tempi 90 -o " + folder.at("o.mid"));
     CHECK(option.status == 2);
     CHECK(option.said.find("did you mean --tempo?") != std::string::npos);
+    // The window's wishes are not options: the file does not open without them.
+    Outcome const window = sallow(in + " --harp lap26");
+    CHECK(window.status == 2);
+    CHECK(window.said.find("--harp") != std::string::npos);
     // Names that were before are gone.
     for (char const* old : {"--style plain", "--take 1", "--weight ease=150"}) {
         CAPTURE(old);

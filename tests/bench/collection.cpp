@@ -3,14 +3,16 @@
 // is silent for a flip, rules broken. A measurement for the whole collection; the tests look at
 // samples of it.
 //
-//   sallow_collection FOLDER... [every N] [print N] [harp ID] [level N]
+//   sallow_collection FOLDER... [every N] [print N] [harp ID] [level N] [drone]
 //
 // every: each N-th tune alone; print: N snags spread over the collection, with what was taken;
-// harp and level: that one alone. A tune whose arrangement breaks a rule is named.
+// harp and level: that one alone. A tune without chords gets those that are found from its
+// notes, or with drone the drone of its key. A tune whose arrangement breaks a rule is named.
 
 #include "core/files/abc/read.h"
 #include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
+#include "core/harmony/findchords.h"
 #include "core/proposal/proposal.h"
 #include "core/proposal/rules.h"
 #include "tests/places.h"
@@ -155,6 +157,7 @@ int main(int argc, char** argv)
     std::vector<int> levels{1, 3, 5};
     std::vector<tune::Tune> tunes;
     int unread = 0;
+    bool drone = false;
     for (int word = 1; word < argc; ++word) {
         std::string_view const text = argv[word];
         if ((text == "every" || text == "print") && word + 1 < argc) {
@@ -163,6 +166,10 @@ int main(int argc, char** argv)
                 every = static_cast<std::size_t>(number);
             else
                 wanted = number;
+            continue;
+        }
+        if (text == "drone") {
+            drone = true;
             continue;
         }
         if ((text == "harp" || text == "level") && word + 1 < argc) {
@@ -178,6 +185,10 @@ int main(int argc, char** argv)
     }
     std::cout << tunes.size() << " tunes, " << unread << " without notes or unread, every "
               << every << " looked at\n";
+    if (!drone)
+        for (tune::Tune& tune : tunes)
+            if (!tune::hasChords(tune))
+                tune = harmony::withFoundChords(tables.harmony, std::move(tune));
     int printed = 0;
     int seen = 0;
     for (std::string const& harp : harps)

@@ -1,5 +1,6 @@
 // Every tune that can be read opens: a fixed sample of folk tunes and old tunebooks, most of them
 // without chords, over harps and levels. sallow_collection does the same for all of them.
+#include "core/harmony/findchords.h"
 #include "core/proposal/rules.h"
 #include "tests/proposal/nottingham.h"
 #include "tests/proposal/scenario.h"
@@ -28,7 +29,13 @@ TEST_CASE("Of two hundred sampled tunes each is arranged at every harp and level
     int snagged = 0;
     for (std::size_t i = 0; i < tunes->size(); i += every) {
         std::size_t const turn = i / every;
-        Brief brief = scenario::briefFor((*tunes)[i].tune, levels[turn / harps.size() % levels.size()]);
+        // As the program does: chords are found where there are none; every fourth goes over
+        // a drone.
+        tune::Tune tune = (*tunes)[i].tune;
+        if (!tune::hasChords(tune) && turn % 4 != 3)
+            tune = harmony::withFoundChords(scenario::tables().harmony, std::move(tune));
+        Brief brief =
+            scenario::briefFor(std::move(tune), levels[turn / harps.size() % levels.size()]);
         brief.harp = *files::harpFrom(scenario::tables(), harps[turn % harps.size()]);
         CAPTURE((*tunes)[i].name, brief.harp.id(), brief.level.number);
         auto const proposal = propose(brief);

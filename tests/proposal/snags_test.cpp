@@ -220,7 +220,7 @@ TEST_CASE("Where a lever is turned as a chord begins, the left hand plays after 
 }
 
 TEST_CASE(
-    "Where the tune comes down to the root, the left hand may have the fifth below; at a close "
+    "Where the tune comes down to the root, the left hand may have the fifth below, at a close "
     "it rests, and another key is offered",
     "[snags]")
 {

@@ -87,7 +87,7 @@ Points breathless(View const& view, Laid const& laid)
     return std::lround(static_cast<double>(each) * (isSlow(view) ? taste.breathSlow : 1.0));
 }
 
-bool statesThird(View const& view, Laid const& laid)
+bool leftHasThird(View const& view, Laid const& laid)
 {
     return std::ranges::any_of(laid.plucks, [&](Pluck const& p) {
         return p.midi % 12 == *view.chord.third;
@@ -110,7 +110,7 @@ Points endsSlowly(View const& view, Laid const& laid)
         if (!view.chord.tone[static_cast<std::size_t>(p.midi % 12)])
             sum = std::max(sum, taste.openEnd);
     if (!view.chord.third) return sum;
-    bool const third = statesThird(view, laid);
+    bool const third = leftHasThird(view, laid);
     if (view.modeSure) return sum + (third ? 0 : taste.endsWithoutThird[level]);
     return sum + (third ? taste.coloured : 0);
 }

@@ -14,7 +14,7 @@ int stepsAboveRoot(View const& view, int string)
     return (letter - music::index(view.chord.rootLetter) + 7) % 7;
 }
 
-bool statesThird(View const& view, Laid const& laid)
+bool thirdIsHeard(View const& view, Laid const& laid)
 {
     int const third = *view.chord.third;
     bool const inLeft =
@@ -77,7 +77,7 @@ Points quality(View const& view, Laid const& laid)
     if (laid.rests()) return 0;
     Taste::Quality const& taste = view.taste->quality;
     double sum = 0;
-    if (view.chord.third && !statesThird(view, laid)) {
+    if (view.chord.third && !thirdIsHeard(view, laid)) {
         bool const isLong = view.spanLength >= music::barLength(view.meter);
         sum += static_cast<double>(taste.thirdMissed + (isLong ? taste.longThirdMissed : 0) +
                                    (hasNinth(view, laid) ? taste.ninthWithoutThird : 0));
