@@ -13,6 +13,7 @@
 #include "app/sharedfolder.h"
 #include "app/shelf.h"
 #include "app/soundsaving.h"
+#include "app/tasting.h"
 #include "core/files/tables/tables.h"
 #include "core/files/work/player.h"
 #include "core/pattern/own.h"
@@ -92,6 +93,7 @@ int openWorkbench(int argc, char** argv)
     Filing filing(workbench, session, *tables);
     Players players(preferences, workbench, session, *tables);
     Remembering remembering(preferences, workbench, session, filing, players, *tables);
+    Tasting tasting(workbench, session, tasteFile());
     Cautions cautions(preferences, workbench, session);
     BatchRun batch(workbench, session, filing, *tables);
     Hearing hearing(workbench);

@@ -1,6 +1,6 @@
 # The direction of includes: app -> ui -> core, and within core each room uses only those above it.
 # Run as a test: cmake -DPROJECT=<folder> -P directions.cmake
-set(rooms base music tune harp pattern harmony arrange hands levers proposal perform notation sheet files)
+set(rooms base music tune harp pattern harmony arrange hands levers proposal learning perform notation sheet files)
 
 set(broken "")
 

@@ -55,6 +55,7 @@ Actions::Actions(QWidget* owner)
           made(owner, tr("S&wap with the copied bar"), Qt::CTRL | Qt::SHIFT | Qt::Key_V)),
       everyChord(made(owner, tr("Use at e&very chord like this"), Qt::Key_A)),
       letFollow(made(owner, tr("Let the rest &follow"))),
+      taste(made(owner, tr("&Your taste…"))),
       messages(made(owner, tr("&Messages"), Qt::CTRL | Qt::SHIFT | Qt::Key_L)),
       showBank(made(owner, tr("String &bank"), Qt::Key_F7)),
       showShapes(made(owner, tr("S&hapes"), Qt::Key_F8)),
@@ -140,7 +141,7 @@ void Actions::fill(QMenuBar* bar) const
                        {lock, unlock, unlockAll, leaveEmpty},
                        {copyShape, pasteShape, swapShapes, everyChord, letFollow},
                        {pasteTune},
-                       {anotherTake, bestTake},
+                       {anotherTake, bestTake, taste},
                        {varyPasses, heardTempo, ownTempo}});
     bar->addMenu(pupil);
     menu(tr("&Hear"), {{playTune, fromHere, hearBar, stop},
@@ -159,16 +160,17 @@ void Actions::fill(QMenuBar* bar) const
 QList<QAction*> Actions::all() const
 {
     return {
-        newTune,      pasteTune,   copyShape,    pasteShape,  swapShapes, everyChord, letFollow,  messages,    showBank,
-        showShapes,   bankAbove,   shapesLeft, alone,      open,       otherTune,   nextTune,
-        previousTune, demo,        goBack,     unsaved,    batch,      save,        saveAs,
-        exportTo,     print,       words,      handout,    levels,     quit,        undo,
-        redo,         lock,        unlock,     unlockAll,  leaveEmpty, anotherTake, bestTake,
-        varyPasses,   heardTempo,  ownTempo,   playTune,   fromHere,   hearBar,     stop,
-        phrase,       part,        barBefore,  click,      stepsUp,    typeTempo,   practice,
-        soundFiles,   hearBetween, markA,      flip,       takeA,      loop,        countIn,
-        left,         right,       faster,     slower,     grid,       sheet,       nextPane,
-        system,       light,       dark,       handbook,   keys,       care,       about};
+        newTune,    pasteTune,   copyShape, pasteShape,   swapShapes,  everyChord, letFollow,
+        taste,      messages,    showBank,  showShapes,   bankAbove,   shapesLeft, alone,
+        open,       otherTune,   nextTune,  previousTune, demo,        goBack,     unsaved,
+        batch,      save,        saveAs,    exportTo,     print,       words,      handout,
+        levels,     quit,        undo,      redo,         lock,        unlock,     unlockAll,
+        leaveEmpty, anotherTake, bestTake,  varyPasses,   heardTempo,  ownTempo,   playTune,
+        fromHere,   hearBar,     stop,      phrase,       part,        barBefore,  click,
+        stepsUp,    typeTempo,   practice,  soundFiles,   hearBetween, markA,      flip,
+        takeA,      loop,        countIn,   left,         right,       faster,     slower,
+        grid,       sheet,       nextPane,  system,       light,       dark,       handbook,
+        keys,       care,        about};
 }
 
 } // namespace ui

@@ -40,6 +40,7 @@ struct Actions {
     QAction* swapShapes;   // the copied and the selected
     QAction* everyChord;   // the shape at every chord like this one
     QAction* letFollow;    // other chords may change when one is kept
+    QAction* taste;        // what is learned of the arranger's
     QAction* messages;     // all that were told
     QAction* showBank;
     QAction* showShapes;

@@ -26,8 +26,6 @@ using tune::Tune;
 
 QString tr(char const* text) { return QCoreApplication::translate("ChordEditing", text); }
 
-Interval back(Interval by) { return {-by.steps, -by.semitones}; }
-
 int selectedBar(Session const& session)
 {
     auto const position = static_cast<std::size_t>(*session.selected());
@@ -181,7 +179,7 @@ bool editChord(Session& session, std::vector<ChordBeat> const& beats, ChordWish 
     Length const beat = beatLength(tune.bars[static_cast<std::size_t>(bar)].meter);
     switch (wish.what) {
     case ChordWish::What::Set: {
-        Chord const chord = transposed(wish.chord, back(session.proposal().moved));
+        Chord const chord = transposed(wish.chord, opposite(session.proposal().moved));
         QString const name = QString::fromStdString(shown(wish.chord));
         return become(session,
                       wish.everywhere ? withChordEverywhere(tune, place, chord)

@@ -11,7 +11,7 @@ namespace {
 constexpr double gutter = 34; // for the names of the strings
 constexpr double head = 24;   // for the names of the bars
 constexpr double foot = 8;
-constexpr double neighbour = 0.22; // of the width
+constexpr double neighbourShare = 0.22; // of the width
 constexpr int fewestSteps = 9;
 constexpr int middleStep = 34; // B4
 
@@ -43,9 +43,9 @@ MelodyLayout layOutMelody(tune::Tune const& tune, tune::NoteAt caret, double wid
         out.bars.push_back({bar, {x, head, wide, height - head - foot}});
         x += wide;
     };
-    if (before) add(caret.bar - 1, room * neighbour);
-    add(caret.bar, room * (1 - (before ? neighbour : 0) - (after ? neighbour : 0)));
-    if (after) add(caret.bar + 1, room * neighbour);
+    if (before) add(caret.bar - 1, room * neighbourShare);
+    add(caret.bar, room * (1 - (before ? neighbourShare : 0) - (after ? neighbourShare : 0)));
+    if (after) add(caret.bar + 1, room * neighbourShare);
     out.strings = {gutter, head + 6, room, height - head - foot - 12};
 
     int low = middleStep;

@@ -24,8 +24,6 @@ namespace {
 using music::Interval;
 using tune::Tune;
 
-Interval back(Interval by) { return {-by.steps, -by.semitones}; }
-
 // The open tune in the key that is played.
 Tune heardTune(Session const& session)
 {
@@ -48,7 +46,7 @@ bool becomeTune(Session& session, Tune const& heard, QString const& what,
                 proposal::BarsMoved moved)
 {
     if (!session.isOpen()) return false;
-    Tune written = transposed(heard, back(session.proposal().moved));
+    Tune written = transposed(heard, opposite(session.proposal().moved));
     if (written == session.brief().tune) return true;
     proposal::Brief next = withEditedTune(session.brief(), std::move(written), moved);
     next.key = keptKey(session);

@@ -21,10 +21,11 @@ bool sameButLocks(Brief const& a, Brief const& b)
 {
     return a.tune == b.tune && a.harp == b.harp && a.hand == b.hand && a.level == b.level &&
            a.weights.style == b.weights.style && a.weights.byTerm == b.weights.byTerm &&
-           a.key == b.key && a.quartersPerMinute == b.quartersPerMinute && a.passes == b.passes &&
-           a.book.patterns == b.book.patterns && a.sliders == b.sliders && a.take == b.take &&
-           a.changes == b.changes && a.leverWishes == b.leverWishes &&
-           a.snagChoices == b.snagChoices && a.mending == b.mending;
+           a.key == b.key && a.quartersPerMinute == b.quartersPerMinute &&
+           a.passes == b.passes && a.book.patterns == b.book.patterns &&
+           a.sliders == b.sliders && a.take == b.take && a.changes == b.changes &&
+           a.leverWishes == b.leverWishes && a.snagChoices == b.snagChoices &&
+           a.mending == b.mending && a.leaning == b.leaning;
 }
 
 } // namespace
@@ -69,6 +70,7 @@ bool Session::open(tune::Tune tune)
 {
     Brief next = m_standing;
     next.tune = std::move(tune);
+    next.leaning = tasteFor(next);
     return open(std::move(next));
 }
 
@@ -179,9 +181,18 @@ bool Session::choose(int candidate)
     next.locks.push_back(proposal::lockFor(m_proposal->lattice, *m_selected, candidate,
                                            m_proposal->arrangement.harp, m_proposal->moved));
     QString const name = QString::fromStdString(voicing.pattern);
-    return become(std::move(next), voicing.notes.empty()
-                                       ? tr("left hand rests in %1").arg(placeName(*m_selected))
-                                       : tr("“%1” in %2").arg(name, placeName(*m_selected)));
+    auto const choice = learning::choiceOf(*m_proposal, *m_selected, candidate);
+    if (!become(std::move(next), voicing.notes.empty()
+                                     ? tr("left hand rests in %1").arg(placeName(*m_selected))
+                                     : tr("“%1” in %2").arg(name, placeName(*m_selected))))
+        return false;
+    if (choice) emit chose(*choice);
+    return true;
+}
+
+arrange::Leaning Session::tasteFor(Brief const& brief) const
+{
+    return m_taste ? m_taste(brief.weights.style, brief.level.number) : arrange::Leaning();
 }
 
 bool Session::chooseAll(std::vector<ShapeAt> const& shapes, QString const& text)
@@ -326,7 +337,11 @@ bool Session::setLevel(harp::Level level)
         next.level = std::move(level);
         return become(std::move(next), {});
     }
-    auto made = proposal::atLevel(*m_proposal, level);
+    Proposal now = *m_proposal;
+    Brief there = m_brief;
+    there.level = level;
+    now.brief.leaning = tasteFor(there);
+    auto made = proposal::atLevel(now, level);
     if (!made) {
         emit refused(made.error());
         return false;
@@ -346,7 +361,15 @@ bool Session::setStyle(arrange::Weights weights)
 {
     Brief next = m_brief;
     next.weights = std::move(weights);
+    next.leaning = tasteFor(next);
     return become(std::move(next), tr("change of manner"));
+}
+
+bool Session::setLeaning(arrange::Leaning const& leaning)
+{
+    Brief next = m_brief;
+    next.leaning = leaning;
+    return become(std::move(next), tr("use of your taste"));
 }
 
 bool Session::setKey(proposal::KeyWish key)

@@ -4,6 +4,7 @@
 #include "ui/likeshapes.h"
 
 #include "core/base/fault.h"
+#include "core/learning/choice.h"
 #include "core/proposal/proposal.h"
 #include "core/tune/pagewords.h"
 
@@ -29,6 +30,11 @@ public:
     // What new tunes are met with: the harp, hand, level, manner, right hand and habit of key that
     // the arranger chose last. A saved brief that is opened leaves them as they are.
     proposal::Brief const& standing() const { return m_standing; }
+
+    // What is known of the arranger's taste, by manner and level: new tunes are arranged by it,
+    // and the open one where it takes another manner or level. Nothing until it is set.
+    using Taste = std::function<arrange::Leaning(std::string const& manner, int level)>;
+    void setTaste(Taste taste) { m_taste = std::move(taste); }
 
     // Open a tune for the standing harp and hand, or a whole saved brief. When it is refused
     // the document that was open stays.
@@ -86,6 +92,7 @@ public slots:
     bool setHand(harp::HandModel hand);
     bool setLevel(harp::Level level); // the same bars and key where the level allows them
     bool setStyle(arrange::Weights weights);
+    bool setLeaning(arrange::Leaning const& leaning);
     bool setKey(proposal::KeyWish key);
     bool setTempo(std::optional<double> quartersPerMinute);
     bool setPasses(proposal::Passes passes);
@@ -117,6 +124,7 @@ signals:
     void opened();           // another document; changed() follows
     // The answer; selectionChanged() follows where a tune is open.
     void changed();
+    void chose(learning::Choice const& choice); // a shape was taken; before undo takes it back
     void selectionChanged(); // the position, the shown candidate or the variants
     void standingChanged();
     void turnedAway(QString const& title); // before refused(): this tune cannot be opened
@@ -136,6 +144,7 @@ private:
     void placeHandsAfresh(arrange::Arrangement& arrangement) const;
     void tellOfWaitingLocks();
     bool become(proposal::Brief next, QString const& text, int kind = -1);
+    arrange::Leaning tasteFor(proposal::Brief const& brief) const;
     void refuse(base::Fault const& fault, proposal::Brief const& brief);
     void done(proposal::Proposal answer, QString const& text);
     void restore(proposal::Brief brief, std::optional<int> where);
@@ -145,6 +154,7 @@ private:
     QString placeName(int position) const;
 
     Engine m_engine;
+    Taste m_taste;
     proposal::Brief m_standing;
     proposal::Brief m_brief;
     std::optional<proposal::Proposal> m_proposal;

@@ -20,7 +20,7 @@ namespace ui {
 
 namespace {
 
-constexpr int side = 14;
+constexpr int cardSide = 14;
 
 QLabel* plainLabel(QString const& words, QWidget* parent)
 {
@@ -81,7 +81,7 @@ void SnagCard::tell(SnagTold const& told)
     m_body = new QWidget(this);
     m_column->addWidget(m_body);
     auto* column = new QVBoxLayout(m_body);
-    column->setContentsMargins(side, 11, side, 12);
+    column->setContentsMargins(cardSide, 11, cardSide, 12);
     column->setSpacing(5);
     QLabel* title = plainLabel(told.title, m_body);
     title->setFont(scaledFont(*this, 1.05, QFont::Bold));

@@ -67,6 +67,13 @@ inline tune::Tune const& writtenTune(Arrangement const& arrangement)
     return arrangement.asWritten ? *arrangement.asWritten : arrangement.tune;
 }
 
+// The bar of the tune that is played there; `playedBar` is an index into the playing's bars.
+inline tune::Bar const& barPlayed(Arrangement const& arrangement, int playedBar)
+{
+    auto const& played = arrangement.playing.bars[static_cast<std::size_t>(playedBar)];
+    return arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
+}
+
 // One note of either hand in played time: what the plan file lists and the sound plays.
 struct HandNote {
     music::Moment at;

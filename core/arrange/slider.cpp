@@ -10,11 +10,11 @@ namespace arrange {
 
 namespace {
 
-constexpr std::int64_t whole = std::int64_t{sliderMiddle} * 1000;
+constexpr std::int64_t wholeFactor = std::int64_t{sliderMiddle} * 1000;
 
 std::int64_t factorOf(int permille, int percent)
 {
-    return whole + std::int64_t{permille} * (percent - sliderMiddle);
+    return wholeFactor + std::int64_t{permille} * (percent - sliderMiddle);
 }
 
 template<typename Number>
@@ -38,13 +38,12 @@ Weights turned(Weights weights, std::vector<Turned> const& sliders)
         for (Pull const& pull : t.slider.pulls) {
             int& weight = weights.byTerm[static_cast<std::size_t>(pull.term)];
             weight = static_cast<int>(std::max(
-                std::int64_t{0}, weight * factorOf(pull.permille, t.percent) / whole));
+                std::int64_t{0}, weight * factorOf(pull.permille, t.percent) / wholeFactor));
         }
         for (FigurePull const& pull : t.slider.figures) {
-            double const factor =
-                static_cast<double>(std::max(std::int64_t{0},
-                                             factorOf(pull.permille, t.percent))) /
-                static_cast<double>(whole);
+            double const factor = static_cast<double>(std::max(
+                                      std::int64_t{0}, factorOf(pull.permille, t.percent))) /
+                                  static_cast<double>(wholeFactor);
             eachFigure(weights.taste, [&](std::string_view group, std::string_view name,
                                           auto& figure) {
                 if (group == pull.group && name == pull.name) scale(figure, factor);

@@ -92,10 +92,7 @@ ordered_json saidJson(std::vector<tune::Remark> const& said)
 }
 
 // Rounded to thousandths: more is not meant.
-double rounded(double probability)
-{
-    return std::round(probability * 1000) / 1000;
-}
+double thousandths(double probability) { return std::round(probability * 1000) / 1000; }
 
 ordered_json foundJson(std::optional<harmony::FoundKey> const& found)
 {
@@ -104,11 +101,11 @@ ordered_json foundJson(std::optional<harmony::FoundKey> const& found)
     for (harmony::LikelyKey const& other : found->likely)
         others.push_back({{"key", plain(other.key.tonic)},
                           {"mode", modeName(other.key.mode)},
-                          {"confidence", rounded(other.probability)}});
+                          {"confidence", thousandths(other.probability)}});
     harmony::LikelyKey const& best = found->likely.front();
     return {{"key", plain(best.key.tonic)},
             {"mode", modeName(best.key.mode)},
-            {"confidence", rounded(best.probability)},
+            {"confidence", thousandths(best.probability)},
             {"tones", found->tones},
             {"reason", found->reason},
             {"likely", std::move(others)}};

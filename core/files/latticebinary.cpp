@@ -13,7 +13,7 @@ namespace {
 
 using arrange::Points;
 
-constexpr std::string_view mark = "SALLOWLT";
+constexpr std::string_view fileMark = "SALLOWLT";
 constexpr std::uint32_t version = 1;
 constexpr std::uint32_t noLock = std::numeric_limits<std::uint32_t>::max();
 
@@ -79,7 +79,7 @@ std::string latticeBinary(proposal::Proposal const& proposal)
     arrange::Lattice const& lattice = proposal.lattice;
     auto const takes = arrange::takes(lattice, bestOf(proposal), alternativesListed);
     Bytes out;
-    out.text(mark);
+    out.text(fileMark);
     out.put(version);
     out.count(lattice.positions.size());
     for (std::size_t i = 0; i < lattice.positions.size(); ++i) putPosition(out, proposal, i);

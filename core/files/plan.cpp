@@ -237,9 +237,6 @@ std::vector<ordered_json> snagList(Proposal const& proposal)
     return out;
 }
 
-// A level to two places: more would be noise.
-double rounded(double level) { return hundredths(level); }
-
 std::vector<std::string> words(std::vector<hands::Asked> const& reasons)
 {
     std::vector<std::string> out;
@@ -254,9 +251,9 @@ ordered_json difficultyMember(arrange::Arrangement const& arrangement,
     ordered_json bars = ordered_json::array();
     for (std::size_t b = 0; b < difficulty.bars.size(); ++b)
         bars.push_back({{"bar", arrangement.tune.bars[b].number},
-                        {"level", rounded(difficulty.bars[b].level)},
+                        {"level", hundredths(difficulty.bars[b].level)},
                         {"reasons", words(difficulty.bars[b].reasons)}});
-    return {{"level", rounded(difficulty.level)},
+    return {{"level", hundredths(difficulty.level)},
             {"reasons", words(difficulty.reasons)},
             {"bars", std::move(bars)}};
 }

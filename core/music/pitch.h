@@ -93,6 +93,9 @@ struct Interval {
     friend constexpr bool operator==(Interval const&, Interval const&) = default;
 };
 
+// As far the other way.
+constexpr Interval opposite(Interval by) { return {-by.steps, -by.semitones}; }
+
 Pitch transposed(Pitch pitch, Interval by);
 PitchName transposed(PitchName name, Interval by);
 // The interval from one pitch up (or down, when negative) to another.

@@ -9,30 +9,20 @@
 
 namespace perform {
 
-namespace {
-
-tune::Bar const& writtenBar(arrange::Arrangement const& arrangement, int playedBar)
-{
-    auto const& played = arrangement.playing.bars[static_cast<std::size_t>(playedBar)];
-    return arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
-}
-
-} // namespace
-
 std::optional<Passage> passageOf(arrange::Arrangement const& arrangement, int firstBar,
                                  int lastBar)
 {
     int const count = static_cast<int>(arrangement.playing.bars.size());
     auto const playedFrom = [&](int from, int number) {
         int bar = from;
-        while (bar < count && writtenBar(arrangement, bar).number != number) ++bar;
+        while (bar < count && arrange::barPlayed(arrangement, bar).number != number) ++bar;
         return bar;
     };
     int const first = playedFrom(0, firstBar);
     int last = playedFrom(first, lastBar);
     if (lastBar < firstBar || first == count || last == count) return std::nullopt;
     // A bar that is divided by a repeat sign has its number twice.
-    while (last + 1 < count && writtenBar(arrangement, last + 1).number == lastBar &&
+    while (last + 1 < count && arrange::barPlayed(arrangement, last + 1).number == lastBar &&
            arrangement.playing.bars[static_cast<std::size_t>(last + 1)].bar ==
                arrangement.playing.bars[static_cast<std::size_t>(last)].bar + 1)
         ++last;
@@ -46,7 +36,7 @@ Schedule withClicks(Schedule schedule, arrange::Arrangement const& arrangement,
         BarStart const& start = schedule.bars[i];
         Seconds const end =
             i + 1 < schedule.bars.size() ? schedule.bars[i + 1].at : schedule.counted;
-        tune::Bar const& bar = writtenBar(arrangement, start.playedBar);
+        tune::Bar const& bar = arrange::barPlayed(arrangement, start.playedBar);
         music::Length const beat = music::beatLength(bar.meter);
         for (int b = 0;; ++b) {
             music::Length const inBar = beat * music::Rational(b);

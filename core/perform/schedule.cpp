@@ -69,12 +69,6 @@ struct Clock {
     }
 };
 
-tune::Bar const& writtenBar(Arrangement const& arrangement, int playedBar)
-{
-    auto const& played = arrangement.playing.bars[static_cast<std::size_t>(playedBar)];
-    return arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
-}
-
 Moment startOf(Arrangement const& arrangement, int playedBar)
 {
     auto const& bars = arrangement.playing.bars;
@@ -94,7 +88,7 @@ Region regionOf(Arrangement const& arrangement, Hearing const& hearing, double s
     region.begins = startOf(arrangement, region.first);
     region.to = startOf(arrangement, region.last + 1);
     if (hearing.countIn) {
-        tune::Bar const& bar = writtenBar(arrangement, region.heardFirst);
+        tune::Bar const& bar = arrange::barPlayed(arrangement, region.heardFirst);
         Length const whole = music::barLength(bar.meter);
         bool const quick = secondsOf(whole, arrangement.tempo, scale) < shortestCountIn;
         region.countedBars = quick ? 2 : 1;
@@ -169,7 +163,7 @@ std::vector<Graced> gracedNotes(Arrangement const& arrangement, Region const& re
         if (now == note.at) continue;
         before = now;
         now = note.at;
-        auto const& graces = writtenBar(arrangement, note.playedBar)
+        auto const& graces = arrange::barPlayed(arrangement, note.playedBar)
                                  .notes[static_cast<std::size_t>(note.note)]
                                  .graces;
         if (graces.empty() || !isHeard(region, note.playedBar)) continue;
@@ -288,7 +282,7 @@ Seconds secondsOf(Length length, tune::Tempo tempo, double tempoScale)
 
 int velocityOf(Arrangement const& arrangement, HandNote const& note)
 {
-    tune::Bar const& bar = writtenBar(arrangement, note.playedBar);
+    tune::Bar const& bar = arrange::barPlayed(arrangement, note.playedBar);
     Length const inBar = note.at - startOf(arrangement, note.playedBar) + bar.upbeat;
     int const strength = music::beatStrength(bar.meter, inBar);
     return (note.fromTune ? tuneVelocity : leftVelocity) +
@@ -316,7 +310,7 @@ Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
     for (int bar = region.heardFirst; bar <= region.last; ++bar)
         schedule.bars.push_back({bar, clock.counted(startOf(arrangement, bar))});
     schedule.clicks =
-        countInClicks(region, writtenBar(arrangement, region.heardFirst).meter, clock);
+        countInClicks(region, arrange::barPlayed(arrangement, region.heardFirst).meter, clock);
     schedule.begins = clock.counted(region.begins);
     schedule.counted = clock.counted(region.to);
     schedule.ringing = fadedAway(schedule.events, arrangement.harp, schedule.counted);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/handwork.h"
+#include "core/arrange/leaning.h"
 #include "core/arrange/score.h"
 #include "core/arrange/slider.h"
 #include "core/arrange/voicing.h"
@@ -56,7 +57,7 @@ struct Brief {
     harp::HandModel hand;
     harp::Level level;
     pattern::PatternBook book;
-    arrange::Weights weights; // of the style, before the sliders
+    arrange::Weights weights; // of the style, before leaning and sliders
     KeyWish key = BestKey{};
     std::optional<double> quartersPerMinute{}; // none: the tune's own or usual tempo
     Passes passes = Passes::Written;
@@ -69,6 +70,7 @@ struct Brief {
     std::vector<harp::LeverWish> leverWishes{}; // of strings that the tune does not play
     std::vector<SnagChoice> snagChoices{};      // see snag.h
     Mending mending{};
+    arrange::Leaning leaning{}; // what is known of the arranger's own taste
 };
 
 } // namespace proposal

@@ -121,7 +121,7 @@ Proposal inKey(Brief const& brief, music::Interval moved)
     Proposal out;
     out.brief = brief;
     out.moved = moved;
-    out.weights = arrange::turned(brief.weights, brief.sliders);
+    out.weights = arrange::turned(arrange::leant(brief.weights, brief.leaning), brief.sliders);
     arrange::Arrangement& arrangement = out.arrangement;
     arrangement.tune = tune::transposed(
         tune::overDrone(tune::changed(brief.tune, brief.changes)), moved);

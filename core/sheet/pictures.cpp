@@ -23,7 +23,7 @@ constexpr double shapeGap = 1.3;
 constexpr double ring = 0.72;
 constexpr double rise = 1.05; // from one finger to the next
 constexpr double aboveRings = 0.95;
-constexpr double titleHeight = 1.6;
+constexpr double pictureTitleHeight = 1.6;
 constexpr double belowTitle = 0.55;
 constexpr double fingerHeight = 1.4; // of the digits: read from the stand
 constexpr double nameHeight = 1.25;
@@ -53,7 +53,8 @@ double shapeWidth(ShapePicture const& picture, double s)
 {
     double const strings = (static_cast<double>(picture.strings.size()) - 1) * shapeGap * s;
     Face const face = picture.ofChord ? Face::Bold : Face::SansBold;
-    return std::max({strings + 2 * ring * s, widthOf(picture.title, face, titleHeight * s),
+    return std::max({strings + 2 * ring * s,
+                     widthOf(picture.title, face, pictureTitleHeight * s),
                      widthOf(picture.caption, Face::Sans, captionHeight * s)});
 }
 
@@ -156,7 +157,7 @@ void drawLeverPicture(Pen& pen, LeverPicture const& picture, Point at, double sc
 Box shapePictureBox(ShapePicture const& picture, int rows, double scale)
 {
     double height = ringsHeight(rows, scale) + (0.3 + nameHeight) * scale;
-    if (!picture.title.empty()) height += (titleHeight * wordsRise + belowTitle) * scale;
+    if (!picture.title.empty()) height += (pictureTitleHeight * wordsRise + belowTitle) * scale;
     if (!picture.caption.empty()) height += (0.35 + captionHeight) * scale;
     return {0, 0, shapeWidth(picture, scale), height};
 }
@@ -166,8 +167,8 @@ void drawShapePicture(Pen& pen, ShapePicture const& picture, Point at, int rows,
     double const middle = at.x + shapeWidth(picture, scale) / 2;
     double top = at.y;
     if (!picture.title.empty()) {
-        double const baseline = top + titleHeight * wordsRise * scale;
-        pen.words(picture.title, {middle, baseline}, titleHeight * scale,
+        double const baseline = top + pictureTitleHeight * wordsRise * scale;
+        pen.words(picture.title, {middle, baseline}, pictureTitleHeight * scale,
                   picture.ofChord ? Face::Bold : Face::SansBold, Anchor::Centre,
                   picture.ofChord ? Ink::Chord : Ink::PatternLabel);
         top = baseline + belowTitle * scale;

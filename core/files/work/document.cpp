@@ -67,6 +67,16 @@ Json slidersMember(proposal::Brief const& brief)
     return out;
 }
 
+Json leaningMember(arrange::Leaning const& leaning)
+{
+    Json out = Json::object();
+    for (std::size_t t = 0; t < leaning.byTerm.size(); ++t)
+        if (leaning.byTerm[t] != arrange::Leaning::even)
+            out[std::string(arrange::termName(static_cast<arrange::Term>(t)))] =
+                leaning.byTerm[t];
+    return out;
+}
+
 constexpr std::array rightHandNames{std::pair{"bare", proposal::RightHand::Bare},
                                     std::pair{"closes", proposal::RightHand::Closes},
                                     std::pair{"full", proposal::RightHand::Full}};
@@ -216,6 +226,21 @@ void takeSliders(Json const& json, Tables const& tables, proposal::Brief& brief)
         if (!slider) throw Wrong{"/sliders/" + id, id};
         brief.sliders =
             arrange::withSlider(std::move(brief.sliders), *slider, percent.get<int>());
+    }
+}
+
+void takeLeaning(Json const& json, proposal::Brief& brief)
+{
+    if (!json.contains("taste")) return;
+    constexpr int most = 20 * arrange::Leaning::even;
+    for (auto const& [name, factor] : json.at("taste").items()) {
+        bool known = false;
+        for (std::size_t t = 0; t < brief.leaning.byTerm.size(); ++t)
+            if (name == arrange::termName(static_cast<arrange::Term>(t))) {
+                brief.leaning.byTerm[t] = std::clamp(factor.get<int>(), 0, most);
+                known = true;
+            }
+        if (!known) throw Wrong{"/taste/" + name, name};
     }
 }
 
@@ -405,6 +430,7 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
                             : proposal::Passes::Written;
     if (auto const fault = takeOwnPatterns(json, file, work.brief)) return *fault;
     takeSliders(json, tables, work.brief);
+    takeLeaning(json, work.brief);
     work.brief.take = json.value("take", 0);
     std::size_t place = 0;
     for (Json const& member : json.at("locks"))
@@ -468,6 +494,7 @@ std::string documentText(SavedWork const& work, Tables const& tables)
                   {"lever_wishes", wishes},
                   {"fingers", fingers},
                   {"abc", abc}};
+    if (!brief.leaning.isEven()) document["taste"] = leaningMember(brief.leaning);
     tune::PageWords const words = tune::pageWords(brief.tune);
     auto const written = tuneIn(abc, "");
     if (!written || tune::pageWords(*written) != words) document["words"] = wordsMember(words);

@@ -1,0 +1,129 @@
+#include "core/learning/telling.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <tuple>
+
+namespace learning {
+
+namespace {
+
+// What a term looks at, as the end of "You care more about ...".
+constexpr std::array<std::string_view, arrange::termCount> matters{
+    "small stretches",
+    "having time for each note",
+    "notes of the chord",
+    "a clear third",
+    "keeping out of the tune's way",
+    "thirds and sixths with the tune",
+    "room between the hands",
+    "clear low notes",
+    "rhythms that fit the beat",
+    "movement where the tune rests",
+    "few lever flips",
+    "plain closes",
+    "familiar patterns",
+    "a fuller second time through",
+    "small moves of the hand",
+    "strings that the hand can keep",
+    "strings that still ring",
+    "the line of the top notes",
+    "the line of the bass",
+    "keeping to one pattern",
+};
+
+std::string kinds(std::string const& kind)
+{
+    if (kind.empty() || kind == "other") return "other tunes";
+    std::string words = kind;
+    std::ranges::replace(words, '_', ' ');
+    bool const hisses = kind.ends_with("z") || kind.ends_with("ch") || kind.ends_with("s");
+    return words + (hisses ? "es" : "s");
+}
+
+std::string shapeWords(std::string const& shape) { return shape == "rest" ? "a rest" : shape; }
+
+struct Sentence {
+    double sure = 0;
+    std::string words;
+};
+
+// Shapes that are taken where another was proposed.
+void addHabits(std::span<Choice const> choices, std::vector<Sentence>& out)
+{
+    std::map<std::pair<std::string, std::string>, std::map<std::string, int>> taken;
+    for (Choice const& choice : choices)
+        ++taken[{choice.kind, choice.offers[choice.proposed].shape}]
+               [choice.offers[choice.taken].shape];
+    for (auto const& [proposed, shapes] : taken) {
+        int all = 0;
+        for (auto const& [shape, times] : shapes) all += times;
+        auto const most = std::ranges::max_element(
+            shapes, {}, [](auto const& entry) { return entry.second; });
+        constexpr int seldom = 3;
+        if (most->first == proposed.second || most->second < seldom || 2 * most->second <= all)
+            continue;
+        out.push_back({static_cast<double>(most->second),
+                       fmt::format("In {} you take {} where {} is suggested: {} of {} times.",
+                                   kinds(proposed.first), shapeWords(most->first),
+                                   shapeWords(proposed.second), most->second, all)});
+    }
+}
+
+void addCares(Learned const& learned, std::vector<Sentence>& out)
+{
+    constexpr double clear = 1.5; // standard deviations
+    constexpr double slight = 0.2;
+    for (std::size_t t = 0; t < matters.size(); ++t) {
+        double const from = learned.factor[t] - 1;
+        if (std::abs(from) < slight || std::abs(from) < clear * learned.spread[t]) continue;
+        out.push_back(
+            {std::abs(from) / learned.spread[t],
+             from > 0 ? fmt::format("You care more about {} than the manner does: {:.1f} "
+                                    "times as much.",
+                                    matters[t], learned.factor[t])
+                      : fmt::format("You care less about {} than the manner does: {:.0f} % "
+                                    "as much.",
+                                    matters[t], 100 * learned.factor[t])});
+    }
+}
+
+} // namespace
+
+std::vector<std::string> tasteSentences(std::span<Choice const> choices, Learned const& learned)
+{
+    std::vector<Sentence> habits;
+    std::vector<Sentence> cares;
+    addHabits(choices, habits);
+    if (learned.inUse) addCares(learned, cares);
+    std::vector<std::string> out;
+    for (std::vector<Sentence>* part : {&habits, &cares}) {
+        std::ranges::stable_sort(*part, std::greater(), &Sentence::sure);
+        constexpr std::size_t most = 6;
+        if (part->size() > most) part->resize(most);
+        for (Sentence& sentence : *part) out.push_back(std::move(sentence.words));
+    }
+    return out;
+}
+
+std::string tasteStanding(Learned const& learned)
+{
+    if (learned.choices < fewest)
+        return fmt::format("{} so far. From {} on, Sallow looks for what they have in common.",
+                           learned.choices == 1 ? "1 choice"
+                                                : fmt::format("{} choices", learned.choices),
+                           fewest);
+    if (!learned.inUse)
+        return fmt::format(
+            "{} choices so far, and nothing in common that foretells them better "
+            "than the manner as it is: it foretells {}.",
+            learned.choices, learned.asShipped);
+    return fmt::format("Of {} choices, each held back in turn, what the others teach foretells "
+                       "{}; the manner as it is foretells {}.",
+                       learned.heldBack, learned.asLearned, learned.asShipped);
+}
+
+} // namespace learning
