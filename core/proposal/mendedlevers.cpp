@@ -262,7 +262,7 @@ std::string wayWords(Snag const& snag, SnagWay const& way)
     case Way::OtherString: return "played on the string beside it";
     case Way::LeftLightened:
         return snag.leftRests
-                   ? "as written, while the left hand rests to flip its lever"
+                   ? "as written, the left hand rests for its flip"
                    : "as written, with one low note in the left hand before the flip";
     case Way::Slower: return "as written, at a slower tempo";
     case Way::Key: return "in another key";

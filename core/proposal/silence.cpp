@@ -25,6 +25,14 @@ bool silent(Proposal const& proposal, std::size_t position)
     return true;
 }
 
+// A pick-up: the left hand is free there, whatever it does.
+bool isPickUp(Proposal const& proposal, arrange::Position const& position)
+{
+    return arrange::viewOf(sceneOf(proposal), position,
+                           arrange::longestNote(proposal.arrangement.playing))
+        .upbeat;
+}
+
 // The notes of the tune on a string on both sides of a moment.
 struct Sides {
     std::optional<std::size_t> before;
@@ -95,11 +103,14 @@ std::vector<SilencingFlip> silencingFlips(Proposal const& proposal)
         SilencingFlip silencing{f, {}, {}};
         for (std::size_t i = 0; i < a.positions.size(); ++i) {
             if (!silent(proposal, i)) continue;
-            for (arrange::Occurrence const& when : a.positions[i].position.played)
-                if (when.at < flip.freeTo && flip.freeFrom < when.at + a.positions[i].position.span) {
-                    silencing.positions.push_back(static_cast<int>(i));
-                    break;
-                }
+            arrange::Position const& position = a.positions[i].position;
+            if (std::ranges::any_of(position.played,
+                                    [&](arrange::Occurrence const& when) {
+                                        return when.at < flip.freeTo &&
+                                               flip.freeFrom < when.at + position.span;
+                                    }) &&
+                !isPickUp(proposal, position))
+                silencing.positions.push_back(static_cast<int>(i));
         }
         Sides const sides = sidesOf(a, flip);
         if (silencing.positions.empty() || !sides.after) continue;
@@ -164,18 +175,17 @@ std::vector<int> addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> 
         snag.group = 10'000 + line->figure;
         int const bar =
             a.positions[static_cast<std::size_t>(silencing.positions.front())].position.bar;
-        snag.what = fmt::format("the left hand rests in {} to flip the lever for {}",
-                                tune::barName(a.tune, bar), music::shown(line->pitch));
+        snag.what =
+            fmt::format("the lever can only be flipped in {}", tune::barName(a.tune, bar));
         for (levers::OpenWay const& way : levers::openWays(*line, a.harp, a.level, prices))
             snag.ways.push_back({way.way, way.sounds, way.price});
         std::ranges::stable_sort(snag.ways, {}, &SnagWay::cost);
-        a.gaveWay.push_back(
-            {line->place.bar,
-             a.tune.bars[static_cast<std::size_t>(line->place.bar)]
-                 .notes[static_cast<std::size_t>(line->place.note)]
-                 .at,
-             fmt::format("{} as written, while the left hand rests to flip its lever",
-                         music::shown(line->pitch))});
+        a.gaveWay.push_back({line->place.bar,
+                             a.tune.bars[static_cast<std::size_t>(line->place.bar)]
+                                 .notes[static_cast<std::size_t>(line->place.note)]
+                                 .at,
+                             fmt::format("{} as written, the left hand rests for its flip",
+                                         music::shown(line->pitch))});
         proposal.snags.push_back(std::move(snag));
         told.insert(told.end(), silencing.positions.begin(), silencing.positions.end());
     }

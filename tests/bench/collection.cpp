@@ -9,6 +9,7 @@
 // harp and level: that one alone. A tune without chords gets those that are found from its
 // notes, or with drone the drone of its key. A tune whose arrangement breaks a rule is named.
 
+#include "core/arrange/view.h"
 #include "core/files/abc/read.h"
 #include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
@@ -72,12 +73,16 @@ struct Tally {
     std::map<std::string, int> ways; // of written notes and chords
 };
 
-// Chords for which the left hand rests while it turns a lever.
-int silencedBy(arrange::Arrangement const& a)
+// Chords for which the left hand rests while it flips a lever; in a pick-up it is free anyway.
+int silencedBy(proposal::Proposal const& proposal)
 {
+    arrange::Arrangement const& a = proposal.arrangement;
+    music::Length const longest = arrange::longestNote(a.playing);
     int silenced = 0;
     for (arrange::ArrangedPosition const& p : a.positions) {
-        if (!p.voicing.notes.empty()) continue;
+        if (!p.voicing.notes.empty() ||
+            arrange::viewOf(proposal::sceneOf(proposal), p.position, longest).upbeat)
+            continue;
         for (arrange::Occurrence const& when : p.position.played)
             if (std::ranges::any_of(a.levers.flips, [&](harp::Flip const& flip) {
                     return flip.hand == harp::Side::Left && flip.freeFrom <= when.at &&
@@ -96,7 +101,7 @@ void count(proposal::Proposal const& proposal, Tally& tally)
     tally.moved += proposal.moved.semitones != 0 ? 1 : 0;
     tally.flips += static_cast<int>(proposal.arrangement.levers.flips.size());
     tally.snagged += proposal.snags.empty() ? 0 : 1;
-    tally.silenced += silencedBy(proposal.arrangement);
+    tally.silenced += silencedBy(proposal);
     for (proposal::Snag const& snag : proposal.snags)
         ++tally.ways[std::string(snag.hand == harp::Side::Left ? "left hand " : "") +
                      std::string(tune::wayId(snag.way))];
