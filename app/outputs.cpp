@@ -118,6 +118,14 @@ base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, She
     return sheet::arrangementSheet(arrangement, *font, style);
 }
 
+std::vector<std::string> filesOf(Output const& output, SoundWish const& sound)
+{
+    if (!isSound(output.kind)) return {output.path};
+    std::vector<std::string> paths;
+    for (SoundFile const& file : soundFiles(output.path, sound)) paths.push_back(file.path);
+    return paths;
+}
+
 base::Result<Output> outputFor(std::string const& path)
 {
     if (Ending const* ending = endingOf(path)) return Output{path, ending->kind};

@@ -21,6 +21,9 @@ struct Output {
     OutputKind kind;
 };
 
+// The files that an output makes: that of its name, but for a practice pack.
+std::vector<std::string> filesOf(Output const& output, SoundWish const& sound);
+
 // What a path's ending asks for. Fault: UnknownFileKind listing the endings there are.
 base::Result<Output> outputFor(std::string const& path);
 

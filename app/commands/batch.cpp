@@ -84,15 +84,18 @@ public:
 
     // Whether an earlier call has saved the tune like this already: whole, with the same wishes,
     // and after the file that it is from was changed.
-    bool has(BatchTune const& tune) const
+    bool has(BatchTune const& tune, SoundWish const& sound) const
     {
         std::error_code failed;
         auto const changed = fs::last_write_time(tune.file, failed);
-        return std::ranges::all_of(tune.outputs, [&](Output const& output) {
+        auto const stands = [&](std::string const& path) {
             std::error_code odd;
-            auto const saved = fs::last_write_time(output.path, odd);
+            auto const saved = fs::last_write_time(path, odd);
             return !odd && saved >= m_since && saved >= changed &&
-                   fs::file_size(output.path, odd) > 0 && !odd;
+                   fs::file_size(path, odd) > 0 && !odd;
+        };
+        return std::ranges::all_of(tune.outputs, [&](Output const& output) {
+            return std::ranges::all_of(filesOf(output, sound), stands);
         });
     }
 
@@ -170,7 +173,7 @@ ExitStatus arrangeAll(BatchPlan const& plan, Call const& call, Part part,
             if (cli::stopAsked() != 0) return stopped();
             BatchTune const& tune = plan.tunes[i];
             End end = End::Kept;
-            if (!(call.batch.resume && record->has(tune))) {
+            if (!(call.batch.resume && record->has(tune, sound))) {
                 auto const done = arrangeTune(tune, call, tables, sound);
                 end = done                                         ? End::Saved
                       : refuse(done.error()) == CannotWriteOut ? End::NotWritten

@@ -90,6 +90,22 @@ TEST_CASE("A batch is resumed only over what the same options saved whole", "[ba
     CHECK(kept(sallow(words + " --resume --level 1")).find("2 saved") != std::string::npos);
 }
 
+TEST_CASE(
+    "A practice pack is kept when the batch is resumed, and made again where a file is gone",
+    "[batch]")
+{
+    Folder folder;
+    std::string const in = folder.file("b.abc", numbered(1));
+    std::string const words = "batch " + in + " --to ogg --practice -o " + folder.at("out");
+    REQUIRE(sallow(words).status == 0);
+    std::string const left = folder.at("out/b-1-left-slow.ogg");
+    REQUIRE(fs::exists(left));
+    CHECK(sallow(words + " --resume").said.find("1 kept") != std::string::npos);
+    fs::remove(left);
+    CHECK(sallow(words + " --resume").said.find("1 saved") != std::string::npos);
+    CHECK(fs::exists(left));
+}
+
 TEST_CASE("A worker that is killed leaves its tunes named as missing, and 5", "[batch]")
 {
     Folder folder;

@@ -1,6 +1,7 @@
 #include "core/files/work/player.h"
 
 #include "core/files/jsonline.h"
+#include "core/files/jsonwords.h"
 #include "core/files/work/form.h"
 #include "core/files/work/harpmember.h"
 
@@ -133,7 +134,7 @@ Result<Pupils> readPupils(std::string_view text, Tables const& tables, std::stri
                      file + ", line " + std::to_string(lineOfByte(text, error.byte)),
                      "this is not a list of pupils"};
     } catch (Json::exception const& error) {
-        return Fault{FaultCode::Malformed, file, error.what()};
+        return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     } catch (WrongHarp const& wrong) {
         return Fault{FaultCode::Malformed, file, wrong.detail};
     }

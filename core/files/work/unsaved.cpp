@@ -1,6 +1,7 @@
 #include "core/files/work/unsaved.h"
 
 #include "core/files/json.h"
+#include "core/files/jsonwords.h"
 #include "core/files/work/form.h"
 
 namespace files {
@@ -37,7 +38,7 @@ base::Result<Unsaved> readUnsaved(std::string_view text, std::string const& file
                        json.at("steps").get<std::vector<std::string>>(),
                        json.at("document").get<std::string>()};
     } catch (Json::exception const& error) {
-        return Fault{FaultCode::Malformed, file, error.what()};
+        return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     }
 }
 
