@@ -63,6 +63,7 @@ Actions::Actions(QWidget* owner)
       shapesLeft(made(owner, tr("Shapes on the &left"))),
       alone(made(owner, tr("Without &panes"), Qt::Key_F11)),
       undo(made(owner, tr("&Undo"), QKeySequence::Undo)), redo(made(owner, tr("&Redo"))),
+      history(made(owner, tr("H&istory…"), Qt::CTRL | Qt::SHIFT | Qt::Key_H)),
       lock(made(owner, tr("&Keep this shape"), Qt::Key_L)),
       unlock(made(owner, tr("&Let this shape change"), Qt::Key_U)),
       unlockAll(made(owner, tr("Let &all shapes change"), Qt::SHIFT | Qt::Key_U)),
@@ -137,7 +138,7 @@ void Actions::fill(QMenuBar* bar) const
                        {exportTo, print},
                        {levels, handout, batch},
                        {quit}});
-    menu(tr("&Edit"), {{undo, redo},
+    menu(tr("&Edit"), {{undo, redo, history},
                        {lock, unlock, unlockAll, leaveEmpty},
                        {copyShape, pasteShape, swapShapes, everyChord, letFollow},
                        {pasteTune},
@@ -160,17 +161,17 @@ void Actions::fill(QMenuBar* bar) const
 QList<QAction*> Actions::all() const
 {
     return {
-        newTune,    pasteTune,   copyShape, pasteShape,   swapShapes,  everyChord, letFollow,
-        taste,      messages,    showBank,  showShapes,   bankAbove,   shapesLeft, alone,
-        open,       otherTune,   nextTune,  previousTune, demo,        goBack,     unsaved,
-        batch,      save,        saveAs,    exportTo,     print,       words,      handout,
-        levels,     quit,        undo,      redo,         lock,        unlock,     unlockAll,
-        leaveEmpty, anotherTake, bestTake,  varyPasses,   heardTempo,  ownTempo,   playTune,
-        fromHere,   hearBar,     stop,      phrase,       part,        barBefore,  click,
-        stepsUp,    typeTempo,   practice,  soundFiles,   hearBetween, markA,      flip,
-        takeA,      loop,        countIn,   left,         right,       faster,     slower,
-        grid,       sheet,       nextPane,  system,       light,       dark,       handbook,
-        keys,       care,        about};
+        newTune,   pasteTune,  copyShape,   pasteShape,   swapShapes, everyChord,  letFollow,
+        taste,     messages,   showBank,    showShapes,   bankAbove,  shapesLeft,  alone,
+        open,      otherTune,  nextTune,    previousTune, demo,       goBack,      unsaved,
+        batch,     save,       saveAs,      exportTo,     print,      words,       handout,
+        levels,    quit,       undo,        redo,         history,    lock,        unlock,
+        unlockAll, leaveEmpty, anotherTake, bestTake,     varyPasses, heardTempo,  ownTempo,
+        playTune,  fromHere,   hearBar,     stop,         phrase,     part,        barBefore,
+        click,     stepsUp,    typeTempo,   practice,     soundFiles, hearBetween, markA,
+        flip,      takeA,      loop,        countIn,      left,       right,       faster,
+        slower,    grid,       sheet,       nextPane,     system,     light,       dark,
+        handbook,  keys,       care,        about};
 }
 
 } // namespace ui

@@ -49,6 +49,7 @@ struct Actions {
     QAction* alone;        // the grid or the sheet without panes
     QAction* undo;
     QAction* redo;
+    QAction* history; // every step, to go back to
     QAction* lock;
     QAction* unlock;
     QAction* unlockAll;

@@ -4,6 +4,7 @@
 #include "ui/fingermenu.h"
 #include "ui/followedbox.h"
 #include "ui/helppages.h"
+#include "ui/historydialog.h"
 #include "ui/likeshapes.h"
 #include "ui/messagebar.h"
 #include "ui/notopened.h"
@@ -138,6 +139,11 @@ void Workbench::joinActions()
     on(m_actions.quit, [this] { close(); });
     QUndoStack& undo = m_session.undoStack();
     on(m_actions.undo, [&undo] { undo.undo(); });
+    on(m_actions.history, [this, &undo] {
+        auto* const dialog = new HistoryDialog(undo, this);
+        dialog->setAttribute(Qt::WA_DeleteOnClose);
+        dialog->show();
+    });
     on(m_actions.redo, [&undo] { undo.redo(); });
     connect(&undo, &QUndoStack::undoTextChanged, this, [this](QString const& text) {
         m_actions.undo->setText(text.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(text));

@@ -15,6 +15,7 @@
 #include <QMenu>
 #include <QSignalSpy>
 #include <QTest>
+#include <QUndoView>
 #include <catch2/catch.hpp>
 
 using namespace ui;
@@ -76,6 +77,34 @@ TEST_CASE("By keys alone a chord is chosen, a variant looked at, used, undone an
     CHECK_FALSE(open.at(2).locked);
     press(Qt::Key_Escape);
     CHECK(open.session.undoStack().count() == 2);
+}
+
+TEST_CASE("The history lists every step, and a click goes back to any of them and on again",
+          "[ui]")
+{
+    Open open;
+    auto const before = open.at(0).voicing;
+    open.session.select(0);
+    REQUIRE(open.session.chooseRanked(3));
+    auto const chosen = open.at(0).voicing;
+    REQUIRE(open.session.setTempo(50));
+    REQUIRE(open.session.setPasses(proposal::Passes::Varied));
+    open.workbench.actions().history->trigger();
+    auto* const steps = open.workbench.findChild<QUndoView*>("steps");
+    REQUIRE(steps);
+    REQUIRE(steps->model()->rowCount() == 4); // as it was opened, and three steps
+    auto const click = [steps](int row) {
+        QTest::mouseClick(steps->viewport(), Qt::LeftButton, {},
+                          steps->visualRect(steps->model()->index(row, 0)).center());
+    };
+    click(1);
+    CHECK(open.at(0).voicing == chosen);
+    CHECK_FALSE(open.session.brief().quartersPerMinute);
+    click(0);
+    CHECK(open.at(0).voicing == before);
+    click(3);
+    CHECK(open.session.brief().quartersPerMinute == 50);
+    CHECK(open.session.brief().passes == proposal::Passes::Varied);
 }
 
 TEST_CASE("A number typed in the grid uses the variant of that rank", "[ui]")
