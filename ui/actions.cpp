@@ -54,6 +54,8 @@ Actions::Actions(QWidget* owner)
       swapShapes(
           made(owner, tr("S&wap with the copied bar"), Qt::CTRL | Qt::SHIFT | Qt::Key_V)),
       everyChord(made(owner, tr("Use at e&very chord like this"), Qt::Key_A)),
+      everyBar(made(owner, tr("Use wherever the &bar comes again"), Qt::SHIFT | Qt::Key_A)),
+      everyClose(made(owner, tr("Use at every cl&ose"))),
       letFollow(made(owner, tr("Let the rest &follow"))),
       taste(made(owner, tr("&Your taste…"))),
       messages(made(owner, tr("&Messages"), Qt::CTRL | Qt::SHIFT | Qt::Key_L)),
@@ -138,12 +140,13 @@ void Actions::fill(QMenuBar* bar) const
                        {exportTo, print},
                        {levels, handout, batch},
                        {quit}});
-    menu(tr("&Edit"), {{undo, redo, history},
-                       {lock, unlock, unlockAll, leaveEmpty},
-                       {copyShape, pasteShape, swapShapes, everyChord, letFollow},
-                       {pasteTune},
-                       {anotherTake, bestTake, taste},
-                       {varyPasses, heardTempo, ownTempo}});
+    menu(tr("&Edit"),
+         {{undo, redo, history},
+          {lock, unlock, unlockAll, leaveEmpty},
+          {copyShape, pasteShape, swapShapes, everyChord, everyBar, everyClose, letFollow},
+          {pasteTune},
+          {anotherTake, bestTake, taste},
+          {varyPasses, heardTempo, ownTempo}});
     bar->addMenu(pupil);
     menu(tr("&Hear"), {{playTune, fromHere, hearBar, stop},
                        {phrase, part},
@@ -161,17 +164,17 @@ void Actions::fill(QMenuBar* bar) const
 QList<QAction*> Actions::all() const
 {
     return {
-        newTune,   pasteTune,  copyShape,   pasteShape,   swapShapes, everyChord,  letFollow,
-        taste,     messages,   showBank,    showShapes,   bankAbove,  shapesLeft,  alone,
-        open,      otherTune,  nextTune,    previousTune, demo,       goBack,      unsaved,
-        batch,     save,       saveAs,      exportTo,     print,      words,       handout,
-        levels,    quit,       undo,        redo,         history,    lock,        unlock,
-        unlockAll, leaveEmpty, anotherTake, bestTake,     varyPasses, heardTempo,  ownTempo,
-        playTune,  fromHere,   hearBar,     stop,         phrase,     part,        barBefore,
-        click,     stepsUp,    typeTempo,   practice,     soundFiles, hearBetween, markA,
-        flip,      takeA,      loop,        countIn,      left,       right,       faster,
-        slower,    grid,       sheet,       nextPane,     system,     light,       dark,
-        handbook,  keys,       care,        about};
+        newTune,     pasteTune, copyShape, pasteShape, swapShapes,  everyChord,   everyBar,
+        everyClose,  letFollow, taste,     messages,   showBank,    showShapes,   bankAbove,
+        shapesLeft,  alone,     open,      otherTune,  nextTune,    previousTune, demo,
+        goBack,      unsaved,   batch,     save,       saveAs,      exportTo,     print,
+        words,       handout,   levels,    quit,       undo,        redo,         history,
+        lock,        unlock,    unlockAll, leaveEmpty, anotherTake, bestTake,     varyPasses,
+        heardTempo,  ownTempo,  playTune,  fromHere,   hearBar,     stop,         phrase,
+        part,        barBefore, click,     stepsUp,    typeTempo,   practice,     soundFiles,
+        hearBetween, markA,     flip,      takeA,      loop,        countIn,      left,
+        right,       faster,    slower,    grid,       sheet,       nextPane,     system,
+        light,       dark,      handbook,  keys,       care,        about};
 }
 
 } // namespace ui

@@ -39,6 +39,8 @@ struct Actions {
     QAction* pasteShape;
     QAction* swapShapes;   // the copied and the selected
     QAction* everyChord;   // the shape at every chord like this one
+    QAction* everyBar;     // wherever the tune has the same notes over the same chord
+    QAction* everyClose;   // at the ends of parts and of the tune
     QAction* letFollow;    // other chords may change when one is kept
     QAction* taste;        // what is learned of the arranger's
     QAction* messages;     // all that were told

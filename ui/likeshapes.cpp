@@ -1,5 +1,8 @@
 #include "ui/likeshapes.h"
 
+#include "core/arrange/view.h"
+
+#include <algorithm>
 #include <cstdlib>
 #include <tuple>
 
@@ -23,16 +26,61 @@ std::optional<int> candidateLike(proposal::Proposal const& proposal, int positio
     return best;
 }
 
-std::vector<ShapeAt> atEveryChordLike(proposal::Proposal const& proposal, int position,
-                                      arrange::Voicing const& shape)
+namespace {
+
+// The tune's notes and the chord in the position's own time, as they are written.
+struct Written {
+    music::Chord chord;
+    music::Length span;
+    std::vector<std::pair<music::Length, tune::Note>> notes;
+};
+
+Written writtenAt(arrange::Arrangement const& arrangement, arrange::Position const& position)
+{
+    Written out{position.chord, position.span, {}};
+    tune::Bar const& bar = arrangement.tune.bars[static_cast<std::size_t>(position.bar)];
+    for (tune::Note const& note : bar.notes)
+        if (note.at >= position.at && note.at < position.at + position.span)
+            out.notes.emplace_back(note.at - position.at, note);
+    return out;
+}
+
+bool sameNotes(Written const& a, Written const& b)
+{
+    return a.chord == b.chord && a.span == b.span &&
+           std::ranges::equal(a.notes, b.notes, [](auto const& x, auto const& y) {
+               return x.first == y.first && x.second.length == y.second.length &&
+                      x.second.pitches == y.second.pitches;
+           });
+}
+
+bool isLike(proposal::Proposal const& proposal, std::size_t here, std::size_t other, Like like)
+{
+    arrange::Arrangement const& arrangement = proposal.arrangement;
+    arrange::Position const& a = arrangement.positions[here].position;
+    arrange::Position const& b = arrangement.positions[other].position;
+    switch (like) {
+    case Like::Chord:
+        return a.chord == b.chord && a.span == b.span;
+    case Like::Notes:
+        return sameNotes(writtenAt(arrangement, a), writtenAt(arrangement, b));
+    case Like::Close:
+        break;
+    }
+    return arrange::viewOf(sceneOf(proposal), b, arrange::longestNote(arrangement.playing))
+               .close != arrange::Close::None;
+}
+
+} // namespace
+
+std::vector<ShapeAt> atEveryPlaceLike(proposal::Proposal const& proposal, int position,
+                                      arrange::Voicing const& shape, Like like)
 {
     std::vector<ShapeAt> out;
     auto const& positions = proposal.arrangement.positions;
-    auto const& here = positions[static_cast<std::size_t>(position)].position;
     for (std::size_t i = 0; i < positions.size(); ++i) {
         int const other = static_cast<int>(i);
-        if (other == position || !(positions[i].position.chord == here.chord) ||
-            positions[i].position.span != here.span)
+        if (other == position || !isLike(proposal, static_cast<std::size_t>(position), i, like))
             continue;
         auto const candidate = candidateLike(proposal, other, shape);
         if (!candidate || proposal.lattice.locks[i] == candidate) continue;

@@ -20,10 +20,15 @@ struct ShapeAt {
 std::optional<int> candidateLike(proposal::Proposal const& proposal, int position,
                                  arrange::Voicing const& shape);
 
-// The shape of a position at every other place with the same chord as long; those that are there
-// already or cannot have it are left out.
-std::vector<ShapeAt> atEveryChordLike(proposal::Proposal const& proposal, int position,
-                                      arrange::Voicing const& shape);
+// The shape of a position at every other place that is like it; those where it is kept already
+// or cannot be had are left out.
+enum class Like {
+    Chord, // the same chord as long
+    Notes, // the same chord under the same notes of the tune, as where a bar comes again
+    Close, // the end of a part or of the tune, whatever the chord
+};
+std::vector<ShapeAt> atEveryPlaceLike(proposal::Proposal const& proposal, int position,
+                                      arrange::Voicing const& shape, Like like);
 
 // The shapes of two positions, each in the other's place. None: one of them cannot be played
 // there.

@@ -159,7 +159,9 @@ void Workbench::joinActions()
     on(m_actions.copyShape, [this] { copyShape(); });
     on(m_actions.pasteShape, [this] { pasteShape(); });
     on(m_actions.swapShapes, [this] { swapShapes(); });
-    on(m_actions.everyChord, [this] { useAtEveryChord(); });
+    on(m_actions.everyChord, [this] { useAtEvery(Like::Chord); });
+    on(m_actions.everyBar, [this] { useAtEvery(Like::Notes); });
+    on(m_actions.everyClose, [this] { useAtEvery(Like::Close); });
     on(m_actions.messages, [this] { m_messages->openList(); });
     for (QAction* pane : {m_actions.showBank, m_actions.showShapes, m_actions.bankAbove,
                           m_actions.shapesLeft, m_actions.alone})
@@ -258,7 +260,7 @@ void Workbench::joinViews()
         menu.addActions({m_actions.lock, m_actions.unlock, m_actions.leaveEmpty});
         menu.addSeparator();
         menu.addActions({m_actions.copyShape, m_actions.pasteShape, m_actions.swapShapes,
-                         m_actions.everyChord});
+                         m_actions.everyChord, m_actions.everyBar, m_actions.everyClose});
         menu.addSeparator();
         addFingerMenu(menu, m_session);
         menu.exec(where);
@@ -885,7 +887,7 @@ void Workbench::swapShapes()
         m_session.chooseAll(*shapes, tr("%1 and %2 swapped").arg(there, here));
 }
 
-void Workbench::useAtEveryChord()
+void Workbench::useAtEvery(Like like)
 {
     auto const selected = m_session.selected();
     auto const shown = m_session.shown();
@@ -896,15 +898,23 @@ void Workbench::useAtEveryChord()
         proposal.lattice.candidates[place][static_cast<std::size_t>(*shown)].voicing;
     QString const chord = QString::fromStdString(
         music::shown(proposal.arrangement.positions[place].position.chord));
-    auto shapes = atEveryChordLike(proposal, *selected, shape);
+    QString const places = like == Like::Chord   ? chord
+                           : like == Like::Notes ? tr("bar like this")
+                                                 : tr("close");
+    auto shapes = atEveryPlaceLike(proposal, *selected, shape, like);
     auto const others = shapes.size();
     shapes.push_back({*selected, *shown});
     if (others == 0)
-        return tell(tr("There is no other %1 as long as this one that can have %2.")
-                        .arg(chord, patternWords(shape)));
-    if (m_session.chooseAll(shapes, tr("“%1” at every %2").arg(patternWords(shape), chord)))
-        tellDone(tr("%1 is kept here and at %2 more. Undo takes it back.")
-                     .arg(patternWords(shape), tr("%1 %2").arg(others).arg(chord)));
+        return tell(like == Like::Chord
+                        ? tr("There is no other %1 as long as this one that can have %2.")
+                              .arg(chord, patternWords(shape))
+                        : tr("There is no other %1 that can have %2.")
+                              .arg(places, patternWords(shape)));
+    if (m_session.chooseAll(shapes, tr("“%1” at every %2").arg(patternWords(shape), places)))
+        tellDone((others == 1 ? tr("%1 is kept here and in one more place. Undo takes it back.")
+                              : tr("%1 is kept here and in %2 more places. Undo takes it back.")
+                                    .arg(QStringLiteral("%1"), QString::number(others)))
+                     .arg(patternWords(shape)));
 }
 
 void Workbench::setPassage(std::optional<Passage> passage)
@@ -1015,7 +1025,8 @@ void Workbench::enableActions()
 {
     bool const open = showsTune();
     auto const position = m_session.selected();
-    for (QAction* action : {m_actions.copyShape, m_actions.everyChord})
+    for (QAction* action :
+         {m_actions.copyShape, m_actions.everyChord, m_actions.everyBar, m_actions.everyClose})
         action->setEnabled(open && position);
     for (QAction* action : {m_actions.pasteShape, m_actions.swapShapes})
         action->setEnabled(open && position && m_copied);

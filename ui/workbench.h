@@ -27,6 +27,7 @@ class QVBoxLayout;
 
 namespace ui {
 
+enum class Like;
 class MessageBar;
 class NotOpened;
 class PageView;
@@ -148,7 +149,7 @@ private:
     void copyShape();
     void pasteShape();
     void swapShapes();
-    void useAtEveryChord();
+    void useAtEvery(Like like);
     void backToTune();
     bool showsTune() const;
     QString aboutNow() const;

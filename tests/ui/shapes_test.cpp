@@ -49,10 +49,46 @@ TEST_CASE("A passage over a repeat is heard where the tune goes straight on", "[
     CHECK(passageWords(scenario::jig(), {4, 4}) == QStringLiteral("Bar 5"));
 }
 
+TEST_CASE("A shape is found where the same notes come again, and at every close", "[ui]")
+{
+    auto const& positions = proposed().arrangement.positions;
+    auto const& tune = proposed().arrangement.tune;
+    auto const notesOf = [&](int position) {
+        std::string out;
+        auto const& at = positions[static_cast<std::size_t>(position)].position;
+        for (tune::Note const& note : tune.bars[static_cast<std::size_t>(at.bar)].notes)
+            if (note.at >= at.at && note.at < at.at + at.span)
+                for (music::Pitch const pitch : note.pitches) out += music::plain(pitch) + ' ';
+        return out;
+    };
+    int found = 0;
+    for (std::size_t i = 0; i < positions.size(); ++i) {
+        int const here = static_cast<int>(i);
+        for (ShapeAt const& one :
+             atEveryPlaceLike(proposed(), here, positions[i].voicing, Like::Notes)) {
+            ++found;
+            CHECK(notesOf(one.position) == notesOf(here));
+            CHECK(one.position != here);
+        }
+    }
+    CHECK(found > 0);
+
+    // Two parts: the close of the first, from that of the tune.
+    int const last = static_cast<int>(positions.size()) - 1;
+    auto const closes = atEveryPlaceLike(
+        proposed(), last, positions[static_cast<std::size_t>(last)].voicing, Like::Close);
+    REQUIRE_FALSE(closes.empty());
+    for (ShapeAt const& one : closes) {
+        int const bar = positions[static_cast<std::size_t>(one.position)].position.bar;
+        CHECK((tune.bars[static_cast<std::size_t>(bar)].repeatCloses ||
+               bar + 1 == static_cast<int>(tune.bars.size())));
+    }
+}
+
 TEST_CASE("A shape is found again under the same chord elsewhere, and only there", "[ui]")
 {
     arrange::Voicing const shape = proposed().arrangement.positions[0].voicing;
-    auto const shapes = atEveryChordLike(proposed(), 0, shape);
+    auto const shapes = atEveryPlaceLike(proposed(), 0, shape, Like::Chord);
     REQUIRE_FALSE(shapes.empty());
     std::set<int> places;
     for (ShapeAt const& one : shapes) {
