@@ -118,12 +118,13 @@ std::string tasteStanding(Learned const& learned)
                            fewest);
     if (!learned.inUse)
         return fmt::format(
-            "{} choices so far, and nothing in common that foretells them better "
-            "than the manner as it is: it foretells {}.",
+            "{} choices so far. They show no taste of their own yet: the manner as "
+            "it is would have got {} of them right.",
             learned.choices, learned.asShipped);
-    return fmt::format("Of {} choices, each held back in turn, what the others teach foretells "
-                       "{}; the manner as it is foretells {}.",
-                       learned.heldBack, learned.asLearned, learned.asShipped);
+    return fmt::format(
+        "Going by your other choices, Sallow would have got {} of {} right; by the "
+        "manner as it is, {}.",
+        learned.asLearned, learned.heldBack, learned.asShipped);
 }
 
 } // namespace learning

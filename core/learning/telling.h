@@ -12,8 +12,8 @@ namespace learning {
 std::vector<std::string> tasteSentences(std::span<Choice const> choices,
                                         Learned const& learned);
 
-// "Of 24 choices held back, what was learned foretells 19, the manner as it comes 15."; or why
-// nothing is in use.
+// "Going by your other choices, Sallow would have got 19 of 24 right; by the manner as it is, 15.";
+// or why nothing is in use.
 std::string tasteStanding(Learned const& learned);
 
 } // namespace learning
