@@ -2,6 +2,7 @@
 
 #include "core/arrange/phrases.h"
 
+#include <algorithm>
 #include <optional>
 
 namespace arrange {
@@ -34,6 +35,13 @@ Seam seamBetween(tune::Tune const& tune, int before, int after)
     return to % barsInPair == 0 ? Seam::Pairs : Seam::InPair;
 }
 
+// How long after the first the second may still be too soon for the hand, in seconds.
+double reachOfHaste(View const& before)
+{
+    return std::max(1 / before.level->sameStringPerSecond,
+                    before.level->octaveLeapSeconds / before.taste->travel.allowedShare);
+}
+
 } // namespace
 
 Neighbours neighboursOf(Scene const& scene, Position const& before, View const& viewBefore,
@@ -44,8 +52,10 @@ Neighbours neighboursOf(Scene const& scene, Position const& before, View const& 
     Neighbours n;
     n.before = &viewBefore;
     n.after = &viewAfter;
-    n.adjacent = gap && *gap < music::barLength(bar.meter);
     n.gap = gap ? gap->wholes.toDouble() : 0;
+    // A bar of a quick tune is shorter than what a beginner's hand needs.
+    n.adjacent = gap && (*gap < music::barLength(bar.meter) ||
+                         viewBefore.seconds(n.gap) < reachOfHaste(viewBefore));
     n.sameChord = before.chord == after.chord;
     n.sameBar = before.bar == after.bar;
     n.seam = n.adjacent ? seamBetween(scene.tune, before.bar, after.bar) : Seam::Parts;

@@ -182,11 +182,29 @@ void leaveGraces(tune::Tune& tune, std::vector<NotePlace> places)
     tune = tune::changed(std::move(tune), changes);
 }
 
+// Two pitches of one chord that lie on one string with one lever, F sharp and G flat, are one pluck.
+void pluckOnce(arrange::Arrangement& a)
+{
+    bool once = false;
+    for (tune::Bar& bar : a.tune.bars)
+        for (tune::Note& note : bar.notes) {
+            auto const again =
+                std::ranges::unique(note.pitches, [&](music::Pitch p, music::Pitch q) {
+                    auto const place = harp::placeOf(a.harp, p);
+                    return place && place == harp::placeOf(a.harp, q);
+                });
+            once = once || !again.empty();
+            note.pitches.erase(again.begin(), again.end());
+        }
+    if (once) a.playing = tune::played(a.tune);
+}
+
 } // namespace
 
 base::Result<levers::Plan> mendedLevers(Proposal& out, std::vector<SnagChoice> const& eased)
 {
     arrange::Arrangement& a = out.arrangement;
+    pluckOnce(a);
     Brief const& brief = out.brief;
     tune::Playing const asRead = a.playing;
     tune::Tune const asWritten = a.tune;

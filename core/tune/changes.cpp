@@ -75,6 +75,17 @@ void changePitch(Bar& bar, NotePlace place, Change change)
         });
 }
 
+// A pitch that was moved onto another of its chord, however that is spelt, is plucked once.
+void pluckOnce(Tune& tune, NotePlace place)
+{
+    auto& pitches = tune.bars[static_cast<std::size_t>(place.bar)]
+                        .notes[static_cast<std::size_t>(place.note)]
+                        .pitches;
+    auto const again =
+        std::ranges::unique(pitches, {}, [](music::Pitch pitch) { return music::midi(pitch); });
+    pitches.erase(again.begin(), again.end());
+}
+
 // The note of the next sounding place, where a tie from `place` would arrive.
 std::optional<NotePlace> tiedTo(Tune const& tune, NotePlace place)
 {
@@ -130,6 +141,7 @@ std::optional<music::Pitch> pitchOf(Tune const& tune, NotePlace place)
 
 Tune changed(Tune tune, std::vector<NoteChange> const& changes)
 {
+    std::vector<NotePlace> moved;
     for (NoteChange const& change : changes) {
         if (!pitchOf(tune, change.place)) continue;
         std::vector<NotePlace> together{change.place};
@@ -140,7 +152,10 @@ Tune changed(Tune tune, std::vector<NoteChange> const& changes)
         }
         for (NotePlace const& place : together)
             changePitch(tune.bars[static_cast<std::size_t>(place.bar)], place, change.change);
+        moved.insert(moved.end(), together.begin(), together.end());
     }
+    // Last, because the places of the changes count the pitches that the tune had.
+    for (NotePlace const& place : moved) pluckOnce(tune, place);
     return tune;
 }
 

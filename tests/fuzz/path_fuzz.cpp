@@ -161,11 +161,23 @@ proposal::Brief briefOf(Choices& choose, tune::Tune tune)
     return brief;
 }
 
-void checkRules(proposal::Proposal const& proposal, char const* when)
+// What was made of the bytes, to be tried again by hand.
+std::string told(proposal::Brief const& brief)
+{
+    return "\nharp " + brief.harp.id() + ", tuning " +
+           music::shown(music::Key{brief.harp.tuning()}) + ", hand " + brief.hand.id +
+           ", level " + std::to_string(brief.level.number) + ", manner " + brief.weights.style +
+           ", repeats " + (brief.passes == proposal::Passes::Varied ? "varied" : "as written") +
+           ", right hand " + std::to_string(static_cast<int>(brief.right)) + ", take " +
+           std::to_string(brief.take);
+}
+
+void checkRules(proposal::Proposal const& proposal, std::string const& abc, char const* when)
 {
     for (std::string const& broken :
          proposal::brokenRules(proposal.arrangement, proposal.brief.book))
-        fuzz::demand(false, std::string(when) + ": " + broken);
+        fuzz::demand(false,
+                     std::string(when) + ": " + broken + told(proposal.brief) + "\n" + abc);
 }
 
 void writeAll(std::string const& abc, proposal::Proposal const& proposal)
@@ -207,9 +219,14 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* bytes, std::size_t siz
     if (!tune::hasChords(*tune) && choose.of(3) != 0)
         *tune = harmony::withFoundChords(fuzz::tables().harmony, *std::move(tune));
 
-    auto proposal = proposal::propose(briefOf(choose, *std::move(tune)));
+    proposal::Brief const brief = briefOf(choose, *std::move(tune));
+    auto proposal = proposal::propose(brief);
+    // A key that is asked for by name may be one that the harp does not have.
+    if (!proposal && std::holds_alternative<music::Key>(brief.key) &&
+        proposal.error().code == base::FaultCode::KeyBeyondTuning)
+        return 0;
     fuzz::demand(static_cast<bool>(proposal), proposal ? "" : base::sentence(proposal.error()));
-    checkRules(*proposal, "as proposed");
+    checkRules(*proposal, abc, "as proposed");
 
     auto const positions = proposal->lattice.positions.size();
     if (positions > 0) {
@@ -219,13 +236,13 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* bytes, std::size_t siz
         auto locked = proposal::withChoice(*proposal, static_cast<int>(position),
                                            static_cast<int>(candidate), true);
         if (locked) {
-            checkRules(*locked, "with a shape locked");
+            checkRules(*locked, abc, "with a shape locked");
             proposal = std::move(locked);
         }
     }
     if (choose.of(4) == 0) {
         auto const other = proposal::atLevel(*proposal, choose.from(fuzz::tables().levels));
-        if (other) checkRules(other->proposal, "at another level");
+        if (other) checkRules(other->proposal, abc, "at another level");
     }
     writeAll(abc, *proposal);
     return 0;

@@ -33,6 +33,18 @@ TEST_CASE("A note that is left out leaves a rest, one of a chord leaves the othe
     CHECK(after.bars[0].length == before.bars[0].length);
 }
 
+TEST_CASE("A note that is moved onto another of its chord is plucked once", "[tune]")
+{
+    auto const before = lines::tune("D5+D6:1/4 F#4+G5:1/4 D5:1/2 |", lines::major("G"));
+    auto const after = tune::changed(before, {{{0, 0, 1, false}, Change::OctaveLower}});
+    CHECK(after.bars[0].notes[0].pitches == std::vector{pitch("D5")});
+    CHECK(after.bars[0].notes[1] == before.bars[0].notes[1]);
+    // However it is spelt: G flat is the key of F sharp.
+    auto const flat = tune::changed(before, {{{0, 1, 1, false}, Change::SemitoneLower},
+                                             {{0, 1, 1, false}, Change::OctaveLower}});
+    CHECK(flat.bars[0].notes[1].pitches == std::vector{pitch("F#4")});
+}
+
 TEST_CASE("A dropped accidental leaves the note as the key in force has it", "[tune]")
 {
     auto before = lines::tune("C#5:1/4 F5:1/4 D5:1/2 |", lines::major("G"));
