@@ -88,7 +88,8 @@ QSize Button::sizeFor(bool captionShown, QString const& text) const
     return {std::max(qRound(width + 0.5), height), height};
 }
 
-QSize Button::sizeHint() const { return sizeFor(m_captionShown, text()); }
+QSize Button::sizeFor(bool captionShown) const { return sizeFor(captionShown, text()); }
+QSize Button::sizeHint() const { return sizeFor(m_captionShown); }
 
 QSize Button::minimumSizeHint() const
 {

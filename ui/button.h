@@ -27,6 +27,7 @@ public:
     QMenu* menu() const { return m_menu; }
 
     QSize sizeHint() const override;
+    QSize sizeFor(bool captionShown) const; // with its caption or without
     QSize minimumSizeHint() const override;
 
 protected:

@@ -21,9 +21,10 @@ public:
     {
         setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     }
-    void setWords(QString const& title, QString const& detail)
+    // Whether they are other words than before.
+    bool setWords(QString const& title, QString const& detail)
     {
-        if (m_title == title && m_detail == detail) return;
+        if (m_title == title && m_detail == detail) return false;
         m_title = title;
         m_detail = detail;
         setToolTip(detail.isEmpty() ? title : title + QLatin1Char('\n') + detail);
@@ -31,6 +32,7 @@ public:
         setAccessibleDescription(detail);
         updateGeometry();
         update();
+        return true;
     }
     QSize sizeHint() const override
     {
@@ -123,65 +125,40 @@ Button* Header::chip(QString const& caption, QString const& toolTip, QMenu* menu
     return button;
 }
 
-namespace {
-
-void setWords(Button* button, QString const& caption, QString const& words)
+void Header::setWords(Button* button, QString const& caption, QString const& words)
 {
     if (button->text() == words) return;
     button->setText(words);
     button->setAccessibleName(caption + QLatin1Char(' ') + words);
     button->updateGeometry();
+    fit();
 }
-
-} // namespace
 
 void Header::setTitle(QString const& title, QString const& detail)
 {
-    m_title->setWords(title, detail);
-    fit();
+    if (m_title->setWords(title, detail)) fit();
 }
 
-void Header::setKeyWords(QString const& words)
-{
-    setWords(m_key, tr("Key"), words);
-    fit();
-}
-void Header::setHarpWords(QString const& words)
-{
-    setWords(m_harp, tr("Harp"), words);
-    fit();
-}
-void Header::setHandWords(QString const& words)
-{
-    setWords(m_hand, tr("Hand"), words);
-    fit();
-}
-void Header::setLevelWords(QString const& words)
-{
-    setWords(m_level, tr("Level"), words);
-    fit();
-}
-void Header::setStyleWords(QString const& words)
-{
-    setWords(m_style, tr("Manner"), words);
-    fit();
-}
+void Header::setKeyWords(QString const& words) { setWords(m_key, tr("Key"), words); }
+void Header::setHarpWords(QString const& words) { setWords(m_harp, tr("Harp"), words); }
+void Header::setHandWords(QString const& words) { setWords(m_hand, tr("Hand"), words); }
+void Header::setLevelWords(QString const& words) { setWords(m_level, tr("Level"), words); }
+void Header::setStyleWords(QString const& words) { setWords(m_style, tr("Manner"), words); }
 
 void Header::setView(View view) { (view == View::Grid ? m_grid : m_sheet)->setChecked(true); }
 
 // Captions give way before the title does, and the title before the words on the buttons.
 void Header::fit()
 {
-    auto const needed = [this] {
-        int sum = 0;
-        for (Button* button : {m_key, m_harp, m_hand, m_level, m_style, m_grid, m_sheet})
-            sum += button->sizeHint().width() + 7;
-        return sum + 30 + std::min(m_title->sizeHint().width(), 260);
-    };
-    Button* const chips[] = {m_key, m_harp, m_hand, m_level, m_style};
-    for (Button* button : chips) button->setCaptionShown(true);
-    for (Button* button : {m_harp, m_key, m_hand, m_style})
-        if (needed() > width()) button->setCaptionShown(false);
+    int needed = 30 + std::min(m_title->sizeHint().width(), 260);
+    for (Button* button : {m_key, m_harp, m_hand, m_level, m_style, m_grid, m_sheet})
+        needed += button->sizeFor(true).width() + 7;
+    m_level->setCaptionShown(true);
+    for (Button* button : {m_harp, m_key, m_hand, m_style}) {
+        bool const fits = needed <= width();
+        if (!fits) needed -= button->sizeFor(true).width() - button->sizeFor(false).width();
+        button->setCaptionShown(fits);
+    }
 }
 
 void Header::paintEvent(QPaintEvent*)

@@ -46,6 +46,7 @@ private:
 
     Button* chip(QString const& caption, QString const& toolTip, QMenu* menu);
     void openBy(Button* button, QKeySequence const& keys);
+    void setWords(Button* button, QString const& caption, QString const& words);
     void fit();
 
     QMenu* m_keyMenu = nullptr;

@@ -188,7 +188,7 @@ void TuneGrid::refresh()
     m_pictures.resize(faces.size());
     for (std::size_t i = 0; i < faces.size(); ++i) {
         if (!moved && faces[i] == m_faces[i]) continue;
-        m_pictures[i] = QPixmap();
+        m_pictures[i].stale = true;
         updateBox(paintedBox(faces[i].lane));
         if (i < m_faces.size()) updateBox(paintedBox(m_faces[i].lane));
     }
@@ -302,14 +302,15 @@ bool TuneGrid::sharesStretch(std::optional<int> position) const
 
 QPixmap const& TuneGrid::painted(std::size_t lane)
 {
-    QPixmap& picture = m_pictures[lane];
+    auto& [picture, stale] = m_pictures[lane];
     double const scale = devicePixelRatioF();
     ui::Box const box = paintedBox(m_faces[lane].lane);
     QSize const size(static_cast<int>(std::ceil(box.width * scale)),
                      static_cast<int>(std::ceil(box.height * scale)));
-    if (!picture.isNull() && picture.size() == size && picture.devicePixelRatio() == scale)
-        return picture;
-    picture = QPixmap(size);
+    bool const fits = picture.size() == size && picture.devicePixelRatio() == scale;
+    if (fits && !stale) return picture;
+    stale = false;
+    if (!fits) picture = QPixmap(size); // else its memory serves again
     picture.setDevicePixelRatio(scale);
     picture.fill(Qt::transparent);
     QPainter painter(&picture);

@@ -113,7 +113,11 @@ private:
     std::optional<arrange::Arrangement> m_arrangement;
     LaneLayout m_layout;
     std::vector<LaneFace> m_faces;  // of each lane
-    std::vector<QPixmap> m_pictures; // of each lane; null: to be painted afresh
+    struct Picture {
+        QPixmap pixels;
+        bool stale = true; // to be painted afresh
+    };
+    std::vector<Picture> m_pictures; // of each lane
     int m_lanesPainted = 0;
     std::vector<int> m_followed;
     std::vector<SnagMark> m_snags;

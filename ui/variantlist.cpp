@@ -306,18 +306,24 @@ void VariantList::paintPicture(QPainter& painter, QRectF const& box,
     lowest = std::max(0, std::min(lowest, last - 12));
     double const apart = box.width() / std::max(1, last - lowest);
     auto const xOf = [&](int string) { return box.left() + apart * (string - lowest); };
+    painter.setRenderHint(QPainter::Antialiasing, false);
     for (int i = lowest; i <= last; ++i) {
         harp::StringColour const kind = colourOf(m_harp->string(i));
         bool const red = kind == harp::StringColour::Red;
         bool const blue = kind == harp::StringColour::Blue;
-        QPen pen(red    ? colour(p.red)
-                 : blue ? colour(p.blue)
-                        : colour(p.string, 0.55),
-                 red || blue ? 1.6 : 1);
-        if (blue) pen.setDashPattern({3, 1.6});
-        painter.setPen(pen);
-        painter.drawLine(QPointF(xOf(i), box.top()), QPointF(xOf(i), box.bottom()));
+        QColor const ink = red    ? colour(p.red, 0.85)
+                           : blue ? colour(p.blue, 0.85)
+                                  : colour(p.string, 0.55);
+        // Filled and on whole pixels, which is many times as fast as lines.
+        int const thick = red || blue ? 2 : 1;
+        int const left = qRound(xOf(i) - thick / 2.0);
+        int const bottom = qRound(box.bottom());
+        int const dash = blue ? 5 : bottom;
+        int const gap = blue ? 3 : 0;
+        for (int y = qRound(box.top()); y < bottom; y += dash + gap)
+            painter.fillRect(left, y, thick, std::min(dash, bottom - y), ink);
     }
+    painter.setRenderHint(QPainter::Antialiasing, true);
     // Notes plucked together lie at one height, rolled ones a little apart.
     double const radius = 6.4;
     std::vector<double> times;

@@ -1,10 +1,12 @@
 #include "core/arrange/reasons.h"
 
 #include "core/arrange/alike.h"
-#include "core/arrange/build.h"
-#include "core/arrange/telling.h"
+#include "core/arrange/laid.h"
+#include "core/arrange/neighbours.h"
+#include "core/arrange/view.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace arrange {
 
@@ -18,53 +20,6 @@ Candidate const& candidateAt(Lattice const& lattice, int position, int candidate
 {
     return lattice
         .candidates[static_cast<std::size_t>(position)][static_cast<std::size_t>(candidate)];
-}
-
-// All that a candidate costs beside the best choice of its neighbours, by term.
-Account accountInPlace(Scene const& scene, Lattice const& lattice, Choice const& best,
-                       int position, int candidate)
-{
-    Account account = candidateAt(lattice, position, candidate).account;
-    auto const add = [&](Account const& more) {
-        for (std::size_t t = 0; t < termCount; ++t) account[t] += more[t];
-    };
-    auto const i = static_cast<std::size_t>(position);
-    if (position > 0)
-        add(pairAccount(scene, lattice, position - 1, best.candidates[i - 1], candidate));
-    if (i + 1 < lattice.positions.size())
-        add(pairAccount(scene, lattice, position, candidate, best.candidates[i + 1]));
-    return account;
-}
-
-Told told(Scene const& scene, Lattice const& lattice, Choice const& best, int position,
-          int candidate)
-{
-    auto const i = static_cast<std::size_t>(position);
-    auto const voicedAt = [&](std::size_t at) {
-        return &lattice.candidates[at][static_cast<std::size_t>(best.candidates[at])].voicing;
-    };
-    bool const first = i == 0;
-    bool const last = i + 1 == lattice.positions.size();
-    std::optional<int> like;
-    std::optional<int> unlike;
-    if (auto const answer = answered(lattice, position)) {
-        Account const& account = candidateAt(lattice, position, candidate).account;
-        bool const other = account[static_cast<std::size_t>(Term::Variety)] > 0;
-        (other ? unlike : like) =
-            lattice.positions[static_cast<std::size_t>(answer->position)].bar;
-    }
-    View view = viewOf(scene, lattice.positions[i], longestNote(scene.playing));
-    Laid laid = laidAs(candidateAt(lattice, position, candidate).voicing, view);
-    return {scene,
-            lattice.positions[i],
-            first ? nullptr : &lattice.positions[i - 1],
-            last ? nullptr : &lattice.positions[i + 1],
-            std::move(view),
-            std::move(laid),
-            first ? nullptr : voicedAt(i - 1),
-            last ? nullptr : voicedAt(i + 1),
-            like,
-            unlike};
 }
 
 // The candidate with the least regret that is another shape than this one.
@@ -103,24 +58,98 @@ void add(std::vector<std::string>& sentences, std::string sentence)
 
 } // namespace
 
-std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
-                                    Solution const& solution, int position, int candidate)
+ReasonsAt::ReasonsAt(Scene const& scene, Lattice const& lattice, Solution const& solution,
+                     int position)
+    : m_scene(scene), m_lattice(lattice), m_solution(solution), m_position(position)
 {
     auto const i = static_cast<std::size_t>(position);
-    int const chosen = solution.best.candidates[i];
-    bool const isChosen = chosen == candidate;
-    int const rival = isChosen ? rivalOf(lattice, solution, position, candidate) : chosen;
-    Account const own = accountInPlace(scene, lattice, solution.best, position, candidate);
-    Account const other = accountInPlace(scene, lattice, solution.best, position, rival);
-    Told const here = told(scene, lattice, solution.best, position, candidate);
+    music::Length const longest = longestNote(scene.playing);
+    m_view = viewOf(scene, lattice.positions[i], longest);
+    auto const beside = [&](int there) {
+        auto const at = static_cast<std::size_t>(there);
+        View view = viewOf(scene, lattice.positions[at], longest);
+        Laid laid =
+            laidAs(candidateAt(lattice, there, solution.best.candidates[at]).voicing, view);
+        return Beside{std::move(view), std::move(laid), {}};
+    };
+    // What joins points to the views, which stay where they are from here on.
+    if (position > 0) {
+        m_before = beside(position - 1);
+        m_before->join = neighboursOf(scene, lattice.positions[i - 1], m_before->view,
+                                      lattice.positions[i], m_view);
+        m_handBefore = handAtEnd(m_before->view, m_before->laid);
+        m_ringingBefore = ringingAfter(m_before->join, m_before->laid);
+    }
+    if (i + 1 < lattice.positions.size()) {
+        m_after = beside(position + 1);
+        m_after->join = neighboursOf(scene, lattice.positions[i], m_view,
+                                     lattice.positions[i + 1], m_after->view);
+        m_handAfter = handAtStart(m_after->view, m_after->laid);
+    }
+}
 
-    std::vector<std::string> sentences;
-    if (lattice.candidates[i].size() == 1)
+// All that a candidate costs beside the best choice of its neighbours, by term.
+Account ReasonsAt::accountOf(int candidate) const
+{
+    Candidate const& here = candidateAt(m_lattice, m_position, candidate);
+    Account account = here.account;
+    auto const add = [&](Account const& more) {
+        for (std::size_t t = 0; t < termCount; ++t) account[t] += more[t];
+    };
+    Laid const laid = laidAs(here.voicing, m_view);
+    if (m_before)
+        add(pairAccount(m_before->join, m_before->laid, m_handBefore, m_ringingBefore, laid,
+                        handAtStart(m_view, laid), m_scene.weights));
+    if (m_after)
+        add(pairAccount(m_after->join, laid, handAtEnd(m_view, laid),
+                        ringingAfter(m_after->join, laid), m_after->laid, m_handAfter,
+                        m_scene.weights));
+    return account;
+}
+
+Told ReasonsAt::told(int candidate) const
+{
+    auto const i = static_cast<std::size_t>(m_position);
+    auto const voicedAt = [&](std::size_t at) {
+        auto const chosen = static_cast<std::size_t>(m_solution.best.candidates[at]);
+        return &m_lattice.candidates[at][chosen].voicing;
+    };
+    std::optional<int> like;
+    std::optional<int> unlike;
+    if (auto const answer = answered(m_lattice, m_position)) {
+        Account const& account = candidateAt(m_lattice, m_position, candidate).account;
+        bool const other = account[static_cast<std::size_t>(Term::Variety)] > 0;
+        (other ? unlike : like) =
+            m_lattice.positions[static_cast<std::size_t>(answer->position)].bar;
+    }
+    return {m_scene,
+            m_lattice.positions[i],
+            m_before ? &m_lattice.positions[i - 1] : nullptr,
+            m_after ? &m_lattice.positions[i + 1] : nullptr,
+            m_view,
+            laidAs(candidateAt(m_lattice, m_position, candidate).voicing, m_view),
+            m_before ? voicedAt(i - 1) : nullptr,
+            m_after ? voicedAt(i + 1) : nullptr,
+            like,
+            unlike};
+}
+
+std::vector<std::string> ReasonsAt::of(int candidate) const
+{
+    auto const i = static_cast<std::size_t>(m_position);
+    int const chosen = m_solution.best.candidates[i];
+    bool const isChosen = chosen == candidate;
+    int const rival = isChosen ? rivalOf(m_lattice, m_solution, m_position, candidate) : chosen;
+    Told const here = told(candidate);
+    if (m_lattice.candidates[i].size() == 1)
         return {character(here),
                 "This is the only shape that can be played here, because the tune is too low "
                 "or the hand has no time."};
+    Account const own = accountOf(candidate);
+    Account const other = accountOf(rival);
     std::vector<Term> const better = termsByExcess(other, own);
     std::vector<Term> const worse = termsByExcess(own, other);
+    std::vector<std::string> sentences;
     if (isChosen) {
         add(sentences, character(here));
         for (Term t : better) add(sentences, inFavour(t, here));
@@ -131,6 +160,12 @@ std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
         for (Term t : worse) add(sentences, against(t, here));
     }
     return sentences;
+}
+
+std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
+                                    Solution const& solution, int position, int candidate)
+{
+    return ReasonsAt(scene, lattice, solution, position).of(candidate);
 }
 
 } // namespace arrange

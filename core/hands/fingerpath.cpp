@@ -1,7 +1,8 @@
 #include "core/hands/fingerpath.h"
 
 #include <algorithm>
-#include <map>
+#include <cstdint>
+#include <optional>
 #include <utility>
 
 namespace hands {
@@ -12,7 +13,7 @@ namespace {
 struct Way {
     int cost = 0;
     std::size_t parent = 0; // among the ways of the pluck before
-    std::vector<int> fingers;
+    Fingers fingers;
     Join join = Join::Anew;
 };
 
@@ -21,21 +22,38 @@ struct Layer {
     std::vector<Way> ways; // one for each shape
 };
 
+// Shapes are told apart by one number, which is compared faster than they are.
+std::uint64_t numberOf(HandShape const& shape)
+{
+    constexpr unsigned bits = 12; // strings from -1 (nowhere) to far beyond any harp
+    std::uint64_t number = static_cast<std::uint64_t>(shape.played);
+    for (std::optional<int> const& string : shape.placed)
+        number = number << bits | static_cast<std::uint64_t>(string.value_or(-1) + 1);
+    return number;
+}
+
 Layer after(Layer const& before, Pluck const& pluck, Player const& player)
 {
     Layer next;
-    std::map<HandShape, std::size_t> known;
-    for (std::size_t parent = 0; parent < before.shapes.size(); ++parent)
-        for (HandMove& move : movesTo(before.shapes[parent], pluck, player)) {
+    std::vector<std::uint64_t> known; // the numbers of the shapes, which are few
+    MovesInto const into(pluck, player);
+    std::vector<HandMove> moves;
+    for (std::size_t parent = 0; parent < before.shapes.size(); ++parent) {
+        into.from(before.shapes[parent], moves);
+        for (HandMove const& move : moves) {
             int const cost = before.ways[parent].cost + move.cost;
-            auto const [place, isNew] = known.try_emplace(move.to, next.shapes.size());
-            if (isNew) {
+            std::uint64_t const number = numberOf(move.to);
+            auto const place = std::find(known.begin(), known.end(), number);
+            if (place == known.end()) {
+                known.push_back(number);
                 next.shapes.push_back(move.to);
-                next.ways.push_back({cost, parent, std::move(move.fingers), move.join});
-            } else if (cost < next.ways[place->second].cost) {
-                next.ways[place->second] = {cost, parent, std::move(move.fingers), move.join};
+                next.ways.push_back({cost, parent, move.fingers, move.join});
+                continue;
             }
+            Way& way = next.ways[static_cast<std::size_t>(place - known.begin())];
+            if (cost < way.cost) way = {cost, parent, move.fingers, move.join};
         }
+    }
     return next;
 }
 
@@ -49,8 +67,8 @@ FingerPath cheapestFingers(std::vector<Pluck> const& plucks, Player const& playe
     auto const& last = layers.back().ways;
     auto const best = std::min_element(
         last.begin(), last.end(), [](Way const& a, Way const& b) { return a.cost < b.cost; });
-    FingerPath path{std::vector<std::vector<int>>(plucks.size()),
-                    std::vector<Join>(plucks.size()), best->cost};
+    FingerPath path{std::vector<Fingers>(plucks.size()), std::vector<Join>(plucks.size()),
+                    best->cost};
     auto way = static_cast<std::size_t>(best - last.begin());
     for (std::size_t i = plucks.size(); i > 0; --i) {
         path.fingers[i - 1] = layers[i].ways[way].fingers;

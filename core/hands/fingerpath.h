@@ -6,9 +6,9 @@
 
 namespace hands {
 
-// Fingers for each pluck, one for each of its strings from the lowest, and what they cost.
+// Fingers for each pluck, and what they cost.
 struct FingerPath {
-    std::vector<std::vector<int>> fingers;
+    std::vector<Fingers> fingers;
     std::vector<Join> joins; // one for each pluck: how its fingers come there
     int cost = 0;
 };

@@ -206,9 +206,9 @@ bool staysOn(Join join) { return join == Join::Stays || join == Join::Linked; }
 // Finger 4 of the group lies too far from where the thumb is wanted: it leaves, the others
 // stay.
 bool leavesForTheThumb(Arrangement const& arrangement, arrange::PlacingGroup const& group,
-                       Struck const& struck, std::vector<int> const& fingers)
+                       Struck const& struck, Fingers const& fingers)
 {
-    if (fingers != std::vector<int>{1}) return false;
+    if (fingers != Fingers{1}) return false;
     return std::any_of(
         group.notes.begin(), group.notes.end(), [&](arrange::GroupNote const& note) {
             return note.finger == harp::fingers &&

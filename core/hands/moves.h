@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/hands/fingers.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
 
@@ -57,8 +58,8 @@ enum class Join {
 // One way to play the next pluck.
 struct HandMove {
     HandShape to;
-    std::vector<int> fingers; // one for each string of the pluck, from the lowest
-    int cost = 0;             // points, see moves.cpp
+    Fingers fingers;
+    int cost = 0; // points, see moves.cpp
     Join join = Join::Anew;
 };
 
@@ -70,6 +71,32 @@ struct HandMove {
 // spans is rolled, at a price. Fingers that the player has set are kept where any fingers in
 // their order do.
 std::vector<HandMove> movesTo(HandShape const& from, Pluck const& next, Player const& player);
+
+// The same moves for one pluck from many shapes: what does not depend on the shape is worked
+// out once. The pluck and the player must outlive it.
+class MovesInto {
+public:
+    MovesInto(Pluck const& next, Player const& player);
+    // In place of what stands in `moves`.
+    void from(HandShape const& shape, std::vector<HandMove>& moves) const;
+
+private:
+    class From;
+    struct Choice {
+        Fingers fingers;
+        int cost = 0;              // of the pluck alone
+        bool liesTogether = false; // all its fingers at once
+    };
+    using Placed = std::array<std::optional<int>, harp::fingers>;
+    bool holds(Placed const& placed) const;
+    int pairCost(harp::PlacedFinger low, harp::PlacedFinger high) const;
+    int ownCost(Fingers const& fingers) const;
+
+    Pluck const& m_next;
+    Player const& m_player;
+    std::array<double, harp::fingers * harp::fingers> m_limitMm{}; // by low and high finger
+    std::vector<Choice> m_choices;
+};
 
 // Whether two fingers can be on two strings together: in their order, and within the hard limit
 // of the pair [trade-3.2].

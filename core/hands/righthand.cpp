@@ -189,15 +189,14 @@ std::vector<int> addSet(std::span<arrange::SetFinger const> set, std::vector<Str
 }
 
 // The finger of a voice from those of the plucked strings.
-int fingerOf(Struck const& struck, Voice const& voice, std::vector<int> const& fingers)
+int fingerOf(Struck const& struck, Voice const& voice, Fingers const& fingers)
 {
     auto const& strings = struck.pluck.strings;
     auto const place = std::lower_bound(strings.begin(), strings.end(), voice.string);
     return fingers[static_cast<std::size_t>(place - strings.begin())];
 }
 
-bool inReach(Arrangement const& arrangement, Pluck const& pluck,
-             std::vector<int> const& fingers)
+bool inReach(Arrangement const& arrangement, Pluck const& pluck, Fingers const& fingers)
 {
     for (std::size_t low = 0; low < fingers.size(); ++low)
         for (std::size_t high = low + 1; high < fingers.size(); ++high)
@@ -227,7 +226,7 @@ public:
         m_out.given = arrangement.given;
     }
 
-    void add(Struck const& struck, std::vector<int> const& fingers, Join join)
+    void add(Struck const& struck, Fingers const& fingers, Join join)
     {
         addFingers(struck, fingers);
         addToGroups(struck, fingers, join);
@@ -236,7 +235,7 @@ public:
     RightHand take() { return std::move(m_out); }
 
 private:
-    void addFingers(Struck const& struck, std::vector<int> const& fingers)
+    void addFingers(Struck const& struck, Fingers const& fingers)
     {
         arrange::NoteFingers note{struck.bar, struck.note.value_or(0), {}, false};
         note.rolled = hasMoreStrings(struck) || !inReach(m_arrangement, struck.pluck, fingers);
@@ -257,7 +256,7 @@ private:
         if (struck.note) m_out.fingers.push_back(std::move(note));
     }
 
-    void addToGroups(Struck const& struck, std::vector<int> const& fingers, Join join)
+    void addToGroups(Struck const& struck, Fingers const& fingers, Join join)
     {
         auto& groups = m_out.groups;
         for (std::size_t i = 0; i < fingers.size(); ++i) {

@@ -336,11 +336,14 @@ std::vector<Variant> variants(Proposal const& proposal, int position)
 {
     auto const i = static_cast<std::size_t>(position);
     assert(i < proposal.lattice.candidates.size());
+    arrange::Scene const scene = sceneOf(proposal);
+    arrange::ReasonsAt const reasons(scene, proposal.lattice, proposal.solution, position);
     std::vector<Variant> out;
+    out.reserve(proposal.lattice.candidates[i].size());
     for (int c = 0; c < static_cast<int>(proposal.lattice.candidates[i].size()); ++c)
         out.push_back({c, proposal.solution.regrets[i][static_cast<std::size_t>(c)],
                        proposal.solution.best.candidates[i] == c,
-                       proposal.lattice.locks[i] == c, reasons(proposal, position, c)});
+                       proposal.lattice.locks[i] == c, reasons.of(c)});
     std::stable_sort(out.begin(), out.end(),
                      [](Variant const& a, Variant const& b) { return a.regret < b.regret; });
     return out;
