@@ -57,9 +57,11 @@ Seam seamAt(proposal::Proposal const& p, std::size_t position)
 {
     arrange::Scene const scene = proposal::sceneOf(p);
     auto const& positions = p.lattice.positions;
-    arrange::View const none;
-    return arrange::neighboursOf(scene, positions[position - 1], none, positions[position],
-                                 none)
+    auto const longest = arrange::longestNote(scene.playing);
+    arrange::View const before = arrange::viewOf(scene, positions[position - 1], longest);
+    arrange::View const after = arrange::viewOf(scene, positions[position], longest);
+    return arrange::neighboursOf(scene, positions[position - 1], before, positions[position],
+                                 after)
         .seam;
 }
 
