@@ -56,6 +56,10 @@ Actions::Actions(QWidget* owner)
       everyChord(made(owner, tr("Use at e&very chord like this"), Qt::Key_A)),
       everyBar(made(owner, tr("Use wherever the &bar comes again"), Qt::SHIFT | Qt::Key_A)),
       everyClose(made(owner, tr("Use at every cl&ose"))),
+      chooseAll(made(owner, tr("Choose all c&hords together"), QKeySequence::SelectAll)),
+      chooseLike(
+          made(owner, tr("Choose every bar l&ike this"), Qt::CTRL | Qt::SHIFT | Qt::Key_A)),
+      nextLike(made(owner, tr("Go to the next bar like this"), Qt::Key_J)),
       letFollow(made(owner, tr("Let the rest &follow"))),
       taste(made(owner, tr("&Your taste…"))),
       messages(made(owner, tr("&Messages"), Qt::CTRL | Qt::SHIFT | Qt::Key_L)),
@@ -143,6 +147,7 @@ void Actions::fill(QMenuBar* bar) const
     menu(tr("&Edit"),
          {{undo, redo, history},
           {lock, unlock, unlockAll, leaveEmpty},
+          {chooseAll, chooseLike, nextLike},
           {copyShape, pasteShape, swapShapes, everyChord, everyBar, everyClose, letFollow},
           {pasteTune},
           {anotherTake, bestTake, taste},
@@ -164,17 +169,18 @@ void Actions::fill(QMenuBar* bar) const
 QList<QAction*> Actions::all() const
 {
     return {
-        newTune,     pasteTune, copyShape, pasteShape, swapShapes,  everyChord,   everyBar,
-        everyClose,  letFollow, taste,     messages,   showBank,    showShapes,   bankAbove,
-        shapesLeft,  alone,     open,      otherTune,  nextTune,    previousTune, demo,
-        goBack,      unsaved,   batch,     save,       saveAs,      exportTo,     print,
-        words,       handout,   levels,    quit,       undo,        redo,         history,
-        lock,        unlock,    unlockAll, leaveEmpty, anotherTake, bestTake,     varyPasses,
-        heardTempo,  ownTempo,  playTune,  fromHere,   hearBar,     stop,         phrase,
-        part,        barBefore, click,     stepsUp,    typeTempo,   practice,     soundFiles,
-        hearBetween, markA,     flip,      takeA,      loop,        countIn,      left,
-        right,       faster,    slower,    grid,       sheet,       nextPane,     system,
-        light,       dark,      handbook,  keys,       care,        about};
+        newTune,     pasteTune,    copyShape,  pasteShape,  swapShapes, everyChord, everyBar,
+        everyClose,  chooseAll,    chooseLike, nextLike,    letFollow,  taste,      messages,
+        showBank,    showShapes,   bankAbove,  shapesLeft,  alone,      open,       otherTune,
+        nextTune,    previousTune, demo,       goBack,      unsaved,    batch,      save,
+        saveAs,      exportTo,     print,      words,       handout,    levels,     quit,
+        undo,        redo,         history,    lock,        unlock,     unlockAll,  leaveEmpty,
+        anotherTake, bestTake,     varyPasses, heardTempo,  ownTempo,   playTune,   fromHere,
+        hearBar,     stop,         phrase,     part,        barBefore,  click,      stepsUp,
+        typeTempo,   practice,     soundFiles, hearBetween, markA,      flip,       takeA,
+        loop,        countIn,      left,       right,       faster,     slower,     grid,
+        sheet,       nextPane,     system,     light,       dark,       handbook,   keys,
+        care,        about};
 }
 
 } // namespace ui

@@ -41,6 +41,9 @@ struct Actions {
     QAction* everyChord;   // the shape at every chord like this one
     QAction* everyBar;     // wherever the tune has the same notes over the same chord
     QAction* everyClose;   // at the ends of parts and of the tune
+    QAction* chooseAll;    // the chords of the passage, or of the tune
+    QAction* chooseLike;   // every bar like this one
+    QAction* nextLike;     // go to the next of them
     QAction* letFollow;    // other chords may change when one is kept
     QAction* taste;        // what is learned of the arranger's
     QAction* messages;     // all that were told

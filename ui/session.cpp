@@ -7,6 +7,8 @@
 
 #include <QUndoCommand>
 
+#include <algorithm>
+#include <cstdlib>
 #include <utility>
 
 namespace ui {
@@ -85,6 +87,7 @@ bool Session::open(Brief brief)
     }
     m_undo.clear();
     m_selected = answer->lattice.positions.empty() ? std::nullopt : std::optional(0);
+    m_chosen.clear();
     m_brief = std::move(brief);
     m_proposal = *std::move(answer);
     look();
@@ -137,10 +140,64 @@ void Session::select(int position)
     if (!isOpen() || position < 0 ||
         position >= static_cast<int>(arrangement().positions.size()))
         return;
-    if (m_selected == position && !m_shown) return;
+    if (m_selected == position && !m_shown && !severalChosen()) return;
+    m_chosen.clear();
     m_selected = position;
     look();
     emit selectionChanged();
+}
+
+std::vector<int> Session::chosen() const
+{
+    if (severalChosen()) return m_chosen;
+    return m_selected ? std::vector{*m_selected} : std::vector<int>{};
+}
+
+void Session::chooseTogether(std::vector<int> positions)
+{
+    if (!isOpen()) return;
+    std::ranges::sort(positions);
+    positions.erase(std::unique(positions.begin(), positions.end()), positions.end());
+    std::erase_if(positions, [&](int position) {
+        return position < 0 || position >= static_cast<int>(arrangement().positions.size());
+    });
+    if (positions.empty()) return;
+    bool const stays = m_selected && std::ranges::binary_search(positions, *m_selected);
+    int const near = m_selected.value_or(0);
+    int const next =
+        stays ? near : *std::ranges::min_element(positions, {}, [near](int position) {
+            return std::abs(position - near);
+        });
+    if (positions.size() == 1) return select(next);
+    m_chosen = std::move(positions);
+    m_selected = next;
+    look();
+    emit selectionChanged();
+}
+
+void Session::toggleChosen(int position)
+{
+    std::vector<int> positions = chosen();
+    if (std::erase(positions, position) == 0) {
+        positions.push_back(position);
+        m_selected = position;
+    } else if (positions.empty()) {
+        return;
+    }
+    chooseTogether(std::move(positions));
+}
+
+// One step for all that are chosen.
+bool Session::chooseEverywhere(std::vector<ShapeAt> const& shapes, QString const& text)
+{
+    auto const others = m_chosen.size() - shapes.size();
+    if (shapes.empty() || !chooseAll(shapes, text)) return false;
+    if (others == 1)
+        emit noticed(tr("One of the chosen chords cannot have it and stays as it was."));
+    if (others > 1)
+        emit noticed(
+            tr("%1 of the chosen chords cannot have it and stay as they were.").arg(others));
+    return true;
 }
 
 void Session::show(int candidate)
@@ -175,8 +232,26 @@ bool Session::choose(int candidate)
     auto const index = static_cast<std::size_t>(*m_selected);
     auto const& candidates = m_proposal->lattice.candidates[index];
     if (candidate < 0 || candidate >= static_cast<int>(candidates.size())) return false;
-    if (m_proposal->lattice.locks[index] == candidate) return true;
     arrange::Voicing const& voicing = candidates[static_cast<std::size_t>(candidate)].voicing;
+    if (severalChosen()) {
+        std::vector<ShapeAt> shapes;
+        for (int const position : m_chosen) {
+            auto const like = position == *m_selected
+                                  ? candidate
+                                  : candidateLike(*m_proposal, position, voicing);
+            if (like) shapes.push_back({position, *like});
+        }
+        auto const learnt = learning::choiceOf(*m_proposal, *m_selected, candidate);
+        QString const text = voicing.notes.empty()
+                                 ? tr("left hand rests in %1 places").arg(shapes.size())
+                                 : tr("“%1” in %2 places")
+                                       .arg(QString::fromStdString(voicing.pattern))
+                                       .arg(shapes.size());
+        if (!chooseEverywhere(shapes, text)) return false;
+        if (learnt) emit chose(*learnt);
+        return true;
+    }
+    if (m_proposal->lattice.locks[index] == candidate) return true;
     Brief next = withoutLocksAt(*m_selected);
     next.locks.push_back(proposal::lockFor(m_proposal->lattice, *m_selected, candidate,
                                            m_proposal->arrangement.harp, m_proposal->moved));
@@ -284,15 +359,33 @@ bool Session::chooseRanked(int rank)
 bool Session::lockShown()
 {
     auto const candidate = shown();
-    return candidate && choose(*candidate);
+    if (!candidate || !severalChosen()) return candidate && choose(*candidate);
+    std::vector<ShapeAt> shapes; // each keeps its own
+    for (int const position : m_chosen)
+        shapes.push_back(
+            {position,
+             position == *m_selected
+                 ? *candidate
+                 : m_proposal->solution.best.candidates[static_cast<std::size_t>(position)]});
+    return chooseEverywhere(shapes, tr("%1 shapes kept").arg(shapes.size()));
 }
 
 bool Session::unlock()
 {
     if (!m_selected) return false;
-    auto const index = static_cast<std::size_t>(*m_selected);
-    if (!m_proposal->lattice.locks[index]) return false;
-    return become(withoutLocksAt(*m_selected), tr("let %1 change").arg(placeName(*m_selected)));
+    std::vector<int> const positions = chosen();
+    auto const isLocked = [&](int position) {
+        return m_proposal->lattice.locks[static_cast<std::size_t>(position)].has_value();
+    };
+    if (std::ranges::none_of(positions, isLocked)) return false;
+    Brief next = m_brief;
+    std::erase_if(next.locks, [&](Lock const& lock) {
+        auto const at = proposal::positionOf(lock, m_proposal->lattice);
+        return at && std::ranges::binary_search(positions, *at);
+    });
+    return become(std::move(next), positions.size() == 1
+                                       ? tr("let %1 change").arg(placeName(*m_selected))
+                                       : tr("let %1 shapes change").arg(positions.size()));
 }
 
 bool Session::unlockAll()
@@ -498,7 +591,13 @@ bool Session::usePattern(pattern::Pattern own)
         return false;
     }
     QString const name = QString::fromStdString(with.name);
+    bool const several = severalChosen();
+    if (several) m_undo.beginMacro(tr("“%1” in %2 places").arg(name).arg(m_chosen.size()));
     done(*std::move(answer), tr("“%1” in %2").arg(name, placeName(*m_selected)));
+    if (several) {
+        choose(m_proposal->solution.best.candidates[static_cast<std::size_t>(*m_selected)]);
+        m_undo.endMacro();
+    }
     return true;
 }
 
@@ -672,11 +771,16 @@ void Session::follow(Brief const& from, Brief const& to)
 void Session::take(Brief brief, Proposal proposal)
 {
     m_brief = std::move(brief);
+    int const before = m_proposal ? static_cast<int>(arrangement().positions.size()) : 0;
     m_proposal = std::move(proposal);
     int const positions = static_cast<int>(arrangement().positions.size());
     if (m_selected && *m_selected >= positions)
         m_selected = positions > 0 ? std::optional(positions - 1) : std::nullopt;
     if (!m_selected && positions > 0) m_selected = 0;
+    // Other chords, or another one selected: those that were chosen are no longer meant.
+    if (severalChosen() && (positions != before || !m_selected ||
+                            !std::ranges::binary_search(m_chosen, *m_selected)))
+        m_chosen.clear();
     look();
     emit changed();
     emit selectionChanged();

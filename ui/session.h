@@ -49,6 +49,9 @@ public:
 
     // The selected position; none while nothing is open or the tune has no position.
     std::optional<int> selected() const { return m_selected; }
+    // Positions that are chosen together, in order, the selected one among them; edits of
+    // shapes are for all of them. Only the selected one while no others are chosen.
+    std::vector<int> chosen() const;
     // Variants of the selected position, least regret first.
     std::vector<proposal::Variant> const& variants() const { return m_variants; }
     // The candidate looked at for the selected position: the chosen one until another is
@@ -72,11 +75,15 @@ public:
     QUndoStack& undoStack() { return m_undo; }
 
 public slots:
-    void select(int position);
+    void select(int position); // alone
+    void chooseTogether(std::vector<int> positions);
+    void toggleChosen(int position); // with those that are chosen, or no longer
     void show(int candidate);
 
     // Edits. Each answers whether it was done; a refusal is told by refused().
-    bool choose(int candidate);  // locks it at the selected position and solves again
+    // Locks it at the selected position and solves again; where several are chosen, what is
+    // most like it at each of them.
+    bool choose(int candidate);
     bool chooseRanked(int rank); // the rank-th variant, 0 the first
     bool chooseAll(std::vector<ShapeAt> const& shapes, QString const& text); // as one step
     // A way round a snag, an index into Proposal::snags: for it alone or for all alike; and what
@@ -151,6 +158,8 @@ private:
     void follow(proposal::Brief const& from, proposal::Brief const& to);
     void take(proposal::Brief brief, proposal::Proposal proposal);
     void look();
+    bool severalChosen() const { return m_chosen.size() > 1; }
+    bool chooseEverywhere(std::vector<ShapeAt> const& shapes, QString const& text);
     QString placeName(int position) const;
 
     Engine m_engine;
@@ -159,6 +168,7 @@ private:
     proposal::Brief m_brief;
     std::optional<proposal::Proposal> m_proposal;
     std::optional<int> m_selected;
+    std::vector<int> m_chosen;  // two or more, the selected among them; else none
     std::optional<int> m_shown; // none: the chosen candidate
     std::vector<proposal::Variant> m_variants;
     QUndoStack m_undo;

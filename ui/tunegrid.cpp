@@ -64,6 +64,7 @@ void TuneGrid::clear()
     m_difficulty = {};
     m_arrangement.reset();
     m_selected.reset();
+    m_chosen.clear();
     m_playingBar.reset();
     m_passage.reset();
     m_followed.clear();
@@ -82,6 +83,20 @@ void TuneGrid::setSelected(std::optional<int> position)
     if (!position) return;
     if (LaneBar const* bar = barOf(m_layout, *position)) showBar(*bar);
     tellReadableFocus(*this, *position);
+}
+
+void TuneGrid::setChosen(std::vector<int> positions)
+{
+    if (positions.size() < 2) positions.clear();
+    if (m_chosen == positions) return;
+    for (int const position : m_chosen) updatePosition(position);
+    m_chosen = std::move(positions);
+    for (int const position : m_chosen) updatePosition(position);
+}
+
+bool TuneGrid::isChosen(int position) const
+{
+    return position == m_selected || std::ranges::binary_search(m_chosen, position);
 }
 
 void TuneGrid::setPlayingBar(std::optional<int> bar)
@@ -353,8 +368,9 @@ void TuneGrid::paintGround(QPainter& painter, Lane const& lane)
                              colour(p.amber));
         for (LaneChord const& chord : bar.chords) {
             QRectF const box = rectOf(chord.stretch).adjusted(1.5, 1, -0.5, -0.5);
-            if (chord.position == m_selected) {
-                painter.setPen(Qt::NoPen);
+            if (isChosen(chord.position)) {
+                painter.setPen(chord.position == m_selected ? QPen(Qt::NoPen)
+                                                            : QPen(colour(p.leaf), 1.2));
                 painter.setBrush(colour(p.leafWash));
                 painter.drawRoundedRect(box, corner, corner);
             } else if (chord.position == m_pointed && !sharesStretch(m_pointed)) {
@@ -521,7 +537,11 @@ void TuneGrid::mousePressEvent(QMouseEvent* event)
     m_pressedBar = bar;
     auto const position = under(event->position());
     if (m_passage) emit passageChosen(std::nullopt);
-    if (position) emit positionClicked(*position);
+    if (!position) return;
+    if (event->modifiers() & Qt::ControlModifier)
+        emit positionToggled(*position);
+    else
+        emit positionClicked(*position);
 }
 
 void TuneGrid::mouseReleaseEvent(QMouseEvent*) { m_pressedBar.reset(); }
@@ -555,8 +575,14 @@ void TuneGrid::mouseMoveEvent(QMouseEvent* event)
 
 void TuneGrid::keyPressEvent(QKeyEvent* event)
 {
-    auto const go = [this](Step step) {
-        if (m_selected) emit positionClicked(neighbour(m_layout, *m_selected, step));
+    bool const together = event->modifiers() & Qt::AltModifier;
+    auto const go = [this, together](Step step) {
+        if (!m_selected) return;
+        int const next = neighbour(m_layout, *m_selected, step);
+        if (!together)
+            emit positionClicked(next);
+        else if (next != *m_selected) // back over chosen ones lets them go
+            emit positionToggled(isChosen(next) ? *m_selected : next);
     };
     if (event->modifiers() & Qt::ShiftModifier) {
         int const lane = m_layout.barsPerLane;
@@ -631,6 +657,7 @@ ReadableItem TuneGrid::readableItem(int position) const
         if (snag.bar == arranged.position.bar) item.name += tr(", snag: %1").arg(snag.words);
     if (LaneChord const* chord = chordOf(m_layout, position))
         item.box = rectOf(chord->stretch).translated(0, -verticalScrollBar()->value());
+    if (!m_chosen.empty() && isChosen(position)) item.name += tr(", chosen with others");
     item.chosen = m_selected == position;
     return item;
 }
@@ -641,7 +668,7 @@ void TuneGrid::contextMenuEvent(QContextMenuEvent* event)
     auto const position = byKey ? m_selected : under(event->pos());
     LaneChord const* chord = position ? chordOf(m_layout, *position) : nullptr;
     if (!chord) return;
-    emit positionClicked(*position);
+    if (!isChosen(*position)) emit positionClicked(*position);
     QPoint const corner(qRound(chord->stretch.x) + 20,
                         qRound(chord->stretch.y) + 30 - verticalScrollBar()->value());
     emit menuWanted(byKey ? viewport()->mapToGlobal(corner) : event->globalPos());

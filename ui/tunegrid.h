@@ -37,6 +37,7 @@ public:
     void setDifficulty(hands::Difficulty difficulty, int level);
     void clear();
     void setSelected(std::optional<int> position);
+    void setChosen(std::vector<int> positions); // together, the selected one among them
     void setPlayingBar(std::optional<int> bar); // index into Tune::bars
     std::optional<int> selected() const { return m_selected; }
     void setSnags(std::vector<SnagMark> snags);
@@ -60,6 +61,8 @@ public:
 
 signals:
     void positionClicked(int position);
+    // Ctrl and a click, Alt and an arrow key: chosen with others, or no longer.
+    void positionToggled(int position);
     void hearClicked();                   // Space: the selected bar
     void variantsClicked();               // Enter or double click: on to the list of variants
     void notesWanted();                   // double click on a note of the tune
@@ -95,6 +98,7 @@ private:
     void showBox(ui::Box const& box);
     void updateBox(ui::Box const& box);
     void updatePosition(std::optional<int> position);
+    bool isChosen(int position) const;
     bool sharesStretch(std::optional<int> position) const;
     std::optional<int> under(QPointF const& point) const;
     std::optional<int> barUnder(QPointF const& point) const;
@@ -125,6 +129,7 @@ private:
     hands::Difficulty m_difficulty;
     int m_level = 3;
     std::optional<int> m_selected;
+    std::vector<int> m_chosen; // more than one, or none
     std::optional<int> m_pointed;
     std::optional<int> m_playingBar;
     std::optional<Passage> m_passage;

@@ -5,7 +5,7 @@
 #include "ui/followedbox.h"
 #include "ui/helppages.h"
 #include "ui/historydialog.h"
-#include "ui/likeshapes.h"
+#include "ui/lefthandediting.h"
 #include "ui/messagebar.h"
 #include "ui/notopened.h"
 #include "ui/ownpattern.h"
@@ -73,6 +73,8 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     auto* menus = new ChoiceMenus(session, std::move(tables), *m_header, this);
     connect(menus, &ChoiceMenus::harpKept, this, &Workbench::harpKept);
     m_actions.fill(menuBar());
+    m_leftHands = new LeftHandEditing(
+        m_session, m_actions, [this] { return m_passage; }, this);
     place();
     joinActions();
     joinViews();
@@ -156,12 +158,6 @@ void Workbench::joinActions()
     on(m_actions.unlock, [this] { m_session.unlock(); });
     on(m_actions.unlockAll, [this] { m_session.unlockAll(); });
     on(m_actions.leaveEmpty, [this] { m_session.leaveEmpty(); });
-    on(m_actions.copyShape, [this] { copyShape(); });
-    on(m_actions.pasteShape, [this] { pasteShape(); });
-    on(m_actions.swapShapes, [this] { swapShapes(); });
-    on(m_actions.everyChord, [this] { useAtEvery(Like::Chord); });
-    on(m_actions.everyBar, [this] { useAtEvery(Like::Notes); });
-    on(m_actions.everyClose, [this] { useAtEvery(Like::Close); });
     on(m_actions.messages, [this] { m_messages->openList(); });
     for (QAction* pane : {m_actions.showBank, m_actions.showShapes, m_actions.bankAbove,
                           m_actions.shapesLeft, m_actions.alone})
@@ -223,6 +219,9 @@ void Workbench::joinViews()
 {
     connect(m_header, &Header::viewClicked, this, &Workbench::setView);
     connect(m_grid, &TuneGrid::positionClicked, &m_session, &Session::select);
+    connect(m_grid, &TuneGrid::positionToggled, &m_session, &Session::toggleChosen);
+    connect(m_leftHands, &LeftHandEditing::told, this, &Workbench::tell);
+    connect(m_leftHands, &LeftHandEditing::done, this, &Workbench::tellDone);
     connect(m_grid, &TuneGrid::rankTyped, &m_session, &Session::chooseRanked);
     connect(m_grid, &TuneGrid::hearClicked, this, &Workbench::hearSelected);
     connect(m_grid, &TuneGrid::variantsClicked, this,
@@ -258,6 +257,8 @@ void Workbench::joinViews()
         menu.addActions({m_actions.hearBar, m_actions.fromHere});
         menu.addSeparator();
         menu.addActions({m_actions.lock, m_actions.unlock, m_actions.leaveEmpty});
+        menu.addSeparator();
+        menu.addActions({m_actions.chooseLike, m_actions.nextLike});
         menu.addSeparator();
         menu.addActions({m_actions.copyShape, m_actions.pasteShape, m_actions.swapShapes,
                          m_actions.everyChord, m_actions.everyBar, m_actions.everyClose});
@@ -315,7 +316,7 @@ void Workbench::joinSession()
         m_notOpened.reset();
         m_then.reset();
         m_followed.clear();
-        m_copied.reset();
+        m_leftHands->forget();
         m_a.reset();
         m_compared.reset();
         showCompared();
@@ -590,6 +591,7 @@ void Workbench::showSelection()
         if (!m_gridFresh || !best) m_grid->setArrangement(m_session.shownArrangement());
         m_gridFresh = best;
         m_grid->setSelected(selected);
+        m_grid->setChosen(m_session.chosen());
         showSheet();
         showVariants();
         if (auto const position = m_session.selected()) {
@@ -640,8 +642,12 @@ void Workbench::showVariants()
         auto const& voicing = candidates[static_cast<std::size_t>(variant.candidate)].voicing;
         rows.push_back({variant, voicing, whereWords(harp, voicing)});
     }
+    auto const together = m_session.chosen().size();
     m_variants->setHeading(positionTitle(m_session.arrangement(), *position),
-                           tr("%1 shapes, best first").arg(rows.size()));
+                           together == 1 ? tr("%1 shapes, best first").arg(rows.size())
+                           : together == 2
+                               ? tr("for this and one more chord")
+                               : tr("for this and %1 more chords").arg(together - 1));
     m_variants->list()->setHarp(harp);
     m_variants->list()->setRows(std::move(rows));
     m_variants->list()->setShown(m_session.shown());
@@ -848,75 +854,6 @@ void Workbench::keepOnlyThis()
     m_session.chooseAll(asBefore, tr("the rest as it was"));
 }
 
-void Workbench::copyShape()
-{
-    auto const selected = m_session.selected();
-    if (!showsTune() || !selected) return;
-    m_copied = Copied{*selected, m_session.shownArrangement()
-                                     .positions[static_cast<std::size_t>(*selected)]
-                                     .voicing};
-    enableActions();
-}
-
-void Workbench::pasteShape()
-{
-    auto const selected = m_session.selected();
-    if (!showsTune() || !selected || !m_copied) return;
-    if (auto const candidate = candidateLike(m_session.proposal(), *selected, m_copied->shape))
-        m_session.choose(*candidate);
-    else
-        tell(tr("%1 cannot be played at %2.")
-                 .arg(patternWords(m_copied->shape),
-                      positionTitle(m_session.arrangement(), *selected)));
-}
-
-void Workbench::swapShapes()
-{
-    auto const selected = m_session.selected();
-    if (!showsTune() || !selected || !m_copied || m_copied->position == *selected) return;
-    auto const positions = static_cast<int>(m_session.arrangement().positions.size());
-    if (m_copied->position >= positions) return;
-    QString const there = positionTitle(m_session.arrangement(), m_copied->position);
-    QString const here = positionTitle(m_session.arrangement(), *selected);
-    auto const shapes = swapped(m_session.proposal(), m_copied->position, *selected);
-    if (!shapes)
-        tell(tr("The shapes of %1 and %2 cannot be swapped: one of them cannot be played in the "
-                "other's place.")
-                 .arg(there, here));
-    else
-        m_session.chooseAll(*shapes, tr("%1 and %2 swapped").arg(there, here));
-}
-
-void Workbench::useAtEvery(Like like)
-{
-    auto const selected = m_session.selected();
-    auto const shown = m_session.shown();
-    if (!showsTune() || !selected || !shown) return;
-    proposal::Proposal const& proposal = m_session.proposal();
-    auto const place = static_cast<std::size_t>(*selected);
-    arrange::Voicing const shape =
-        proposal.lattice.candidates[place][static_cast<std::size_t>(*shown)].voicing;
-    QString const chord = QString::fromStdString(
-        music::shown(proposal.arrangement.positions[place].position.chord));
-    QString const places = like == Like::Chord   ? chord
-                           : like == Like::Notes ? tr("bar like this")
-                                                 : tr("close");
-    auto shapes = atEveryPlaceLike(proposal, *selected, shape, like);
-    auto const others = shapes.size();
-    shapes.push_back({*selected, *shown});
-    if (others == 0)
-        return tell(like == Like::Chord
-                        ? tr("There is no other %1 as long as this one that can have %2.")
-                              .arg(chord, patternWords(shape))
-                        : tr("There is no other %1 that can have %2.")
-                              .arg(places, patternWords(shape)));
-    if (m_session.chooseAll(shapes, tr("“%1” at every %2").arg(patternWords(shape), places)))
-        tellDone((others == 1 ? tr("%1 is kept here and in one more place. Undo takes it back.")
-                              : tr("%1 is kept here and in %2 more places. Undo takes it back.")
-                                    .arg(QStringLiteral("%1"), QString::number(others)))
-                     .arg(patternWords(shape)));
-}
-
 void Workbench::setPassage(std::optional<Passage> passage)
 {
     m_passage = passage;
@@ -1025,14 +962,11 @@ void Workbench::enableActions()
 {
     bool const open = showsTune();
     auto const position = m_session.selected();
-    for (QAction* action :
-         {m_actions.copyShape, m_actions.everyChord, m_actions.everyBar, m_actions.everyClose})
-        action->setEnabled(open && position);
-    for (QAction* action : {m_actions.pasteShape, m_actions.swapShapes})
-        action->setEnabled(open && position && m_copied);
+    m_leftHands->enable(open);
     bool const locked =
-        open && position &&
-        m_session.proposal().lattice.locks[static_cast<std::size_t>(*position)].has_value();
+        open && std::ranges::any_of(m_session.chosen(), [this](int at) {
+            return m_session.proposal().lattice.locks[static_cast<std::size_t>(at)].has_value();
+        });
     for (QAction* action : {m_actions.save, m_actions.saveAs, m_actions.exportTo,
                             m_actions.print, m_actions.words, m_actions.handout,
                             m_actions.levels, m_actions.playTune, m_actions.varyPasses})

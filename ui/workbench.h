@@ -28,6 +28,7 @@ class QVBoxLayout;
 namespace ui {
 
 enum class Like;
+class LeftHandEditing;
 class MessageBar;
 class NotOpened;
 class PageView;
@@ -146,10 +147,6 @@ private:
     void setPassage(std::optional<Passage> passage);
     void noteChanges();
     void keepOnlyThis();
-    void copyShape();
-    void pasteShape();
-    void swapShapes();
-    void useAtEvery(Like like);
     void backToTune();
     bool showsTune() const;
     QString aboutNow() const;
@@ -229,11 +226,7 @@ private:
     Aside* m_trial;         // of a way round a snag, to be heard
     Aside* m_search;        // for what helps in the whole tune
     std::optional<std::vector<proposal::WholeTuneWay>> m_wholeTune; // found for what is open
-    struct Copied {
-        int position = 0;
-        arrange::Voicing shape;
-    };
-    std::optional<Copied> m_copied;
+    LeftHandEditing* m_leftHands;
     bool m_gridFresh = false; // the grid shows the arrangement itself, as it is now
 };
 
