@@ -44,17 +44,11 @@ Preferences::Preferences(QString const& file) : m_settings(file, QSettings::IniF
 
 ui::Theme Preferences::theme() const
 {
-    QString const name = m_settings.value(themeKey).toString();
-    if (name == QStringLiteral("light")) return ui::Theme::Light;
-    if (name == QStringLiteral("dark")) return ui::Theme::Dark;
-    return ui::Theme::System;
+    return ui::themeNamed(m_settings.value(themeKey).toString());
 }
-
 void Preferences::keepTheme(ui::Theme theme)
 {
-    m_settings.setValue(themeKey, theme == ui::Theme::Light  ? QStringLiteral("light")
-                                  : theme == ui::Theme::Dark ? QStringLiteral("dark")
-                                                             : QStringLiteral("system"));
+    m_settings.setValue(themeKey, ui::themeName(theme));
 }
 
 void Preferences::applyTo(ui::Workbench& workbench) const
@@ -69,10 +63,7 @@ void Preferences::applyTo(ui::Workbench& workbench) const
     if (m_settings.value(viewKey).toString() == QStringLiteral("sheet"))
         workbench.setView(ui::Workbench::View::Sheet);
     ui::Actions const& actions = workbench.actions();
-    QAction* const marked = theme() == ui::Theme::Light  ? actions.light
-                            : theme() == ui::Theme::Dark ? actions.dark
-                                                         : actions.system;
-    marked->setChecked(true);
+    actions.theme(theme())->setChecked(true);
 }
 
 void Preferences::keepFrom(ui::Workbench const& workbench)

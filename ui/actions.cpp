@@ -5,6 +5,8 @@
 #include <QMenuBar>
 #include <QWidget>
 
+#include <array>
+
 namespace ui {
 
 namespace {
@@ -105,7 +107,8 @@ Actions::Actions(QWidget* owner)
       sheet(made(owner, tr("&Sheet"), Qt::CTRL | Qt::Key_2)),
       nextPane(made(owner, tr("&Next pane"), Qt::Key_F6)),
       system(made(owner, tr("As the s&ystem"))), light(made(owner, tr("&Light"))),
-      dark(made(owner, tr("&Dark"))),
+      dark(made(owner, tr("&Dark"))), strongLight(made(owner, tr("High &contrast, light"))),
+      strongDark(made(owner, tr("High contrast, da&rk"))),
       handbook(made(owner, tr("&Handbook"), QKeySequence::HelpContents)),
       keys(made(owner, tr("&Keyboard shortcuts"), Qt::CTRL | Qt::Key_F1)),
       care(made(owner, tr("&Care of hands and harp"))), about(made(owner, tr("&About Sallow")))
@@ -124,7 +127,7 @@ Actions::Actions(QWidget* owner)
     for (QAction* toggle : {loop, countIn, left, right, barBefore, click, stepsUp})
         toggle->setCheckable(true);
     chooseOne(owner, {grid, sheet});
-    chooseOne(owner, {system, light, dark});
+    chooseOne(owner, {system, light, dark, strongLight, strongDark});
 }
 
 void Actions::fill(QMenuBar* bar) const
@@ -162,25 +165,31 @@ void Actions::fill(QMenuBar* bar) const
     menu(tr("&View"), {{grid, sheet},
                        {showShapes, showBank, shapesLeft, bankAbove, alone},
                        {nextPane, messages},
-                       {system, light, dark}});
+                       {system, light, dark, strongLight, strongDark}});
     menu(tr("He&lp"), {{handbook, keys, care}, {about}});
+}
+
+QAction* Actions::theme(Theme theme) const
+{
+    std::array const byTheme{system, light, dark, strongLight, strongDark};
+    return byTheme[static_cast<std::size_t>(theme)];
 }
 
 QList<QAction*> Actions::all() const
 {
     return {
-        newTune,     pasteTune,    copyShape,  pasteShape,  swapShapes, everyChord, everyBar,
-        everyClose,  chooseAll,    chooseLike, nextLike,    letFollow,  taste,      messages,
-        showBank,    showShapes,   bankAbove,  shapesLeft,  alone,      open,       otherTune,
-        nextTune,    previousTune, demo,       goBack,      unsaved,    batch,      save,
-        saveAs,      exportTo,     print,      words,       handout,    levels,     quit,
-        undo,        redo,         history,    lock,        unlock,     unlockAll,  leaveEmpty,
-        anotherTake, bestTake,     varyPasses, heardTempo,  ownTempo,   playTune,   fromHere,
-        hearBar,     stop,         phrase,     part,        barBefore,  click,      stepsUp,
-        typeTempo,   practice,     soundFiles, hearBetween, markA,      flip,       takeA,
-        loop,        countIn,      left,       right,       faster,     slower,     grid,
-        sheet,       nextPane,     system,     light,       dark,       handbook,   keys,
-        care,        about};
+        newTune,     pasteTune,    copyShape,  pasteShape,  swapShapes, everyChord,  everyBar,
+        everyClose,  chooseAll,    chooseLike, nextLike,    letFollow,  taste,       messages,
+        showBank,    showShapes,   bankAbove,  shapesLeft,  alone,      open,        otherTune,
+        nextTune,    previousTune, demo,       goBack,      unsaved,    batch,       save,
+        saveAs,      exportTo,     print,      words,       handout,    levels,      quit,
+        undo,        redo,         history,    lock,        unlock,     unlockAll,   leaveEmpty,
+        anotherTake, bestTake,     varyPasses, heardTempo,  ownTempo,   playTune,    fromHere,
+        hearBar,     stop,         phrase,     part,        barBefore,  click,       stepsUp,
+        typeTempo,   practice,     soundFiles, hearBetween, markA,      flip,        takeA,
+        loop,        countIn,      left,       right,       faster,     slower,      grid,
+        sheet,       nextPane,     system,     light,       dark,       strongLight, strongDark,
+        handbook,    keys,         care,       about};
 }
 
 } // namespace ui

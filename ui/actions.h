@@ -1,5 +1,7 @@
 #pragma once
 
+#include "ui/theme.h"
+
 #include <QAction>
 #include <QActionGroup>
 #include <QList>
@@ -92,6 +94,8 @@ struct Actions {
     QAction* system;
     QAction* light;
     QAction* dark;
+    QAction* strongLight; // of high contrast
+    QAction* strongDark;
     QAction* handbook;
     QAction* keys;
     QAction* care;
@@ -100,6 +104,7 @@ struct Actions {
     QMenu* pupil;  // whom it is arranged for; who keeps the list fills it
 
     QList<QAction*> all() const;
+    QAction* theme(Theme theme) const; // that dresses the program in it
 };
 
 } // namespace ui

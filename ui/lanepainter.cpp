@@ -24,9 +24,9 @@ void paintStrings(QPainter& painter, LaneFace const& face, Palette const& p)
     for (std::size_t i = 0; i < face.strings.size(); ++i) {
         bool const isC = face.strings[i] == music::Letter::C;
         bool const isF = face.strings[i] == music::Letter::F;
-        QColor const ink = isC   ? colour(p.red, 0.6)
-                           : isF ? colour(p.blue, 0.6)
-                                 : colour(p.edge, 0.8);
+        QColor const ink = isC   ? faint(p, p.red, 0.6)
+                           : isF ? faint(p, p.blue, 0.6)
+                                 : faint(p, p.edge, 0.8);
         // Filled, not drawn as lines: a line is blended pixel by pixel, which takes most of the
         // time of a lane.
         double const y = std::round(strings.bottom() - apart * static_cast<double>(i));
@@ -69,7 +69,7 @@ void paintTails(QPainter& painter, LaneFace const& face, Palette const& p)
     for (Tail const& tail : face.lane.tails) {
         if (tail.to - tail.from < 0.5) continue;
         Rgb const ink = tail.hand == harp::Side::Left ? p.leaf : p.amber;
-        double const strong = tail.held ? 0.62 : 0.42;
+        double const strong = std::max(tail.held ? 0.62 : 0.42, p.leastOpacity);
         auto const shade = [&](double loud) { return colour(ink, strong * loud * loud); };
         QLinearGradient fade(tail.from, 0, tail.to, 0);
         fade.setColorAt(0, shade(tail.loudFrom));
@@ -98,14 +98,14 @@ void paintPlucks(QPainter& painter, LaneFace const& face, Palette const& p)
 {
     for (Thread const& thread : face.lane.threads) {
         painter.setPen(thread.together ? QPen(colour(p.leaf), 2.4)
-                                       : QPen(colour(p.leaf, 0.6), 1.4));
+                                       : QPen(faint(p, p.leaf, 0.6), 1.4));
         painter.drawLine(QPointF(thread.fromX, thread.fromY), QPointF(thread.toX, thread.toY));
     }
     painter.setPen(QPen(colour(p.paper), 1));
     for (Pluck const& pluck : face.lane.plucks) {
         if (pluck.hand != harp::Side::Right) continue;
         double const half = pluck.fromTune ? radius - 0.3 : radius - 1.3;
-        painter.setBrush(colour(p.amber, pluck.fromTune ? 1 : 0.65));
+        painter.setBrush(faint(p, p.amber, pluck.fromTune ? 1 : 0.65));
         painter.drawRoundedRect(
             QRectF(pluck.x - half, pluck.y - half, 2 * half, 2 * half), 1.5, 1.5);
     }
@@ -123,7 +123,7 @@ void paintDifficulty(QPainter& painter, LaneFace const& face, Palette const& p)
         double const thick = bar.hard ? 3.5 : 2;
         painter.fillRect(QRectF(bar.box.x + 6, bar.box.bottom() - thick,
                                 (bar.box.width - 12) * std::min(bar.level, most) / most, thick),
-                         bar.hard ? colour(p.amber) : colour(p.leaf, 0.35));
+                         bar.hard ? colour(p.amber) : faint(p, p.leaf, 0.35));
     }
 }
 

@@ -94,13 +94,13 @@ void paintNote(QPainter& painter, MelodyLayout const& layout, MelodyNote const& 
     double const wide = std::max(at.to - at.from - 3, 2 * half);
     if (at.rest) {
         double const y = layout.strings.y + layout.strings.height / 2;
-        painter.setPen(QPen(colour(p.rule, 0.7), 1, Qt::DotLine));
+        painter.setPen(QPen(faint(p, p.rule, 0.7), 1, Qt::DotLine));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(QRectF(at.from, y - half, wide, 2 * half), 2, 2);
     }
     for (std::size_t i = 0; i < at.steps.size(); ++i) {
         double const y = yOf(layout, at.steps[i]);
-        painter.fillRect(QRectF(at.from, y - 2, wide, 4), colour(p.amber, 0.5));
+        painter.fillRect(QRectF(at.from, y - 2, wide, 4), faint(p, p.amber, 0.5));
         painter.setPen(QPen(colour(here ? p.ink : p.paper), here ? 1.6 : 1));
         painter.setBrush(colour(p.amber));
         painter.drawRoundedRect(QRectF(at.from - 1, y - half, 2 * half, 2 * half), 1.5, 1.5);
@@ -112,7 +112,7 @@ void paintNote(QPainter& painter, MelodyLayout const& layout, MelodyNote const& 
     }
     if (!note.graces.empty() && !at.steps.empty()) {
         painter.setPen(Qt::NoPen);
-        painter.setBrush(colour(p.amber, 0.8));
+        painter.setBrush(faint(p, p.amber, 0.8));
         double x = at.from - 7.0 * static_cast<double>(note.graces.size());
         for (music::Pitch const& grace : note.graces) {
             painter.drawEllipse(QPointF(x + 2, yOf(layout, diatonicStep(grace))), 2.6, 2.6);

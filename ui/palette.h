@@ -37,6 +37,7 @@ inline double contrast(Rgb a, Rgb b)
 // workbench paints with is one of these.
 struct Palette {
     bool dark = false;
+    double leastOpacity = 0; // of what is painted faintly elsewhere
     // grounds, from the furthest back to the nearest
     Rgb paper;    // behind everything
     Rgb sunk;     // behind the string bank, grooves
@@ -106,6 +107,55 @@ inline constexpr Palette nightPalette{
     .blue = rgb(0x93B3F5),
     .string = rgb(0x7E8780),
     .wood = rgb(0x5A4A33),
+};
+
+// For eyes that need it: writing at 7 to 1 and more, nothing faint.
+inline constexpr Palette strongDayPalette{
+    .dark = false,
+    .leastOpacity = 0.9,
+    .paper = rgb(0xFFFFFF),
+    .sunk = rgb(0xFFFFFF),
+    .card = rgb(0xFFFFFF),
+    .raised = rgb(0xFFFFFF),
+    .leafWash = rgb(0xD6F0DF),
+    .warnWash = rgb(0xFFE9B8),
+    .edge = rgb(0x8C8C8C),
+    .rule = rgb(0x000000),
+    .ink = rgb(0x000000),
+    .quiet = rgb(0x1E1E1E),
+    .warnInk = rgb(0x3D2600),
+    .leaf = rgb(0x004D2E),
+    .onLeaf = rgb(0xFFFFFF),
+    .amber = rgb(0x6B3D00),
+    .onAmber = rgb(0xFFFFFF),
+    .red = rgb(0x9B0000),
+    .blue = rgb(0x00227A),
+    .string = rgb(0x5C5C5C),
+    .wood = rgb(0xB08A4A),
+};
+
+inline constexpr Palette strongNightPalette{
+    .dark = true,
+    .leastOpacity = 0.9,
+    .paper = rgb(0x000000),
+    .sunk = rgb(0x000000),
+    .card = rgb(0x000000),
+    .raised = rgb(0x111111),
+    .leafWash = rgb(0x00391F),
+    .warnWash = rgb(0x3A2A00),
+    .edge = rgb(0x6E6E6E),
+    .rule = rgb(0xFFFFFF),
+    .ink = rgb(0xFFFFFF),
+    .quiet = rgb(0xE6E6E6),
+    .warnInk = rgb(0xFFE08A),
+    .leaf = rgb(0x7CFFB8),
+    .onLeaf = rgb(0x000000),
+    .amber = rgb(0xFFB84D),
+    .onAmber = rgb(0x000000),
+    .red = rgb(0xFF9E94),
+    .blue = rgb(0xA6C1FF),
+    .string = rgb(0xB0B0B0),
+    .wood = rgb(0x8A7448),
 };
 
 } // namespace ui

@@ -8,6 +8,8 @@
 #include <QTextLayout>
 #include <QWidget>
 
+#include <array>
+
 namespace ui {
 
 namespace {
@@ -95,7 +97,22 @@ QString styleSheet(Palette const& p)
     return sheet;
 }
 
+constexpr std::array<char const*, 5> themeNames{"system", "light", "dark", "strong-light",
+                                                "strong-dark"};
+
 } // namespace
+
+QString themeName(Theme theme)
+{
+    return QLatin1String(themeNames[static_cast<std::size_t>(theme)]);
+}
+
+Theme themeNamed(QString const& name)
+{
+    for (std::size_t i = 0; i < themeNames.size(); ++i)
+        if (name == QLatin1String(themeNames[i])) return static_cast<Theme>(i);
+    return Theme::System;
+}
 
 // An application without a palette of its own has the desktop's.
 bool desktopIsDark()
@@ -110,10 +127,30 @@ bool desktopIsDark()
     return dark;
 }
 
+namespace {
+
+Palette const& paletteFor(Theme theme)
+{
+    switch (theme) {
+    case Theme::Light:
+        return dayPalette;
+    case Theme::Dark:
+        return nightPalette;
+    case Theme::StrongLight:
+        return strongDayPalette;
+    case Theme::StrongDark:
+        return strongNightPalette;
+    case Theme::System:
+        break;
+    }
+    return desktopIsDark() ? nightPalette : dayPalette;
+}
+
+} // namespace
+
 void dress(QApplication& application, Theme theme)
 {
-    bool const dark = theme == Theme::Dark || (theme == Theme::System && desktopIsDark());
-    Palette const& palette = dark ? nightPalette : dayPalette;
+    Palette const& palette = paletteFor(theme);
     QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
     QApplication::setPalette(widgetPalette(palette));
     application.setStyleSheet(styleSheet(palette));
@@ -146,7 +183,11 @@ Palette const& paletteOf(QWidget const& widget)
     QPalette const& palette = widget.palette();
     bool const dark = palette.color(QPalette::WindowText).lightness() >
                       palette.color(QPalette::Window).lightness();
-    return dark ? nightPalette : dayPalette;
+    // The grounds of the strong palettes are those of no other.
+    QColor const ground = palette.color(QPalette::Window);
+    if (dark)
+        return ground == colour(strongNightPalette.paper) ? strongNightPalette : nightPalette;
+    return ground == colour(strongDayPalette.paper) ? strongDayPalette : dayPalette;
 }
 
 void paintCard(QWidget& card)

@@ -14,7 +14,12 @@ class QWidget;
 
 namespace ui {
 
-enum class Theme { System, Light, Dark };
+// The strong ones have a high contrast.
+enum class Theme { System, Light, Dark, StrongLight, StrongDark };
+
+// "light", "strong-dark": as it is kept and typed. Other words are the desktop's theme.
+QString themeName(Theme theme);
+Theme themeNamed(QString const& name);
 
 inline QColor colour(Rgb c) { return {c.red, c.green, c.blue}; }
 inline QColor colour(Rgb c, double opacity)
@@ -22,6 +27,12 @@ inline QColor colour(Rgb c, double opacity)
     QColor mixed = colour(c);
     mixed.setAlphaF(static_cast<float>(opacity));
     return mixed;
+}
+
+// Where it is painted faintly; less faint in a theme of high contrast.
+inline QColor faint(Palette const& p, Rgb c, double opacity)
+{
+    return colour(c, opacity < p.leastOpacity ? p.leastOpacity : opacity);
 }
 
 // Whether the desktop's own palette is dark now.

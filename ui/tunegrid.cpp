@@ -374,7 +374,7 @@ void TuneGrid::paintGround(QPainter& painter, Lane const& lane)
                 painter.setBrush(colour(p.leafWash));
                 painter.drawRoundedRect(box, corner, corner);
             } else if (chord.position == m_pointed && !sharesStretch(m_pointed)) {
-                painter.setPen(QPen(colour(p.rule, 0.7), 1));
+                painter.setPen(QPen(faint(p, p.rule, 0.7), 1));
                 painter.setBrush(Qt::NoBrush);
                 painter.drawRoundedRect(box, corner, corner);
             }
@@ -404,7 +404,7 @@ void TuneGrid::paintAbove(QPainter& painter, Lane const& lane)
     painter.setPen(QPen(colour(p.leaf), 2));
     painter.drawRoundedRect(box, corner, corner);
     if (!hasFocus()) return;
-    painter.setPen(QPen(colour(p.leaf, 0.35), 3));
+    painter.setPen(QPen(faint(p, p.leaf, 0.35), 3));
     painter.drawRoundedRect(box.adjusted(-2, -2, 2, 2), corner + 2, corner + 2);
 }
 

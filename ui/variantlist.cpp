@@ -196,7 +196,7 @@ void VariantList::paintRow(QPainter& painter, int index) const
     painter.setBrush(colour(chosen ? p.leafWash : p.card));
     painter.drawRoundedRect(current ? box.adjusted(0.5, 0.5, -0.5, -0.5) : box, corner, corner);
     if (current && hasFocus()) {
-        painter.setPen(QPen(colour(p.leaf, 0.35), 3));
+        painter.setPen(QPen(faint(p, p.leaf, 0.35), 3));
         painter.setBrush(Qt::NoBrush);
         painter.drawRoundedRect(box.adjusted(-2, -2, 2, 2), corner + 2, corner + 2);
     }
@@ -311,9 +311,9 @@ void VariantList::paintPicture(QPainter& painter, QRectF const& box,
         harp::StringColour const kind = colourOf(m_harp->string(i));
         bool const red = kind == harp::StringColour::Red;
         bool const blue = kind == harp::StringColour::Blue;
-        QColor const ink = red    ? colour(p.red, 0.85)
-                           : blue ? colour(p.blue, 0.85)
-                                  : colour(p.string, 0.55);
+        QColor const ink = red    ? faint(p, p.red, 0.85)
+                           : blue ? faint(p, p.blue, 0.85)
+                                  : faint(p, p.string, 0.55);
         // Filled and on whole pixels, which is many times as fast as lines.
         int const thick = red || blue ? 2 : 1;
         int const left = qRound(xOf(i) - thick / 2.0);
@@ -339,7 +339,7 @@ void VariantList::paintPicture(QPainter& painter, QRectF const& box,
         discs << QPointF(xOf(voicing.notes[i].string),
                          box.bottom() - radius - rise * (box.height() - 2 * radius));
     }
-    painter.setPen(QPen(colour(p.leaf, 0.5), 1.4));
+    painter.setPen(QPen(faint(p, p.leaf, 0.5), 1.4));
     painter.setBrush(Qt::NoBrush);
     for (std::size_t i = 1; i < times.size(); ++i) {
         bool const afterBlock = i > 1 && times[i - 1] == times[i - 2];

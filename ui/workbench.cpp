@@ -210,6 +210,8 @@ void Workbench::joinActions()
     on(m_actions.system, [this] { wear(Theme::System); });
     on(m_actions.light, [this] { wear(Theme::Light); });
     on(m_actions.dark, [this] { wear(Theme::Dark); });
+    on(m_actions.strongLight, [this] { wear(Theme::StrongLight); });
+    on(m_actions.strongDark, [this] { wear(Theme::StrongDark); });
     on(m_actions.keys, [this] { showKeys(this, m_actions); });
     on(m_actions.care, [this] { showCare(this); });
     on(m_actions.about, [this] { showAbout(this); });

@@ -285,7 +285,9 @@ Options pictureOptions(Call& call)
              oneOf({"grid", "sheet", "bank", "workbench"})},
             {"--size", &o.size, "WIDTHxHEIGHT in pixels"},
             {"--scale", &o.scale, "how many times larger to draw it, 1 to 4", from(1, 4)},
-            {"--theme", &o.theme, "light or dark", oneOf({"light", "dark"})}};
+            {"--theme", &o.theme,
+             "light or dark, or strong-light or strong-dark of high contrast",
+             oneOf({"light", "dark", "strong-light", "strong-dark"})}};
 }
 
 Options handoutOptions(Call& call)

@@ -75,7 +75,7 @@ ExitStatus picture(Call const& call)
             return refuse({base::FaultCode::UnknownFileKind, path, "a picture is a .png"});
     auto const job = jobOfOneTune(call);
     if (!job) return refuse(job.error());
-    ui::dress(*qApp, call.picture.theme == "dark" ? ui::Theme::Dark : ui::Theme::Light);
+    ui::dress(*qApp, ui::themeNamed(QString::fromStdString(call.picture.theme)));
     auto const image = drawnPicture(*job, *size);
     if (!image) return refuse(image.error());
     QByteArray bytes;

@@ -18,10 +18,10 @@ TEST_CASE("Black on white has the contrast 21 to 1, a colour on itself 1 to 1", 
     CHECK(contrast(rgb(0x777777), rgb(0xFFFFFF)) < 4.5);
 }
 
-TEST_CASE("All writing of both themes has a contrast of 4.5 to 1 with its ground", "[ui]")
+TEST_CASE("All writing of every theme has a contrast of 4.5 to 1 with its ground", "[ui]")
 {
     // WCAG 2.1, success criterion 1.4.3 (AA).
-    for (Palette const& p : {dayPalette, nightPalette}) {
+    for (Palette const& p : {dayPalette, nightPalette, strongDayPalette, strongNightPalette}) {
         CAPTURE(p.dark);
         for (Rgb const ground : {p.paper, p.sunk, p.card, p.raised, p.leafWash})
             for (Rgb const writing : {p.ink, p.quiet, p.leaf})
@@ -39,12 +39,30 @@ TEST_CASE("All writing of both themes has a contrast of 4.5 to 1 with its ground
 TEST_CASE("Everything that carries meaning without words has a contrast of 3 to 1", "[ui]")
 {
     // WCAG 2.1, success criterion 1.4.11: the tune's bars, the hands, outlines of controls.
-    for (Palette const& p : {dayPalette, nightPalette}) {
+    for (Palette const& p : {dayPalette, nightPalette, strongDayPalette, strongNightPalette}) {
         CAPTURE(p.dark);
         CHECK(contrast(p.amber, p.card) >= 3.0);
         CHECK(contrast(p.leaf, p.card) >= 3.0);
         CHECK(contrast(p.rule, p.card) >= 3.0);
         CHECK(contrast(p.rule, p.sunk) >= 2.9);
         CHECK(contrast(p.amber, p.sunk) >= 3.0);
+    }
+}
+
+TEST_CASE("All writing of the strong themes has a contrast of 7 to 1 with its ground", "[ui]")
+{
+    // WCAG 2.1, success criterion 1.4.6 (AAA).
+    for (Palette const& p : {strongDayPalette, strongNightPalette}) {
+        CAPTURE(p.dark);
+        for (Rgb const ground : {p.paper, p.sunk, p.card, p.raised, p.leafWash})
+            for (Rgb const writing : {p.ink, p.quiet, p.leaf})
+                CHECK(contrast(writing, ground) >= 7.0);
+        CHECK(contrast(p.red, p.sunk) >= 7.0);
+        CHECK(contrast(p.blue, p.sunk) >= 7.0);
+        CHECK(contrast(p.onLeaf, p.leaf) >= 7.0);
+        CHECK(contrast(p.onAmber, p.amber) >= 7.0);
+        CHECK(contrast(p.warnInk, p.warnWash) >= 7.0);
+        CHECK(contrast(p.string, p.sunk) >= 4.5);
+        CHECK(contrast(p.edge, p.card) >= 3.0);
     }
 }
