@@ -58,6 +58,8 @@ void showKeys(QWidget* parent, Actions const& actions)
         row(tr("Space"), tr("hear the bar, or the passage")) +
         row(tr("Shift and arrow keys"),
             tr("choose a passage, as dragging or Shift and a click do; Esc lets it go")) +
+        row(tr("Ctrl and a click, Alt and arrow keys"),
+            tr("choose another chord as well: what you do is done to all of them")) +
         row(tr("S"), tr("the ways round a snag in this bar")) + QStringLiteral("</table>") +
         heading(tr("In the shapes")) + QStringLiteral("<table>") +
         row(tr("Up, Down, Page keys"), tr("look at a shape")) +
