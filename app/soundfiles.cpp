@@ -2,11 +2,31 @@
 
 #include "app/outputs.h"
 
+#include <cmath>
+
 namespace app {
 
 namespace {
 
 constexpr double usualSlow = 0.6;
+
+// What a list of sound files shows of one.
+sound::Tags tagsOf(arrange::Arrangement const& arrangement, SoundWish const& wish)
+{
+    std::string const hands = !wish.left    ? wish.tuneAlone ? "the tune alone" : "right hand"
+                              : !wish.right ? "left hand"
+                                            : "both hands";
+    std::string tempo = std::to_string(std::lround(wish.at * 100)) + " %";
+    if (wish.steps)
+        tempo = std::to_string(std::lround(wish.steps->from * 100)) + " to " +
+                std::to_string(std::lround(wish.steps->to * 100)) + " %";
+    std::string bars;
+    if (wish.passage)
+        bars = ", bars " + std::to_string(wish.passage->first) + "-" +
+               std::to_string(wish.passage->second);
+    std::string const& title = arrangement.tune.title;
+    return {title + " (" + hands + ", " + tempo + bars + ")", title};
+}
 
 } // namespace
 
@@ -15,6 +35,7 @@ std::vector<SoundFile> soundFiles(std::string const& path, SoundWish const& wish
     if (!wish.pack) return {{path, wish}};
     SoundWish slow = wish;
     slow.pack = false;
+    slow.steps.reset();
     slow.left = slow.right = true;
     if (slow.at >= 1) slow.at = usualSlow;
     SoundWish left = slow;
@@ -42,7 +63,8 @@ base::Result<int> writeSoundFiles(arrange::Arrangement const& arrangement,
         sound::Progressing part;
         if (progressing)
             part = [&](double done) { return progressing((written + done) / all); };
-        auto const rendered = sound::renderToFile(*course, file.path, part, file.wish.pitch);
+        auto const rendered = sound::renderToFile(*course, file.path, part, file.wish.voice,
+                                                  tagsOf(arrangement, file.wish));
         if (!rendered) return rendered.error();
         if (rendered->stopped) break;
         ++written;

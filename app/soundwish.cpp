@@ -1,7 +1,5 @@
 #include "app/soundwish.h"
 
-#include "core/perform/practice.h"
-
 #include <charconv>
 
 namespace app {
@@ -45,6 +43,32 @@ base::Result<std::pair<int, int>> passageFrom(std::string const& text)
     return std::pair{*first, *last};
 }
 
+base::Result<perform::Steps> stepsFrom(std::string const& text)
+{
+    Fault const off{FaultCode::BadCall, "--steps",
+                    text + "; write FROM-TO/BY or FROM-TO/BYxTIMES, such as 60-100/5x2, with a "
+                           "tempo of 25 to 150, a step of 1 to 50 and 1 to 20 times"};
+    std::string_view rest = text;
+    auto const upTo = [&rest](char end) {
+        auto const at = rest.find(end);
+        std::string_view const part = rest.substr(0, at);
+        rest.remove_prefix(at == std::string_view::npos ? rest.size() : at + 1);
+        return numberFrom<int>(part);
+    };
+    auto const from = upTo('-');
+    auto const to = upTo('/');
+    bool const many = rest.find('x') != std::string_view::npos;
+    auto const by = many ? upTo('x') : numberFrom<int>(rest);
+    auto const every = many ? numberFrom<int>(rest) : std::optional(1);
+    auto const within = [](std::optional<int> number, int least, int most) {
+        return number && *number >= least && *number <= most;
+    };
+    if (!within(from, 25, 150) || !within(to, 25, 150) || *to < *from || !within(by, 1, 50) ||
+        !within(every, 1, 20))
+        return off;
+    return perform::Steps{*from / 100.0, *to / 100.0, *by / 100.0, *every};
+}
+
 base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
                                     SoundWish const& wish,
                                     std::vector<perform::KindOfLilt> const& lilts)
@@ -54,6 +78,10 @@ base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
     hearing.left = wish.left;
     hearing.right = wish.right;
     hearing.countIn = wish.countIn;
+    hearing.barBefore = wish.barBefore;
+    hearing.added = !wish.tuneAlone;
+    hearing.balance = wish.balance / 100.0;
+    hearing.rollGap = wish.rollGapMs / 1000.0;
     if (auto const way = perform::liltOf(lilts, arrangement.tune))
         hearing.lilt = {*way, wish.lilt / 100.0};
     if (wish.passage) {
@@ -69,6 +97,11 @@ base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
     }
     perform::Rounds rounds;
     rounds.tempos.assign(static_cast<std::size_t>(wish.times), wish.at);
+    if (wish.steps) { // the fastest as often as the others
+        rounds.tempos = perform::temposOf(*wish.steps);
+        for (int again = 1; again < wish.steps->every; ++again)
+            rounds.tempos.push_back(rounds.tempos.back());
+    }
     rounds.clicks = wish.click;
     return perform::course(arrangement, hearing, rounds);
 }

@@ -1,9 +1,11 @@
 #pragma once
 
+#include "app/sound/voice.h"
 #include "core/arrange/arrangement.h"
 #include "core/base/result.h"
 #include "core/perform/course.h"
 #include "core/perform/lilt.h"
+#include "core/perform/practice.h"
 
 #include <optional>
 #include <string>
@@ -21,9 +23,14 @@ struct SoundWish {
     bool countIn = false;
     bool click = false;
     int times = 1;
-    double pitch = 440; // Hz of A4
-    bool pack = false;  // four files for practice
-    int lilt = 0;       // per cent: how unevenly a dance divides its beats
+    sound::Voice voice;
+    bool pack = false; // four files for practice
+    int lilt = 0;      // per cent: how unevenly a dance divides its beats
+    std::optional<perform::Steps> steps = {}; // instead of `at` and `times`
+    bool tuneAlone = false; // the right hand without what was added to the tune
+    bool barBefore = false; // heard first
+    int balance = 0;        // per cent, as perform::Hearing has it
+    int rollGapMs = 45;
     friend bool operator==(SoundWish const&, SoundWish const&) = default;
 };
 
@@ -31,6 +38,10 @@ struct SoundWish {
 base::Result<double> tempoShareFrom(std::string const& text);
 // "5-8" or "5". Fault: BadCall.
 base::Result<std::pair<int, int>> passageFrom(std::string const& text);
+
+// "60-100/5x2": from 60 to 100 % of the tempo by 5, each twice; "60-100/5": each once. Fault:
+// BadCall.
+base::Result<perform::Steps> stepsFrom(std::string const& text);
 
 // The arrangement as it is to be heard; a kind of dance that has no lilt has none. Fault:
 // BadCall where it has no such bars.

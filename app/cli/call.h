@@ -28,6 +28,13 @@ struct SoundOptions {
     double pitch = 440; // Hz of A4
     int lilt = 0;       // per cent
     bool pack = false;
+    std::string steps; // "60-100/5x2"; empty: one tempo
+    bool barBefore = false;
+    int balance = 0; // per cent
+    int roll = 45;   // ms between two strings
+    std::string temperament = "equal";
+    std::string font; // empty: the usual one
+    int halo = 0;     // per cent
 };
 
 struct BatchOptions {

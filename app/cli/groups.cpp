@@ -224,12 +224,22 @@ Options soundOptions(Call& call)
     return {{"--at", &o.at,
              "sound files: how fast, 25% to 150% of the tempo; the arrangement stays the same"},
             {"--passage", &o.passage, "sound files: bars FIRST-LAST, such as 5-8"},
-            {"--hands", &o.hands, "sound files: left, right or both",
-             oneOf({"left", "right", "both"})},
+            {"--hands", &o.hands,
+             "sound files: left, right, both, or tune: the right hand without added notes",
+             oneOf({"left", "right", "both", "tune"})},
+            {"--balance", &o.balance,
+             "sound files: -100 to 100; above 0 the left hand is softer, below the right",
+             from(-100, 100)},
+            {"--bar-before", &o.barBefore, "sound files: the bar before the passage first"},
             {"--count-in", &o.countIn, "sound files: clicks before the first bar"},
             {"--click", &o.click, "sound files: a click on every beat"},
             {"--times", &o.times, "sound files: how often it is played, without a gap",
              from(1, 100)},
+            {"--steps", &o.steps,
+             "sound files: faster round by round, FROM-TO/BYxTIMES in per cent of the tempo, "
+             "such as 60-100/5x2"},
+            {"--roll", &o.roll,
+             "sound files: milliseconds between two strings of a rolled chord", from(20, 120)},
             {"--lilt", &o.lilt,
              "sound files: how uneven the beats of a dance are, 0 to 100 %: the swing of a "
              "hornpipe, the long first quaver of a jig",
@@ -237,7 +247,14 @@ Options soundOptions(Call& call)
             {"--practice", &o.pack,
              "sound files: four for each, both hands, left and right alone (all slow, as --at "
              "says, else 60%) and both at the tempo"},
-            {"--pitch", &o.pitch, "sound files: what A4 is tuned to, in Hz", from(400, 480)}};
+            {"--pitch", &o.pitch, "sound files: what A4 is tuned to, in Hz", from(430, 450)},
+            {"--temperament", &o.temperament,
+             "sound files: equal, meantone, pythagorean, well, or cents by note such as "
+             "E=-14,B=-12"},
+            {"--halo", &o.halo,
+             "sound files: how much the strings that nobody plucks answer, 0 to 100 %",
+             from(0, 100)},
+            {"--font", &o.font, "sound files: a General MIDI sound font (.sf2)"}};
 }
 
 Options setOptions(Call& call)

@@ -93,21 +93,37 @@ OutputNames namesFor(Call const& call)
     return names;
 }
 
-base::Result<SoundWish> soundOf(Call const& call, std::vector<Output> const& outputs)
+base::Result<SoundWish> soundOf(Call const& call, files::Tables const& tables,
+                                std::vector<Output> const& outputs)
 {
     SoundOptions const& said = call.sound;
     auto const at = tempoShareFrom(said.at);
     if (!at) return at.error();
-    SoundWish wish{*at,
-                   {},
-                   said.hands != "right",
-                   said.hands != "left",
-                   said.countIn,
-                   said.click,
-                   said.times,
-                   said.pitch,
-                   said.pack,
-                   said.lilt};
+    auto const temperament = perform::temperamentFrom(tables.temperaments, said.temperament);
+    if (!temperament) return temperament.error();
+    SoundWish wish;
+    wish.at = *at;
+    wish.left = said.hands != "right" && said.hands != "tune";
+    wish.right = said.hands != "left";
+    wish.tuneAlone = said.hands == "tune";
+    wish.countIn = said.countIn;
+    wish.click = said.click;
+    wish.times = said.times;
+    wish.voice = {said.font, said.pitch, temperament->cents, said.halo / 100.0};
+    wish.pack = said.pack;
+    wish.lilt = said.lilt;
+    wish.barBefore = said.barBefore;
+    wish.balance = said.balance;
+    wish.rollGapMs = said.roll;
+    if (!said.steps.empty()) {
+        auto const steps = stepsFrom(said.steps);
+        if (!steps) return steps.error();
+        if (wish.at != 1 || wish.times != 1 || wish.pack)
+            return base::Fault{base::FaultCode::BadCall, "--steps",
+                               "it says itself how fast and how often; leave out --at, --times "
+                               "and --practice"};
+        wish.steps = *steps;
+    }
     if (!said.passage.empty()) {
         auto const passage = passageFrom(said.passage);
         if (!passage) return passage.error();
@@ -117,8 +133,8 @@ base::Result<SoundWish> soundOf(Call const& call, std::vector<Output> const& out
     if (!any && wish != SoundWish{})
         return base::Fault{
             base::FaultCode::BadCall, "-o",
-            "--at, --passage, --hands, --count-in, --click, --times, --pitch, --lilt "
-            "and --practice are for .wav, .flac and .ogg, and none is asked for"};
+            "--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, "
+            "--steps, --roll, --lilt, --pitch, --temperament, --halo, --font and --practice are for .wav, .flac and .ogg, and none is asked for"};
     return wish;
 }
 

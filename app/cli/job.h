@@ -47,7 +47,8 @@ std::string placeOf(Book const& book, tune::Tune const& tune);
 base::Result<std::vector<Output>> outputsOf(Call const& call);
 // How its sound files are to be made. Fault: BadCall for words that are off, or where no output is a
 // sound file.
-base::Result<SoundWish> soundOf(Call const& call, std::vector<Output> const& outputs);
+base::Result<SoundWish> soundOf(Call const& call, files::Tables const& tables,
+                                std::vector<Output> const& outputs);
 // The names that no output of this call may take: its inputs.
 OutputNames namesFor(Call const& call);
 

@@ -70,12 +70,12 @@ ExitStatus arrange(Call const& call)
 {
     auto const outputs = outputsOf(call);
     if (!outputs) return refuse(outputs.error());
-    auto const sound = soundOf(call, *outputs);
-    if (!sound) return refuse(sound.error());
     OutputNames names = namesFor(call);
     if (auto const free = spared(*outputs, names); !free) return refuse(free.error());
     auto const job = jobOf(call);
     if (!job) return refuse(job.error());
+    auto const sound = soundOf(call, job->tables, *outputs);
+    if (!sound) return refuse(sound.error());
     if (!call.several.set.empty()) return arrangeSet(*job, *outputs, *sound, names);
 
     bool const many = call.options.tune == "all";

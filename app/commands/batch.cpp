@@ -275,10 +275,10 @@ ExitStatus batch(Call const& call)
         if (!output) return refuse(output.error());
         kinds.push_back(*std::move(output));
     }
-    auto const sound = soundOf(call, kinds);
-    if (!sound) return refuse(sound.error());
     auto const tables = openShelf(call.options);
     if (!tables) return refuse(tables.error());
+    auto const sound = soundOf(call, *tables, kinds);
+    if (!sound) return refuse(sound.error());
     // Words that are off are told once, before any tune.
     if (auto const any = briefFor(tune::Tune{}, call.options, *tables); !any)
         return refuse(any.error());

@@ -1,5 +1,4 @@
 #include "app/sound/output.h"
-#include "app/sound/soundfont.h"
 
 #include <fluidsynth.h>
 
@@ -110,11 +109,9 @@ private:
 
 } // namespace
 
-base::Result<std::unique_ptr<Output>> openDevice()
+base::Result<std::unique_ptr<Output>> openDevice(Voice const& voice)
 {
-    auto const font = findSoundFont();
-    if (!font) return font.error();
-    auto synth = HarpSynth::open(*font);
+    auto synth = HarpSynth::open(voice);
     if (!synth) return synth.error();
     auto device = std::make_unique<Device>(std::move(*synth));
     for (std::string const& driver : driversToTry())

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/sound/performance.h"
+#include "app/sound/voice.h"
 #include "core/base/result.h"
 
 #include <functional>
@@ -25,7 +26,7 @@ public:
 // The machine's sound device. Tried are the usual sound servers, or only the FluidSynth driver
 // named by the variable SALLOW_SOUND_DRIVER ("jack", whose server then has to run at 48 kHz).
 // Faults: NoSoundFont, NoSoundDevice.
-base::Result<std::unique_ptr<Output>> openDevice();
+base::Result<std::unique_ptr<Output>> openDevice(Voice const& voice = {});
 
 // Time passes but nothing is heard: strings still light where there is no device. `now` is a
 // steady clock in seconds.

@@ -19,6 +19,8 @@ std::size_t firstFrom(std::vector<Timed> const& all, perform::Seconds from)
     return static_cast<std::size_t>(found - all.begin());
 }
 
+constexpr int clocksACrotchet = 24; // MIDI 1.0, timing clock
+
 constexpr perform::Seconds endOfTime = std::numeric_limits<perform::Seconds>::infinity();
 
 // Strings that ring at a place: plucked last before it, in this round or the one before.
@@ -49,7 +51,15 @@ Stress stressOf(perform::Click const& click)
 
 } // namespace
 
-Performance::Performance(HarpSynth synth) : m_synth(std::move(synth)) {}
+Performance::Performance(std::unique_ptr<Instrument> instrument)
+    : m_instrument(std::move(instrument))
+{
+}
+
+Performance::Performance(HarpSynth synth)
+    : Performance(std::make_unique<HarpSynth>(std::move(synth)))
+{
+}
 
 void Performance::begin(perform::Course course, perform::Place from)
 {
@@ -60,18 +70,31 @@ void Performance::begin(perform::Course course, perform::Place from)
     m_nextClick = firstFrom(now.clicks, from.at);
     m_nextGrace = 0;
     m_frame = frameOf(from.at);
-    m_synth.dampAllBut(ringingAt(m_course, from));
+    m_instrument->dampAllBut(ringingAt(m_course, from));
+    m_nextTuned = 0;
+    for (; m_nextTuned < now.tuned.size() && now.tuned[m_nextTuned].at <= from.at;
+         ++m_nextTuned)
+        m_instrument->tuned(now.tuned[m_nextTuned].string, now.tuned[m_nextTuned].midi);
+    m_nextClock = 0;
+    if (now.crotchet > 0)
+        m_nextClock = std::max<std::int64_t>(
+            0, std::llround(std::ceil((from.at - now.begins) * clocksACrotchet / now.crotchet -
+                                      1e-9)));
+    if (m_keepsBeat) m_instrument->beatEnds();
+    m_keepsBeat = now.crotchet > 0;
+    if (m_keepsBeat) m_instrument->beatBegins(from.round == 0 && m_nextClock == 0);
 }
 
 void Performance::stop()
 {
     m_course = {};
-    m_synth.dampAll();
+    m_instrument->dampAllBut({});
+    if (std::exchange(m_keepsBeat, false)) m_instrument->beatEnds();
 }
 
 void Performance::pluck(int string, int midi, int velocity)
 {
-    m_synth.pluck(string, midi, velocity);
+    m_instrument->pluck(string, midi, velocity, harp::Side::Right);
 }
 
 // Everything nearer to this border of blocks than to the next.
@@ -82,10 +105,33 @@ void Performance::startDue()
     std::int64_t const until = m_frame + blockFrames / 2;
     for (; m_nextClick < now.clicks.size() && frameOf(now.clicks[m_nextClick].at) < until;
          ++m_nextClick)
-        m_synth.click(stressOf(now.clicks[m_nextClick]));
+        m_instrument->click(stressOf(now.clicks[m_nextClick]));
+    for (; m_nextTuned < now.tuned.size() && frameOf(now.tuned[m_nextTuned].at) < until;
+         ++m_nextTuned)
+        m_instrument->tuned(now.tuned[m_nextTuned].string, now.tuned[m_nextTuned].midi);
+    keepBeat(until);
     if (m_course.isLast(m_round)) return;
     perform::Schedule const& next = m_course.round(m_round + 1);
     startDue(next, m_nextGrace, frameOf(now.counted) - frameOf(next.begins), next.begins);
+}
+
+// Told up to the last counted beat; where a round goes on from there, the next round's first
+// clock is the one that is due.
+void Performance::keepBeat(std::int64_t until)
+{
+    perform::Schedule const& now = m_course.round(m_round);
+    if (!m_keepsBeat || now.crotchet <= 0) return;
+    for (;; ++m_nextClock) {
+        perform::Seconds const at =
+            now.begins + static_cast<double>(m_nextClock) * now.crotchet / clocksACrotchet;
+        if (at >= now.counted - 1e-9) break;
+        if (frameOf(at) >= until) return;
+        m_instrument->beatClock();
+    }
+    if (m_course.isLast(m_round) && frameOf(now.counted) < until) {
+        m_instrument->beatEnds();
+        m_keepsBeat = false;
+    }
 }
 
 // Events of a schedule, whose time is so many frames behind this round's, up to an end.
@@ -99,9 +145,9 @@ void Performance::startDue(perform::Schedule const& schedule, std::size_t& next,
          ++next) {
         perform::Event const& event = events[next];
         if (event.kind == perform::Event::Kind::Damp)
-            m_synth.damp(event.string);
+            m_instrument->damp(event.string);
         else
-            m_synth.pluck(event.string, event.midi, event.velocity);
+            m_instrument->pluck(event.string, event.midi, event.velocity, event.hand);
     }
 }
 
@@ -118,6 +164,8 @@ void Performance::turn()
     m_nextEvent = firstFrom(next.events, next.begins);
     m_nextClick = firstFrom(next.clicks, next.begins);
     m_nextGrace = 0;
+    m_nextTuned = 0;
+    m_nextClock = 0;
     ++m_round;
 }
 
@@ -129,7 +177,7 @@ void Performance::render(float* left, float* right, int frames)
             startDue();
         }
         int const part = std::min(frames, blockFrames - m_inBlock);
-        m_synth.write(left, right, part);
+        m_instrument->write(left, right, part);
         left += part;
         right += part;
         frames -= part;

@@ -4,6 +4,7 @@
 #include "core/perform/course.h"
 
 #include <cstdint>
+#include <memory>
 
 namespace sound {
 
@@ -14,11 +15,12 @@ struct Progress {
     bool running = false;
 };
 
-// A course on its way through the synth. Live sound and sound files are made by this same
+// A course on its way through an instrument. Live sound and sound files are made by this same
 // code, so that what is heard is what is written. An onset is placed at the nearest border of a
 // block: never further off than half a block, 0.67 ms.
 class Performance {
 public:
+    explicit Performance(std::unique_ptr<Instrument> instrument);
     explicit Performance(HarpSynth synth);
 
     // Goes on from a place. What rings there as well rings on; other strings are damped. The
@@ -35,17 +37,21 @@ public:
 
 private:
     void startDue();
+    void keepBeat(std::int64_t until);
     void startDue(perform::Schedule const& schedule, std::size_t& next, std::int64_t shift,
                   perform::Seconds end);
     void turn();
     bool playing() const { return !m_course.rounds.empty(); }
 
-    HarpSynth m_synth;
+    std::unique_ptr<Instrument> m_instrument;
     perform::Course m_course; // without rounds: nothing is played
     int m_round = 0;
     std::size_t m_nextEvent = 0; // of this round
     std::size_t m_nextClick = 0;
     std::size_t m_nextGrace = 0; // of the next round, into this one's end
+    std::size_t m_nextTuned = 0;
+    std::int64_t m_nextClock = 0; // counts 24ths of a crotchet from where the round begins
+    bool m_keepsBeat = false;
     std::int64_t m_frame = 0;    // of this round's schedule
     int m_inBlock = 0;           // frames of the synth's present block already written
 };

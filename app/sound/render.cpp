@@ -2,7 +2,6 @@
 
 #include "app/sound/oggserial.h"
 #include "app/sound/performance.h"
-#include "app/sound/soundfont.h"
 #include "core/files/draft.h"
 
 #include <sndfile.h>
@@ -70,14 +69,11 @@ void fade(Chunk& chunk, std::int64_t framesLeft)
 
 // Plays the whole course chunk by chunk into `sink`, which answers false to give up.
 template<typename Sink>
-base::Result<base::Done> play(perform::Course course, double a4Hz, Sink&& sink,
+base::Result<base::Done> play(perform::Course course, Voice const& voice, Sink&& sink,
                               Progressing const& progressing = {})
 {
-    auto const font = findSoundFont();
-    if (!font) return font.error();
-    auto synth = HarpSynth::open(*font);
+    auto synth = HarpSynth::open(voice);
     if (!synth) return synth.error();
-    synth->tuneTo(a4Hz);
     Performance performance(std::move(*synth));
     course.again = false;
     auto const total = std::llround(perform::lengthOf(course) * sampleRate);
@@ -122,7 +118,8 @@ bool isSoundFile(std::filesystem::path const& path) { return kindOf(path).has_va
 
 base::Result<Rendered> renderToFile(perform::Course const& course,
                                     std::filesystem::path const& path,
-                                    Progressing const& progressing, double a4Hz)
+                                    Progressing const& progressing, Voice const& voice,
+                                    Tags const& tags)
 {
     auto const kind = kindOf(path);
     if (!kind)
@@ -138,12 +135,14 @@ base::Result<Rendered> renderToFile(perform::Course const& course,
     SoundFile file(sf_open_fd(draft->descriptor(), SFM_WRITE, &info, SF_FALSE));
     if (!file) return draft->fault();
     sf_command(file.get(), SFC_SET_CLIPPING, nullptr, SF_TRUE);
+    if (!tags.title.empty()) sf_set_string(file.get(), SF_STR_TITLE, tags.title.c_str());
+    if (!tags.album.empty()) sf_set_string(file.get(), SF_STR_ALBUM, tags.album.c_str());
 
     Rendered rendered{perform::lengthOf(course), 0};
     bool written = true;
     int failed = 0;
     auto const played = play(
-        course, a4Hz,
+        course, voice,
         [&](Chunk const& chunk) {
             rendered.peak = std::max(rendered.peak, peakOf(chunk));
             errno = 0;
@@ -166,10 +165,10 @@ base::Result<Rendered> renderToFile(perform::Course const& course,
     return rendered;
 }
 
-base::Result<Recording> renderToMemory(perform::Course const& course, double a4Hz)
+base::Result<Recording> renderToMemory(perform::Course const& course, Voice const& voice)
 {
     Recording recording;
-    auto const played = play(course, a4Hz, [&](Chunk const& chunk) {
+    auto const played = play(course, voice, [&](Chunk const& chunk) {
         recording.left.insert(recording.left.end(), chunk.left.begin(),
                               chunk.left.begin() + chunk.frames);
         recording.right.insert(recording.right.end(), chunk.right.begin(),

@@ -1,5 +1,9 @@
 #include "app/sound/synth.h"
 
+#include "app/sound/fontpitch.h"
+#include "app/sound/halo.h"
+#include "app/sound/soundfont.h"
+
 #include <fluidsynth.h>
 
 #include <array>
@@ -44,7 +48,7 @@ void silenceLog()
         fluid_set_log_function(level, nullptr, nullptr);
 }
 
-void configure(fluid_settings_t* settings)
+void configure(fluid_settings_t* settings, bool room)
 {
     fluid_settings_setnum(settings, "synth.sample-rate", sampleRate);
     fluid_settings_setnum(settings, "synth.gain", gain);
@@ -52,7 +56,7 @@ void configure(fluid_settings_t* settings)
     fluid_settings_setint(settings, "synth.dynamic-sample-loading", 1);
     fluid_settings_setint(settings, "synth.chorus.active", 0);
     // A small wooden room.
-    fluid_settings_setint(settings, "synth.reverb.active", 1);
+    fluid_settings_setint(settings, "synth.reverb.active", room ? 1 : 0);
     fluid_settings_setnum(settings, "synth.reverb.room-size", 0.35);
     fluid_settings_setnum(settings, "synth.reverb.damp", 0.4);
     fluid_settings_setnum(settings, "synth.reverb.width", 0.6);
@@ -76,6 +80,8 @@ struct HarpSynth::Parts {
     std::unique_ptr<fluid_settings_t, Close> settings{new_fluid_settings()};
     std::unique_ptr<fluid_synth_t, Close> synth;
     std::map<int, int> sounding; // key of each string that rings
+    Voice voice;
+    Halo halo;
 };
 
 HarpSynth::HarpSynth(std::unique_ptr<Parts> parts) : m_parts(std::move(parts)) {}
@@ -83,27 +89,59 @@ HarpSynth::HarpSynth(HarpSynth&&) noexcept = default;
 HarpSynth& HarpSynth::operator=(HarpSynth&&) noexcept = default;
 HarpSynth::~HarpSynth() = default;
 
-base::Result<HarpSynth> HarpSynth::open(std::filesystem::path const& font)
-{
-    base::Fault const unreadable{base::FaultCode::NoSoundFont, font.string(),
-                                 "it cannot be read"};
-    if (!looksLikeSoundFont(font)) return unreadable;
-    silenceLog();
-    auto parts = std::make_unique<Parts>();
-    configure(parts->settings.get());
-    parts->synth.reset(new_fluid_synth(parts->settings.get()));
-    fluid_synth_t* const synth = parts->synth.get();
-    if (!synth || fluid_synth_sfload(synth, font.string().c_str(), 1) == FLUID_FAILED)
-        return unreadable;
-    for (int channel : {channelOf(0), channelOf(1)}) {
-        fluid_synth_program_change(synth, channel, harpProgram);
-        fluid_synth_set_gen(synth, channel, GEN_VOLENVRELEASE, shortestRelease);
+struct HarpSynth::Opening {
+    static base::Result<HarpSynth> open(std::filesystem::path const& font, bool room)
+    {
+        base::Fault const unreadable{base::FaultCode::NoSoundFont, font.string(),
+                                     "it cannot be read"};
+        if (!looksLikeSoundFont(font)) return unreadable;
+        silenceLog();
+        auto parts = std::make_unique<Parts>();
+        configure(parts->settings.get(), room);
+        parts->synth.reset(new_fluid_synth(parts->settings.get()));
+        fluid_synth_t* const synth = parts->synth.get();
+        if (!synth || fluid_synth_sfload(synth, font.string().c_str(), 1) == FLUID_FAILED)
+            return unreadable;
+        for (int channel : {channelOf(0), channelOf(1)}) {
+            fluid_synth_program_change(synth, channel, harpProgram);
+            fluid_synth_set_gen(synth, channel, GEN_VOLENVRELEASE, shortestRelease);
+        }
+        fluid_synth_set_interp_method(synth, -1, FLUID_INTERP_7THORDER);
+        return HarpSynth(std::move(parts));
     }
-    fluid_synth_set_interp_method(synth, -1, FLUID_INTERP_7THORDER);
-    return HarpSynth(std::move(parts));
+
+    // Every key by itself: A4, the temperament, and what the font has wrong.
+    static void tune(Parts& parts, std::array<double, 128> const& mistuning)
+    {
+        double const all = 1200 * std::log2(parts.voice.a4Hz / 440); // ISO 16 has 440 Hz
+        std::array<double, 128> cents{};
+        for (std::size_t key = 0; key < cents.size(); ++key)
+            cents[key] = 100 * static_cast<double>(key) + all + parts.voice.cents[key % 12] -
+                         mistuning[key];
+        fluid_synth_activate_key_tuning(parts.synth.get(), 0, 0, "harp", cents.data(), 0);
+        for (int channel : {channelOf(0), channelOf(1)})
+            fluid_synth_activate_tuning(parts.synth.get(), channel, 0, 0, 0);
+    }
+};
+
+base::Result<HarpSynth> HarpSynth::openUncorrected(std::filesystem::path const& font)
+{
+    return Opening::open(font, false);
 }
 
-void HarpSynth::pluck(int string, int midi, int velocity)
+base::Result<HarpSynth> HarpSynth::open(Voice const& voice)
+{
+    auto const font = findSoundFont(voice.font);
+    if (!font) return font.error();
+    auto harp = Opening::open(*font, true);
+    if (!harp) return harp;
+    harp->m_parts->voice = voice;
+    harp->m_parts->halo.setLevel(voice.halo);
+    Opening::tune(*harp->m_parts, mistuningOf(*font));
+    return harp;
+}
+
+void HarpSynth::pluck(int string, int midi, int velocity, harp::Side)
 {
     damp(string);
     fluid_synth_noteon(m_parts->synth.get(), channelOf(string), midi, velocity);
@@ -121,6 +159,7 @@ void HarpSynth::damp(int string)
 void HarpSynth::dampAll()
 {
     while (!m_parts->sounding.empty()) damp(m_parts->sounding.begin()->first);
+    m_parts->halo.still();
 }
 
 void HarpSynth::dampAllBut(std::set<int> const& strings)
@@ -129,6 +168,7 @@ void HarpSynth::dampAllBut(std::set<int> const& strings)
     for (auto const& [string, key] : m_parts->sounding)
         if (!strings.contains(string)) others.push_back(string);
     for (int const string : others) damp(string);
+    if (strings.empty()) m_parts->halo.still();
 }
 
 void HarpSynth::click(Stress stress)
@@ -139,16 +179,17 @@ void HarpSynth::click(Stress stress)
                        bar ? highWoodBlock : lowWoodBlock, velocity);
 }
 
-void HarpSynth::tuneTo(double a4Hz)
+void HarpSynth::tuned(int string, int midi)
 {
-    auto const cents = static_cast<float>(1200 * std::log2(a4Hz / 440)); // ISO 16 has 440 Hz
-    for (int channel : {channelOf(0), channelOf(1)})
-        fluid_synth_set_gen(m_parts->synth.get(), channel, GEN_FINETUNE, cents);
+    Voice const& voice = m_parts->voice;
+    double const cents = voice.cents[static_cast<std::size_t>(midi % 12)];
+    m_parts->halo.tune(string, voice.a4Hz * std::exp2((midi - 69 + cents / 100) / 12));
 }
 
 void HarpSynth::write(float* left, float* right, int frames)
 {
     fluid_synth_write_float(m_parts->synth.get(), frames, left, 0, 1, right, 0, 1);
+    if (m_parts->halo.sounds()) m_parts->halo.add(left, right, frames);
 }
 
 } // namespace sound

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/sound/instrument.h"
+#include "app/sound/voice.h"
 #include "core/base/result.h"
 
 #include <filesystem>
@@ -13,35 +15,31 @@ inline constexpr int sampleRate = 48000; // frames a second
 // FluidSynth takes up new notes only at the borders of such blocks.
 inline constexpr int blockFrames = 64;
 
-// How hard a wood block is struck.
-enum class Stress { Beat, HalfBar, Bar };
-
 // A harp as a synthesizer plays it: strings that ring until damped, and a wood block for
 // counting in. Not safe to share between threads; its owner sees to that.
-class HarpSynth {
+class HarpSynth final : public Instrument {
 public:
-    // Fault: NoSoundFont when the font cannot be read.
-    static base::Result<HarpSynth> open(std::filesystem::path const& font);
+    // Every key is tuned: what the font itself has wrong is measured and made good. Fault:
+    // NoSoundFont when the font cannot be read; no font in the voice: the usual one.
+    static base::Result<HarpSynth> open(Voice const& voice);
+    // As the font has it, without its room: to measure it.
+    static base::Result<HarpSynth> openUncorrected(std::filesystem::path const& font);
 
     HarpSynth(HarpSynth&&) noexcept;
     HarpSynth& operator=(HarpSynth&&) noexcept;
-    ~HarpSynth();
+    ~HarpSynth() override;
 
-    // Plucks a string, which stops whatever it still sounded. `midi` is the key that sounds as
-    // the lever stands, `velocity` 1 to 127.
-    void pluck(int string, int midi, int velocity);
-    void damp(int string);
+    void pluck(int string, int midi, int velocity, harp::Side hand) override;
+    void damp(int string) override;
     void dampAll();
-    void dampAllBut(std::set<int> const& strings);
-    void click(Stress stress);
-    // Tunes all strings so that A4 has this frequency; 440 Hz until then.
-    void tuneTo(double a4Hz);
-
-    // The next frames of sound, one float a channel, full scale 1.
-    void write(float* left, float* right, int frames);
+    void dampAllBut(std::set<int> const& strings) override;
+    void click(Stress stress) override;
+    void tuned(int string, int midi) override;
+    void write(float* left, float* right, int frames) override;
 
 private:
     struct Parts;
+    struct Opening;
     explicit HarpSynth(std::unique_ptr<Parts> parts);
     std::unique_ptr<Parts> m_parts;
 };

@@ -1,9 +1,11 @@
 #include "core/perform/schedule.h"
 
 #include "core/harp/placing.h"
+#include "core/tune/kind.h"
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <iterator>
 #include <map>
 #include <optional>
@@ -103,10 +105,16 @@ bool isHeard(Region const& region, int playedBar)
     return playedBar >= region.heardFirst && playedBar <= region.last;
 }
 
-// Seconds by which a note of a roll comes after its beat. `together` are the notes of both
-// hands at that moment.
+bool endsOnBeat(Arrangement const& arrangement, RollOn rollOn)
+{
+    if (rollOn != RollOn::AsKind) return rollOn == RollOn::Last;
+    return tune::kindOf(arrangement.tune) == tune::Kind::Air;
+}
+
+// Seconds by which a note of a roll comes after its beat, or before it. `together` are the notes
+// of both hands at that moment.
 Seconds rollDelay(HandNote const& note, std::span<HandNote const> together, Clock const& clock,
-                  Seconds wantedGap)
+                  Seconds wantedGap, bool ontoBeat)
 {
     int first = note.rollOrder;
     int last = note.rollOrder;
@@ -120,12 +128,29 @@ Seconds rollDelay(HandNote const& note, std::span<HandNote const> together, Cloc
     if (first == last) return 0;
     Seconds const whole = std::min(
         {longestRoll, clock.lasting(clock.tempo.beat) / 3, clock.lasting(shortest) / 2});
-    return (note.rollOrder - first) * std::min(wantedGap, whole / (last - first));
+    Seconds const gap = std::min(wantedGap, whole / (last - first));
+    return (note.rollOrder - (ontoBeat ? last : first)) * gap;
+}
+
+// How long before the first beat a roll begins that ends on it.
+Seconds rollLead(Arrangement const& arrangement, Hearing const& hearing, Region const& region,
+                 Clock const& clock, bool ontoBeat)
+{
+    std::vector<HandNote> const notes = arrange::handNotes(arrangement);
+    std::vector<HandNote> together;
+    std::ranges::copy_if(notes, std::back_inserter(together), [&](HandNote const& note) {
+        bool const wanted = note.hand == Side::Left ? hearing.left : hearing.right;
+        return note.at == region.from && wanted;
+    });
+    Seconds lead = 0;
+    for (HandNote const& note : together)
+        lead = std::max(lead, -rollDelay(note, together, clock, hearing.rollGap, ontoBeat));
+    return lead;
 }
 
 // The notes of both hands, without grace notes.
 std::vector<Event> handPlucks(Arrangement const& arrangement, Hearing const& hearing,
-                              Region const& region, Clock const& clock)
+                              Region const& region, Clock const& clock, bool ontoBeat)
 {
     std::vector<HandNote> const notes = arrange::handNotes(arrangement);
     std::vector<Event> plucks;
@@ -136,10 +161,13 @@ std::vector<Event> handPlucks(Arrangement const& arrangement, Hearing const& hea
         for (HandNote const& note : together) {
             bool const wanted = note.hand == Side::Left ? hearing.left : hearing.right;
             if (!wanted || !isHeard(region, note.playedBar)) continue;
-            Seconds const at =
-                clock.at(note.at) + rollDelay(note, together, clock, hearing.rollGap);
+            if (!hearing.added && note.hand == Side::Right && !note.fromTune) continue;
+            Seconds const at = clock.at(note.at) +
+                               rollDelay(note, together, clock, hearing.rollGap, ontoBeat);
+            int const velocity =
+                balanced(velocityOf(arrangement, note), note.hand, hearing.balance);
             plucks.push_back({at, Event::Kind::Pluck, note.string, music::midi(note.pitch),
-                              velocityOf(arrangement, note), note.hand, note.position});
+                              velocity, note.hand, note.position});
         }
         begin = end;
     }
@@ -178,7 +206,8 @@ std::vector<Graced> gracedNotes(Arrangement const& arrangement, Region const& re
 }
 
 std::vector<Event> gracePlucks(Arrangement const& arrangement,
-                               std::vector<Graced> const& graced, Clock const& clock)
+                               std::vector<Graced> const& graced, Clock const& clock,
+                               int velocity)
 {
     std::vector<Event> plucks;
     for (Graced const& note : graced) {
@@ -191,7 +220,7 @@ std::vector<Event> gracePlucks(Arrangement const& arrangement,
                                   Event::Kind::Pluck,
                                   *string,
                                   music::midi(pitch),
-                                  graceVelocity,
+                                  velocity,
                                   Side::Right,
                                   {}});
             --left;
@@ -249,6 +278,23 @@ std::vector<Event> leverTurns(Arrangement const& arrangement, Region const& regi
     return turns;
 }
 
+// Every string as the levers stand where the region begins, and what each flip makes of it.
+std::vector<Tuned> tunedStrings(Arrangement const& arrangement, Region const& region,
+                                Clock const& clock)
+{
+    auto const sounding = [&arrangement](int string, Moment at) {
+        return music::midi(harp::pitchAt(arrangement.harp, arrangement.levers, string, at));
+    };
+    std::vector<Tuned> tuned;
+    for (int string = 0; string < arrangement.harp.count(); ++string)
+        tuned.push_back({0, string, sounding(string, region.from)});
+    for (harp::Flip const& flip : arrangement.levers.flips)
+        if (flip.at > region.from && flip.at < region.to)
+            tuned.push_back({clock.at(flip.at), flip.string, sounding(flip.string, flip.at)});
+    std::ranges::stable_sort(tuned, {}, &Tuned::at);
+    return tuned;
+}
+
 std::vector<Click> countInClicks(Region const& region, music::Meter meter, Clock const& clock)
 {
     std::vector<Click> clicks;
@@ -289,6 +335,12 @@ int velocityOf(Arrangement const& arrangement, HandNote const& note)
            velocityOfStrength[static_cast<std::size_t>(strength)];
 }
 
+int balanced(int velocity, Side hand, double balance)
+{
+    double const off = hand == Side::Left ? balance : -balance;
+    return std::max(1, static_cast<int>(std::lround(velocity * (1 - std::clamp(off, 0.0, 1.0)))));
+}
+
 Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
 {
     if (arrangement.playing.bars.empty()) return {};
@@ -301,9 +353,15 @@ Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
     if (hearing.right) graced = gracedNotes(arrangement, region, scale);
     if (!graced.empty() && graced.front().at == region.from && !hearing.countIn)
         clock.lead = graced.front().each * static_cast<double>(graced.front().graces->size());
+    bool const ontoBeat = endsOnBeat(arrangement, hearing.rollOn);
+    if (ontoBeat && !hearing.countIn)
+        clock.lead =
+            std::max(clock.lead, rollLead(arrangement, hearing, region, clock, ontoBeat));
 
-    std::vector<Event> plucks = handPlucks(arrangement, hearing, region, clock);
-    std::ranges::copy(gracePlucks(arrangement, graced, clock), std::back_inserter(plucks));
+    std::vector<Event> plucks = handPlucks(arrangement, hearing, region, clock, ontoBeat);
+    int const grace = balanced(graceVelocity, Side::Right, hearing.balance);
+    std::ranges::copy(gracePlucks(arrangement, graced, clock, grace),
+                      std::back_inserter(plucks));
 
     Schedule schedule;
     schedule.events = withDamps(std::move(plucks), leverTurns(arrangement, region, clock));
@@ -311,6 +369,8 @@ Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
         schedule.bars.push_back({bar, clock.counted(startOf(arrangement, bar))});
     schedule.clicks =
         countInClicks(region, arrange::barPlayed(arrangement, region.heardFirst).meter, clock);
+    schedule.tuned = tunedStrings(arrangement, region, clock);
+    schedule.crotchet = secondsOf(Length{Rational(1, 4)}, arrangement.tempo, scale);
     schedule.begins = clock.counted(region.begins);
     schedule.counted = clock.counted(region.to);
     schedule.ringing = fadedAway(schedule.events, arrangement.harp, schedule.counted);

@@ -31,6 +31,16 @@ struct Event {
 // above the others.
 int velocityOf(arrange::Arrangement const& arrangement, arrange::HandNote const& note);
 
+// The same with the hands balanced; never silent.
+int balanced(int velocity, harp::Side hand, double balance);
+
+// Where the beat is in a roll: at its last note, so that the top sings in time, or at its first.
+enum class RollOn {
+    AsKind, // airs on the last, dances on the first
+    First,
+    Last
+};
+
 // What to hear of an arrangement, and how.
 struct Hearing {
     int firstPlayedBar = 0;
@@ -41,9 +51,12 @@ struct Hearing {
     bool barBefore = false;  // the bar before is heard first, where there is one
     bool countIn = false;    // a bar of clicks before, two where a bar lasts under 1.5 s; a
                              // pick-up takes the place of its beats [science-9]
+    bool added = true;       // false: the tune alone in the right hand, no note that was added
+    double balance = 0;      // -1 to 1: above 0 the left hand is plucked softer, below the right
     Lilt lilt;               // how even beats are played
     Seconds rollGap = 0.045; // between the notes of a roll; the whole roll stays within 0.35 s,
                              // a third of a beat and half of its own length [science-9]
+    RollOn rollOn = RollOn::AsKind;
 };
 
 struct BarStart {
@@ -57,17 +70,26 @@ struct Click {
     bool halfBar = false;  // the half bar, of meters with an even number of beats
 };
 
+// What a string sounds from here on, as its lever stands.
+struct Tuned {
+    Seconds at = 0;
+    int string = 0;
+    int midi = 60;
+};
+
 // Events in order of time; at the same time damps come before plucks, low strings first.
 struct Schedule {
     std::vector<Event> events;
     std::vector<BarStart> bars;
     std::vector<Click> clicks;
+    std::vector<Tuned> tuned; // every string at the beginning, then each flip
+    Seconds crotchet = 0;     // how long one lasts; 0: nobody counts
     Seconds begins = 0;  // the first counted beat, after count-in, bar before and grace notes
     Seconds counted = 0; // where the last counted beat ends: a loop goes on from `begins`
     Seconds ringing = 0; // where the last string has faded
 };
 
-// The arrangement as sound. Rolls go from low to high with the first note on the beat. Grace
+// The arrangement as sound. Rolls go from low to high. Grace
 // notes are plucked just before their note, in time taken from the note before; one that no
 // string sounds as the levers stand is left out. Staccato changes nothing: a string rings until
 // it is plucked again or its lever turns.

@@ -3,6 +3,8 @@
 
 #include <catch2/catch.hpp>
 
+#include <cmath>
+
 #include <algorithm>
 #include <iterator>
 #include <tuple>
@@ -119,6 +121,60 @@ TEST_CASE("A whole roll stays within 0.35 s and a third of a beat", "[roll]")
     };
     CHECK(lastOfRoll(40) == Approx(0.35));
     CHECK(lastOfRoll(120) == Approx(0.5 / 3));
+}
+
+TEST_CASE("In an air the last note of a roll is on the beat, and the first before it", "[roll]")
+{
+    auto air = twoBars();
+    air.tune.rhythm = "air";
+    auto const schedule = scheduled(air, {});
+    auto const left = plucks(schedule, Side::Left);
+    CHECK(schedule.begins == Approx(0.09)); // the roll has its room before the first beat
+    CHECK(left[0].at == Approx(0));
+    CHECK(left[1].at == Approx(0.045));
+    CHECK(left[2].at == Approx(schedule.begins));
+    CHECK(plucks(schedule, Side::Right)[0].at == Approx(schedule.begins));
+    CHECK(schedule.counted - schedule.begins == Approx(8));
+    Hearing counted;
+    counted.countIn = true; // the roll falls into it
+    auto const after = scheduled(air, counted);
+    CHECK(after.begins == Approx(4));
+    CHECK(plucks(after, Side::Left)[0].at == Approx(4 - 0.09));
+    Hearing first;
+    first.rollOn = RollOn::First;
+    CHECK(plucks(scheduled(air, first), Side::Left)[0].at == 0);
+}
+
+TEST_CASE("The balance makes one hand softer and leaves the other", "[hands]")
+{
+    auto const even = scheduled(twoBars(), {});
+    Hearing hearing;
+    hearing.balance = 0.5;
+    auto const tuneAbove = scheduled(twoBars(), hearing);
+    CHECK(plucks(tuneAbove, Side::Right) == plucks(even, Side::Right));
+    CHECK(plucks(tuneAbove, Side::Left)[0].velocity ==
+          std::lround(plucks(even, Side::Left)[0].velocity / 2.0));
+    hearing.balance = -1;
+    CHECK(plucks(scheduled(twoBars(), hearing), Side::Right)[0].velocity == 1);
+    CHECK(plucks(scheduled(twoBars(), hearing), Side::Left) == plucks(even, Side::Left));
+}
+
+TEST_CASE("What every string would sound is said, and again where a lever flips", "[levers]")
+{
+    auto arrangement = twoBars();
+    auto const plain = scheduled(arrangement, {});
+    CHECK(plain.tuned.size() == static_cast<std::size_t>(arrangement.harp.count()));
+    CHECK(plain.crotchet == 1);
+    harp::Flip flip;
+    flip.at = {Rational(7, 8)};
+    flip.string = stringOf(Letter::C, 5);
+    flip.to = harp::Lever::Up;
+    arrangement.levers.flips = {flip};
+    auto const flipped = scheduled(arrangement, {});
+    REQUIRE(flipped.tuned.size() == plain.tuned.size() + 1);
+    CHECK(flipped.tuned.back().at == Approx(3.5));
+    CHECK(flipped.tuned.back().string == flip.string);
+    CHECK(flipped.tuned.back().midi == 73);
 }
 
 TEST_CASE("A string rings until it is plucked again, and stops just then", "[ring]")

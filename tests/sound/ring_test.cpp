@@ -51,3 +51,27 @@ TEST_CASE("Plucking a string again after its lever turned silences the old pitch
     CHECK(strength(turned, 1.2, c4Hz) < 0.1 * strength(kept, 1.2, c4Hz));
     CHECK(strength(turned, 1.2, c4SharpHz) > 5 * strength(turned, 1.2, c4Hz));
 }
+
+TEST_CASE("With a halo a string that nobody plucked answers its octave, softly and for a while",
+          "[ring]")
+{
+    // Sympathetic resonance: a free string takes up a partial of another that is its own pitch.
+    // Common knowledge of acoustics, no source.
+    if (!canSound()) return;
+    auto schedule = scheduleOf({pluck(0, 20, c4), damp(0.5, 20)}, 3);
+    schedule.tuned = {{0, 20, c4}, {0, 27, c4 + 12}};
+    auto const heard = [&](double halo) {
+        auto const recording =
+            sound::renderToMemory(perform::onceOnly(schedule), {{}, 440, {}, halo});
+        REQUIRE(recording);
+        return *recording;
+    };
+    auto const dry = heard(0);
+    auto const wet = heard(1);
+    double const plucked = strength(dry, 0.05, c4Hz);
+    CHECK(strength(dry, 1, 2 * c4Hz) < 0.001 * plucked);
+    CHECK(strength(wet, 1, 2 * c4Hz) > 0.003 * plucked);
+    CHECK(strength(wet, 1, 2 * c4Hz) < 0.2 * plucked);
+    CHECK(strength(wet, 2.5, 2 * c4Hz) < strength(wet, 1, 2 * c4Hz));
+    CHECK(strength(wet, 0.05, c4Hz) < 1.3 * plucked);
+}

@@ -386,6 +386,23 @@ void readLilts(Row& table, Tables& tables)
     }
 }
 
+void readTemperaments(Row& table, Tables& tables)
+{
+    Names names;
+    for (Node const& node : list(table["temperaments"])) {
+        Row row(node);
+        perform::Temperament temperament{text(row["id"]), text(row["name"]), {}};
+        Node const centsNode = row["millicents"];
+        auto const cents = list(centsNode);
+        if (cents.size() != temperament.cents.size()) centsNode.refuse("twelve, from C upwards");
+        for (std::size_t i = 0; i < cents.size(); ++i)
+            temperament.cents[i] = whole(cents[i], -50000, 50000) / 1000.0;
+        row.done();
+        names.add(node, temperament.id);
+        tables.temperaments.push_back(std::move(temperament));
+    }
+}
+
 base::Fault malformed(std::string const& file, int line, std::string detail)
 {
     return {base::FaultCode::TableMalformed, fmt::format("{}, line {}", file, line),
@@ -440,6 +457,7 @@ base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
         {"sliders.json", readSliders},
         {"difficulty.json", readDifficulty},
         {"lilts.json", readLilts},
+        {"temperaments.json", readTemperaments},
         {"chordtable.json",
          [](Row& table, Tables& read) { readChordTable(table, read.harmony.chords); }},
         {"keytable.json",

@@ -10,6 +10,7 @@
 #include "core/harp/model.h"
 #include "core/pattern/pattern.h"
 #include "core/perform/lilt.h"
+#include "core/perform/temperament.h"
 #include "core/sheet/musicfont.h"
 
 #include <filesystem>
@@ -61,12 +62,13 @@ struct Tables {
     std::vector<arrange::Slider> sliders;
     hands::DifficultyScale difficulty;
     std::vector<perform::KindOfLilt> lilts{};
+    std::vector<perform::Temperament> temperaments{}; // the first is equal
     harmony::Learned harmony{}; // of chords and keys
     std::vector<harp::HarpModel> ownHarps{}; // described by the user; not in shared/
 };
 
-// Reads harps, tunings, hands, levels, patterns, rhythms, weights, sliders, difficulty, lilts and
-// what was learned of chords and keys (each a .json file there). Faults: TableMissing, TableMalformed with file and line; keys that nobody
+// Reads harps, tunings, hands, levels, patterns, rhythms, weights, sliders, difficulty, lilts,
+// temperaments and what was learned of chords and keys (each a .json file there). Faults: TableMissing, TableMalformed with file and line; keys that nobody
 // reads are damage, too.
 base::Result<Tables> readTables(std::filesystem::path const& sharedFolder);
 

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <vector>
+
+namespace sound {
+
+// What the strings that nobody plucked add: each answers where something sounds its own pitch or
+// an octave or twelfth below, comes slowly and rings on. A bank of two-pole resonators, one a
+// string, that the harp's sound runs through.
+class Halo {
+public:
+    void setStrings(int count);
+    void tune(int string, double hz);
+    void setLevel(double level) { m_level = level; } // 0 to 1
+    bool sounds() const { return m_level > 0; }
+
+    // Adds to the sound what the strings answer to it.
+    void add(float* left, float* right, int frames);
+    void still();
+
+private:
+    struct String {
+        double hz = 0; // 0: not there
+        float feedback1 = 0;
+        float feedback2 = 0;
+        float input = 0;
+        float before = 0; // output, one and two frames ago
+        float before2 = 0;
+    };
+    std::vector<String> m_strings;
+    double m_level = 0;
+};
+
+} // namespace sound
