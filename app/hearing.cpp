@@ -1,14 +1,25 @@
 #include "app/hearing.h"
 
+#include "app/devices/midiharp.h"
+#include "app/preferences.h"
 #include "app/sound/output.h"
+#include "app/sound/soundfont.h"
+#include "app/sound/timed.h"
 #include "core/perform/practice.h"
+#include "ui/words.h"
 #include "ui/workbench.h"
 
-#include <QTimer>
+#include <QFileDialog>
+
+#include <chrono>
 
 namespace app {
 
 namespace {
+
+constexpr std::chrono::seconds tryAgainEvery{3};
+constexpr int testString = 100; // beyond any harp
+constexpr int middleC = 60;    // MIDI 1.0
 
 perform::Course courseOf(ui::Audition const& audition)
 {
@@ -16,11 +27,26 @@ perform::Course courseOf(ui::Audition const& audition)
                            {audition.tempos, audition.loop, audition.clicks});
 }
 
+QStringList namesOf(std::vector<std::string> const& names)
+{
+    QStringList list;
+    for (std::string const& name : names) list.append(QString::fromStdString(name));
+    return list;
+}
+
 } // namespace
 
-Hearing::Hearing(ui::Workbench& workbench) : QObject(&workbench), m_workbench(workbench)
+Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
+                 std::vector<perform::Temperament> temperaments)
+    : QObject(&workbench), m_workbench(workbench), m_preferences(preferences),
+      m_temperaments(std::move(temperaments)), m_sound(preferences.harpSound())
 {
-    auto device = sound::openDevice();
+    setVoice(m_sound);
+    auto device = sound::openDevice(m_voice);
+    if (!device && !m_voice.font.empty()) { // a font that is gone: the usual one is heard
+        m_voice.font.clear();
+        device = sound::openDevice(m_voice);
+    }
     if (!device) {
         // Told when the window stands, so that it is seen.
         QTimer::singleShot(0, this,
@@ -28,17 +54,24 @@ Hearing::Hearing(ui::Workbench& workbench) : QObject(&workbench), m_workbench(wo
         device = sound::silentOutput();
     }
     m_player = std::make_unique<sound::Player>(*std::move(device));
+    m_along = new PlayAlong(workbench, *m_player);
 
     connect(&workbench, &ui::Workbench::playRequested, this, &Hearing::play);
     connect(&workbench, &ui::Workbench::hearingChanged, this, &Hearing::change);
-    connect(&workbench, &ui::Workbench::stopRequested, m_player.get(), &sound::Player::stop);
+    connect(&workbench, &ui::Workbench::stopRequested, this, &Hearing::stop);
     connect(&workbench, &ui::Workbench::stringPluckRequested, m_player.get(),
             &sound::Player::pluck);
+    connect(workbench.actions().harpSound, &QAction::triggered, this, &Hearing::openDialog);
+    m_again.setInterval(tryAgainEvery);
+    connect(&m_again, &QTimer::timeout, this, [this] {
+        if (openAgain()) m_workbench.tellDone(tr("The sound device is there again."));
+    });
     connect(m_player.get(), &sound::Player::outputLost, this, [this] {
         m_lost = true;
+        m_again.start();
         m_workbench.tell(
             tr("The sound device is gone. Strings still light; connect it again and "
-               "play, or save a sound file."));
+               "it is heard again, or save a sound file."));
     });
     connect(m_player.get(), &sound::Player::started, &workbench,
             &ui::Workbench::playbackStarted);
@@ -51,30 +84,127 @@ Hearing::Hearing(ui::Workbench& workbench) : QObject(&workbench), m_workbench(wo
             &ui::Workbench::stringSounding);
     connect(m_player.get(), &sound::Player::stringDamped, &workbench,
             &ui::Workbench::stringStilled);
-    listenToKeyboard();
+    followDevices();
+}
+
+// A device that went away is taken as soon as it is there again, and what is played goes on in it.
+bool Hearing::openAgain()
+{
+    if (!m_lost) return false;
+    auto device = sound::openDevice(m_voice);
+    if (!device) return false;
+    m_player->useOutput(*std::move(device));
+    m_lost = false;
+    m_again.stop();
+    return true;
 }
 
 void Hearing::play(ui::Audition const& audition)
 {
-    // A device that went away may be there again.
-    if (m_lost)
-        if (auto device = sound::openDevice()) {
-            m_player->stop();
-            m_player->useOutput(*std::move(device));
-            m_lost = false;
-        }
-    m_player->play(courseOf(audition));
+    openAgain();
+    perform::Course const course = courseOf(audition);
+    if (!m_along->begin(audition, course)) m_player->play(course);
 }
 
-void Hearing::change(ui::Audition const& audition) { m_player->replace(courseOf(audition)); }
-
-// The first keyboard that is there; a key plucks the string of its pitch.
-void Hearing::listenToKeyboard()
+void Hearing::change(ui::Audition const& audition)
 {
-    auto const ports = m_keys.ports();
-    if (ports.empty()) return;
-    if (!m_keys.open(ports.front())) return;
-    connect(&m_keys, &devices::MidiKeys::keyPressed, &m_workbench, &ui::Workbench::pluckPitch);
+    perform::Course const course = courseOf(audition);
+    m_along->change(course);
+    m_player->replace(course);
+}
+
+void Hearing::stop()
+{
+    m_along->stop();
+    m_player->stop();
+}
+
+// A key of an instrument plucks the string of its pitch, and is listened to when she plays along.
+void Hearing::followDevices()
+{
+    connect(&m_link, &devices::MidiLink::keyPressed, this, [this](int midi) {
+        m_workbench.pluckPitch(midi);
+        m_along->hear(midi);
+    });
+    connect(&m_link, &devices::MidiLink::outputCame, this, [this](std::string const& port) {
+        if (auto harp = devices::openMidiHarp(port))
+            m_player->alsoOn(sound::timedOutput(*std::move(harp)));
+    });
+    connect(&m_link, &devices::MidiLink::outputGone, this, [this](std::string const& port) {
+        m_player->alsoOn(nullptr);
+        if (QString::fromStdString(port) == m_sound.midiOut)
+            m_workbench.tell(tr("%1 is gone; it is played on again when it is back.")
+                                 .arg(QString::fromStdString(port)));
+    });
+    for (auto const signal : {&devices::MidiLink::inputCame, &devices::MidiLink::inputGone,
+                              &devices::MidiLink::outputCame, &devices::MidiLink::outputGone})
+        connect(&m_link, signal, this, &Hearing::showDevices);
+    m_link.want(m_sound.midiIn.toStdString(), m_sound.midiOut.toStdString());
+}
+
+void Hearing::showDevices()
+{
+    if (m_dialog) m_dialog->setDevices(namesOf(m_link.inputs()), namesOf(m_link.outputs()));
+}
+
+void Hearing::openDialog()
+{
+    if (m_dialog) return m_dialog->raise();
+    QStringList fonts;
+    for (auto const& font : sound::soundFonts())
+        fonts.append(QString::fromStdString(font.string()));
+    std::vector<std::pair<QString, QString>> temperaments;
+    for (perform::Temperament const& one : m_temperaments)
+        temperaments.emplace_back(QString::fromStdString(one.id),
+                                  QString::fromStdString(one.name));
+    m_dialog = new ui::HarpSoundDialog(m_sound, fonts, temperaments, &m_workbench);
+    m_dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(m_dialog, &ui::HarpSoundDialog::changed, this, &Hearing::take);
+    connect(m_dialog, &ui::HarpSoundDialog::testNoteClicked, this,
+            [this] { m_player->pluck(testString, middleC); });
+    connect(m_dialog, &ui::HarpSoundDialog::otherFontClicked, this, [this] {
+        QString const file = QFileDialog::getOpenFileName(
+            m_dialog, tr("Sound font"), m_preferences.folder(), tr("Sound fonts (*.sf2)"));
+        if (!file.isEmpty()) m_dialog->addFont(file);
+    });
+    showDevices();
+    m_dialog->show();
+}
+
+void Hearing::setVoice(ui::HarpSound const& sound)
+{
+    m_voice = {sound.font.toStdString(), sound.a4, {}, sound.halo / 100.0};
+    if (auto const temperament =
+            perform::temperamentFrom(m_temperaments, sound.temperament.toStdString()))
+        m_voice.cents = temperament->cents;
+}
+
+void Hearing::take(ui::HarpSound const& sound)
+{
+    if (auto const temperament =
+            perform::temperamentFrom(m_temperaments, sound.temperament.toStdString());
+        !temperament) {
+        if (m_dialog) m_dialog->tell(ui::faultWords(temperament.error()));
+        return;
+    }
+    sound::Voice const before = m_voice;
+    setVoice(sound);
+    if (m_voice != before) {
+        auto device = sound::openDevice(m_voice);
+        if (device) {
+            m_player->useOutput(*std::move(device));
+            m_lost = false;
+            m_again.stop();
+        } else if (device.error().code == base::FaultCode::NoSoundFont) {
+            m_voice = before;
+            if (m_dialog) m_dialog->tell(ui::faultWords(device.error()));
+            return;
+        }
+    }
+    m_sound = sound;
+    m_preferences.keepHarpSound(sound);
+    m_link.want(sound.midiIn.toStdString(), sound.midiOut.toStdString());
+    showDevices();
 }
 
 } // namespace app

@@ -1,10 +1,17 @@
 #pragma once
 
-#include "app/devices/midikeys.h"
+#include "app/devices/midilink.h"
+#include "app/playalong.h"
 #include "app/sound/player.h"
+#include "core/perform/temperament.h"
 #include "ui/audition.h"
+#include "ui/harpsounddialog.h"
 
 #include <QObject>
+#include <QPointer>
+#include <QTimer>
+
+#include <vector>
 
 namespace ui {
 class Workbench;
@@ -12,22 +19,42 @@ class Workbench;
 
 namespace app {
 
-// Joins the workbench with the player: what is asked for is heard, what sounds is shown.
-// Without a sound device it says so once and the strings light all the same.
+class Preferences;
+
+// Joins the workbench with the player and with MIDI devices: what is asked for is heard, what
+// sounds is shown, what is played elsewhere is listened to. Without a sound device it says so
+// once, the strings light all the same, and the device is taken when it is there again.
 class Hearing final : public QObject {
     Q_OBJECT
 public:
-    explicit Hearing(ui::Workbench& workbench);
+    Hearing(ui::Workbench& workbench, Preferences& preferences,
+            std::vector<perform::Temperament> temperaments);
+
+    // How the harp sounds, for sound files as well.
+    sound::Voice const& voice() const { return m_voice; }
 
 private:
     void play(ui::Audition const& audition);
     void change(ui::Audition const& audition);
-    void listenToKeyboard();
+    void stop();
+    void followDevices();
+    void openDialog();
+    void take(ui::HarpSound const& sound);
+    void setVoice(ui::HarpSound const& sound);
+    bool openAgain();
+    void showDevices();
 
     ui::Workbench& m_workbench;
+    Preferences& m_preferences;
+    std::vector<perform::Temperament> m_temperaments;
+    ui::HarpSound m_sound;
+    sound::Voice m_voice;
     std::unique_ptr<sound::Player> m_player;
-    devices::MidiKeys m_keys;
+    PlayAlong* m_along = nullptr;
+    devices::MidiLink m_link;
+    QPointer<ui::HarpSoundDialog> m_dialog;
     bool m_lost = false; // the device, in the middle
+    QTimer m_again;      // asks whether it is back
 };
 
 } // namespace app

@@ -5,6 +5,7 @@
 
 #include <QSplitter>
 
+#include <algorithm>
 #include <filesystem>
 
 namespace app {
@@ -22,6 +23,8 @@ constexpr char const* panesKey = "panes-shown";
 constexpr char const* folderKey = "folder";
 constexpr char const* recentKey = "recent";
 constexpr char const* placesKey = "places";
+constexpr char const* practiceKey = "practice";
+constexpr char const* practicesKey = "practices";
 
 // A splitter by its own name, or else by its place among the others.
 QString paneKey(QSplitter const& splitter, qsizetype index)
@@ -94,6 +97,57 @@ QString Preferences::pupil() const { return m_settings.value(pupilKey).toString(
 void Preferences::keepPupil(QString const& name) { m_settings.setValue(pupilKey, name); }
 bool Preferences::namesPupil() const { return m_settings.value(namesPupilKey).toBool(); }
 void Preferences::keepNamesPupil(bool names) { m_settings.setValue(namesPupilKey, names); }
+
+ui::HarpSound Preferences::harpSound() const
+{
+    ui::HarpSound const usual;
+    auto const text = [this](char const* key, QString const& otherwise) {
+        return m_settings.value(key, otherwise).toString();
+    };
+    ui::HarpSound sound;
+    sound.font = text("sound/font", usual.font);
+    double const a4 = m_settings.value("sound/a4", usual.a4).toDouble();
+    if (a4 >= 430 && a4 <= 450) sound.a4 = a4;
+    sound.temperament = text("sound/temperament", usual.temperament);
+    sound.halo = std::clamp(m_settings.value("sound/halo", usual.halo).toInt(), 0, 100);
+    sound.midiIn = text("midi/in", usual.midiIn);
+    sound.midiOut = text("midi/out", usual.midiOut);
+    return sound;
+}
+
+void Preferences::keepHarpSound(ui::HarpSound const& sound)
+{
+    m_settings.setValue("sound/font", sound.font);
+    m_settings.setValue("sound/a4", sound.a4);
+    m_settings.setValue("sound/temperament", sound.temperament);
+    m_settings.setValue("sound/halo", sound.halo);
+    m_settings.setValue("midi/in", sound.midiIn);
+    m_settings.setValue("midi/out", sound.midiOut);
+}
+
+// One entry for each tune, the latest first: "name<tab>settings".
+QByteArray Preferences::practice(QString const& tune) const
+{
+    for (QString const& entry : m_settings.value(practicesKey).toStringList())
+        if (entry.section('\t', 0, 0) == tune) return entry.section('\t', 1).toUtf8();
+    return {};
+}
+
+QByteArray Preferences::practice() const
+{
+    return m_settings.value(practiceKey).toString().toUtf8();
+}
+
+void Preferences::keepPractice(QString const& tune, QByteArray const& settings)
+{
+    QString const text = QString::fromUtf8(settings);
+    m_settings.setValue(practiceKey, text);
+    if (tune.isEmpty()) return;
+    QStringList all = m_settings.value(practicesKey).toStringList();
+    erase_if(all, [&](QString const& entry) { return entry.section('\t', 0, 0) == tune; });
+    all.prepend(tune + '\t' + text);
+    m_settings.setValue(practicesKey, QStringList(all.mid(0, placesRemembered)));
+}
 
 QString Preferences::folder() const { return m_settings.value(folderKey).toString(); }
 void Preferences::keepFolder(QString const& folder) { m_settings.setValue(folderKey, folder); }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/harpsounddialog.h"
 #include "ui/theme.h"
 
 #include <QSettings>
@@ -42,6 +43,15 @@ public:
     void keepPupil(QString const& name);
     bool namesPupil() const; // on papers
     void keepNamesPupil(bool names);
+
+    ui::HarpSound harpSound() const;
+    void keepHarpSound(ui::HarpSound const& sound);
+
+    // What is set for practice, see ui::Transport::settings(): in a tune, which has a name of the
+    // caller's, and the last of all. Empty: nothing yet.
+    QByteArray practice(QString const& tune) const;
+    QByteArray practice() const;
+    void keepPractice(QString const& tune, QByteArray const& settings);
 
     QString folder() const; // of the last file
     void keepFolder(QString const& folder);

@@ -4,13 +4,30 @@
 #include "app/players.h"
 #include "core/files/work/player.h"
 #include "ui/session.h"
+#include "ui/transport.h"
 #include "ui/workbench.h"
 
 #include <QDir>
 #include <QFileInfo>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QMenu>
 
+#include <utility>
+
 namespace app {
+
+namespace {
+
+QByteArray withoutTempo(QByteArray const& settings)
+{
+    QJsonObject all = QJsonDocument::fromJson(settings).object();
+    for (char const* ofTune : {"percent", "lilt", "from", "to", "by", "every"})
+        all.remove(QLatin1String(ofTune));
+    return QJsonDocument(all).toJson(QJsonDocument::Compact);
+}
+
+} // namespace
 
 Remembering::Remembering(Preferences& preferences, ui::Workbench& workbench,
                          ui::Session& session, Filing& filing, Players& players,
@@ -28,6 +45,12 @@ Remembering::Remembering(Preferences& preferences, ui::Workbench& workbench,
             m_preferences.keepStanding(files::standingText(m_session.standing(), tables));
     });
     connect(&session, &ui::Session::selectionChanged, this, [this] { m_soon.start(); });
+    connect(workbench.transport(), &ui::Transport::settingsChanged, this, [this] {
+        m_practised = true;
+        m_soon.start();
+    });
+    // What is set for practice goes on; how fast, how uneven and what was listened to are of a tune.
+    workbench.transport()->restoreSettings(withoutTempo(preferences.practice()));
     connect(&filing, &Filing::fileUsed, this, [this](QString const& path) {
         m_preferences.addRecent(QFileInfo(path).absoluteFilePath());
         m_preferences.keepFolder(QFileInfo(path).absolutePath());
@@ -45,6 +68,13 @@ Remembering::Remembering(Preferences& preferences, ui::Workbench& workbench,
                 m_tune = name;
                 m_preferences.keepPlace(file, inBook);
                 if (auto const place = m_preferences.place(name)) m_session.select(*place);
+                QByteArray const practised = m_preferences.practice(name);
+                ui::Transport& transport = *m_workbench.transport();
+                if (practised.isEmpty())
+                    transport.resetTempo();
+                else
+                    transport.restoreSettings(practised);
+                m_practised = false; // nothing that is to be kept
             });
     // What was saved for one player is not written over for another.
     connect(&players, &Players::chosen, &filing, [&filing](QString const& name) {
@@ -58,6 +88,8 @@ void Remembering::keepPlace()
     m_soon.stop();
     if (!m_tune.isEmpty() && m_session.selected())
         m_preferences.keepPlace(m_tune, *m_session.selected());
+    if (std::exchange(m_practised, false))
+        m_preferences.keepPractice(m_tune, m_workbench.transport()->settings());
 }
 
 void Remembering::keepNow()

@@ -37,6 +37,7 @@ private:
     ui::Session& m_session;
     Filing& m_filing;
     QString m_tune; // the open one's name in the preferences
+    bool m_practised = false; // what is set for practice has changed since it was kept
     QTimer m_soon;  // places change with every key; they are written when she pauses
 };
 

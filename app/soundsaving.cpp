@@ -1,6 +1,7 @@
 #include "app/soundsaving.h"
 
 #include "app/filing.h"
+#include "app/hearing.h"
 #include "app/outputs.h"
 #include "app/soundfiles.h"
 #include "ui/session.h"
@@ -25,9 +26,9 @@ int numberOf(tune::Tune const& tune, int bar)
 } // namespace
 
 SoundSaving::SoundSaving(ui::Workbench& workbench, ui::Session& session, Filing& filing,
-                         files::Tables const& tables)
+                         Hearing const& hearing, files::Tables const& tables)
     : QObject(&workbench), m_workbench(workbench), m_session(session), m_filing(filing),
-      m_tables(tables)
+      m_hearing(hearing), m_tables(tables)
 {
     connect(workbench.actions().soundFiles, &QAction::triggered, this, &SoundSaving::open);
 }
@@ -56,6 +57,13 @@ void SoundSaving::open()
     begin.right = transport.hearsRight() || !transport.hearsLeft();
     begin.countIn = transport.countsIn();
     begin.click = transport.practice().clicks;
+    begin.steps = transport.practice().faster;
+    ui::Practice const practice = transport.practice();
+    begin.stepsWords = tr("%1 to %2 % by %3, each %4 times")
+                           .arg(practice.from)
+                           .arg(practice.to)
+                           .arg(practice.by)
+                           .arg(practice.every);
     m_dialog = new ui::SoundDialog(begin, first, last, &m_workbench);
     m_dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(m_dialog, &ui::SoundDialog::startClicked, this, &SoundSaving::start);
@@ -91,7 +99,16 @@ void SoundSaving::save(ui::SoundChoice const& choice, QString const& path)
     wish.click = choice.click;
     wish.times = choice.times;
     wish.pack = choice.pack;
-    wish.lilt = m_workbench.transport()->practice().lilt;
+    wish.voice = m_hearing.voice();
+    ui::Practice const practice = m_workbench.transport()->practice();
+    wish.lilt = practice.lilt;
+    wish.tuneAlone = choice.tuneAlone || practice.tuneAlone;
+    wish.balance = practice.balance;
+    wish.barBefore = practice.barBefore;
+    wish.rollGapMs = practice.rollGapMs;
+    if (choice.steps)
+        wish.steps = perform::Steps{practice.from / 100.0, practice.to / 100.0,
+                                    practice.by / 100.0, practice.every};
     tune::Tune const& tune = arrangement.tune;
     bool const whole = std::ranges::all_of(tune.bars, [&choice](tune::Bar const& bar) {
         return bar.number >= choice.firstBar && bar.number <= choice.lastBar;

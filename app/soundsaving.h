@@ -15,13 +15,14 @@ class Workbench;
 namespace app {
 
 class Filing;
+class Hearing;
 
 // Sound files of the open tune from the window: the dialog, and the work beside it.
 class SoundSaving final : public QObject {
     Q_OBJECT
 public:
     SoundSaving(ui::Workbench& workbench, ui::Session& session, Filing& filing,
-                files::Tables const& tables);
+                Hearing const& hearing, files::Tables const& tables);
 
 private:
     void open();
@@ -31,6 +32,7 @@ private:
     ui::Workbench& m_workbench;
     ui::Session& m_session;
     Filing& m_filing;
+    Hearing const& m_hearing;
     files::Tables const& m_tables;
     QPointer<ui::SoundDialog> m_dialog;
     ui::Aside m_work;

@@ -96,8 +96,8 @@ int openWorkbench(int argc, char** argv)
     Tasting tasting(workbench, session, tasteFile());
     Cautions cautions(preferences, workbench, session);
     BatchRun batch(workbench, session, filing, *tables);
-    Hearing hearing(workbench);
-    SoundSaving sounds(workbench, session, filing, *tables);
+    Hearing hearing(workbench, preferences, tables->temperaments);
+    SoundSaving sounds(workbench, session, filing, hearing, *tables);
     ui::ChordMenu chords(workbench, session, tables->harmony);
     QObject::connect(
         workbench.actions().handbook, &QAction::triggered, &workbench, [&workbench] {

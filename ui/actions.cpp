@@ -93,6 +93,8 @@ Actions::Actions(QWidget* owner)
       typeTempo(made(owner, tr("T&ype the tempo"), Qt::CTRL | Qt::Key_G)),
       practice(made(owner, tr("&More for practice…"), Qt::CTRL | Qt::Key_J)),
       soundFiles(made(owner, tr("Save sou&nd files…"), Qt::CTRL | Qt::SHIFT | Qt::Key_N)),
+      harpSound(made(owner, tr("&Harp sound and MIDI…"))),
+      playAlong(made(owner, tr("P&lay it with me"), Qt::Key_J)),
       hearBetween(made(owner, tr("Hear it bet&ween its neighbours"), Qt::Key_V)),
       markA(made(owner, tr("Remember this as &A"), Qt::SHIFT | Qt::Key_X)),
       flip(made(owner, tr("Compare A an&d B"), Qt::Key_X)),
@@ -124,7 +126,7 @@ Actions::Actions(QWidget* owner)
     for (QAction* toggle : {letFollow, showBank, showShapes, bankAbove, shapesLeft, alone})
         toggle->setCheckable(true);
     for (QAction* toggle : {letFollow, showBank, showShapes}) toggle->setChecked(true);
-    for (QAction* toggle : {loop, countIn, left, right, barBefore, click, stepsUp})
+    for (QAction* toggle : {loop, countIn, left, right, barBefore, click, stepsUp, playAlong})
         toggle->setCheckable(true);
     chooseOne(owner, {grid, sheet});
     chooseOne(owner, {system, light, dark, strongLight, strongDark});
@@ -161,7 +163,7 @@ void Actions::fill(QMenuBar* bar) const
                        {loop, countIn, barBefore, click, left, right},
                        {faster, slower, typeTempo, stepsUp},
                        {hearBetween, flip, markA, takeA},
-                       {practice, soundFiles}});
+                       {playAlong, practice, soundFiles, harpSound}});
     menu(tr("&View"), {{grid, sheet},
                        {showShapes, showBank, shapesLeft, bankAbove, alone},
                        {nextPane, messages},
@@ -189,7 +191,7 @@ QList<QAction*> Actions::all() const
         typeTempo,   practice,     soundFiles, hearBetween, markA,      flip,        takeA,
         loop,        countIn,      left,       right,       faster,     slower,      grid,
         sheet,       nextPane,     system,     light,       dark,       strongLight, strongDark,
-        handbook,    keys,         care,       about};
+        handbook,    keys,         care,       about,       harpSound,  playAlong};
 }
 
 } // namespace ui

@@ -78,6 +78,8 @@ struct Actions {
     QAction* typeTempo;
     QAction* practice;
     QAction* soundFiles;
+    QAction* harpSound; // font, pitch, temperament, MIDI
+    QAction* playAlong; // a MIDI instrument is listened to
     QAction* hearBetween; // the bars before and after
     QAction* markA;       // a setting to compare with
     QAction* flip;        // between A and B

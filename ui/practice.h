@@ -13,6 +13,11 @@ struct Practice {
     int by = 5;
     int every = 2; // times round
     int lilt = 0;  // per cent: how unevenly the beat is divided, where the page is even
+    bool waits = false;       // a round that is faster begins when it is asked for
+    bool tuneAlone = false;   // no notes of the right hand but the tune's
+    int balance = 0;          // per cent: above 0 the left hand is softer, below the right
+    bool listens = false;     // to a MIDI instrument that plays along
+    bool rightString = false; // and goes on only when the right strings were played
     friend bool operator==(Practice const&, Practice const&) = default;
 };
 

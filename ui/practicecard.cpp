@@ -43,7 +43,11 @@ PracticeCard::PracticeCard(QWidget* parent)
       m_barBefore(new QCheckBox(tr("The bar &before as well"), this)),
       m_clicks(new QCheckBox(tr("A &click on every beat"), this)),
       m_faster(new QCheckBox(tr("&Faster by itself, time after time"), this)),
-      m_steps(new QWidget(this)), m_liltName(new QLabel(this)), m_roll(new QComboBox(this))
+      m_steps(new QWidget(this)), m_liltName(new QLabel(this)), m_roll(new QComboBox(this)),
+      m_waits(new QCheckBox(tr("&Wait for me before each time round"), this)),
+      m_tuneAlone(new QCheckBox(tr("The &tune alone in the right hand"), this)),
+      m_listens(new QCheckBox(tr("&Play it with me: listen to my MIDI harp or keyboard"), this)),
+      m_rightString(new QCheckBox(tr("&Go on only at the right strings"), this))
 {
     setObjectName(QStringLiteral("practicecard"));
     setAccessibleName(tr("Practice"));
@@ -56,6 +60,15 @@ PracticeCard::PracticeCard(QWidget* parent)
     m_to = numberBox(m_steps, slowest, quickest, usual.to, percent, tr("To, per cent"));
     m_by = numberBox(m_steps, 1, 50, usual.by, percent, tr("By, per cent"));
     m_every = numberBox(m_steps, 1, 20, usual.every, tr(" times"), tr("Every, times round"));
+    m_waits->setToolTip(tr("It stops after each time; Space plays the next, one step faster"));
+    m_tuneAlone->setToolTip(tr("Without the notes that were added below it"));
+    m_listens->setToolTip(tr("What came early or late, what was another string and what was "
+                             "left out is told afterwards, bar by bar (J)"));
+    m_rightString->setToolTip(tr("The hand that is not heard is yours; if both are heard, "
+                                 "both are yours"));
+    m_balance = numberBox(this, -100, 100, usual.balance, percent, tr("Balance of the hands"));
+    m_balance->setToolTip(tr("Above 0 the left hand is softer, below 0 the right"));
+    m_balance->setSingleStep(10);
     m_lilt = numberBox(this, 0, 100, usual.lilt, percent, tr("Swing"));
     m_liltName->setBuddy(m_lilt);
     m_roll->setToolTip(tr("Time between two strings of a rolled chord"));
@@ -80,6 +93,10 @@ PracticeCard::PracticeCard(QWidget* parent)
     grid->addWidget(m_lilt, 0, 1);
     grid->addWidget(rollName, 1, 0);
     grid->addWidget(m_roll, 1, 1);
+    auto* balanceName = new QLabel(tr("Bala&nce"), this);
+    balanceName->setBuddy(m_balance);
+    grid->addWidget(balanceName, 2, 0);
+    grid->addWidget(m_balance, 2, 1);
     grid->setColumnStretch(2, 1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(14, 12, 14, 12);
@@ -88,15 +105,24 @@ PracticeCard::PracticeCard(QWidget* parent)
     column->addWidget(m_clicks);
     column->addWidget(m_faster);
     column->addWidget(m_steps);
+    column->addWidget(m_waits);
+    column->addWidget(m_tuneAlone);
     column->addLayout(grid);
+    column->addWidget(m_listens);
+    column->addWidget(m_rightString);
 
-    m_steps->setEnabled(false);
-    for (QCheckBox* box : {m_barBefore, m_clicks, m_faster})
+    for (QWidget* later : {m_steps, static_cast<QWidget*>(m_waits),
+                           static_cast<QWidget*>(m_rightString)})
+        later->setEnabled(false);
+    connect(m_faster, &QCheckBox::toggled, m_waits, &QWidget::setEnabled);
+    connect(m_listens, &QCheckBox::toggled, m_rightString, &QWidget::setEnabled);
+    for (QCheckBox* box : {m_barBefore, m_clicks, m_faster, m_waits, m_tuneAlone, m_listens,
+                           m_rightString})
         connect(box, &QCheckBox::toggled, this, &PracticeCard::changed);
     connect(m_faster, &QCheckBox::toggled, m_steps, &QWidget::setEnabled);
     connect(m_from, &QSpinBox::valueChanged, m_to, &QSpinBox::setMinimum);
     m_to->setMinimum(m_from->value());
-    for (QSpinBox* box : {m_from, m_to, m_by, m_every, m_lilt})
+    for (QSpinBox* box : {m_from, m_to, m_by, m_every, m_lilt, m_balance})
         connect(box, &QSpinBox::valueChanged, this, &PracticeCard::changed);
     connect(m_roll, &QComboBox::currentIndexChanged, this, &PracticeCard::changed);
     setLilt({}, {}, 0);
@@ -112,7 +138,35 @@ Practice PracticeCard::practice() const
             m_to->value(),
             m_by->value(),
             m_every->value(),
-            m_lilt->value()};
+            m_lilt->value(),
+            m_waits->isChecked(),
+            m_tuneAlone->isChecked(),
+            m_balance->value(),
+            m_listens->isChecked(),
+            m_rightString->isChecked()};
+}
+
+void PracticeCard::setPractice(Practice const& practice)
+{
+    if (practice == this->practice()) return;
+    {
+        QSignalBlocker const quiet(this);
+        m_barBefore->setChecked(practice.barBefore);
+        m_clicks->setChecked(practice.clicks);
+        m_roll->setCurrentIndex(std::max(0, m_roll->findData(practice.rollGapMs)));
+        m_faster->setChecked(practice.faster);
+        m_from->setValue(practice.from);
+        m_to->setValue(practice.to);
+        m_by->setValue(practice.by);
+        m_every->setValue(practice.every);
+        if (!m_lilt->isHidden()) m_lilt->setValue(practice.lilt);
+        m_waits->setChecked(practice.waits);
+        m_tuneAlone->setChecked(practice.tuneAlone);
+        m_balance->setValue(practice.balance);
+        m_listens->setChecked(practice.listens);
+        m_rightString->setChecked(practice.rightString);
+    }
+    emit changed();
 }
 
 void PracticeCard::setLilt(QString const& name, QString const& help, int percent)
@@ -144,6 +198,7 @@ void PracticeCard::openAbove(QWidget const& button)
 void PracticeCard::toggleBarBefore() { m_barBefore->toggle(); }
 void PracticeCard::toggleClicks() { m_clicks->toggle(); }
 void PracticeCard::toggleFaster() { m_faster->toggle(); }
+void PracticeCard::toggleListens() { m_listens->toggle(); }
 
 void PracticeCard::fit()
 {

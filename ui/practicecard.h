@@ -19,6 +19,7 @@ public:
     explicit PracticeCard(QWidget* parent = nullptr);
 
     Practice practice() const;
+    void setPractice(Practice const& practice); // says so once
     // What the lilt of the open tune is called; empty: it has none.
     void setLilt(QString const& name, QString const& help, int percent);
     void openAbove(QWidget const& button);
@@ -27,6 +28,7 @@ public slots:
     void toggleBarBefore();
     void toggleClicks();
     void toggleFaster();
+    void toggleListens();
 
 signals:
     void changed();
@@ -48,6 +50,11 @@ private:
     QLabel* m_liltName;
     QSpinBox* m_lilt;
     QComboBox* m_roll;
+    QCheckBox* m_waits;
+    QCheckBox* m_tuneAlone;
+    QSpinBox* m_balance;
+    QCheckBox* m_listens;
+    QCheckBox* m_rightString;
 };
 
 } // namespace ui

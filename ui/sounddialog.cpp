@@ -17,7 +17,7 @@ namespace ui {
 
 namespace {
 
-enum Hands { Both, Left, Right };
+enum Hands { Both, Left, Right, Tune };
 
 constexpr int slowest = 25; // per cent
 constexpr int quickest = 150;
@@ -31,7 +31,12 @@ SoundDialog::SoundDialog(SoundChoice const& begin, int first, int last, QWidget*
       m_last(new QSpinBox(this)), m_tempo(new QSpinBox(this)), m_hands(new QComboBox(this)),
       m_countIn(new QCheckBox(tr("&Count-in"), this)),
       m_click(new QCheckBox(tr("Clic&k on every beat"), this)), m_times(new QSpinBox(this)),
-      m_kind(new QComboBox(this)), m_progress(new QProgressBar(this)), m_words(new QLabel(this))
+      m_kind(new QComboBox(this)),
+      m_steps(new QCheckBox(begin.stepsWords.isEmpty()
+                                ? tr("Faster &by itself")
+                                : tr("Faster &by itself: %1").arg(begin.stepsWords),
+                            this)),
+      m_progress(new QProgressBar(this)), m_words(new QLabel(this))
 {
     setWindowTitle(tr("Sound files"));
     m_what->addItems({tr("One file"), tr("A practice pack of four files")});
@@ -48,10 +53,13 @@ SoundDialog::SoundDialog(SoundChoice const& begin, int first, int last, QWidget*
     m_tempo->setRange(slowest, quickest);
     m_tempo->setSuffix(tr(" %"));
     m_tempo->setValue(begin.percent);
-    m_hands->addItems({tr("Both hands"), tr("Left hand"), tr("Right hand")});
+    m_hands->addItems({tr("Both hands"), tr("Left hand"), tr("Right hand"),
+                       tr("The tune alone")});
     m_hands->setCurrentIndex(begin.left && begin.right ? Both : begin.left ? Left : Right);
     m_countIn->setChecked(begin.countIn);
     m_click->setChecked(begin.click);
+    m_steps->setChecked(begin.steps);
+    m_steps->setToolTip(tr("As it is set under Practice"));
     m_times->setRange(1, mostTimes);
     m_times->setValue(begin.times);
     m_kind->addItem(tr("WAV"), QStringLiteral("wav"));
@@ -82,6 +90,7 @@ SoundDialog::SoundDialog(SoundChoice const& begin, int first, int last, QWidget*
     form->addRow(tr("Tim&es"), m_times);
     form->addRow(QString(), m_countIn);
     form->addRow(QString(), m_click);
+    form->addRow(QString(), m_steps);
     form->addRow(tr("&File type"), m_kind);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
@@ -100,6 +109,7 @@ SoundDialog::SoundDialog(SoundChoice const& begin, int first, int last, QWidget*
         if (what == 1 && m_tempo->value() >= 100) m_tempo->setValue(60);
         enable();
     });
+    connect(m_steps, &QCheckBox::toggled, this, &SoundDialog::enable);
     connect(m_start, &QPushButton::clicked, this, [this] {
         if (m_running)
             emit cancelClicked();
@@ -116,13 +126,16 @@ SoundChoice SoundDialog::choice() const
     return {m_first->value(),
             m_last->value(),
             m_tempo->value(),
-            hands != Right,
+            hands == Both || hands == Left,
             hands != Left,
             m_countIn->isChecked(),
             m_click->isChecked(),
             m_times->value(),
             m_what->currentIndex() == 1,
-            m_kind->currentData().toString()};
+            m_kind->currentData().toString(),
+            hands == Tune,
+            m_steps->isChecked() && m_what->currentIndex() == 0,
+            {}};
 }
 
 void SoundDialog::started()
@@ -154,10 +167,14 @@ void SoundDialog::reject()
 void SoundDialog::enable()
 {
     for (QWidget* part : {static_cast<QWidget*>(m_what), static_cast<QWidget*>(m_first),
-                          static_cast<QWidget*>(m_last), static_cast<QWidget*>(m_tempo),
-                          static_cast<QWidget*>(m_countIn), static_cast<QWidget*>(m_click),
-                          static_cast<QWidget*>(m_times), static_cast<QWidget*>(m_kind)})
+                          static_cast<QWidget*>(m_last), static_cast<QWidget*>(m_countIn),
+                          static_cast<QWidget*>(m_click), static_cast<QWidget*>(m_kind)})
         part->setEnabled(!m_running);
+    bool const one = m_what->currentIndex() == 0;
+    bool const steps = one && m_steps->isChecked();
+    m_steps->setEnabled(!m_running && one);
+    for (QWidget* part : {static_cast<QWidget*>(m_tempo), static_cast<QWidget*>(m_times)})
+        part->setEnabled(!m_running && !steps);
     m_hands->setEnabled(!m_running && m_what->currentIndex() == 0);
     m_start->setText(m_running ? tr("&Stop") : tr("&Save…"));
 }

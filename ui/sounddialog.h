@@ -24,6 +24,9 @@ struct SoundChoice {
     int times = 1;
     bool pack = false; // four files for practice instead of one
     QString ending = QStringLiteral("wav");
+    bool tuneAlone = false; // the right hand without added notes
+    bool steps = false;     // faster by itself, instead of one tempo
+    QString stepsWords{};   // "60 to 100 % by 5, each 2 times": what the steps are
 };
 
 // Sound files of a passage or of the whole tune: what is wanted, how far it is. Who owns it
@@ -59,6 +62,7 @@ private:
     QCheckBox* m_click;
     QSpinBox* m_times;
     QComboBox* m_kind;
+    QCheckBox* m_steps;
     QProgressBar* m_progress;
     QLabel* m_words;
     QPushButton* m_start;

@@ -5,6 +5,8 @@
 #include "ui/theme.h"
 
 #include <QHBoxLayout>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
@@ -246,6 +248,64 @@ void Transport::setReady(bool ready)
 double Transport::tempoScale() const { return m_scale; }
 int Transport::tempoPercent() const { return qRound(m_scale * 100); }
 Practice Transport::practice() const { return m_card->practice(); }
+
+QByteArray Transport::settings() const
+{
+    Practice const p = practice();
+    QJsonObject const all{{"percent", tempoPercent()},
+                          {"again", loops()},
+                          {"countIn", countsIn()},
+                          {"left", hearsLeft()},
+                          {"right", hearsRight()},
+                          {"barBefore", p.barBefore},
+                          {"clicks", p.clicks},
+                          {"rollGapMs", p.rollGapMs},
+                          {"faster", p.faster},
+                          {"from", p.from},
+                          {"to", p.to},
+                          {"by", p.by},
+                          {"every", p.every},
+                          {"lilt", p.lilt},
+                          {"waits", p.waits},
+                          {"tuneAlone", p.tuneAlone},
+                          {"balance", p.balance},
+                          {"listens", p.listens},
+                          {"rightString", p.rightString}};
+    return QJsonDocument(all).toJson(QJsonDocument::Compact);
+}
+
+void Transport::restoreSettings(QByteArray const& settings)
+{
+    QJsonObject const all = QJsonDocument::fromJson(settings).object();
+    auto const number = [&all](char const* name, int otherwise) {
+        return all.value(QLatin1String(name)).toInt(otherwise);
+    };
+    auto const yes = [&all](char const* name, bool otherwise) {
+        return all.value(QLatin1String(name)).toBool(otherwise);
+    };
+    Practice p = practice();
+    p.barBefore = yes("barBefore", p.barBefore);
+    p.clicks = yes("clicks", p.clicks);
+    p.rollGapMs = number("rollGapMs", p.rollGapMs);
+    p.faster = yes("faster", p.faster);
+    p.from = number("from", p.from);
+    p.to = number("to", p.to);
+    p.by = number("by", p.by);
+    p.every = number("every", p.every);
+    p.lilt = number("lilt", p.lilt);
+    p.waits = yes("waits", p.waits);
+    p.tuneAlone = yes("tuneAlone", p.tuneAlone);
+    p.balance = number("balance", p.balance);
+    p.listens = yes("listens", p.listens);
+    p.rightString = yes("rightString", p.rightString);
+    m_card->setPractice(p);
+    m_loop->setChecked(yes("again", loops()));
+    m_countIn->setChecked(yes("countIn", countsIn()));
+    m_left->setChecked(yes("left", hearsLeft()));
+    m_right->setChecked(yes("right", hearsRight()));
+    m_tempo->setValue(std::clamp(number("percent", tempoPercent()), m_tempo->minimum(),
+                                 m_tempo->maximum()));
+}
 bool Transport::loops() const { return m_loop->isChecked(); }
 bool Transport::countsIn() const { return m_countIn->isChecked(); }
 bool Transport::hearsLeft() const { return m_left->isChecked(); }

@@ -4,6 +4,7 @@
 #include "ui/compared.h"
 #include "ui/practice.h"
 
+#include <QByteArray>
 #include <QWidget>
 
 #include <optional>
@@ -64,6 +65,9 @@ public:
     // Which of two settings is heard; none: nothing is compared.
     void setCompared(std::optional<Compared> which);
     Practice practice() const;
+    // All that is set here, to be kept, and back again; what is not readable is passed over.
+    QByteArray settings() const;
+    void restoreSettings(QByteArray const& settings);
     PracticeCard* practiceCard() const { return m_card; }
     bool loops() const;
     bool countsIn() const;

@@ -190,6 +190,7 @@ void Workbench::joinActions()
     on(m_actions.click, [this] { m_transport->practiceCard()->toggleClicks(); });
     on(m_actions.stepsUp, [this] { m_transport->practiceCard()->toggleFaster(); });
     on(m_actions.typeTempo, [this] { m_transport->typeTempo(); });
+    on(m_actions.playAlong, [this] { m_transport->practiceCard()->toggleListens(); });
     on(m_actions.practice, [this] { m_transport->openPractice(); });
     on(m_actions.hearBetween, [this] { hearBetween(); });
     on(m_actions.markA, [this] { rememberA(); });
@@ -1025,6 +1026,8 @@ perform::Hearing Workbench::hearing() const
     hearing.countIn = m_transport->countsIn();
     hearing.barBefore = practice.barBefore;
     hearing.rollGap = practice.rollGapMs / 1000.0;
+    hearing.added = !practice.tuneAlone;
+    hearing.balance = practice.balance / 100.0;
     if (m_lilt) hearing.lilt = {*m_lilt, practice.lilt / 100.0};
     return hearing;
 }
@@ -1052,8 +1055,13 @@ Audition Workbench::auditionOf(arrange::Arrangement arrangement, int firstPlayed
     audition.hearing.lastPlayedBar = lastPlayedBar;
     Practice const practice = m_transport->practice();
     audition.clicks = practice.clicks;
-    if (practice.faster && audition.loop)
+    if (practice.faster && audition.loop) {
         audition.tempos = perform::temposOf(stepsOf(practice));
+        if (practice.waits) {
+            audition.loop = false;
+            audition.tempos = {tempoOfRound(audition.tempos, m_waited)};
+        }
+    }
     return audition;
 }
 
@@ -1061,6 +1069,10 @@ void Workbench::request(Audition audition)
 {
     m_round = 0;
     m_practised = m_transport->practice();
+    bool const same = m_heard && m_heard->hearing.firstPlayedBar == audition.hearing.firstPlayedBar &&
+                      m_heard->hearing.lastPlayedBar == audition.hearing.lastPlayedBar;
+    if (!same && std::exchange(m_waited, 0) > 0 && !audition.tempos.empty())
+        audition.tempos = {perform::temposOf(stepsOf(m_practised)).front()};
     m_heard = std::move(audition);
     if (!m_heard->tempos.empty()) m_transport->showTempo(m_heard->tempos.front());
     emit playRequested(*m_heard);
@@ -1089,7 +1101,11 @@ void Workbench::playOrStop()
         hear(0, std::nullopt);
 }
 
-void Workbench::stop() { emit stopRequested(); }
+void Workbench::stop()
+{
+    if (m_playing) m_waited = -1; // the next time begins with the first step, see playbackStopped()
+    emit stopRequested();
+}
 
 void Workbench::changeHearing()
 {
@@ -1101,13 +1117,15 @@ void Workbench::changeHearing()
     m_actions.barBefore->setChecked(practice.barBefore);
     m_actions.click->setChecked(practice.clicks);
     m_actions.stepsUp->setChecked(practice.faster);
+    m_actions.playAlong->setChecked(practice.listens);
     if (!m_playing || !m_heard) return;
     perform::Hearing changed = hearing();
     changed.firstPlayedBar = m_heard->hearing.firstPlayedBar;
     changed.lastPlayedBar = m_heard->hearing.lastPlayedBar;
     changed.barBefore = m_heard->hearing.barBefore; // has been heard, or not
     m_heard->hearing = changed;
-    m_heard->loop = m_transport->loops();
+    bool const waits = practice.faster && practice.waits;
+    m_heard->loop = m_transport->loops() && !waits;
     m_heard->clicks = practice.clicks;
     bool const steps = practice.faster && m_heard->loop;
     auto const stepped = [](Practice p) { // what the steps are made of
@@ -1160,6 +1178,22 @@ void Workbench::pluckPitch(int midi)
     }
 }
 
+void Workbench::choosePlayedBar(int playedBar)
+{
+    if (!m_session.isOpen()) return;
+    auto const& bars = m_session.arrangement().playing.bars;
+    if (playedBar >= 0 && playedBar < static_cast<int>(bars.size()))
+        selectBar(bars[static_cast<std::size_t>(playedBar)].bar);
+}
+
+void Workbench::awaitStrings(QString const& names)
+{
+    if (names.isEmpty())
+        showBank();
+    else
+        m_bank->setTitle(tr("Now: %1").arg(names));
+}
+
 // One key for "enough": the sound, then the message.
 void Workbench::escape()
 {
@@ -1190,6 +1224,7 @@ void Workbench::playbackStarted()
 void Workbench::playbackStopped()
 {
     m_playing = false;
+    ++m_waited;
     m_playedBar.reset();
     m_transport->setPlaying(false);
     m_grid->setPlayingBar(std::nullopt);

@@ -92,6 +92,9 @@ public slots:
     // From a MIDI keyboard: the string that sounds this key as the levers stand, if there is
     // one.
     void pluckPitch(int midi);
+    // What is to be played now, while she plays along; empty: no longer.
+    void awaitStrings(QString const& names);
+    void choosePlayedBar(int playedBar); // index into Playing::bars
     void stringStilled(int string);
 
 signals:
@@ -215,6 +218,7 @@ private:
     std::optional<Compared> m_compared; // which of the two is heard; none: nothing is compared
     int m_round = 0;                    // of what is played
     Practice m_practised;               // as it was last heard
+    int m_waited = 0; // times that a passage was heard that waits before each faster one
     std::vector<perform::KindOfLilt> m_lilts;
     std::optional<perform::LiltWay> m_lilt; // of the open tune
     QString m_liltOf;                       // the tune it was set up for

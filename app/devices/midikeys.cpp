@@ -1,42 +1,14 @@
 #include "app/devices/midikeys.h"
 
-#include <RtMidi.h>
+#include "app/devices/midiclient.h"
 
 #include <QMetaObject>
 
 #include <algorithm>
-#include <cstdlib>
-#include <filesystem>
-#include <optional>
 
 namespace devices {
 
 namespace {
-
-// What RtMidi would print on the terminal is said by Fault instead.
-void keepQuiet(RtMidiError::Type, std::string const&, void*) {}
-
-bool isUsual(RtMidi::Api api)
-{
-    // JACK is used only where it is asked for: its library complains on the terminal when no
-    // server runs. So does ALSA's without a sequencer.
-    if (api == RtMidi::UNIX_JACK || api == RtMidi::RTMIDI_DUMMY) return false;
-    return api != RtMidi::LINUX_ALSA || std::filesystem::exists("/dev/snd/seq");
-}
-
-std::optional<RtMidi::Api> chosenApi()
-{
-    if (char const* named = std::getenv("SALLOW_MIDI_DRIVER"); named && *named) {
-        RtMidi::Api const api = RtMidi::getCompiledApiByName(named);
-        if (api == RtMidi::UNSPECIFIED) return std::nullopt;
-        return api;
-    }
-    std::vector<RtMidi::Api> all;
-    RtMidi::getCompiledApi(all);
-    auto const usual = std::ranges::find_if(all, isUsual);
-    if (usual == all.end()) return std::nullopt;
-    return *usual;
-}
 
 std::unique_ptr<RtMidiIn> client()
 {
@@ -49,14 +21,6 @@ std::unique_ptr<RtMidiIn> client()
     } catch (RtMidiError const&) {
         return nullptr;
     }
-}
-
-std::vector<std::string> portsOf(RtMidiIn& in)
-{
-    std::vector<std::string> names;
-    unsigned const count = in.getPortCount();
-    for (unsigned i = 0; i < count; ++i) names.push_back(in.getPortName(i));
-    return names;
 }
 
 // Called on RtMidi's own thread: hands over to the thread of the keys and does nothing else.

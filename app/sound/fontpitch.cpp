@@ -55,7 +55,9 @@ Tone toneNear(std::span<float const> sound, double hz)
     auto const length = static_cast<std::size_t>(
         std::clamp(60 / hz, 0.1, 0.45) * static_cast<double>(sampleRate));
     Tone tone{hz, std::abs(partAt(sound.first(length), hz))};
-    for (double hop = 8 / hz; hop < 0.45; hop *= 3) {
+    // High strings are heard as they begin; what is left of them later may be out of tune.
+    double const furthestHop = std::clamp(100 / hz, 0.1, 0.45);
+    for (double hop = 8 / hz;;) {
         auto const later = static_cast<std::size_t>(hop * sampleRate);
         if (later + length > sound.size()) break;
         auto const first = partAt(sound.first(length), tone.hz);
@@ -65,6 +67,8 @@ Tone toneNear(std::span<float const> sound, double hz)
         double const ahead =
             std::remainder(std::arg(then / first) - expected, 2 * std::numbers::pi);
         tone.hz += ahead / (2 * std::numbers::pi * seconds);
+        if (hop >= furthestHop) break;
+        hop = std::min(3 * hop, furthestHop);
     }
     return tone;
 }

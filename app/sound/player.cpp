@@ -32,10 +32,17 @@ Player::Player(std::unique_ptr<Output> output, QObject* parent)
 
 Player::~Player() { m_output->stop(); }
 
+void Player::alsoOn(std::unique_ptr<Output> second)
+{
+    m_second = std::move(second);
+    if (m_second && isPlaying()) m_second->begin(m_course, place());
+}
+
 void Player::play(perform::Course course)
 {
     stop();
     m_output->stop();
+    if (m_second) m_second->stop();
     begin(std::move(course), {});
     emit started();
     look();
@@ -56,6 +63,7 @@ void Player::stop()
 {
     if (!isPlaying()) return;
     m_output->stop();
+    if (m_second) m_second->stop();
     finish();
 }
 
@@ -70,6 +78,7 @@ void Player::pluck(int string, int midi)
 {
     goSilentIfLost();
     m_output->pluck(string, midi, auditionVelocity);
+    if (m_second) m_second->pluck(string, midi, auditionVelocity);
     emit stringPlucked(string, harp::Side::Right);
 }
 
@@ -86,6 +95,7 @@ void Player::begin(perform::Course course, perform::Place from)
     m_round = from.round;
     skipTo(from.at);
     m_output->begin(m_course, from);
+    if (m_second) m_second->begin(m_course, from);
     m_timer.start();
 }
 

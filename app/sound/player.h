@@ -29,6 +29,9 @@ public:
     void stop();
     // Another output from now on; what is played goes on there from the same place.
     void useOutput(std::unique_ptr<Output> output);
+    // Another one beside the first, such as a MIDI device, on which the same is played; none: no
+    // longer. Who is listened to for time is the first.
+    void alsoOn(std::unique_ptr<Output> second);
     bool isPlaying() const { return !m_course.rounds.empty(); }
     perform::Place place() const; // in the course; of no meaning while nothing is played
 
@@ -59,6 +62,7 @@ private:
     void finish();
 
     std::unique_ptr<Output> m_output;
+    std::unique_ptr<Output> m_second; // none: the first alone
     perform::Course m_course; // without rounds: nothing is played
     int m_begun = 0;          // courses so far
     int m_round = 0;

@@ -4,6 +4,9 @@
 #include "core/files/textfile.h"
 #include "core/files/work/document.h"
 
+#include "ui/transport.h"
+#include "ui/tunegrid.h"
+
 #include <QMenu>
 #include <QSplitter>
 
@@ -161,4 +164,68 @@ TEST_CASE("The same tune for another pupil is one step, and is saved under anoth
     Window window; // the list is there, and her own harp is hers
     CHECK(window.players.pupils().size() == 1);
     CHECK(window.session.standing().harp.id() == "floor34");
+}
+
+TEST_CASE("What is set for practice is there again, the tempo in its tune alone", "[keeping]")
+{
+    UserFolder const user;
+    fs::path const first = user.write("tunes/a.abc", keeping::tuneText());
+    std::string other = keeping::tuneText();
+    other.replace(other.find("T:") + 2, 3, "Old");
+    fs::path const second = user.write("tunes/b.abc", other);
+    {
+        Window window;
+        window.open(first);
+        ui::Transport& transport = *window.workbench.transport();
+        for (int i = 0; i < 4; ++i)
+            QTest::keyClick(window.workbench.grid(), Qt::Key_Down, Qt::ControlModifier);
+        window.actions().click->trigger();
+        window.actions().countIn->trigger();
+        window.actions().left->trigger();
+        REQUIRE(transport.tempoPercent() < 100);
+        REQUIRE_FALSE(transport.hearsLeft());
+        window.remembering.keepNow();
+    }
+    Window window;
+    ui::Transport& transport = *window.workbench.transport();
+    CHECK(transport.practice().clicks);
+    CHECK(transport.countsIn());
+    CHECK(transport.tempoPercent() == 100);
+    window.open(second);
+    CHECK(transport.tempoPercent() == 100);
+    CHECK(transport.practice().clicks);
+    window.open(first);
+    CHECK(transport.tempoPercent() < 100);
+    CHECK_FALSE(transport.hearsLeft());
+    CHECK(window.actions().click->isChecked());
+}
+
+TEST_CASE("What is unreadable among the settings for practice is passed over", "[keeping]")
+{
+    UserFolder const user;
+    Window window;
+    ui::Transport& transport = *window.workbench.transport();
+    QByteArray const before = transport.settings();
+    for (char const* damaged : {"", "{", "[]", "{\"percent\":\"x\"}", "{\"every\":{}}", "\xff"}) {
+        transport.restoreSettings(damaged);
+        CHECK(transport.settings() == before);
+    }
+    transport.restoreSettings(R"({"percent":9999,"balance":-500,"rollGapMs":7,"from":1})");
+    CHECK(transport.tempoPercent() == 150);
+    CHECK(transport.practice().balance == -100);
+    CHECK(transport.practice().rollGapMs >= 20);
+    CHECK(transport.practice().from == 25);
+}
+
+TEST_CASE("The sound of the harp and its MIDI devices are there at the next start", "[keeping]")
+{
+    UserFolder const user;
+    ui::HarpSound const sound{"/fonts/a.sf2", 432, "meantone", 30, "lap harp", "box"};
+    {
+        app::Preferences preferences;
+        CHECK(preferences.harpSound() == ui::HarpSound{});
+        preferences.keepHarpSound(sound);
+    }
+    app::Preferences const preferences;
+    CHECK(preferences.harpSound() == sound);
 }

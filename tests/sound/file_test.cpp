@@ -164,3 +164,26 @@ TEST_CASE("A sound font that is named but missing or damaged is refused, not rep
     }
     CHECK(folder.entries() == 1);
 }
+
+TEST_CASE("A sound file that is stopped on its way leaves nothing, and not the file of before",
+          "[soundfile]")
+{
+    if (!canSound()) return;
+    Folder const folder("sallow-stopped");
+    auto const lasting = scheduleOf({pluck(0, 20, 60), pluck(30, 21, 62)}, 60);
+    for (char const* name : {"a.wav", "a.flac", "a.ogg"}) {
+        fs::path const path = folder / name;
+        std::ofstream(path) << "before";
+        double last = 0;
+        auto const stopped =
+            sound::renderToFile(perform::onceOnly(lasting), path, [&last](double done) {
+                last = done;
+                return done < 0.3;
+            });
+        REQUIRE(stopped);
+        CHECK(stopped->stopped);
+        CHECK(last == Approx(0.3).margin(0.01));
+        CHECK(bytesOf(path) == "before");
+    }
+    CHECK(folder.entries() == 3); // no drafts
+}

@@ -3,6 +3,7 @@
 #include "core/perform/practice.h"
 #include "tests/perform/pieces.h"
 #include "tests/sound/hearing.h"
+#include "tests/sound/spectrum.h"
 
 #include <algorithm>
 #include <vector>
@@ -153,4 +154,60 @@ TEST_CASE(
     performance.begin(b, {0, 0.7});
     loudness(seconds / 2); // the room dies away
     CHECK(loudness(seconds / 10) < before * 0.05);
+}
+
+TEST_CASE("A and B change places at the same beat, within one buffer", "[loop]")
+{
+    // B has the same bars with another left hand: what is heard up to the flip is A's, from the
+    // next buffer on B's, to the very sample's time.
+    if (!canSound()) return;
+    constexpr int frames = 256;
+    auto a = pieces::twoBars();
+    auto b = pieces::twoBars();
+    for (auto& position : b.positions)
+        for (auto& note : position.voicing.notes) ++note.string;
+    perform::Hearing left;
+    left.right = false;
+    auto const courseOf = [&](arrange::Arrangement const& of) {
+        return perform::course(of, left, {{}, true, false});
+    };
+    auto synth = sound::HarpSynth::open({});
+    REQUIRE(synth);
+    sound::Performance performance(std::move(*synth));
+    std::vector<float> out;
+    std::vector<float> other(frames);
+    auto const render = [&](double until) {
+        while (static_cast<double>(out.size()) < until * sound::sampleRate) {
+            out.resize(out.size() + frames);
+            performance.render(out.data() + out.size() - frames, other.data(), frames);
+        }
+    };
+    performance.begin(courseOf(a), {});
+    render(3.9); // the second bar, with another bass, begins at 4 s
+    auto const before = performance.progress();
+    performance.begin(courseOf(b), {before.round, before.at});
+    auto const after = performance.progress();
+    CHECK(after.at == Approx(before.at).margin(1.0 / sound::sampleRate)); // the same place
+    CHECK(static_cast<double>(out.size()) / sound::sampleRate ==
+          Approx(before.at).margin(static_cast<double>(frames) / sound::sampleRate));
+    render(6);
+    // The second bar's bass is B's D3 in A's place, a moment's attack after its beat.
+    std::span<float const> const all(out);
+    auto const strength = [&](double from, double hz) {
+        return strengthAt(all.subspan(static_cast<std::size_t>(from * sound::sampleRate), 9600),
+                          hz, sound::sampleRate);
+    };
+    constexpr double c3 = 130.813;
+    constexpr double d3 = 146.832;
+    CHECK(strength(4.05, d3) > 10 * strength(4.05, c3));
+    double loudest = 0;
+    std::size_t onset = 0;
+    for (std::size_t i = 4 * sound::sampleRate - 2400; i < 4 * sound::sampleRate + 2400; i += 48) {
+        double const rise = level(all.subspan(i, 480)) - level(all.subspan(i - 480, 480));
+        if (rise > loudest) {
+            loudest = rise;
+            onset = i;
+        }
+    }
+    CHECK(static_cast<double>(onset) / sound::sampleRate == Approx(4).margin(0.02));
 }

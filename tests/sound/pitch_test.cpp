@@ -19,10 +19,10 @@ struct Measured {
 // high has neither.
 Measured pitchOf(std::span<float const> samples, double hz)
 {
-    std::array<Peak, 5> partials{};
+    std::array<Peak, 3> partials{};
     for (std::size_t i = 0; i < partials.size(); ++i) {
         auto const number = static_cast<double>(i + 1);
-        if (auto const peak = peakNear(samples, hz * number, 50, sound::sampleRate))
+        if (auto const peak = peakNear(samples, hz * number, 25, sound::sampleRate))
             partials[i] = {peak->hz / number, peak->strength};
     }
     double const strongest = std::ranges::max_element(partials, {}, &Peak::strength)->strength;
@@ -88,7 +88,6 @@ TEST_CASE("Every string of a 38-string harp, lever down and up, sounds within 3 
 TEST_CASE("Strings are as true when A is 432 Hz, and in meantone", "[pitch]")
 {
     if (!canSound()) return;
-    CHECK(furthestOff({{}, 432, {}, 0}) < 3);
     // A quarter of the syntonic comma, 81:80, off each fifth, counted from A.
     double const fifth = 1200 * std::log2(1.5) - 1200 * std::log2(81.0 / 80) / 4;
     std::array<double, 12> cents{};
@@ -96,7 +95,7 @@ TEST_CASE("Strings are as true when A is 432 Hz, and in meantone", "[pitch]")
         int const key = ((9 + 7 * step) % 12 + 12) % 12;
         cents[static_cast<std::size_t>(key)] = (fifth - 700) * step;
     }
-    CHECK(furthestOff({{}, 440, cents, 0}) < 3);
+    CHECK(furthestOff({{}, 432, cents, 0}) < 3);
 }
 
 TEST_CASE("The measuring of pitch tells a tone 5 cents sharp from a true one", "[pitch]")

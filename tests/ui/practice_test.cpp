@@ -255,3 +255,51 @@ TEST_CASE("A setting remembered as A is compared with a later one, and can be ta
     open.session.undoStack().undo();
     CHECK(open.session.arrangement().positions[3].voicing == b);
 }
+
+TEST_CASE("A passage that waits is heard once, and Space plays the next, one step faster",
+          "[ui][practice]")
+{
+    Open open;
+    QTest::keyClick(open.workbench.grid(), Qt::Key_P);
+    open.workbench.actions().loop->trigger();
+    QTest::mouseClick(open.box("Faster by itself"), Qt::LeftButton);
+    open.box("Wait for me")->setChecked(true);
+    open.play();
+    REQUIRE(open.heard);
+    CHECK_FALSE(open.heard->loop);
+    CHECK(open.heard->tempos == std::vector<double>{0.6});
+    open.workbench.playbackStopped(); // by itself, at the end
+    open.play();
+    CHECK(open.heard->tempos == std::vector<double>{0.6}); // each twice
+    open.workbench.playbackStopped();
+    open.play();
+    CHECK(open.heard->tempos == std::vector<double>{0.65});
+    open.workbench.actions().stop->trigger(); // by her: from the beginning again
+    open.workbench.playbackStopped();
+    open.play();
+    CHECK(open.heard->tempos == std::vector<double>{0.6});
+}
+
+TEST_CASE("Balance and the tune alone are asked for in the card and heard", "[ui][practice]")
+{
+    Open open;
+    open.box("tune alone")->setChecked(true);
+    for (QSpinBox* box : open.transport()->practiceCard()->findChildren<QSpinBox*>())
+        if (box->minimum() == -100) open.type(box, QStringLiteral("40"));
+    open.play();
+    REQUIRE(open.heard);
+    CHECK_FALSE(open.heard->hearing.added);
+    CHECK(open.heard->hearing.balance == 0.4);
+}
+
+TEST_CASE("J begins to listen, and only then can it wait for the right strings",
+          "[ui][practice]")
+{
+    Open open;
+    QCheckBox* const only = open.box("Go on only");
+    CHECK_FALSE(only->isEnabled());
+    QTest::keyClick(open.workbench.grid(), Qt::Key_J);
+    CHECK(open.transport()->practice().listens);
+    CHECK(open.workbench.actions().playAlong->isChecked());
+    CHECK(only->isEnabled());
+}
