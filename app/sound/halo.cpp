@@ -14,8 +14,8 @@ namespace {
 // of a plucked one halves (our judgement, no source).
 double ringsFor(double hz) { return std::clamp(3.0 * std::sqrt(220 / hz), 0.6, 4.5); }
 
-// A string that is sounded at its own pitch with full strength answers with so much of it at 1.
-constexpr double answer = 0.05;
+// How loud the answer is at 1: some 30 dB below a string that is plucked (our judgement).
+constexpr double answer = 2.0;
 
 constexpr float silence = 1e-15F; // below it the numbers would become slow to reckon with
 
@@ -36,8 +36,22 @@ void Halo::tune(int string, double hz)
              static_cast<float>(-pole * pole),
              // so that a tone of its pitch that is held comes out as strong as it went in
              static_cast<float>((1 - pole * pole) * std::sin(angle)),
+             tuned.free,
              0,
              0};
+}
+
+void Halo::pluck(int string)
+{
+    if (string < 0 || static_cast<std::size_t>(string) >= m_strings.size()) return;
+    String& plucked = m_strings[static_cast<std::size_t>(string)];
+    plucked.free = plucked.before = plucked.before2 = 0;
+}
+
+void Halo::free(int string)
+{
+    if (string >= 0 && static_cast<std::size_t>(string) < m_strings.size())
+        m_strings[static_cast<std::size_t>(string)].free = 1;
 }
 
 void Halo::still()
@@ -47,14 +61,14 @@ void Halo::still()
 
 void Halo::add(float* left, float* right, int frames)
 {
-    auto const level = static_cast<float>(answer * m_level * 8);
+    auto const level = static_cast<float>(answer * m_level);
     for (int i = 0; i < frames; ++i) {
         float const heard = left[i] + right[i];
         float low = 0;
         float high = 0;
         bool second = false;
         for (String& string : m_strings) {
-            float const out = string.input * heard + string.feedback1 * string.before +
+            float const out = string.free * string.input * heard + string.feedback1 * string.before +
                               string.feedback2 * string.before2;
             string.before2 = string.before;
             string.before = std::abs(out) < silence ? 0 : out;

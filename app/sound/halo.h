@@ -11,6 +11,9 @@ class Halo {
 public:
     void setStrings(int count);
     void tune(int string, double hz);
+    // One that somebody plucked sounds by itself and answers nothing until it is free again.
+    void pluck(int string);
+    void free(int string);
     void setLevel(double level) { m_level = level; } // 0 to 1
     bool sounds() const { return m_level > 0; }
 
@@ -24,6 +27,7 @@ private:
         float feedback1 = 0;
         float feedback2 = 0;
         float input = 0;
+        float free = 1;   // 0: plucked
         float before = 0; // output, one and two frames ago
         float before2 = 0;
     };

@@ -146,6 +146,7 @@ void HarpSynth::pluck(int string, int midi, int velocity, harp::Side)
     damp(string);
     fluid_synth_noteon(m_parts->synth.get(), channelOf(string), midi, velocity);
     m_parts->sounding[string] = midi;
+    m_parts->halo.pluck(string);
 }
 
 void HarpSynth::damp(int string)
@@ -154,6 +155,7 @@ void HarpSynth::damp(int string)
     if (found == m_parts->sounding.end()) return;
     fluid_synth_noteoff(m_parts->synth.get(), channelOf(string), found->second);
     m_parts->sounding.erase(found);
+    m_parts->halo.free(string);
 }
 
 void HarpSynth::dampAll()
