@@ -94,7 +94,7 @@ Actions::Actions(QWidget* owner)
       practice(made(owner, tr("&More for practice…"), Qt::CTRL | Qt::Key_J)),
       soundFiles(made(owner, tr("Save sou&nd files…"), Qt::CTRL | Qt::SHIFT | Qt::Key_N)),
       harpSound(made(owner, tr("&Harp sound and MIDI…"))),
-      playAlong(made(owner, tr("P&lay it with me"), Qt::Key_J)),
+      playAlong(made(owner, tr("P&lay it with me"), Qt::Key_Y)),
       hearBetween(made(owner, tr("Hear it bet&ween its neighbours"), Qt::Key_V)),
       markA(made(owner, tr("Remember this as &A"), Qt::SHIFT | Qt::Key_X)),
       flip(made(owner, tr("Compare A an&d B"), Qt::Key_X)),

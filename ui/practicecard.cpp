@@ -63,7 +63,7 @@ PracticeCard::PracticeCard(QWidget* parent)
     m_waits->setToolTip(tr("It stops after each time; Space plays the next, one step faster"));
     m_tuneAlone->setToolTip(tr("Without the notes that were added below it"));
     m_listens->setToolTip(tr("What came early or late, what was another string and what was "
-                             "left out is told afterwards, bar by bar (J)"));
+                             "left out is told afterwards, bar by bar (Y)"));
     m_rightString->setToolTip(tr("The hand that is not heard is yours; if both are heard, "
                                  "both are yours"));
     m_balance = numberBox(this, -100, 100, usual.balance, percent, tr("Balance of the hands"));

@@ -99,6 +99,24 @@ TEST_CASE(
     }
     CHECK(plucked >= before + 3);
     CHECK(lost == 1);
+
+    // It is plugged in again: the tune goes on in it from where it is.
+    DummyServer const again("sallow-test-back");
+    auto back = openedDevice(again);
+    if (!back) {
+        WARN("SKIPPED: the JACK server did not start again");
+        return;
+    }
+    perform::Seconds const silent = player.place().at;
+    player.useOutput(std::move(back));
+    CHECK(player.isPlaying());
+    CHECK(player.place().at == Approx(silent).margin(0.3));
+    int const later = plucked;
+    CHECK(again.waitFor([&] {
+        player.look();
+        return plucked >= later + 3;
+    }));
+    CHECK(lost == 1);
 }
 
 TEST_CASE("A machine without the wanted sound device says so once, as a fault", "[device]")

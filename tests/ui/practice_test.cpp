@@ -292,13 +292,13 @@ TEST_CASE("Balance and the tune alone are asked for in the card and heard", "[ui
     CHECK(open.heard->hearing.balance == 0.4);
 }
 
-TEST_CASE("J begins to listen, and only then can it wait for the right strings",
+TEST_CASE("Y begins to listen, and only then can it wait for the right strings",
           "[ui][practice]")
 {
     Open open;
     QCheckBox* const only = open.box("Go on only");
     CHECK_FALSE(only->isEnabled());
-    QTest::keyClick(open.workbench.grid(), Qt::Key_J);
+    QTest::keyClick(open.workbench.grid(), Qt::Key_Y);
     CHECK(open.transport()->practice().listens);
     CHECK(open.workbench.actions().playAlong->isChecked());
     CHECK(only->isEnabled());
