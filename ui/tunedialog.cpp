@@ -1,5 +1,6 @@
 #include "ui/tunedialog.h"
 
+#include "core/tune/edit/rebar.h"
 #include "core/tune/edit/whole.h"
 #include "ui/tunefields.h"
 
@@ -39,12 +40,17 @@ TuneDialog::TuneDialog(tune::Tune const& tune, QWidget* parent)
       m_key(new KeyField(tune.key, this)),
       m_transposes(new QCheckBox(tr("The notes go to the new key"), this)),
       m_meter(new MeterField(tune.meter, this)),
+      m_rebars(new QCheckBox(tr("The bar lines are drawn anew"), this)),
       m_pickUp(new PickUpField(pickUpOf(tune), this)), m_tempo(new QSpinBox(this)),
       m_said(new QLabel(this))
 {
     setWindowTitle(tr("Key, time and kind"));
     m_transposes->setChecked(true);
     m_transposes->setToolTip(tr("Otherwise the letters stay and only the signature changes."));
+    m_rebars->setChecked(true);
+    m_rebars->setToolTip(
+        tr("The notes follow one another as before. Otherwise each bar keeps its "
+           "notes, and those that do not fit are marked."));
     m_tempo->setRange(0, fastest);
     m_tempo->setSpecialValueText(tr("as usual for its kind"));
     m_tempo->setSuffix(tr(" beats a minute"));
@@ -57,6 +63,7 @@ TuneDialog::TuneDialog(tune::Tune const& tune, QWidget* parent)
     form->addRow(tr("K&ey"), m_key);
     form->addRow(QString(), m_transposes);
     form->addRow(tr("Time &signature"), m_meter);
+    form->addRow(QString(), m_rebars);
     form->addRow(tr("&Pick-up"), m_pickUp);
     form->addRow(tr("&Tempo"), m_tempo);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
@@ -68,6 +75,7 @@ TuneDialog::TuneDialog(tune::Tune const& tune, QWidget* parent)
     connect(m_key, &KeyField::changed, this, &TuneDialog::check);
     connect(m_transposes, &QCheckBox::toggled, this, &TuneDialog::check);
     connect(m_meter, &QComboBox::currentTextChanged, this, &TuneDialog::check);
+    connect(m_rebars, &QCheckBox::toggled, this, &TuneDialog::check);
     connect(m_pickUp, &QComboBox::currentIndexChanged, this, &TuneDialog::check);
 
     auto* column = new QVBoxLayout(this);
@@ -91,8 +99,17 @@ void TuneDialog::check()
         why = tr("A pick-up is shorter than a bar. Choose a shorter one.");
     } else {
         stops = false;
-        if (*meter != m_tune.meter && hasNotes(m_tune))
+        bool const anew = hasNotes(m_tune) && needsNewBars(m_tune, *meter);
+        m_rebars->setEnabled(anew);
+        if (anew && !m_rebars->isChecked())
             why = tr("Bars with notes stay as they are; those that do not fit are marked.");
+        else if (anew && !rebarred(m_tune, *meter))
+            why =
+                tr("A triplet would lie across a bar line, so the bars stay as they are; those "
+                   "that do not fit are marked.");
+        else if (anew)
+            why = tr("Notes across a new bar line are tied. Repeats and parts stay where they "
+                     "are.");
         if (m_transposes->isChecked() && key.mode != m_tune.key.mode)
             why = tr("The notes move with the home note. For another mode only the signature "
                      "changes, and notes without an accidental follow it.");
@@ -101,6 +118,8 @@ void TuneDialog::check()
     m_said->setVisible(!why.isEmpty());
     m_change->setEnabled(!stops);
 }
+
+bool TuneDialog::rebars() const { return m_rebars->isEnabled() && m_rebars->isChecked(); }
 
 music::Interval TuneDialog::moved() const
 {
@@ -112,8 +131,10 @@ tune::Tune TuneDialog::wished() const
     tune::Tune tune = m_tune;
     if (moved() != music::Interval{}) tune = transposed(std::move(tune), moved());
     if (m_key->key() != tune.key) tune = withSignature(std::move(tune), m_key->key());
-    if (auto const meter = m_meter->meter(); meter && text(*meter) != text(tune.meter))
-        tune = withMeter(std::move(tune), *meter);
+    if (auto const meter = m_meter->meter(); meter && text(*meter) != text(tune.meter)) {
+        auto anew = rebars() ? rebarred(tune, *meter) : std::nullopt;
+        tune = anew ? *std::move(anew) : withMeter(std::move(tune), *meter);
+    }
     if (auto with = withPickUp(tune, m_pickUp->length())) tune = *std::move(with);
     std::string kind = tune.rhythm;
     if (m_kind->kind() != kindOf(m_tune)) kind = kindWords(m_kind->kind()).toStdString();

@@ -29,12 +29,14 @@ public:
 
 private:
     void check();
+    bool rebars() const;
 
     tune::Tune m_tune;
     KindField* m_kind;
     KeyField* m_key;
     QCheckBox* m_transposes;
     MeterField* m_meter;
+    QCheckBox* m_rebars;
     PickUpField* m_pickUp;
     QSpinBox* m_tempo;
     QLabel* m_said;

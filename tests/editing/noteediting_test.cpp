@@ -5,6 +5,8 @@
 #include "ui/melodyeditor.h"
 #include "ui/melodylane.h"
 #include "ui/newtunedialog.h"
+#include "ui/tunedialog.h"
+#include "ui/tunefields.h"
 #include "ui/noteediting.h"
 #include "ui/session.h"
 #include "ui/stringbank.h"
@@ -15,6 +17,7 @@
 
 #include <QAction>
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QLineEdit>
@@ -218,4 +221,24 @@ TEST_CASE("A new tune takes its time signature from its kind until one is chosen
     CHECK(dialog.wish().bars == 16);
     CHECK(dialog.said().isEmpty());
     CHECK_FALSE(dialog.wish().title.empty());
+}
+
+TEST_CASE("Another time signature draws the bar lines anew, unless it is not wished", "[editing]")
+{
+    scenario::application();
+    tune::Tune const tune = scenario::jig();
+    TuneDialog dialog(tune);
+    auto* meter = dialog.findChild<MeterField*>();
+    auto const boxes = dialog.findChildren<QCheckBox*>();
+    auto const anew = std::find_if(boxes.begin(), boxes.end(), [](QCheckBox const* box) {
+        return box->text().contains(QStringLiteral("bar lines"));
+    });
+    REQUIRE(anew != boxes.end());
+    CHECK_FALSE((*anew)->isEnabled()); // nothing is to be moved yet
+    meter->setCurrentText(QStringLiteral("12/8"));
+    REQUIRE((*anew)->isEnabled());
+    CHECK(dialog.wished().bars.size() == tune.bars.size() / 2);
+    CHECK(dialog.wished().meter == music::Meter{12, 8, false});
+    QTest::mouseClick(*anew, Qt::LeftButton, {}, {8, (*anew)->height() / 2});
+    CHECK(dialog.wished().bars.size() == tune.bars.size());
 }

@@ -4,6 +4,7 @@
 #include "core/tune/edit/barsums.h"
 #include "core/tune/edit/notes.h"
 #include "core/tune/edit/pitches.h"
+#include "core/tune/edit/rebar.h"
 #include "core/tune/edit/whole.h"
 
 #include <catch2/catch.hpp>
@@ -240,6 +241,54 @@ TEST_CASE("Another time signature fills bars of rest and leaves notes as they ar
     CHECK(tune.bars[0].length == Length{1});
     REQUIRE(oddBars(tune).size() == 1);
     CHECK(oddBars(tune)[0] == OddBar{1, Length{Rational(-1, 4)}});
+}
+
+TEST_CASE("Bar lines are drawn anew for another time signature, and notes across them tied",
+          "[edit]")
+{
+    Tune const four =
+        read("X:1\nM:4/4\nL:1/8\nK:G\n\"G\"G2AB \"D\"c4|\"G\"B8|\"D\"A4 \"G\"G4|]\n");
+    CHECK(lines(*rebarred(four, {2, 4, false})) ==
+          "\"G\"G2AB | \"D\"c4 | \"G\"B4- | B4 | \"D\"A4 | \"G\"G4 |]");
+    // 24 quavers: four bars of 6/8, the third note of the second across the line.
+    Tune const six = *rebarred(four, {6, 8, false});
+    REQUIRE(six.bars.size() == 4);
+    CHECK(lines(six) == "\"G\"G2AB \"D\"c2- | c2 \"G\"B4- | B4 \"D\"A2- | A2 \"G\"G4 |]");
+    for (Bar const& bar : six.bars) CHECK(bar.length == barLength(bar.meter));
+    CHECK(oddBars(six).empty());
+    // There and back nothing is lost but where a note was one.
+    Tune const back = *rebarred(*rebarred(four, {2, 4, false}), {4, 4, false});
+    CHECK(back.bars.size() == four.bars.size());
+    CHECK(back.meter == four.meter);
+}
+
+TEST_CASE("New bar lines leave pick-ups, repeats, time bars and parts where they are", "[edit]")
+{
+    Tune const tune = read("X:1\nM:2/4\nL:1/8\nK:G\n"
+                           "D|:G2AB|c2BA|G2AB|1c3D:|2c4|]\n");
+    Tune const out = *rebarred(tune, {4, 4, false});
+    CHECK(lines(out) == "D | |:G2AB c2BA | G2AB | [1 c3D :| [2 c4 |]");
+    CHECK(pickUpOf(out) == quaver);
+    CHECK(out.bars.front().number == 0);
+    // Three bars of 2/4 are one of 4/4 and half a one.
+    CHECK(out.bars[2].length == Length{Rational(1, 2)});
+}
+
+TEST_CASE("A triplet is not cut by a bar line", "[edit]")
+{
+    Tune const tune = read("X:1\nM:4/4\nL:1/8\nK:G\nG2(3ABcd2e2|d8|]\n");
+    CHECK(rebarred(tune, {2, 4, false}));
+    CHECK_FALSE(rebarred(tune, {3, 8, false})); // the line would fall inside
+    Tune const inside = *rebarred(tune, {2, 4, false});
+    REQUIRE(inside.bars[0].tuplets.size() == 1);
+    CHECK(inside.bars[0].tuplets[0] == tune.bars[0].tuplets[0]);
+}
+
+TEST_CASE("Where the bars have the new length already no line need be moved", "[edit]")
+{
+    CHECK_FALSE(needsNewBars(jig("GABc2d|G6|]"), {3, 4, false}));
+    CHECK(needsNewBars(jig("GABc2d|G6|]"), {4, 4, false}));
+    CHECK_FALSE(needsNewBars(read("X:1\nM:4/4\nL:1/8\nK:G\nGABc2d|G6|B6|]\n"), {6, 8, false}));
 }
 
 TEST_CASE("The whole tune goes an octave up and down, but not beyond C0 and B8", "[edit]")

@@ -14,7 +14,7 @@ using Json = nlohmann::ordered_json;
 using base::Fault;
 using base::FaultCode;
 
-constexpr int version = 1;
+constexpr int tasteVersion = 1;
 
 Json offerMember(learning::Offer const& offer)
 {
@@ -72,7 +72,7 @@ std::string tasteText(TasteKept const& kept)
                            {"offers", std::move(offers)}});
     }
     Json const json{
-        {"sallow_taste", version}, {"on", kept.on}, {"choices", std::move(choices)}};
+        {"sallow_taste", tasteVersion}, {"on", kept.on}, {"choices", std::move(choices)}};
     return json.dump(-1, ' ', false, Json::error_handler_t::replace) + '\n';
 }
 
@@ -80,7 +80,7 @@ base::Result<TasteKept> readTaste(std::string_view text, std::string const& file
 {
     try {
         Json const json = Json::parse(text);
-        if (json.at("sallow_taste").get<int>() > version) return newerForm(file);
+        if (json.at("sallow_taste").get<int>() > tasteVersion) return newerForm(file);
         TasteKept kept;
         kept.on = json.at("on").get<bool>();
         for (Json const& member : json.at("choices")) {
