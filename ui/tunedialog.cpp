@@ -135,7 +135,9 @@ tune::Tune TuneDialog::wished() const
         auto anew = rebars() ? rebarred(tune, *meter) : std::nullopt;
         tune = anew ? *std::move(anew) : withMeter(std::move(tune), *meter);
     }
-    if (auto with = withPickUp(tune, m_pickUp->length())) tune = *std::move(with);
+    // Only where another is wished: first bars may look like pick-ups in their new time.
+    if (m_pickUp->length() != pickUpOf(m_tune))
+        if (auto with = withPickUp(tune, m_pickUp->length())) tune = *std::move(with);
     std::string kind = tune.rhythm;
     if (m_kind->kind() != kindOf(m_tune)) kind = kindWords(m_kind->kind()).toStdString();
     auto tempo = m_tune.tempo;

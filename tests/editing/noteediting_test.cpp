@@ -6,7 +6,6 @@
 #include "ui/melodylane.h"
 #include "ui/newtunedialog.h"
 #include "ui/tunedialog.h"
-#include "ui/tunefields.h"
 #include "ui/noteediting.h"
 #include "ui/session.h"
 #include "ui/stringbank.h"
@@ -228,7 +227,12 @@ TEST_CASE("Another time signature draws the bar lines anew, unless it is not wis
     scenario::application();
     tune::Tune const tune = scenario::jig();
     TuneDialog dialog(tune);
-    auto* meter = dialog.findChild<MeterField*>();
+    auto const fields = dialog.findChildren<QComboBox*>();
+    auto const found = std::find_if(fields.begin(), fields.end(), [](QComboBox const* field) {
+        return field->currentText() == QStringLiteral("6/8");
+    });
+    REQUIRE(found != fields.end());
+    QComboBox* const meter = *found;
     auto const boxes = dialog.findChildren<QCheckBox*>();
     auto const anew = std::find_if(boxes.begin(), boxes.end(), [](QCheckBox const* box) {
         return box->text().contains(QStringLiteral("bar lines"));
