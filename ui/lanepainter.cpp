@@ -228,12 +228,13 @@ void paintLane(QPainter& painter, LaneFace const& face, LaneFonts const& fonts,
     paintPlucks(painter, face, palette);
     for (LaneLabel const& label : face.labels) paintLabel(painter, face, label, fonts, palette);
     painter.setFont(fonts.small);
-    painter.setPen(colour(palette.quiet));
-    for (LaneBarFace const& bar : face.bars)
+    for (LaneBarFace const& bar : face.bars) {
+        painter.setPen(colour(bar.odd ? palette.warnInk : palette.quiet));
         painter.drawText(QRectF(bar.box.x, bar.box.y,
                                 bar.box.width - 4,
                                 face.lane.strings.y - bar.box.y - 5),
                          Qt::AlignRight | Qt::AlignBottom, bar.number);
+    }
     paintPart(painter, face, fonts, palette);
 }
 

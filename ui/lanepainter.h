@@ -40,6 +40,7 @@ struct LaneBarFace {
     QString number;
     double level = 0; // how hard; 0: not known
     bool hard = false; // harder than the level that is set
+    bool odd = false;  // its notes do not add up
     bool closes = false; // a part ends
     bool repeatOpens = false;
     bool repeatCloses = false;

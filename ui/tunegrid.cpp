@@ -1,5 +1,6 @@
 #include "ui/tunegrid.h"
 
+#include "core/tune/edit/barsums.h"
 #include "ui/theme.h"
 #include "ui/words.h"
 
@@ -244,7 +245,8 @@ LaneFace TuneGrid::faceOf(std::size_t lane) const
         auto const index = static_cast<std::size_t>(place.bar);
         double const level =
             index < m_difficulty.bars.size() ? m_difficulty.bars[index].level : 0;
-        face.bars.push_back({place.box, numberWords(place), level, level > m_level + 0.05,
+        bool const odd = tune::oddBar(m_arrangement->tune.bars, place.bar).has_value();
+        face.bars.push_back({place.box, numberWords(place), level, level > m_level + 0.05, odd,
                              bar.repeatCloses || bar.closes == tune::BarLine::Double ||
                                  bar.closes == tune::BarLine::Final,
                              bar.repeatOpens, bar.repeatCloses});
@@ -412,7 +414,11 @@ void TuneGrid::paintAbove(QPainter& painter, Lane const& lane)
 QString TuneGrid::numberWords(LaneBar const& place) const
 {
     tune::Bar const& bar = m_arrangement->tune.bars[static_cast<std::size_t>(place.bar)];
-    QString const number = bar.number > 0 ? QString::number(bar.number) : QString();
+    QString number = bar.number > 0 ? QString::number(bar.number) : QString();
+    if (auto const odd = tune::oddBar(m_arrangement->tune.bars, place.bar))
+        number = (odd->off > music::Length{} ? tr("%1 too long") : tr("%1 too short"))
+                     .arg(number)
+                     .trimmed();
     if (bar.endings.empty()) return number;
     static char const* const ordinals[] = {QT_TR_NOOP("1st time"), QT_TR_NOOP("2nd time"),
                                            QT_TR_NOOP("3rd time")};
@@ -430,6 +436,8 @@ QString TuneGrid::difficultyWords(int bar) const
     QString words = tr("%1: difficulty %2")
                         .arg(barTitle(m_arrangement->tune, bar))
                         .arg(asked.level, 0, 'f', 1);
+    if (auto const odd = tune::oddBar(m_arrangement->tune.bars, bar))
+        words += tr("\nThis bar is %1.").arg(QString::fromStdString(oddWords(*odd)));
     constexpr std::size_t told = 4;
     for (std::size_t i = 0; i < std::min(told, asked.reasons.size()); ++i)
         words += tr("\n%1: %2")
@@ -653,6 +661,8 @@ ReadableItem TuneGrid::readableItem(int position) const
     if (arranged.locked) item.name += tr(", kept");
     if (std::ranges::find(m_followed, position) != m_followed.end())
         item.name += tr(", followed");
+    if (auto const odd = tune::oddBar(m_arrangement->tune.bars, arranged.position.bar))
+        item.name += tr(", bar %1").arg(QString::fromStdString(oddWords(*odd)));
     for (SnagMark const& snag : m_snags)
         if (snag.bar == arranged.position.bar) item.name += tr(", snag: %1").arg(snag.words);
     if (LaneChord const* chord = chordOf(m_layout, position))

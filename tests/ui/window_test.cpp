@@ -296,6 +296,29 @@ TEST_CASE("Panes hide, move and come back as they were left", "[ui]")
     CHECK(open.workbench.variants()->isVisible());
 }
 
+TEST_CASE("A bar whose notes do not add up is marked over its lane and read out", "[ui]")
+{
+    Open open;
+    auto const marked = [&] {
+        int odd = 0;
+        for (LaneFace const& face : open.workbench.grid()->faces())
+            for (LaneBarFace const& bar : face.bars)
+                if (bar.odd && bar.number.contains(QStringLiteral("too short"))) ++odd;
+        return odd;
+    };
+    CHECK(marked() == 0);
+    tune::Tune tune = scenario::jig();
+    tune.bars[3].notes.pop_back(); // a quaver less
+    tune.bars[3].length = tune.bars[3].length - music::Length{music::Rational(1, 8)};
+    REQUIRE(open.session.open(tune));
+    QApplication::processEvents();
+    CHECK(marked() == 1);
+    bool read = false;
+    for (int i = 0; i < open.workbench.grid()->readableCount(); ++i)
+        read = read || open.workbench.grid()->readableItem(i).name.contains("too short by 1/8");
+    CHECK(read);
+}
+
 TEST_CASE("A menu of the header opens on what holds now and takes a typed number", "[ui]")
 {
     Open open;
