@@ -74,9 +74,13 @@ Pattern const* named(PatternBook const& book, std::string_view name)
 
 WithOwn withOwn(PatternBook book, Pattern own)
 {
-    for (Pattern const& known : book.patterns)
+    for (Pattern& known : book.patterns)
         if (known.name == own.name || sameShape(known, own)) {
             std::string name = known.name;
+            if (!known.meters.empty()) { // hers may be used in any time
+                known.meters.clear();
+                known.own = true;
+            }
             return {std::move(book), std::move(name)};
         }
     std::string name = own.name;

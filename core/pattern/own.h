@@ -16,7 +16,8 @@ base::Result<Pattern> ownPatternFrom(std::string_view text);
 Pattern const* named(PatternBook const& book, std::string_view name);
 
 // A book with a pattern more, and the name under which it has it. A book that has the notes and
-// the fingers already, or the notes where no fingers were given, stays as it is.
+// the fingers already, or the notes where no fingers were given, gets no second one; what the book
+// gives for some time signatures only becomes hers and may be used in any.
 struct WithOwn {
     PatternBook book;
     std::string name;

@@ -90,3 +90,15 @@ TEST_CASE("An own shape of many notes is laid evenly on quarters of the beat", "
     Pattern const notOwn = *patternFrom("1-5-8-9-10-8");
     CHECK(rhythmsFor({}, notOwn, {4, 4}, half).front().onsets.size() == 4);
 }
+
+TEST_CASE("What the book gives for some times only is anyone's own once it is typed", "[pattern]")
+{
+    PatternBook book;
+    book.patterns.push_back(*patternFrom("1-5-8-5"));
+    book.patterns.back().meters = {"4/4"};
+    WithOwn const with = withOwn(book, *ownPatternFrom("1 5 8 5"));
+    REQUIRE(with.book.patterns.size() == 1);
+    CHECK(with.name == "1-5-8-5");
+    CHECK(with.book.patterns.front().meters.empty());
+    CHECK(ownPatterns(with.book).size() == 1); // and is saved with her work
+}

@@ -275,3 +275,13 @@ TEST_CASE("Bars like one are found, gone to and chosen together", "[ui]")
     open.actions().chooseAll->trigger();
     CHECK(open.session.chosen().size() == open.session.arrangement().positions.size());
 }
+
+TEST_CASE("A pattern that the book gives for other times can be typed and used", "[ui]")
+{
+    Open open;
+    auto const typed = pattern::ownPatternFrom("1 5 8 5"); // given for 4/4, and this is a jig
+    REQUIRE(typed);
+    open.session.select(0);
+    REQUIRE(open.session.usePattern(*typed));
+    CHECK(open.pattern(0) == "1-5-8-5");
+}
