@@ -94,7 +94,6 @@ HarpSoundDialog::HarpSoundDialog(
 
     auto* other = new QPushButton(tr("&Other font…"), this);
     auto* test = new QPushButton(tr("&Test note"), this);
-    for (QPushButton* button : {other, test}) button->setAutoDefault(false);
     auto* fontRow = new QHBoxLayout;
     fontRow->addWidget(m_font, 1);
     fontRow->addWidget(other);
@@ -105,6 +104,7 @@ HarpSoundDialog::HarpSoundDialog(
     auto const row = [form, this](QString const& words, QLayout* fields, QWidget* buddy) {
         auto* label = new QLabel(words, this);
         label->setBuddy(buddy);
+        label->setMinimumWidth(label->sizeHint().width() + 6);
         form->addRow(label, fields);
     };
     row(tr("Sound &font"), fontRow, m_font);
@@ -116,6 +116,8 @@ HarpSoundDialog::HarpSoundDialog(
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
     for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     buttons->addButton(test, QDialogButtonBox::ActionRole);
+    // Enter ends what is typed, it does not press a button.
+    for (QPushButton* button : findChildren<QPushButton*>()) button->setAutoDefault(false);
     auto* column = new QVBoxLayout(this);
     column->addLayout(form);
     column->addWidget(m_words);

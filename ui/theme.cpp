@@ -4,7 +4,9 @@
 #include <QEvent>
 #include <QPainter>
 #include <QPalette>
+#include <QProxyStyle>
 #include <QStyleFactory>
+#include <QStyleOption>
 #include <QTextLayout>
 #include <QWidget>
 
@@ -146,12 +148,54 @@ Palette const& paletteFor(Theme theme)
     return desktopIsDark() ? nightPalette : dayPalette;
 }
 
+// Fusion's own check boxes hardly stand out where a window is very light or dark.
+class Ticks final : public QProxyStyle {
+public:
+    explicit Ticks(Palette const& palette)
+        : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))), m_palette(palette)
+    {
+    }
+    void drawPrimitive(PrimitiveElement element, QStyleOption const* option, QPainter* painter,
+                       QWidget const* widget) const override
+    {
+        if (element != PE_IndicatorCheckBox)
+            return QProxyStyle::drawPrimitive(element, option, painter, widget);
+        bool const enabled = option->state.testFlag(State_Enabled);
+        bool const on = option->state.testFlag(State_On);
+        QColor edge = colour(on ? m_palette.leaf : m_palette.quiet);
+        QColor inside = colour(on ? m_palette.leaf : m_palette.card);
+        if (!enabled) edge = inside = colour(on ? m_palette.rule : m_palette.card);
+        if (!enabled && !on) edge = colour(m_palette.rule);
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        QRectF const box = QRectF(option->rect).adjusted(0.75, 0.75, -0.75, -0.75);
+        painter->setPen(QPen(edge, 1.5));
+        painter->setBrush(inside);
+        painter->drawRoundedRect(box, 3, 3);
+        if (on) {
+            double const w = box.width();
+            QPen tick(colour(enabled ? m_palette.onLeaf : m_palette.card), 0.14 * w);
+            tick.setCapStyle(Qt::RoundCap);
+            tick.setJoinStyle(Qt::RoundJoin);
+            painter->setPen(tick);
+            painter->setBrush(Qt::NoBrush);
+            painter->drawPolyline(QPolygonF{{box.left() + 0.24 * w, box.top() + 0.52 * w},
+                                            {box.left() + 0.43 * w, box.top() + 0.72 * w},
+                                            {box.left() + 0.77 * w, box.top() + 0.30 * w}});
+        }
+        painter->restore();
+    }
+
+private:
+    Palette const& m_palette;
+};
+
 } // namespace
 
 void dress(QApplication& application, Theme theme)
 {
     Palette const& palette = paletteFor(theme);
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new Ticks(palette));
     QApplication::setPalette(widgetPalette(palette));
     application.setStyleSheet(styleSheet(palette));
 }

@@ -17,6 +17,8 @@ namespace {
 
 constexpr int lowestKey = 24;
 constexpr int highestKey = 104;
+constexpr int middleFrom = 48; // C3 to B5, where most of a tune and its left hand lie
+constexpr int middleTo = 84;
 constexpr int partialsHeard = 3;
 constexpr int velocity = 80;
 constexpr double skipped = 0.1;    // of the pluck's own noise, in seconds
@@ -73,7 +75,15 @@ Tone toneNear(std::span<float const> sound, double hz)
     return tone;
 }
 
-double mistuningOf(HarpSynth& harp, int key)
+double levelOf(std::span<float const> sound)
+{
+    double sum = 0;
+    for (float const sample : sound) sum += static_cast<double>(sample) * sample;
+    return std::sqrt(sum / static_cast<double>(sound.size()));
+}
+
+// `loudness`: of this key.
+double mistuningOf(HarpSynth& harp, int key, double& loudness)
 {
     double const hz = hzOf(key);
     std::vector<float> left(sampleRate);
@@ -87,6 +97,7 @@ double mistuningOf(HarpSynth& harp, int key)
     for (std::size_t i = 0; i < left.size(); ++i) left[i] += right[i];
     std::span<float const> const sound =
         std::span<float const>(left).subspan(static_cast<std::size_t>(skipped * sampleRate));
+    loudness = levelOf(std::span<float const>(left).first(left.size() / 2));
     std::array<Tone, partialsHeard> tones{};
     for (int n = 1; n <= partialsHeard; ++n) {
         tones[static_cast<std::size_t>(n - 1)] = toneNear(sound, n * hz);
@@ -103,18 +114,22 @@ double mistuningOf(HarpSynth& harp, int key)
 
 } // namespace
 
-std::array<double, 128> mistuningOf(std::filesystem::path const& font)
+FontPitch measured(std::filesystem::path const& font)
 {
     static std::mutex mutex;
-    static std::map<std::filesystem::path, std::array<double, 128>> measured;
+    static std::map<std::filesystem::path, FontPitch> known;
     std::lock_guard const lock(mutex);
-    auto const found = measured.find(font);
-    if (found != measured.end()) return found->second;
-    std::array<double, 128> cents{};
+    auto const found = known.find(font);
+    if (found != known.end()) return found->second;
+    FontPitch pitch;
     if (auto harp = HarpSynth::openUncorrected(font))
-        for (int key = lowestKey; key <= highestKey; ++key)
-            cents[static_cast<std::size_t>(key)] = mistuningOf(*harp, key);
-    return measured[font] = cents;
+        for (int key = lowestKey; key <= highestKey; ++key) {
+            double loudness = 0;
+            pitch.cents[static_cast<std::size_t>(key)] = mistuningOf(*harp, key, loudness);
+            if (key >= middleFrom && key < middleTo)
+                pitch.loudness += loudness / (middleTo - middleFrom);
+        }
+    return known[font] = pitch;
 }
 
 } // namespace sound

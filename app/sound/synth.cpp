@@ -6,6 +6,7 @@
 
 #include <fluidsynth.h>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <fstream>
@@ -32,6 +33,12 @@ constexpr int lowWoodBlock = 77;
 // Ten strings plucked together as hard as a schedule has it stay below full scale, and a tune
 // in two hands reaches about 0.45 of it: measured, see tests/sound.
 constexpr double gain = 0.55;
+
+// Of a font at this gain, as it is measured (fontpitch.h). Others are brought as near to it as a
+// factor of two allows, so that a tune is as loud through any.
+constexpr double usualLoudness = 0.068;
+constexpr double quietest = 0.5;
+constexpr double loudest = 2;
 
 // A finger on a string stops it at once. The offset outweighs whatever release the font has and
 // leaves FluidSynth's shortest, 16 ms.
@@ -137,7 +144,12 @@ base::Result<HarpSynth> HarpSynth::open(Voice const& voice)
     if (!harp) return harp;
     harp->m_parts->voice = voice;
     harp->m_parts->halo.setLevel(voice.halo);
-    Opening::tune(*harp->m_parts, mistuningOf(*font));
+    FontPitch const pitch = measured(*font);
+    Opening::tune(*harp->m_parts, pitch.cents);
+    if (pitch.loudness > 0)
+        fluid_synth_set_gain(harp->m_parts->synth.get(),
+                             static_cast<float>(gain * std::clamp(usualLoudness / pitch.loudness,
+                                                                  quietest, loudest)));
     return harp;
 }
 

@@ -126,10 +126,14 @@ TEST_CASE("Ten strings plucked together on a first beat stay below full scale", 
     std::vector<perform::Event> events;
     int const keys[] = {36, 43, 48, 52, 60, 64, 67, 72, 76, 79};
     for (int i = 0; i < 10; ++i) events.push_back(pluck(0, 2 * i, keys[i], loudest));
-    auto const recording = recordingOf(scheduleOf(events, 2));
-    auto const peak = std::abs(
-        *std::ranges::max_element(recording.left, {}, [](float s) { return std::abs(s); }));
-    CAPTURE(peak);
-    CHECK(peak < 0.95F);
-    CHECK(peak > 0.35F); // fonts differ in loudness
+    for (auto const& font : sound::soundFonts()) {
+        auto const recording = sound::renderToMemory(
+            perform::onceOnly(scheduleOf(events, 2)), {font, 440, {}, 1});
+        REQUIRE(recording);
+        auto const peak = std::abs(*std::ranges::max_element(
+            recording->left, {}, [](float s) { return std::abs(s); }));
+        CAPTURE(font, peak);
+        CHECK(peak < 0.95F);
+        CHECK(peak > 0.45F);
+    }
 }

@@ -262,7 +262,7 @@ TEST_CASE("A passage that waits is heard once, and Space plays the next, one ste
     Open open;
     QTest::keyClick(open.workbench.grid(), Qt::Key_P);
     open.workbench.actions().loop->trigger();
-    QTest::mouseClick(open.box("Faster by itself"), Qt::LeftButton, {}, {8, 8});
+    open.workbench.actions().stepsUp->trigger();
     open.box("Wait for me")->setChecked(true);
     open.play();
     REQUIRE(open.heard);
