@@ -12,6 +12,7 @@ namespace {
 constexpr std::size_t barWidth = 40;
 constexpr std::chrono::seconds betweenLines{3};
 constexpr std::chrono::milliseconds betweenBars{100};
+constexpr std::chrono::milliseconds betweenTold{250};
 
 } // namespace
 
@@ -39,6 +40,47 @@ void Progress::reached(std::size_t done)
         std::cerr << "sallow: " << done << " of " << m_all << " tunes\n";
         m_said = now;
     }
+}
+
+Waiting::Waiting(std::string what)
+    : m_what(std::move(what)), m_begun(std::chrono::steady_clock::now())
+{
+    if (isatty(STDERR_FILENO) == 1) m_teller = std::thread([this] { tell(); });
+}
+
+void Waiting::reached(std::size_t done, std::size_t all)
+{
+    std::scoped_lock const lock(m_mutex);
+    m_reached = ", " + std::to_string(done) + " of " + std::to_string(all);
+}
+
+void Waiting::end()
+{
+    if (!m_teller.joinable()) return;
+    {
+        std::scoped_lock const lock(m_mutex);
+        m_end = true;
+    }
+    m_ended.notify_one();
+    m_teller.join();
+}
+
+void Waiting::tell()
+{
+    constexpr std::chrono::seconds untilTold{1};
+    constexpr char const* takeAway = "\r\x1b[K"; // to the line's start, and all of it goes
+    bool told = false;
+    std::unique_lock lock(m_mutex);
+    std::chrono::milliseconds wait = untilTold;
+    while (!m_ended.wait_for(lock, wait, [this] { return m_end; })) {
+        auto const seconds = std::chrono::duration_cast<std::chrono::seconds>(
+            std::chrono::steady_clock::now() - m_begun);
+        std::cerr << takeAway << "sallow: " << m_what << m_reached << ", " << seconds.count()
+                  << " s (Ctrl-C stops it)" << std::flush;
+        told = true;
+        wait = betweenTold;
+    }
+    if (told) std::cerr << takeAway << std::flush;
 }
 
 } // namespace app

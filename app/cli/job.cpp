@@ -1,6 +1,7 @@
 #include "app/cli/job.h"
 
 #include "app/mending.h"
+#include "app/progress.h"
 #include "app/shelf.h"
 
 #include <algorithm>
@@ -59,7 +60,9 @@ std::string placeOf(Book const& book, tune::Tune const& tune)
 base::Result<proposal::Proposal> proposed(Job const& job, proposal::Brief const& brief)
 {
     ArrangeOptions const& options = job.call.options;
+    Waiting waiting("arranging");
     auto proposal = madeFor(job.book, brief, options, job.tables);
+    waiting.end();
     if (!proposal) {
         base::Fault fault = proposal.error();
         fault.place = placeOf(job.book, brief.tune) +

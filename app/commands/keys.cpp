@@ -1,7 +1,9 @@
 #include "app/cli/job.h"
 #include "app/commands/verbs.h"
+#include "app/progress.h"
 #include "core/files/keysjson.h"
 #include "core/proposal/keyranking.h"
+#include "core/proposal/keywish.h"
 #include "core/proposal/tuneset.h"
 
 #include <cstdlib>
@@ -70,7 +72,13 @@ ExitStatus keys(Call const& call)
     for (files::AbcEntry const& entry : job->entries) {
         auto const brief = wished(*job, entry);
         if (!brief) return refuse(brief.error());
-        auto const keys = proposal::rankedKeys(*brief, call.keyOrder);
+        if (auto const fault = proposal::tooLong(brief->tune)) return refuse(*fault);
+        Waiting waiting("comparing keys");
+        auto const keys =
+            proposal::rankedKeys(*brief, call.keyOrder, [&](std::size_t done, std::size_t all) {
+                waiting.reached(done, all);
+            });
+        waiting.end();
         if (call.json)
             std::cout << files::keysJson(brief->harp, keys) << '\n';
         else

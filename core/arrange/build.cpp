@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <deque>
+#include <limits>
+#include <numeric>
 
 namespace arrange {
 
@@ -49,6 +51,37 @@ std::vector<Candidate> judged(std::vector<Laid> const& voicings, View const& vie
     return candidates;
 }
 
+// So many shapes of a long tune are weighed at each chord, so that all its pairs fit in memory;
+// of a tune of a thousand chords or less, every one.
+std::size_t shapesWeighed(std::size_t positions)
+{
+    constexpr std::size_t everyShapeUpTo = 1000; // positions
+    constexpr std::size_t inAll = 90'000;        // shapes
+    if (positions <= everyShapeUpTo) return std::numeric_limits<std::size_t>::max();
+    return std::max<std::size_t>(8, inAll / positions);
+}
+
+// The cheapest in themselves, in their order, and the rest, which stands last.
+void keepCheapest(std::vector<Laid>& voicings, std::vector<Candidate>& candidates,
+                  std::size_t most)
+{
+    if (candidates.size() <= most) return;
+    std::vector<std::size_t> order(candidates.size() - 1);
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, {}, [&](std::size_t i) { return candidates[i].cost; });
+    order.resize(most - 1);
+    std::ranges::sort(order);
+    order.push_back(candidates.size() - 1);
+    std::vector<Laid> keptVoicings;
+    std::vector<Candidate> keptCandidates;
+    for (std::size_t i : order) {
+        keptVoicings.push_back(std::move(voicings[i]));
+        keptCandidates.push_back(std::move(candidates[i]));
+    }
+    voicings = std::move(keptVoicings);
+    candidates = std::move(keptCandidates);
+}
+
 // What can stand at one position, with the view it was made for. Positions that look alike
 // share one: the same bar of a tune comes back many times.
 struct Stock {
@@ -59,8 +92,9 @@ struct Stock {
 
 class Stocks {
 public:
-    explicit Stocks(Scene const& scene)
-        : m_scene(scene), m_figures(scene), m_longest(longestNote(scene.playing))
+    Stocks(Scene const& scene, std::size_t mostShapes)
+        : m_scene(scene), m_figures(scene), m_longest(longestNote(scene.playing)),
+          m_mostShapes(mostShapes)
     {}
 
     Stock const& at(Position const& position)
@@ -70,6 +104,7 @@ public:
             if (known.view == view) return known;
         std::vector<Laid> voicings = playableVoicings(view, m_figures.of(view), m_scene.book);
         std::vector<Candidate> candidates = judged(voicings, view, m_scene.weights);
+        keepCheapest(voicings, candidates, m_mostShapes);
         m_stocks.push_back({std::move(view), std::move(voicings), std::move(candidates)});
         return m_stocks.back();
     }
@@ -78,6 +113,7 @@ private:
     Scene const& m_scene;
     Figures m_figures;
     music::Length m_longest;
+    std::size_t m_mostShapes;
     std::deque<Stock> m_stocks; // its elements stay where they are
 };
 
@@ -192,7 +228,7 @@ Laid laidCandidate(Lattice const& lattice, int position, int candidate, View con
 
 Lattice latticeFor(Scene const& scene, std::vector<Position> positions)
 {
-    Stocks stocks(scene);
+    Stocks stocks(scene, shapesWeighed(positions.size()));
     Tabled tabled(scene.weights);
     std::vector<Stock const*> stockAt;
     Lattice lattice;

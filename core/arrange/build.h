@@ -9,7 +9,9 @@ namespace arrange {
 
 // Everything the solver needs: for each position its playable candidates with their accounts,
 // for each two neighbours the cost of every pair. No list of candidates is empty: the left hand
-// can always rest. No locks are set. Time grows with positions * candidates squared.
+// can always rest. Of a tune of more than a thousand chords only the cheapest shapes at each
+// are weighed, the fewer the longer it is. No locks are set. Time grows with positions *
+// candidates squared.
 Lattice latticeFor(Scene const& scene, std::vector<Position> positions);
 
 // The terms of one pair of neighbours by name, weights applied: what Lattice::pair adds up.

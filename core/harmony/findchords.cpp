@@ -366,6 +366,8 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
                          ChordWishes const& wishes)
 {
     Suggestion out;
+    constexpr std::size_t mostBars = 3000; // more than can be arranged
+    if (tune.bars.size() > mostBars) return out;
     out.key = foundKey(learned.keys, tune);
     out.heardIn = homeOf(tune, out.key);
     out.modeUnsure = modeIsUnsure(out.key);

@@ -270,8 +270,10 @@ void mendWhereItMayLead(std::vector<KeyFit>& fits, Fitting const& fitting,
     std::ranges::stable_sort(refused, {}, &std::pair<int, KeyFit*>::first);
     for (auto const& [least, fit] : refused) {
         if (least >= best) return;
-        fitting.mend(*fit, prices,
-                     asked == KeysAsked::TheBest ? std::optional(best) : std::nullopt);
+        std::optional<int> within;
+        if (asked == KeysAsked::TheBest) within = best;
+        if (asked == KeysAsked::Compared) within = best + farBehind;
+        fitting.mend(*fit, prices, within);
         best = std::min(best, fit->rank);
     }
 }
@@ -306,15 +308,18 @@ std::optional<int> notesLost(tune::Tune const& tune, harp::Harp const& harp, tun
     tune::Playing const playing = tune::played(tune);
     Performance const performance{tune, playing.bars, tempo, level,
                                   Clock(tune, playing, tempo, level)};
-    music::Key const key{transposed(tune.key.tonic, moved), tune.key.mode};
+    if (!harp::settingFor(harp, {transposed(tune.key.tonic, moved), tune.key.mode}))
+        return std::nullopt;
+    constexpr int uncrowded = 0; // levers that crowd are not looked at
     auto uses = levers::moved(usesOf(tune, playing), moved);
-    for (int lost = 0; lost <= mostLost; ++lost) {
-        auto const planning = planned(harp, key, uses, performance);
-        if (planning.plan) return lost;
-        if (!planning.refusal->note) return std::nullopt;
-        tune::NotePlace const place = *planning.refusal->note;
+    for (int lost = 0; lost <= mostLost;) {
+        auto const seated = mendedSeating(harp, uses, performance, {}, uncrowded);
+        if (!seated.refused) return lost;
+        tune::PlayedNote const inTheWay = uses[static_cast<std::size_t>(seated.refused->note)];
+        tune::NotePlace const place = placeOf(inTheWay, playing.bars);
+        lost += isGrace(inTheWay) ? 0 : 1;
         std::erase_if(uses, [&](tune::PlayedNote const& use) {
-            return placeOf(use, playing.bars) == place;
+            return isGrace(use) == isGrace(inTheWay) && placeOf(use, playing.bars) == place;
         });
     }
     return std::nullopt;

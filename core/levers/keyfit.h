@@ -36,8 +36,10 @@ struct KeyFit {
 // leaving them gains about two turned levers or an octave's worth of strings below the tune.
 // With prices a fit whose levers cannot give every note is possible too, and its snags are
 // weighed with the rest; without them it is not possible. Where only the best is asked for, a
-// fit that cannot lead may stay without its ways round, as not possible.
-enum class KeysAsked { All, TheBest };
+// fit that cannot lead may stay without its ways round, as not possible; where they are to be
+// compared, one that ranks far behind (`farBehind`).
+enum class KeysAsked { All, TheBest, Compared };
+inline constexpr int farBehind = 600; // of a rank: as twenty flips, each time they are played
 std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
                             harp::Level const& level,
                             std::optional<tune::WayPrices> const& prices = std::nullopt,
@@ -45,8 +47,8 @@ std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune
 
 // How many notes of the tune, moved so, would have to be left out before the harp gives the
 // others: notes without a string, and notes for which no lever turns in time, the first that
-// stands in the way each time. None when even `mostLost` are not enough, or the key itself is
-// beyond the tuning.
+// stands in the way each time; grace notes and levers that crowd aside. None when even
+// `mostLost` are not enough, or the key itself is beyond the tuning.
 inline constexpr int mostLost = 40;
 std::optional<int> notesLost(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
                              harp::Level const& level, music::Interval moved);

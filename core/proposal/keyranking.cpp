@@ -24,11 +24,15 @@ std::string lostWords(std::optional<int> lost)
                       : fmt::format("{} notes would have to be left out", *lost);
 }
 
-void giveReason(RankedKey& key, std::optional<double> least)
+void giveReason(RankedKey& key, std::optional<double> least, bool mended)
 {
     if (key.why) {
         key.reason = key.fit.possible ? base::sentence(*key.why) : key.fit.reason;
-        if (!key.fit.possible && key.notesLost != 0)
+        bool const byTuning = key.why->code == base::FaultCode::KeyBeyondTuning;
+        if (!key.fit.possible && mended && !byTuning)
+            key.reason += "; it asks for far more flips, or notes played otherwise, than the "
+                          "best key";
+        else if (!key.fit.possible && !mended && key.notesLost != 0)
             key.reason += "; " + lostWords(key.notesLost);
         return;
     }
@@ -42,19 +46,30 @@ void giveReason(RankedKey& key, std::optional<double> least)
                              key.fit.reason, points, place);
 }
 
-RankedKey ranked(levers::KeyFit fit, Brief const& brief)
+// Whether a key is worth a full solve: the best ones are, and those that ask for little more in
+// flips and snags. The others would take most of the time and are nobody's choice.
+bool worthSolving(levers::KeyFit const& fit, std::size_t place, int bestRank)
+{
+    constexpr std::size_t alwaysSolved = 6;
+    return place < alwaysSolved || fit.rank <= bestRank + levers::farBehind;
+}
+
+RankedKey ranked(levers::KeyFit fit, Brief const& brief, bool solve)
 {
     RankedKey key;
     key.leversRaised = levers::leversRaised(fit.setup);
     key.fit = std::move(fit);
     if (!key.fit.possible) {
         key.why = key.fit.why;
+        // Where snags are mended such a key is merely far behind, and nothing is counted.
+        if (!brief.mending.refuse) return key;
         key.notesLost =
             levers::notesLost(tune::changed(brief.tune, brief.changes), brief.harp,
                               tempoWished(brief), brief.level, key.fit.moved);
         return key;
     }
     key.notesLost = key.fit.snags;
+    if (!solve) return key;
     auto const solved = solvedAt(brief, key.fit.moved);
     if (!solved) {
         key.why = solved.error();
@@ -67,21 +82,28 @@ RankedKey ranked(levers::KeyFit fit, Brief const& brief)
 
 } // namespace
 
-std::vector<RankedKey> rankedKeys(Brief const& brief, KeyOrder order)
+std::vector<RankedKey> rankedKeys(Brief const& brief, KeyOrder order,
+                                  std::function<void(std::size_t, std::size_t)> const& reached)
 {
     std::vector<RankedKey> keys;
-    for (levers::KeyFit& fit :
-         levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
-                         tempoWished(brief), brief.level,
-                         pricesOf(brief)))
-        keys.push_back(ranked(std::move(fit), brief));
+    auto fits = levers::keyFits(tune::changed(brief.tune, brief.changes), brief.harp,
+                                tempoWished(brief), brief.level, pricesOf(brief),
+                                levers::KeysAsked::Compared);
+    int const best = fits.empty() ? 0 : fits.front().rank;
+    for (levers::KeyFit& fit : fits) {
+        bool const solve = worthSolving(fit, keys.size(), best);
+        keys.push_back(ranked(std::move(fit), brief, solve));
+        if (reached) reached(keys.size(), fits.size());
+    }
     std::optional<double> least;
     for (RankedKey const& key : keys)
         if (key.cost) least = std::min(least.value_or(1e9), pointsAChord(key));
-    for (RankedKey& key : keys) giveReason(key, least);
+    for (RankedKey& key : keys) giveReason(key, least, !brief.mending.refuse);
     auto const place = [order](RankedKey const& key) {
         if (!key.possible()) return std::numeric_limits<arrange::Points>::max();
-        return order == KeyOrder::ByCost && key.cost ? *key.cost : arrange::Points{};
+        if (order == KeyOrder::AsTaken) return arrange::Points{};
+        // Without a solve after those with one.
+        return key.cost.value_or(std::numeric_limits<arrange::Points>::max() - 1);
     };
     std::stable_sort(keys.begin(), keys.end(), [&](RankedKey const& a, RankedKey const& b) {
         return place(a) < place(b);

@@ -2,6 +2,8 @@
 
 #include "core/levers/keyfit.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace proposal {
@@ -67,8 +69,25 @@ base::Result<Moves> movesFor(music::Key wished, Brief const& brief)
 
 } // namespace
 
+std::optional<base::Fault> tooLong(tune::Tune const& tune)
+{
+    std::size_t notes = 0;
+    std::size_t chords = 0;
+    for (tune::Bar const& bar : tune.bars) {
+        notes += bar.notes.size();
+        chords += bar.chords.size();
+    }
+    if (tune.bars.size() <= mostBars && notes <= mostNotes && chords <= mostChords)
+        return std::nullopt;
+    return base::Fault{base::FaultCode::TuneTooLong, tune.title,
+                       fmt::format("{} bars, {} notes, {} chords; it may have {}, {} and {}",
+                                   tune.bars.size(), notes, chords, mostBars, mostNotes,
+                                   mostChords)};
+}
+
 base::Result<std::vector<music::Interval>> movesWished(Brief const& brief)
 {
+    if (auto const fault = tooLong(brief.tune)) return *fault;
     return std::visit([&brief](auto const& wish) { return movesFor(wish, brief); }, brief.key);
 }
 

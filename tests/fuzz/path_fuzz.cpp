@@ -225,7 +225,7 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* bytes, std::size_t siz
     if (!proposal && std::holds_alternative<music::Key>(brief.key) &&
         proposal.error().code == base::FaultCode::KeyBeyondTuning)
         return 0;
-    fuzz::demand(static_cast<bool>(proposal), proposal ? "" : base::sentence(proposal.error()));
+    fuzz::demand(static_cast<bool>(proposal), proposal ? "" : base::sentence(proposal.error()) + told(brief) + "\n" + abc);
     checkRules(*proposal, abc, "as proposed");
 
     auto const positions = proposal->lattice.positions.size();

@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# run.sh FOLDER SECONDS ENTRY:LENGTH:CORPUS,CORPUS... : runs the fuzzers of FOLDER, two at once, each so
+# run.sh FOLDER SECONDS ENTRY:LENGTH:CORPUS,CORPUS... : runs the fuzzers of FOLDER, two at once (or AT_ONCE), each so
 # long. What is found is left in FOLDER/found as an input that shows it; FOLDER/report.txt has a line an
 # entry: executions, inputs that reach something new, findings.
 set -u
@@ -30,7 +30,7 @@ one() {
 
 : >"$folder/report.txt"
 for run in "$@"; do
-    while [ "$(jobs -rp | wc -l)" -ge 2 ]; do wait -n; done
+    while [ "$(jobs -rp | wc -l)" -ge "${AT_ONCE:-2}" ]; do wait -n; done
     one "$run" &
 done
 wait
