@@ -182,17 +182,14 @@ void leaveGraces(tune::Tune& tune, std::vector<NotePlace> places)
     tune = tune::changed(std::move(tune), changes);
 }
 
-// Two pitches of one chord that lie on one string with one lever, F sharp and G flat, are one pluck.
+// Two pitches of one chord that sound alike, F sharp and G flat, are one pluck.
 void pluckOnce(arrange::Arrangement& a)
 {
     bool once = false;
     for (tune::Bar& bar : a.tune.bars)
         for (tune::Note& note : bar.notes) {
-            auto const again =
-                std::ranges::unique(note.pitches, [&](music::Pitch p, music::Pitch q) {
-                    auto const place = harp::placeOf(a.harp, p);
-                    return place && place == harp::placeOf(a.harp, q);
-                });
+            auto const again = std::ranges::unique(
+                note.pitches, {}, [](music::Pitch pitch) { return music::midi(pitch); });
             once = once || !again.empty();
             note.pitches.erase(again.begin(), again.end());
         }

@@ -1,10 +1,20 @@
 #include "core/tune/drone.h"
 
+#include "core/music/typedchord.h"
+
+#include <algorithm>
+
 namespace tune {
 
 Tune overDrone(Tune tune)
 {
-    if (hasChords(tune)) return tune;
+    bool const rests = std::ranges::all_of(tune.bars, [](Bar const& bar) {
+        return std::ranges::all_of(
+            bar.chords, [](ChordMark const& mark) { return music::isNoChord(mark.chord); });
+    });
+    if (!rests) return tune;
+    // Where nothing but rests is asked of the left hand, there is nothing to rest from.
+    for (Bar& bar : tune.bars) bar.chords.clear();
     std::optional<music::Key> drone;
     for (Bar& bar : tune.bars) {
         if (drone && drone->tonic == bar.key.tonic) continue;
