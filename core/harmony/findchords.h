@@ -68,8 +68,7 @@ struct Suggestion {
 };
 
 // Chords for a tune. Deterministic: sums are whole numbers. Time grows with the length of the
-// tune. A tune without full bars gets none, and neither does one of more than 3,000 bars, which
-// is too long to be arranged.
+// tune. A tune without full bars gets none.
 Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
                          ChordWishes const& wishes = {});
 
