@@ -73,16 +73,20 @@ std::optional<base::Fault> tooLong(tune::Tune const& tune)
 {
     std::size_t notes = 0;
     std::size_t chords = 0;
+    std::size_t inBar = 0;
     for (tune::Bar const& bar : tune.bars) {
         notes += bar.notes.size();
+        inBar = std::max(inBar, bar.notes.size());
         chords += bar.chords.size();
     }
-    if (tune.bars.size() <= mostBars && notes <= mostNotes && chords <= mostChords)
+    if (tune.bars.size() <= mostBars && notes <= mostNotes && chords <= mostChords &&
+        inBar <= mostInBar)
         return std::nullopt;
     return base::Fault{base::FaultCode::TuneTooLong, tune.title,
-                       fmt::format("{} bars, {} notes, {} chords; it may have {}, {} and {}",
-                                   tune.bars.size(), notes, chords, mostBars, mostNotes,
-                                   mostChords)};
+                       fmt::format("{} bars, {} notes, {} in one bar, {} chords; it may have {}, {}, "
+                                   "{} and {}",
+                                   tune.bars.size(), notes, inBar, chords, mostBars, mostNotes,
+                                   mostInBar, mostChords)};
 }
 
 base::Result<std::vector<music::Interval>> movesWished(Brief const& brief)
