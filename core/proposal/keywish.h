@@ -14,8 +14,8 @@ namespace proposal {
 inline constexpr std::size_t keysTried = 6;
 base::Result<std::vector<music::Interval>> movesWished(Brief const& brief);
 
-// What a tune may be, so that its arrangement fits in half a gigabyte: twenty times the longest
-// tune that we know of. Fault: TuneTooLong.
+// What a tune may be: twenty times the longest that we know of. A thousand bars take a third of a
+// gigabyte, three thousand more than two. Fault: TuneTooLong.
 inline constexpr std::size_t mostBars = 3000;
 inline constexpr std::size_t mostNotes = 50'000;
 inline constexpr std::size_t mostInBar = 500; // notes
