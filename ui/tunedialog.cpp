@@ -40,7 +40,7 @@ TuneDialog::TuneDialog(tune::Tune const& tune, QWidget* parent)
       m_key(new KeyField(tune.key, this)),
       m_transposes(new QCheckBox(tr("The notes go to the new key"), this)),
       m_meter(new MeterField(tune.meter, this)),
-      m_rebars(new QCheckBox(tr("The bar lines are drawn anew"), this)),
+      m_rebars(new QCheckBox(tr("The bar lines move to fit"), this)),
       m_pickUp(new PickUpField(pickUpOf(tune), this)), m_tempo(new QSpinBox(this)),
       m_said(new QLabel(this))
 {

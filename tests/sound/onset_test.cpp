@@ -9,11 +9,12 @@ using namespace hearing;
 
 namespace {
 
-// The first frame at which the sound rises over a thousandth of full scale.
+// The first frame at which the sound rises over what is left of damped strings: three thousandths
+// of full scale.
 double firstHeard(std::span<float const> samples)
 {
     auto const found =
-        std::ranges::find_if(samples, [](float s) { return std::abs(s) > 0.001F; });
+        std::ranges::find_if(samples, [](float s) { return std::abs(s) > 0.003F; });
     return static_cast<double>(found - samples.begin()) / sound::sampleRate;
 }
 
