@@ -75,6 +75,7 @@ std::vector<Row> const rows{
     {"--practice", "--practice", ""},
     {"--pitch", "--pitch 432", "--pitch 9"},
     {"--steps", "--steps 60-100/20x1", "--steps 60-100"},
+    {"--roll", "--roll 120", "--roll 9", "--lock 1=1~5~8"},
     {"--balance", "--balance 60", "--balance 101"},
     {"--bar-before", "--bar-before", "", "--passage 2-3"},
     {"--temperament", "--temperament meantone", "--temperament E=99"},
@@ -91,9 +92,9 @@ std::vector<Row> const rows{
     {"--meters", "--meters 3/4", "--meters 3/5"},
 };
 // Those that have tests of their own: chords and snags need tunes of another kind, jobs and
-// resume change only who does the work, and which fonts a machine has is not known here; how a roll is spread is tested by its events.
+// resume change only who does the work, and which fonts a machine has is not known here.
 std::set<std::string> const elsewhere{"--help", "--output", "--chords", "--mend", "--jobs",
-                                      "--resume", "--font", "--roll"};
+                                      "--resume", "--font"};
 
 class Trial {
 public:
