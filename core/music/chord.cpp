@@ -320,15 +320,28 @@ bool contains(Chord const& chord, int wanted)
 
 Chord noChord() { return {{}, {}, {}, "N.C."}; }
 
+namespace {
+
+// F with a flat fifth is F(b5): Fb5 is F flat with a bare fifth.
+std::string afterRoot(std::string const& suffix)
+{
+    bool const sign = suffix.starts_with('b') || suffix.starts_with('#');
+    return sign ? '(' + suffix + ')' : suffix;
+}
+
+} // namespace
+
 std::string shown(Chord const& chord)
 {
     if (isNoChord(chord)) return chord.suffix;
-    return shown(chord.root) + chord.suffix + (chord.bass ? '/' + shown(*chord.bass) : "");
+    return shown(chord.root) + afterRoot(chord.suffix) +
+           (chord.bass ? '/' + shown(*chord.bass) : "");
 }
 std::string plain(Chord const& chord)
 {
     if (isNoChord(chord)) return chord.suffix;
-    return plain(chord.root) + chord.suffix + (chord.bass ? '/' + plain(*chord.bass) : "");
+    return plain(chord.root) + afterRoot(chord.suffix) +
+           (chord.bass ? '/' + plain(*chord.bass) : "");
 }
 
 Chord transposed(Chord chord, Interval by)

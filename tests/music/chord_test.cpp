@@ -150,3 +150,14 @@ TEST_CASE("No chord has no tones and stays as it is when the tune moves", "[chor
     CHECK(transposed(none, {1, 2}) == none);
     CHECK_FALSE(isNoChord(*chordFrom("C")));
 }
+
+TEST_CASE("A flat fifth alone is written in brackets, so that it is no flat root", "[chord]")
+{
+    auto const flatFifth = music::chordFrom("F(b5)");
+    REQUIRE(flatFifth);
+    CHECK(plain(*flatFifth) == "F(b5)");
+    CHECK(*music::chordFrom(plain(*flatFifth)) == *flatFifth);
+    CHECK(plain(*music::chordFrom("Fb5")) == "Fb5"); // F flat, and its fifth
+    CHECK_FALSE(*music::chordFrom("Fb5") == *flatFifth);
+    CHECK(plain(*music::chordFrom("Cm7b5")) == "Cm7b5");
+}
