@@ -42,18 +42,10 @@ Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
       m_temperaments(std::move(temperaments)), m_sound(preferences.harpSound())
 {
     setVoice(m_sound);
-    auto device = sound::openDevice(m_voice);
-    if (!device && !m_voice.font.empty()) { // a font that is gone: the usual one is heard
-        m_voice.font.clear();
-        device = sound::openDevice(m_voice);
-    }
-    if (!device) {
-        // Told when the window stands, so that it is seen.
-        QTimer::singleShot(0, this,
-                           [this, fault = device.error()] { m_workbench.tellFault(fault); });
-        device = sound::silentOutput();
-    }
-    m_player = std::make_unique<sound::Player>(*std::move(device));
+    // Opening a font takes longer than all else at the start: the window is painted first.
+    m_player = std::make_unique<sound::Player>(sound::silentOutput());
+    constexpr int afterPainting = 100; // ms
+    QTimer::singleShot(afterPainting, this, &Hearing::openFirst);
     m_along = new PlayAlong(workbench, *m_player);
 
     connect(&workbench, &ui::Workbench::playRequested, this, &Hearing::play);
@@ -87,6 +79,21 @@ Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
     followDevices();
 }
 
+// The output, once: when the window stands, or as soon as something is to be heard.
+void Hearing::openFirst()
+{
+    if (std::exchange(m_opened, true)) return;
+    auto device = sound::openDevice(m_voice);
+    if (!device && !m_voice.font.empty()) { // a font that is gone: the usual one is heard
+        m_voice.font.clear();
+        device = sound::openDevice(m_voice);
+    }
+    if (device)
+        m_player->useOutput(*std::move(device));
+    else
+        m_workbench.tellFault(device.error());
+}
+
 // A device that went away is taken as soon as it is there again, and what is played goes on in it.
 bool Hearing::openAgain()
 {
@@ -101,6 +108,7 @@ bool Hearing::openAgain()
 
 void Hearing::play(ui::Audition const& audition)
 {
+    openFirst();
     openAgain();
     perform::Course const course = courseOf(audition);
     if (!m_along->begin(audition, course)) m_player->play(course);
@@ -190,6 +198,7 @@ void Hearing::take(ui::HarpSound const& sound)
     sound::Voice const before = m_voice;
     setVoice(sound);
     if (m_voice != before) {
+        m_opened = true;
         auto device = sound::openDevice(m_voice);
         if (device) {
             m_player->useOutput(*std::move(device));

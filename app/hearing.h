@@ -41,6 +41,7 @@ private:
     void openDialog();
     void take(ui::HarpSound const& sound);
     void setVoice(ui::HarpSound const& sound);
+    void openFirst();
     bool openAgain();
     void showDevices();
 
@@ -53,6 +54,7 @@ private:
     PlayAlong* m_along = nullptr;
     devices::MidiLink m_link;
     QPointer<ui::HarpSoundDialog> m_dialog;
+    bool m_opened = false; // the output, or it was tried
     bool m_lost = false; // the device, in the middle
     QTimer m_again;      // asks whether it is back
 };
