@@ -88,8 +88,8 @@ compile() {
     return "$status"
 }
 
-# A build folder that is made here compiles each folder of sources as one, which takes half the time;
-# one that is there already keeps what it was made with.
+# A build folder that is made here compiles each folder of sources as one, so that what
+# they share is read once; one that is there already keeps what it was made with.
 configure() {
     local joined=()
     if [ ! -e "$build/CMakeCache.txt" ]; then joined=(-DSALLOW_JOINED=ON); fi

@@ -20,12 +20,17 @@ QString chordsWords(std::size_t count)
 QString leftOutWords(Laying const& laying)
 {
     QString words;
-    if (laying.unplayable > 0)
-        words += LeftHandEditing::tr(" %1 cannot be played there and stay as they were.")
-                     .arg(chordsWords(static_cast<std::size_t>(laying.unplayable)));
-    if (laying.nowhere > 0)
-        words += LeftHandEditing::tr(" For %1 of the copy no chord begins there.")
-                     .arg(chordsWords(static_cast<std::size_t>(laying.nowhere)));
+    if (laying.unplayable == 1)
+        words += LeftHandEditing::tr(" One shape cannot be played there.");
+    if (laying.unplayable > 1)
+        words +=
+            LeftHandEditing::tr(" %1 shapes cannot be played there.").arg(laying.unplayable);
+    if (laying.nowhere == 1)
+        words += LeftHandEditing::tr(" One shape is left over: no chord begins in its place.");
+    if (laying.nowhere > 1)
+        words +=
+            LeftHandEditing::tr(" %1 shapes are left over: no chord begins in their places.")
+                .arg(laying.nowhere);
     return words;
 }
 

@@ -35,6 +35,11 @@
 
 namespace {
 
+std::string inTemporary(char const* name)
+{
+    return (std::filesystem::temp_directory_path() / name).string();
+}
+
 using Clock = std::chrono::steady_clock;
 
 // Of this process, all its threads.
@@ -71,7 +76,8 @@ double ours(perform::Course const& course, std::filesystem::path const& font, do
 {
     sound::Voice const voice{font, 440, {}, 0};
     double const before = processorSeconds();
-    auto const rendered = sound::renderToFile(course, "/tmp/sallow-bench.wav", {}, voice);
+    auto const rendered =
+        sound::renderToFile(course, inTemporary("sallow-bench.wav"), {}, voice);
     if (!rendered) std::exit(1);
     length = rendered->length;
     return processorSeconds() - before;
@@ -83,7 +89,8 @@ double theirs(std::string const& midi, std::filesystem::path const& font)
 {
     double const before = processorSeconds();
     fluid_settings_t* const settings = new_fluid_settings();
-    fluid_settings_setstr(settings, "audio.file.name", "/tmp/sallow-bench-fluid.wav");
+    fluid_settings_setstr(settings, "audio.file.name",
+                          inTemporary("sallow-bench-fluid.wav").c_str());
     fluid_settings_setstr(settings, "audio.file.type", "wav");
     fluid_settings_setstr(settings, "audio.file.format", "s24");
     fluid_settings_setstr(settings, "player.timing-source", "sample");
@@ -113,7 +120,7 @@ double theirs(std::string const& midi, std::filesystem::path const& font)
 void offline()
 {
     auto const arrangement = piece(48, 100);
-    std::string const midi = "/tmp/sallow-bench.mid";
+    std::string const midi = inTemporary("sallow-bench.mid");
     std::ofstream(midi, std::ios::binary) << files::midiFile(arrangement);
     auto const course = perform::course(arrangement, {}, {});
     for (auto const& font : sound::soundFonts()) {
