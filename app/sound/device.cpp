@@ -1,4 +1,4 @@
-#include "app/sound/output.h"
+#include "app/sound/locked.h"
 
 #include <fluidsynth.h>
 
@@ -7,7 +7,6 @@
 #include <chrono>
 #include <cstdlib>
 #include <filesystem>
-#include <mutex>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -47,9 +46,9 @@ std::vector<std::string> driversToTry()
     return drivers;
 }
 
-class Device final : public Output {
+class Device final : public Locked {
 public:
-    explicit Device(HarpSynth synth) : m_performance(std::move(synth)) {}
+    explicit Device(HarpSynth synth) : Locked(Performance(std::move(synth))) {}
 
     // Whether the driver could be opened; sound is asked for from then on.
     bool open(std::string const& driver)
@@ -65,26 +64,6 @@ public:
         return m_driver != nullptr;
     }
 
-    void begin(perform::Course course, perform::Place from) override
-    {
-        std::lock_guard const lock(m_mutex);
-        m_performance.begin(std::move(course), from);
-    }
-    void stop() override
-    {
-        std::lock_guard const lock(m_mutex);
-        m_performance.stop();
-    }
-    void pluck(int string, int midi, int velocity) override
-    {
-        std::lock_guard const lock(m_mutex);
-        m_performance.pluck(string, midi, velocity);
-    }
-    Progress progress() const override
-    {
-        std::lock_guard const lock(m_mutex);
-        return m_performance.progress();
-    }
     bool lost() const override { return Clock::now() - m_asked.load() > patience; }
 
 private:
@@ -101,8 +80,6 @@ private:
 
     // Members are destroyed from the last to the first: the driver goes before what it plays.
     std::atomic<Clock::time_point> m_asked{Clock::now()}; // when sound was last asked for
-    mutable std::mutex m_mutex;
-    Performance m_performance; // guarded by m_mutex
     std::unique_ptr<fluid_settings_t, Close> m_settings{new_fluid_settings()};
     std::unique_ptr<fluid_audio_driver_t, Close> m_driver;
 };

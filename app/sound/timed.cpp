@@ -1,11 +1,11 @@
 #include "app/sound/timed.h"
 
+#include "app/sound/locked.h"
 #include "app/sound/synth.h"
 
 #include <array>
 #include <chrono>
 #include <condition_variable>
-#include <mutex>
 #include <thread>
 #include <utility>
 
@@ -13,14 +13,12 @@ namespace sound {
 
 namespace {
 
-class Timed final : public Output {
+class Timed final : public Locked {
 public:
     explicit Timed(std::unique_ptr<Instrument> instrument)
-        : m_performance(std::move(instrument)), m_thread([this] { run(); })
+        : Locked(Performance(std::move(instrument))), m_thread([this] { run(); })
     {
     }
-    Timed(Timed const&) = delete;
-    Timed& operator=(Timed const&) = delete;
     ~Timed() override
     {
         {
@@ -40,21 +38,6 @@ public:
             m_restart = true;
         }
         m_wake.notify_one();
-    }
-    void stop() override
-    {
-        std::lock_guard const lock(m_mutex);
-        m_performance.stop();
-    }
-    void pluck(int string, int midi, int velocity) override
-    {
-        std::lock_guard const lock(m_mutex);
-        m_performance.pluck(string, midi, velocity);
-    }
-    Progress progress() const override
-    {
-        std::lock_guard const lock(m_mutex);
-        return m_performance.progress();
     }
 
 private:
@@ -81,11 +64,8 @@ private:
         }
     }
 
-    // Members are destroyed from the last to the first; the thread has ended by then.
-    mutable std::mutex m_mutex;
     std::condition_variable m_wake;
-    Performance m_performance; // guarded by m_mutex, as the two below
-    bool m_restart = false;
+    bool m_restart = false; // guarded by m_mutex, as the next
     bool m_ends = false;
     std::thread m_thread;
 };
