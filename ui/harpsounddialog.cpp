@@ -79,7 +79,7 @@ HarpSoundDialog::HarpSoundDialog(
     m_halo->setSuffix(tr(" %"));
     m_halo->setValue(begin.halo);
     m_halo->setKeyboardTracking(false);
-    m_halo->setAccessibleName(tr("Halo of the other strings"));
+    m_halo->setAccessibleName(tr("How much other strings answer"));
     m_halo->setToolTip(tr("How much the strings that nobody plucked answer"));
     m_in->setAccessibleName(tr("MIDI in"));
     m_out->setAccessibleName(tr("MIDI out"));
@@ -110,7 +110,7 @@ HarpSoundDialog::HarpSoundDialog(
     row(tr("Sound &font"), fontRow, m_font);
     form->addRow(tr("&A above middle C"), m_a4);
     row(tr("T&emperament"), temperamentRow, m_temperament);
-    form->addRow(tr("&Halo"), m_halo);
+    form->addRow(tr("Ot&her strings answer"), m_halo);
     form->addRow(tr("MIDI &in"), m_in);
     form->addRow(tr("&MIDI out"), m_out);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
