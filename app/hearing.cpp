@@ -56,12 +56,13 @@ Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
     connect(workbench.actions().harpSound, &QAction::triggered, this, &Hearing::openDialog);
     m_again.setInterval(tryAgainEvery);
     connect(&m_again, &QTimer::timeout, this, [this] {
-        if (openAgain()) m_workbench.tellDone(tr("The sound device is there again."));
+        if (openAgain())
+            m_workbench.tellOfDevices(tr("The sound device is there again."), true);
     });
     connect(m_player.get(), &sound::Player::outputLost, this, [this] {
         m_lost = true;
         m_again.start();
-        m_workbench.tell(
+        m_workbench.tellOfDevices(
             tr("The sound device is gone. Strings still light; connect it again and "
                "it is heard again, or save a sound file."));
     });
@@ -91,7 +92,7 @@ void Hearing::openFirst()
     if (device)
         m_player->useOutput(*std::move(device));
     else
-        m_workbench.tellFault(device.error());
+        m_workbench.tellOfDevices(ui::faultWords(device.error()));
 }
 
 // A device that went away is taken as soon as it is there again, and what is played goes on in it.
@@ -141,8 +142,8 @@ void Hearing::followDevices()
     connect(&m_link, &devices::MidiLink::outputGone, this, [this](std::string const& port) {
         m_player->alsoOn(nullptr);
         if (QString::fromStdString(port) == m_sound.midiOut)
-            m_workbench.tell(tr("%1 is gone; it is played on again when it is back.")
-                                 .arg(QString::fromStdString(port)));
+            m_workbench.tellOfDevices(tr("%1 is gone; it is played on again when it is back.")
+                                          .arg(QString::fromStdString(port)));
     });
     for (auto const signal : {&devices::MidiLink::inputCame, &devices::MidiLink::inputGone,
                               &devices::MidiLink::outputCame, &devices::MidiLink::outputGone})

@@ -40,14 +40,30 @@ void FollowedBox::setLines(QStringList const& lines)
 {
     if (m_lines == lines) return;
     m_lines = lines;
-    constexpr int told = 3; // all of them would leave no room for the shapes
-    QStringList few = lines.mid(0, told);
-    if (lines.size() > told) few << tr("and %1 more").arg(lines.size() - told);
-    m_words->setText(few.join(QLatin1Char('\n')));
+    tellFew();
     m_words->setToolTip(lines.join(QLatin1Char('\n')));
     setAccessibleName(tr("What followed: %1").arg(lines.join(QStringLiteral(". "))));
     setVisible(!lines.isEmpty());
     emit resized();
+}
+
+void FollowedBox::setLow(bool low)
+{
+    if (m_low == low) return;
+    m_low = low;
+    tellFew();
+}
+
+// All of them would leave no room for the shapes.
+void FollowedBox::tellFew()
+{
+    int const told = m_low ? 1 : 3;
+    auto const more = m_lines.size() - told;
+    QStringList few = m_lines.mid(0, told);
+    if (more > 0 && !m_low) few << tr("and %1 more").arg(more);
+    m_heading->setText(more > 0 && m_low ? tr("What followed: this and %1 more").arg(more)
+                                         : tr("What followed"));
+    m_words->setText(few.join(QLatin1Char('\n')));
 }
 
 int FollowedBox::heightFor(int width) const

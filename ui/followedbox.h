@@ -16,6 +16,7 @@ public:
     explicit FollowedBox(QWidget* parent = nullptr);
 
     void setLines(QStringList const& lines);
+    void setLow(bool low); // one line alone, where there is little room
     QStringList const& lines() const { return m_lines; }
     Button* onlyThisButton() const { return m_onlyThis; }
     Button* letFollowButton() const { return m_letFollow; }
@@ -27,7 +28,10 @@ signals:
     void resized();
 
 private:
+    void tellFew();
+
     QStringList m_lines;
+    bool m_low = false;
     QLabel* m_heading;
     QLabel* m_words;
     Button* m_onlyThis;

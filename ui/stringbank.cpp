@@ -51,6 +51,7 @@ void StringBank::setLevers(harp::LeverSetting levers)
 {
     if (m_levers == levers) return;
     m_levers = std::move(levers);
+    m_stillStale = true;
     update();
 }
 
@@ -121,6 +122,7 @@ void StringBank::layOut()
     int const heading = fontMetrics().height() + 12;
     m_layout = layOutBank(*m_harp, {14.0, static_cast<double>(heading), width() - 28.0,
                                     static_cast<double>(height() - heading - 6)});
+    m_stillStale = true;
     update();
 }
 
@@ -158,18 +160,50 @@ QColor StringBank::stringColour(int string) const
     return colour(p.string);
 }
 
-void StringBank::paintEvent(QPaintEvent*)
+void StringBank::changeEvent(QEvent* event)
 {
-    Palette const& p = paletteOf(*this);
-    QPainter painter(this);
-    painter.fillRect(rect(), colour(p.sunk));
-    if (!m_harp) return;
+    QWidget::changeEvent(event);
+    m_stillStale = true; // the theme, the font ...
+}
+
+// The strings at rest with all that seldom changes: painted once, while strings swing above it
+// many times a second.
+QPixmap const& StringBank::stillPicture()
+{
+    double const scale = devicePixelRatioF();
+    QSize const size = (QSizeF(this->size()) * scale).toSize();
+    bool const fits = m_still.size() == size && m_still.devicePixelRatio() == scale;
+    if (fits && !m_stillStale) return m_still;
+    m_stillStale = false;
+    if (!fits) m_still = QPixmap(size);
+    m_still.setDevicePixelRatio(scale);
+    m_still.fill(colour(paletteOf(*this).sunk));
+    QPainter painter(&m_still);
+    painter.setFont(font());
     painter.setRenderHint(QPainter::Antialiasing);
-    paintHeading(painter);
     paintFrame(painter);
     for (int i = 0; i < m_harp->count(); ++i) paintString(painter, i);
     for (int i = 0; i < m_harp->count(); ++i) paintLever(painter, i);
     for (int i = 0; i < m_harp->count(); ++i) paintLetter(painter, i);
+    return m_still;
+}
+
+void StringBank::paintEvent(QPaintEvent*)
+{
+    QPainter painter(this);
+    if (!m_harp) {
+        painter.fillRect(rect(), colour(paletteOf(*this).sunk));
+        return;
+    }
+    painter.drawPixmap(0, 0, stillPicture());
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintHeading(painter);
+    std::vector<int> lively;
+    for (int i = 0; i < m_harp->count(); ++i)
+        if (glow(i) > faintest || m_pointed == i || isFocused(i)) lively.push_back(i);
+    for (int const i : lively) paintLight(painter, i);
+    for (int const i : lively) paintString(painter, i);
+    for (int const i : lively) paintLever(painter, i);
     paintReach(painter);
     paintSnags(painter);
     paintDiscs(painter);
@@ -217,7 +251,8 @@ void StringBank::paintFrame(QPainter& painter) const
     painter.drawPath(board);
 }
 
-void StringBank::paintString(QPainter& painter, int index) const
+// Behind a string that sounds, or that is pointed at or chosen by the keyboard.
+void StringBank::paintLight(QPainter& painter, int index) const
 {
     Palette const& p = paletteOf(*this);
     BankString const& string = m_layout.strings[static_cast<std::size_t>(index)];
@@ -237,13 +272,19 @@ void StringBank::paintString(QPainter& painter, int index) const
         painter.setBrush(hand);
         painter.drawPath(belly);
     }
-    bool const pointed = m_pointed == index;
-    bool const focused = hasFocus() && m_cursor == index;
-    if (pointed || focused) {
-        painter.setPen(QPen(colour(p.leaf, focused ? 0.55 : 0.3), string.thickness + 7,
-                            Qt::SolidLine, Qt::RoundCap));
-        painter.drawLine(top + QPointF(0, 22), bottom - QPointF(0, 5));
-    }
+    bool const focused = isFocused(index);
+    if (!focused && m_pointed != index) return;
+    painter.setPen(QPen(colour(p.leaf, focused ? 0.55 : 0.3), string.thickness + 7,
+                        Qt::SolidLine, Qt::RoundCap));
+    painter.drawLine(top + QPointF(0, 22), bottom - QPointF(0, 5));
+}
+
+void StringBank::paintString(QPainter& painter, int index) const
+{
+    Palette const& p = paletteOf(*this);
+    BankString const& string = m_layout.strings[static_cast<std::size_t>(index)];
+    QPointF const top(string.x, string.top);
+    QPointF const bottom(string.x, string.bottom);
     painter.setPen(QPen(stringColour(index), string.thickness, Qt::SolidLine, Qt::FlatCap));
     painter.drawLine(top, bottom);
     if (m_harp->string(index).wound) {

@@ -6,6 +6,7 @@
 
 #include <QBasicTimer>
 #include <QElapsedTimer>
+#include <QPixmap>
 #include <QWidget>
 
 #include <optional>
@@ -54,6 +55,7 @@ protected:
     void leaveEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
+    void changeEvent(QEvent* event) override;
     void timerEvent(QTimerEvent* event) override;
 
 private:
@@ -71,8 +73,11 @@ private:
     void pluck(int string);
     std::optional<int> leverAt(QPointF where) const; // of a string that has one
     void turnLever(int string, harp::Lever to);
+    bool isFocused(int string) const { return hasFocus() && m_cursor == string; }
+    QPixmap const& stillPicture();
     void paintHeading(QPainter& painter) const;
     void paintFrame(QPainter& painter) const;
+    void paintLight(QPainter& painter, int string) const;
     void paintString(QPainter& painter, int string) const;
     void paintLever(QPainter& painter, int string) const;
     void paintLetter(QPainter& painter, int string) const;
@@ -90,6 +95,8 @@ private:
     std::vector<std::optional<Ringing>> m_ringing;
     QElapsedTimer m_clock;
     QBasicTimer m_fade;
+    QPixmap m_still;
+    bool m_stillStale = true;
     std::optional<int> m_pointed;
     std::optional<int> m_cursor; // of the keyboard
 };

@@ -80,6 +80,8 @@ void VariantPanel::layOut()
                          ? m_own->heightForWidth(width() - 2 * margin)
                          : m_own->sizeHint().height();
     int const across = width() - 2 * margin;
+    constexpr int roomy = 460;
+    m_followed->setLow(height() < roomy);
     int const told = m_followed->heightFor(across);
     int const below = foot + margin + margin / 2 + (told > 0 ? told + margin / 2 : 0);
     QRect const middle(0, top, width(), std::max(0, height() - top - below));

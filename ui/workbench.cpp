@@ -493,6 +493,12 @@ void Workbench::say(QString const& sentence, bool done)
     m_messages->tell(sentence, tone, aboutNow());
 }
 
+void Workbench::tellOfDevices(QString const& sentence, bool good)
+{
+    m_messages->tell(sentence, good ? MessageBar::Tone::Done : MessageBar::Tone::Notice,
+                     tr("This computer"));
+}
+
 // The tune that a message is of.
 QString Workbench::aboutNow() const
 {

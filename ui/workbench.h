@@ -78,6 +78,8 @@ public:
 public slots:
     void tell(QString const& sentence);
     void tellDone(QString const& sentence);
+    // Of sound and MIDI devices, whatever tune is open.
+    void tellOfDevices(QString const& sentence, bool good = false);
     void tellFault(base::Fault const& fault);
     // A file or tune that cannot be opened: the tune that is open leaves the stage, so that it is
     // not taken for this one, until the arranger goes back to it.

@@ -62,12 +62,14 @@ void drawLikeTogether(Lattice& lattice, Scene const& scene)
         Points const unlike =
             weighted(phrase ? taste.unlikePhrase[level] : taste.unlikeBar[level],
                      scene.weights, Term::Variety);
-        for (std::size_t c = 0; c < lattice.candidates[i].size(); ++c) {
+        std::vector<Candidate> list = lattice.candidates[i].copy();
+        for (std::size_t c = 0; c < list.size(); ++c) {
             if (static_cast<int>(c) == wanted[i]) continue;
-            Candidate& candidate = lattice.candidates[i][c];
+            Candidate& candidate = list[c];
             candidate.account[static_cast<std::size_t>(Term::Variety)] += unlike;
             candidate.cost += unlike;
         }
+        lattice.candidates[i] = std::move(list);
     }
 }
 

@@ -87,7 +87,7 @@ void keepCheapest(std::vector<Laid>& voicings, std::vector<Candidate>& candidate
 struct Stock {
     View view;
     std::vector<Laid> voicings;
-    std::vector<Candidate> candidates;
+    CandidateList candidates;
 };
 
 class Stocks {

@@ -4,7 +4,9 @@
 #include "core/arrange/pairtable.h"
 #include "core/arrange/score.h"
 
+#include <memory>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace arrange {
@@ -16,10 +18,37 @@ struct Candidate {
     Points cost = 0; // total of the account
 };
 
+// The candidates of one position: a value that never changes once made. Copies share their
+// memory, so that positions with the same choice, and two states in the history of undo, keep
+// one list.
+class CandidateList {
+public:
+    using value_type = Candidate;
+    using const_iterator = std::vector<Candidate>::const_iterator;
+
+    CandidateList() : CandidateList(std::vector<Candidate>{}) {}
+    CandidateList(std::vector<Candidate> list)
+        : m_list(std::make_shared<std::vector<Candidate> const>(std::move(list)))
+    {}
+
+    std::size_t size() const { return m_list->size(); }
+    bool empty() const { return m_list->empty(); }
+    Candidate const& operator[](std::size_t index) const { return (*m_list)[index]; }
+    Candidate const& front() const { return m_list->front(); }
+    Candidate const& back() const { return m_list->back(); }
+    const_iterator begin() const { return m_list->begin(); }
+    const_iterator end() const { return m_list->end(); }
+
+    std::vector<Candidate> copy() const { return *m_list; } // to make another list
+
+private:
+    std::shared_ptr<std::vector<Candidate> const> m_list;
+};
+
 // What the solver sees: every position, its candidates, and what each pair of neighbours costs.
 struct Lattice {
     std::vector<Position> positions;
-    std::vector<std::vector<Candidate>> candidates; // one list for each position, never empty
+    std::vector<CandidateList> candidates; // one list for each position, never empty
     std::vector<PairTable> pairs; // pairs[i]: rows are candidates of i, columns those of i + 1
     std::vector<std::optional<int>> locks; // candidate the arranger has committed, if any
     std::vector<int> like; // the first position with the same view: the same candidates in the

@@ -80,12 +80,15 @@ private:
         return length.wholes.toDouble() * 4 * 60 / tune::quartersPerMinute(m_arrangement.tempo);
     }
 
-    void ask(int playedBar, Asked asked)
+    // The words are asked for where nothing harder of the kind stands in the bar already.
+    template<typename Words>
+    void ask(int playedBar, Demand demand, double level, Words const& words)
     {
         auto const bar = static_cast<std::size_t>(
             m_arrangement.playing.bars[static_cast<std::size_t>(playedBar)].bar);
-        auto const [place, isNew] = m_byBar[bar].try_emplace(asked.demand, asked);
-        if (!isNew && place->second.level < asked.level) place->second = std::move(asked);
+        auto const known = m_byBar[bar].find(demand);
+        if (known != m_byBar[bar].end() && known->second.level >= level) return;
+        m_byBar[bar].insert_or_assign(demand, Asked{demand, level, words()});
     }
 
     // Notes a second over three onsets that follow each other.
@@ -101,9 +104,11 @@ private:
                 onsets.push_back(&note);
         for (std::size_t i = 2; i < onsets.size(); ++i) {
             double const rate = 2 / seconds(onsets[i]->at - onsets[i - 2]->at);
-            ask(onsets[i]->playedBar,
-                {left ? Demand::LeftRate : Demand::RightRate, levelOf(rate, limits),
-                 fmt::format("{} hand: {:.1f} notes a second", left ? "left" : "right", rate)});
+            ask(onsets[i]->playedBar, left ? Demand::LeftRate : Demand::RightRate,
+                levelOf(rate, limits), [&] {
+                    return fmt::format("{} hand: {:.1f} notes a second",
+                                       left ? "left" : "right", rate);
+                });
         }
     }
 
@@ -117,11 +122,11 @@ private:
             if (found != last.end() && found->second < note.at) {
                 double const rate = 1 / seconds(note.at - found->second);
                 bool const left = note.hand == Side::Left;
-                ask(note.playedBar,
-                    {left ? Demand::LeftSameString : Demand::RightSameString,
-                     levelOf(rate, limits),
-                     fmt::format("{} hand: string {} plucked again after {:.2f} s",
-                                 left ? "left" : "right", note.string + 1, 1 / rate)});
+                ask(note.playedBar, left ? Demand::LeftSameString : Demand::RightSameString,
+                    levelOf(rate, limits), [&] {
+                        return fmt::format("{} hand: string {} plucked again after {:.2f} s",
+                                           left ? "left" : "right", note.string + 1, 1 / rate);
+                    });
             }
             last.insert_or_assign({note.hand, note.string}, note.at);
         }
@@ -155,18 +160,20 @@ private:
             auto const [low, high] = ends(notes);
             double const mm = harp::distanceMm(m_arrangement.harp, low, high);
             double const strings = 1 + (handOfTheScale - 1) * mm / m_arrangement.hand.comfortMm;
-            ask(notes.front()->playedBar,
-                {Demand::Reach, levelOf(strings, reach),
-                 fmt::format("left hand: a shape {} strings wide", high - low + 1)});
+            ask(notes.front()->playedBar, Demand::Reach, levelOf(strings, reach), [&] {
+                return fmt::format("left hand: a shape {} strings wide", high - low + 1);
+            });
             auto const& voicing = m_arrangement
                                       .positions[static_cast<std::size_t>(
                                           played[static_cast<std::size_t>(position)].position)]
                                       .voicing;
             for (pattern::Pattern const& p : m_book.patterns)
                 if (p.name == voicing.pattern)
-                    ask(notes.front()->playedBar,
-                        {Demand::Pattern, static_cast<double>(p.level),
-                         fmt::format("left hand: {} is a level {} pattern", p.name, p.level)});
+                    ask(notes.front()->playedBar, Demand::Pattern, static_cast<double>(p.level),
+                        [&] {
+                            return fmt::format("left hand: {} is a level {} pattern", p.name,
+                                               p.level);
+                        });
         }
     }
 
@@ -189,10 +196,11 @@ private:
                         : std::min(std::abs(low - lowBefore), std::abs(high - highBefore));
                 double const time = seconds(notes.front()->at - before->back()->at);
                 if (gaps >= leapFrom && time > 0)
-                    ask(notes.front()->playedBar,
-                        {Demand::Leap, levelOf(gaps / octaveGaps / time, limits),
-                         fmt::format("left hand: moves {} strings {} in {:.1f} s", gaps,
-                                     down > up ? "down" : "up", time)});
+                    ask(notes.front()->playedBar, Demand::Leap,
+                        levelOf(gaps / octaveGaps / time, limits), [&] {
+                            return fmt::format("left hand: moves {} strings {} in {:.1f} s",
+                                               gaps, down > up ? "down" : "up", time);
+                        });
             }
             before = &notes;
         }
@@ -212,10 +220,11 @@ private:
                 HandNote const& before = *found->second;
                 bool const rises = before.string < first.string;
                 if (rises ? before.finger < first.finger : before.finger > first.finger)
-                    ask(first.playedBar,
-                        {Demand::Crossing, m_scale.crossingLevel,
-                         fmt::format("right hand: finger {} crosses {} finger {}", first.finger,
-                                     rises ? "under" : "over", before.finger)});
+                    ask(first.playedBar, Demand::Crossing, m_scale.crossingLevel, [&] {
+                        return fmt::format("right hand: finger {} crosses {} finger {}",
+                                           first.finger, rises ? "under" : "over",
+                                           before.finger);
+                    });
             }
             last[first.hand] = &m_notes[static_cast<std::size_t>(group.notes.back())];
         }
@@ -236,8 +245,8 @@ private:
                 });
             double const level = able == m_levels.end() ? static_cast<double>(m_levels.size())
                                                         : static_cast<double>(able->number);
-            ask(flip.playedBar,
-                {Demand::Flip, level, fmt::format("a lever flip in {:.1f} beats", beats)});
+            ask(flip.playedBar, Demand::Flip, level,
+                [&] { return fmt::format("a lever flip in {:.1f} beats", beats); });
         }
     }
 

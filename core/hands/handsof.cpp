@@ -2,7 +2,6 @@
 
 #include "core/hands/easing.h"
 #include "core/hands/lefthand.h"
-#include "core/hands/righthand.h"
 
 #include <fmt/format.h>
 
@@ -43,12 +42,23 @@ void takeLeft(arrange::Arrangement& arrangement, LeftHand left)
 
 std::vector<int> placeHands(arrange::Arrangement& arrangement, HandWishes const& wishes)
 {
+    std::optional<PlacedRight> none;
+    return placeHands(arrangement, wishes, none);
+}
+
+std::vector<int> placeHands(arrange::Arrangement& arrangement, HandWishes const& wishes,
+                            std::optional<PlacedRight>& before)
+{
     arrangement.handRemarks.clear();
     arrangement.given.clear();
     arrangement.added.clear();
     easeStretches(arrangement, wishes.book);
     arrangement.added = addedBelow(arrangement, wishes.right);
-    RightHand right = rightHand(arrangement, wishes.set);
+    bool const gives = !arrangement.given.empty(); // its strings are the left hand's
+    if (gives || (before && before->added != arrangement.added)) before.reset();
+    if (!before) before = PlacedRight{arrangement.added, rightHand(arrangement, wishes.set)};
+    RightHand right = before->hand;
+    if (gives) before.reset();
     LeftHand left = leftHand(arrangement, wishes.set);
     std::vector<int> unkept = right.unkept;
     unkept.insert(unkept.end(), left.unkept.begin(), left.unkept.end());

@@ -2,8 +2,10 @@
 
 #include "core/arrange/arrangement.h"
 #include "core/hands/addedbelow.h"
+#include "core/hands/righthand.h"
 #include "core/pattern/pattern.h"
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -16,10 +18,23 @@ struct HandWishes {
     std::span<arrange::SetFinger const> set;
 };
 
+// What the right hand added below the tune, and what it made of both. It took nothing from the
+// left hand.
+struct PlacedRight {
+    std::vector<arrange::AddedBelow> added;
+    RightHand hand;
+};
+
 // Gives an arrangement, whose voicings are the solver's, what its hands do: stretches eased,
 // notes added below the tune, the fingers of both hands, what is placed together, and the
 // remarks that the player needs. Answers which of the fingers that the player has set could not
 // be kept: indices into HandWishes::set.
 std::vector<int> placeHands(arrange::Arrangement& arrangement, HandWishes const& wishes);
+
+// The same where an arrangement that differs in its left hand only may have been placed before:
+// the right hand is not asked again for what it was asked then. `before` is empty at first and
+// where anything else has changed.
+std::vector<int> placeHands(arrange::Arrangement& arrangement, HandWishes const& wishes,
+                            std::optional<PlacedRight>& before);
 
 } // namespace hands

@@ -42,6 +42,7 @@ struct Proposal {
     arrange::Solution solution;   // its best is what is arranged: the take that was asked for
     arrange::Weights weights;     // of the brief, with its sliders
     std::optional<TakeNote> take; // none: the best arrangement itself
+    std::optional<hands::PlacedRight> rightHand; // stays while only the left hand changes
     std::vector<int> unkeptFingers; // indices into Brief::fingers that no hand can keep here
     std::vector<Snag> snags;           // in the order of the tune, the left hand's last
     std::vector<std::string> warnings; // sentences for the arranger; each snag has one

@@ -42,7 +42,7 @@ std::vector<arrange::Position> positionsOf(Brief const& brief,
 bool onlyRests(arrange::Lattice const& lattice)
 {
     return std::all_of(lattice.candidates.begin(), lattice.candidates.end(),
-                       [](std::vector<arrange::Candidate> const& list) {
+                       [](arrange::CandidateList const& list) {
                            return std::all_of(list.begin(), list.end(),
                                               [](arrange::Candidate const& candidate) {
                                                   return candidate.voicing.notes.empty();
@@ -101,7 +101,7 @@ void carryOut(Proposal& proposal)
 {
     carryVoicings(proposal);
     proposal.unkeptFingers =
-        hands::placeHands(proposal.arrangement, handWishes(proposal.brief));
+        hands::placeHands(proposal.arrangement, handWishes(proposal.brief), proposal.rightHand);
     proposal.warnings = warningsFor(proposal);
 }
 
@@ -300,6 +300,7 @@ Proposal withHands(Proposal proposal, RightHand right, std::vector<arrange::SetF
 {
     proposal.brief.right = right;
     proposal.brief.fingers = std::move(fingers);
+    proposal.rightHand.reset();
     carryOut(proposal);
     return proposal;
 }

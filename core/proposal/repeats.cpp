@@ -260,9 +260,11 @@ void removeSelfConflicts(Proposal& proposal)
     arrange::Lattice& lattice = proposal.lattice;
     if (lattice.positions.size() != 1 || lattice.positions.front().played.size() < 2) return;
     arrange::Position const& only = lattice.positions.front();
-    std::erase_if(lattice.candidates.front(), [&](arrange::Candidate const& c) {
+    std::vector<arrange::Candidate> left = lattice.candidates.front().copy();
+    std::erase_if(left, [&](arrange::Candidate const& c) {
         return !arrange::playableInTurn(sceneOf(proposal), only, c.voicing, only, c.voicing);
     });
+    lattice.candidates.front() = std::move(left);
 }
 
 void solveAsPlayed(Proposal& proposal)

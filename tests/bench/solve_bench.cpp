@@ -25,8 +25,9 @@ arrange::Lattice latticeOf(benchmark::State const& state)
     arrange::Lattice lattice;
     std::vector<arrange::Points> table(candidates * candidates);
     for (std::size_t i = 0; i < positions; ++i) {
-        lattice.candidates.emplace_back(candidates);
-        for (arrange::Candidate& c : lattice.candidates.back()) c.cost = cost();
+        std::vector<arrange::Candidate> list(candidates);
+        for (arrange::Candidate& c : list) c.cost = cost();
+        lattice.candidates.push_back(std::move(list));
         if (i == 0) continue;
         for (arrange::Points& c : table) c = cost();
         lattice.pairs.emplace_back(table, candidates);

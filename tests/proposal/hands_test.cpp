@@ -275,6 +275,38 @@ TEST_CASE("A hand that leaps, spans and hurries is measured against the levels' 
     CHECK(quick.level > slow.level);
 }
 
+TEST_CASE("A shape chosen on the lattice that is there has the hands of a whole new proposal",
+          "[hands]")
+{
+    int tried = 0;
+    for (tune::Tune const& tune : demoTunes())
+        for (auto const& [right, level] :
+             {std::pair{RightHand::Bare, 5}, {RightHand::Full, 3}, {RightHand::Full, 5}}) {
+            Brief brief = scenario::briefFor(scenario::eightBars, level);
+            brief.tune = tune;
+            brief.right = right;
+            Proposal p = scenario::proposed(brief);
+            // One after another, so that what was placed before is at hand each time.
+            for (std::size_t i = 0; i < p.lattice.positions.size(); i += 3) {
+                auto const last = p.lattice.candidates[i].size() - 1;
+                auto const other = static_cast<int>(std::min<std::size_t>(1 + i % 5, last));
+                auto next = withChoice(std::move(p), static_cast<int>(i), other, true);
+                REQUIRE(next);
+                p = *std::move(next);
+                Proposal const whole = scenario::proposed(p.brief);
+                CAPTURE(tune.title, level, i);
+                CHECK(p.arrangement.positions == whole.arrangement.positions);
+                CHECK(p.arrangement.rightFingers == whole.arrangement.rightFingers);
+                CHECK(p.arrangement.added == whole.arrangement.added);
+                CHECK(p.arrangement.given == whole.arrangement.given);
+                CHECK(p.arrangement.groups == whole.arrangement.groups);
+                CHECK(p.unkeptFingers == whole.unkeptFingers);
+                ++tried;
+            }
+        }
+    CHECK(tried > 30);
+}
+
 TEST_CASE("Made for another level an arrangement keeps its bars, its key and the locks that "
           "fit, and says what it changed",
           "[levels][slow]")
@@ -400,7 +432,8 @@ TEST_CASE("All folk tunes at three harps and three levels keep the hands' rules"
     lookAt(1);
 }
 
-TEST_CASE("Of sampled folk tunes no level is more difficult than the next", "[difficulty][slow]")
+TEST_CASE("Of sampled folk tunes no level is more difficult than the next",
+          "[difficulty][slow]")
 {
     auto const tunes = nottingham::tunesWithChords();
     if (!tunes) {

@@ -130,9 +130,9 @@ TEST_CASE("Two hundred positions of up to 256 candidates are solved as plain tab
     Lattice lattice;
     for (std::size_t i = 0; i < 200; ++i) {
         std::size_t const size = i % 50 == 7 ? 256 : 1 + source() % 96;
-        lattice.candidates.emplace_back(size);
-        for (auto& candidate : lattice.candidates.back())
-            candidate.cost = Points(source() % (kind.largest + 1));
+        std::vector<arrange::Candidate> list(size);
+        for (auto& candidate : list) candidate.cost = Points(source() % (kind.largest + 1));
+        lattice.candidates.push_back(std::move(list));
         if (i == 0) continue;
         std::vector<Points> table(lattice.candidates[i - 1].size() * size);
         for (Points& c : table) c = cost();

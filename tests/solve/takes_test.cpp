@@ -16,9 +16,12 @@ namespace {
 Lattice shapedLattice(std::mt19937& source)
 {
     Lattice lattice = lattices::random(source, lattices::randomSizes(source), 3);
-    for (auto& list : lattice.candidates)
+    for (auto& shared : lattice.candidates) {
+        auto list = shared.copy();
         for (auto& candidate : list)
             candidate.voicing.pattern = std::string(1, static_cast<char>('a' + source() % 3));
+        shared = std::move(list);
+    }
     if (source() % 3 == 0) lattice.locks[source() % lattice.locks.size()] = 0;
     return lattice;
 }
@@ -72,9 +75,12 @@ TEST_CASE("A third of the free positions is new in another take, and one at the 
 {
     std::mt19937 source(7);
     Lattice lattice = lattices::random(source, std::vector<std::size_t>(9, 3), 5);
-    for (auto& list : lattice.candidates)
+    for (auto& shared : lattice.candidates) {
+        auto list = shared.copy();
         for (std::size_t c = 0; c < list.size(); ++c)
             list[c].voicing.pattern = std::string(1, static_cast<char>('a' + c));
+        shared = std::move(list);
+    }
     CHECK(arrange::newShapesWanted(lattice) == 3);
     for (std::size_t i = 0; i < 7; ++i) lattice.locks[i] = 0;
     CHECK(arrange::newShapesWanted(lattice) == 1);
@@ -84,8 +90,10 @@ TEST_CASE("Takes begin with the best and end where nothing new is left", "[takes
 {
     // By hand: one position, two shapes; the third take finds nothing.
     Lattice lattice = lattices::fromNumbers({{2, 1}}, {});
-    lattice.candidates[0][0].voicing.pattern = "1-5-8";
-    lattice.candidates[0][1].voicing.pattern = "1-8";
+    auto list = lattice.candidates[0].copy();
+    list[0].voicing.pattern = "1-5-8";
+    list[1].voicing.pattern = "1-8";
+    lattice.candidates[0] = std::move(list);
     auto const takes = arrange::takes(lattice, arrange::solved(lattice).best, 5);
     REQUIRE(takes.size() == 2);
     CHECK(takes[0].candidates == std::vector<int>{1});
