@@ -7,6 +7,8 @@
 #include <QListWidget>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ui {
 
 namespace {
@@ -37,7 +39,10 @@ ChordWays::ChordWays(RowsFor rows, QString const& key, bool written, QWidget* pa
     m_list->setAccessibleName(tr("Ways to put chords to the tune"));
     m_list->setWordWrap(true);
     m_list->setSpacing(3);
-    m_keep->setChecked(written);
+    // Where the file has a chord everywhere, keeping them would leave nothing to choose.
+    auto const kept = written ? m_rowsFor(true) : std::vector<ChordWayRow>{};
+    m_keep->setChecked(std::ranges::any_of(
+        kept, [](ChordWayRow const& way) { return way.otherBars != 0; }));
     m_keep->setVisible(written);
     auto* use = new Button(tr("Use"), this);
     use->setLook(Button::Look::Main);

@@ -124,6 +124,24 @@ TEST_CASE("The ways for the whole tune differ, and one is taken as one step", "[
     CHECK(open.session.brief().tune == before);
 }
 
+TEST_CASE("Chords of the file are kept at first only where that leaves something to choose",
+          "[chording]")
+{
+    Open open;
+    auto const rowsOf = [&open](bool keep) {
+        return chordWayRows(open.session, learned(), keep);
+    };
+    ChordWays const full(rowsOf, "", true, nullptr); // a chord in every bar
+    CHECK_FALSE(full.keepsWritten());
+    CHECK(full.list()->item(4)->text().contains("differ"));
+
+    tune::Tune holed = open.session.brief().tune;
+    for (std::size_t i = 1; i < holed.bars.size(); i += 2) holed.bars[i].chords.clear();
+    REQUIRE(open.session.open(holed));
+    ChordWays const some(rowsOf, "", true, nullptr);
+    CHECK(some.keepsWritten());
+}
+
 TEST_CASE("The menu of chords opens the editor, and Enter sets what was typed", "[chording]")
 {
     Open open;
