@@ -71,6 +71,8 @@ Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
     connect(m_player.get(), &sound::Player::stopped, &workbench,
             &ui::Workbench::playbackStopped);
     connect(m_player.get(), &sound::Player::barReached, &workbench, &ui::Workbench::barPlaying);
+    connect(m_player.get(), &sound::Player::positionReached, &workbench,
+            &ui::Workbench::positionPlaying);
     connect(m_player.get(), &sound::Player::roundReached, &workbench,
             &ui::Workbench::roundPlaying);
     connect(m_player.get(), &sound::Player::stringPlucked, &workbench,

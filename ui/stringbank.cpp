@@ -16,7 +16,7 @@ namespace ui {
 
 namespace {
 
-constexpr int frameMs = 33;       // between two pictures of a fading string
+constexpr int frameMs = 16;       // between two pictures of a fading string
 constexpr double faintest = 0.02; // below it a string counts as still
 
 } // namespace
@@ -42,6 +42,7 @@ void StringBank::setHarp(harp::Harp harp)
     m_ringing.assign(count, std::nullopt);
     m_levers.assign(count, harp::Lever::Down);
     m_fingers.clear();
+    m_ahead.clear();
     m_cursor.reset();
     m_pointed.reset();
     layOut();
@@ -59,6 +60,13 @@ void StringBank::setFingers(std::vector<FingerDisc> fingers)
 {
     if (m_fingers == fingers) return;
     m_fingers = std::move(fingers);
+    update();
+}
+
+void StringBank::setAhead(std::vector<FingerDisc> fingers)
+{
+    if (m_ahead == fingers) return;
+    m_ahead = std::move(fingers);
     update();
 }
 
@@ -206,6 +214,7 @@ void StringBank::paintEvent(QPaintEvent*)
     for (int const i : lively) paintLever(painter, i);
     paintReach(painter);
     paintSnags(painter);
+    paintAhead(painter);
     paintDiscs(painter);
 }
 
@@ -348,6 +357,28 @@ void StringBank::paintReach(QPainter& painter) const
     painter.drawText(plate, Qt::AlignCenter, words);
 }
 
+// Rings, not discs; round a disc where the finger's string is played now as well.
+void StringBank::paintAhead(QPainter& painter) const
+{
+    Palette const& p = paletteOf(*this);
+    double const radius = m_layout.discRadius;
+    painter.setFont(scaledFont(*this, radius < 9 ? 0.8 : 1.0, QFont::Bold));
+    for (FingerDisc const& disc : m_ahead) {
+        QPointF const middle(m_layout.strings[static_cast<std::size_t>(disc.string)].x,
+                             m_layout.leftHandY);
+        bool const covered = std::ranges::any_of(m_fingers, [&](FingerDisc const& now) {
+            return now.hand == harp::Side::Left && now.string == disc.string;
+        });
+        double const ring = covered ? radius + 3 : radius - 1;
+        painter.setPen(QPen(colour(p.leaf), 2));
+        painter.setBrush(colour(p.sunk));
+        painter.drawEllipse(middle, ring, ring);
+        if (!covered)
+            painter.drawText(QRectF(middle.x() - ring, middle.y() - ring, 2 * ring, 2 * ring),
+                             Qt::AlignCenter, QString::number(disc.finger));
+    }
+}
+
 void StringBank::paintDiscs(QPainter& painter) const
 {
     Palette const& p = paletteOf(*this);
@@ -438,6 +469,9 @@ ReadableItem StringBank::readableItem(int string) const
             item.name += disc.hand == harp::Side::Left
                              ? tr(", left hand, finger %1").arg(disc.finger)
                              : tr(", right hand, finger %1").arg(disc.finger);
+    for (FingerDisc const& disc : m_ahead)
+        if (disc.string == string)
+            item.name += tr(", next: left hand, finger %1").arg(disc.finger);
     BankString const& place = m_layout.strings[static_cast<std::size_t>(string)];
     item.box = {place.x - 6, place.top, 12, place.bottom - place.top};
     item.chosen = m_cursor == string;

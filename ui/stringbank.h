@@ -24,6 +24,10 @@ public:
     void setHarp(harp::Harp harp);
     void setLevers(harp::LeverSetting levers); // one for each string
     void setFingers(std::vector<FingerDisc> fingers);
+    // Where the left hand is placed next, while something is played.
+    void setAhead(std::vector<FingerDisc> fingers);
+    std::vector<FingerDisc> const& fingers() const { return m_fingers; }
+    std::vector<FingerDisc> const& ahead() const { return m_ahead; }
     void setSnags(std::vector<int> strings); // that a snag of what is shown is about
     void setLeverHint(QString const& words); // shown at a lever, %1 its string
     void setTitle(QString const& title);    // what the fingers belong to
@@ -83,11 +87,13 @@ private:
     void paintLetter(QPainter& painter, int string) const;
     void paintSnags(QPainter& painter) const;
     void paintReach(QPainter& painter) const;
+    void paintAhead(QPainter& painter) const;
     void paintDiscs(QPainter& painter) const;
 
     std::optional<harp::Harp> m_harp;
     harp::LeverSetting m_levers;
     std::vector<FingerDisc> m_fingers;
+    std::vector<FingerDisc> m_ahead;
     std::vector<int> m_snags;
     QString m_title;
     QString m_leverHint;

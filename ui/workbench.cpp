@@ -926,12 +926,28 @@ void Workbench::showBank()
     m_bank->setHarp(shown.harp);
     m_bank->setLevers(leversNow());
     if (auto const position = m_session.selected()) {
-        m_bank->setTitle(positionTitle(shown, *position));
-        m_bank->setFingers(fingersAt(shown, *position));
+        showFingers(shown, *position);
     } else {
         m_bank->setTitle({});
         m_bank->setFingers({});
     }
+}
+
+// The strings of one hand alone where one alone is heard.
+void Workbench::showFingers(arrange::Arrangement const& arrangement, int position)
+{
+    bool const left = m_transport->hearsLeft();
+    bool const right = m_transport->hearsRight();
+    std::vector<FingerDisc> fingers = fingersAt(arrangement, position);
+    if (left != right)
+        std::erase_if(fingers, [left](FingerDisc const& disc) {
+            return (disc.hand == harp::Side::Left) != left;
+        });
+    QString const place = positionTitle(arrangement, position);
+    m_bank->setTitle(left == right ? place
+                     : left        ? tr("%1 · left hand").arg(place)
+                                   : tr("%1 · right hand").arg(place));
+    m_bank->setFingers(std::move(fingers));
 }
 
 void Workbench::showStatus()
@@ -1124,6 +1140,7 @@ void Workbench::changeHearing()
     m_actions.click->setChecked(practice.clicks);
     m_actions.stepsUp->setChecked(practice.faster);
     m_actions.playAlong->setChecked(practice.listens);
+    showBank();
     if (!m_playing || !m_heard) return;
     perform::Hearing changed = hearing();
     changed.firstPlayedBar = m_heard->hearing.firstPlayedBar;
@@ -1235,6 +1252,7 @@ void Workbench::playbackStopped()
     m_transport->setPlaying(false);
     m_grid->setPlayingBar(std::nullopt);
     m_sheet->view()->setSoundingBar(std::nullopt);
+    m_bank->setAhead({});
     showBank();
 }
 
@@ -1247,6 +1265,35 @@ void Workbench::barPlaying(int playedBar)
     m_grid->setPlayingBar(bar);
     m_sheet->view()->setSoundingBar(bar, pass);
     m_bank->setLevers(leversNow());
+}
+
+// The bank shows the fingers that play, and where the left hand goes after them.
+void Workbench::positionPlaying(int playedPosition)
+{
+    if (!m_playing || !m_heard || !showsTune()) return;
+    arrange::Arrangement const& heard = m_heard->arrangement;
+    auto const played = arrange::playedPositions(heard);
+    if (playedPosition < 0 || playedPosition >= static_cast<int>(played.size())) return;
+    auto const now = played.begin() + playedPosition;
+    showFingers(heard, now->position);
+    auto const plays = [&heard](arrange::PlayedPosition const& p) {
+        return !heard.positions[static_cast<std::size_t>(p.position)].voicing.notes.empty();
+    };
+    int const first = m_heard->hearing.firstPlayedBar;
+    int const last = m_heard->hearing.lastPlayedBar;
+    auto next = std::find_if(now + 1, played.end(), plays);
+    bool const over = next == played.end() || (last >= 0 && next->when.playedBar > last);
+    if (over && m_heard->loop)
+        next = std::find_if(played.begin(), played.end(), [&](auto const& p) {
+            return p.when.playedBar >= first && plays(p);
+        });
+    std::vector<FingerDisc> ahead;
+    if (next != played.end() && (!over || m_heard->loop)) {
+        ahead = fingersAt(heard, next->position);
+        std::erase_if(ahead,
+                      [](FingerDisc const& disc) { return disc.hand == harp::Side::Right; });
+    }
+    m_bank->setAhead(std::move(ahead));
 }
 
 void Workbench::roundPlaying(int round)

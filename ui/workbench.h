@@ -89,6 +89,7 @@ public slots:
     void playbackStarted();
     void playbackStopped();
     void barPlaying(int playedBar); // index into Playing::bars
+    void positionPlaying(int playedPosition); // in the order of arrange::playedPositions
     void roundPlaying(int round);   // of a passage that goes round
     void stringSounding(int string, harp::Side hand);
     // From a MIDI keyboard: the string that sounds this key as the levers stand, if there is
@@ -136,6 +137,7 @@ private:
     void showHeader();
     void showStatus();
     void showBank();
+    void showFingers(arrange::Arrangement const& arrangement, int position);
     void showSheet();
     void showStage();
     void showVariants();

@@ -4,6 +4,7 @@
 #include "ui/button.h"
 #include "ui/practicecard.h"
 #include "ui/session.h"
+#include "ui/stringbank.h"
 #include "ui/transport.h"
 #include "ui/tunegrid.h"
 #include "ui/workbench.h"
@@ -69,6 +70,40 @@ struct Open {
 };
 
 } // namespace
+
+TEST_CASE("While a tune is heard the bank shows what plays and where the left hand goes next",
+          "[ui][practice]")
+{
+    Open open;
+    open.workbench.actions().playTune->trigger();
+    open.workbench.playbackStarted();
+    auto const& arrangement = open.session.arrangement();
+    auto const played = arrange::playedPositions(arrangement);
+    auto const leftAt = [&](std::size_t at) {
+        auto fingers = fingersAt(arrangement, played[at].position);
+        std::erase_if(fingers, [](FingerDisc const& f) { return f.hand == harp::Side::Right; });
+        return fingers;
+    };
+    REQUIRE(leftAt(0) != leftAt(1));
+    StringBank const* bank = open.workbench.bank();
+    open.workbench.positionPlaying(0);
+    CHECK(bank->fingers() == fingersAt(arrangement, played[0].position));
+    CHECK(bank->ahead() == leftAt(1));
+    QString const words = bank->readableItem(leftAt(1).front().string).name;
+    CHECK(words.contains("next: left hand"));
+
+    int const last = static_cast<int>(played.size()) - 1;
+    open.workbench.positionPlaying(last);
+    CHECK(bank->ahead().empty());
+    open.workbench.positionPlaying(last + 1); // no such thing
+    open.workbench.playbackStopped();
+    CHECK(bank->ahead().empty());
+    open.transport()->toggleLoop();
+    open.workbench.actions().playTune->trigger();
+    open.workbench.playbackStarted();
+    open.workbench.positionPlaying(last);
+    CHECK(bank->ahead() == leftAt(0));
+}
 
 TEST_CASE("P takes the phrase, Shift+P the part, and Escape gives the whole tune back",
           "[ui][practice]")

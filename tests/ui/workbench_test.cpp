@@ -148,6 +148,32 @@ TEST_CASE("Hearing a bar asks for that bar alone, at the tempo and with the hand
     CHECK(heard->loop);
 }
 
+TEST_CASE("The bank shows the strings of one hand where that one alone is heard", "[ui]")
+{
+    Open open;
+    open.session.select(3);
+    StringBank* bank = open.workbench.bank();
+    auto const shown = [bank](QString const& hand) {
+        int count = 0;
+        for (int i = 0; i < bank->readableCount(); ++i)
+            count += bank->readableItem(i).name.contains(hand) ? 1 : 0;
+        return count;
+    };
+    int const left = shown("left hand");
+    int const right = shown("right hand");
+    REQUIRE(left > 0);
+    REQUIRE(right > 0);
+    open.workbench.transport()->toggleLeft();
+    CHECK(shown("left hand") == 0);
+    CHECK(shown("right hand") == right);
+    open.workbench.transport()->toggleLeft();
+    open.workbench.transport()->toggleRight();
+    CHECK(shown("left hand") == left);
+    CHECK(shown("right hand") == 0);
+    open.workbench.transport()->toggleRight();
+    CHECK(shown("right hand") == right);
+}
+
 TEST_CASE("A variant is heard before it is used", "[ui]")
 {
     Open open;
