@@ -61,7 +61,7 @@ void FollowedBox::tellFew()
     auto const more = m_lines.size() - told;
     QStringList few = m_lines.mid(0, told);
     if (more > 0 && !m_low) few << tr("and %1 more").arg(more);
-    m_heading->setText(more > 0 && m_low ? tr("What followed: this and %1 more").arg(more)
+    m_heading->setText(more > 0 && m_low ? tr("What followed (1 of %1)").arg(m_lines.size())
                                          : tr("What followed"));
     m_words->setText(few.join(QLatin1Char('\n')));
 }

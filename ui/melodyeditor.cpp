@@ -12,6 +12,8 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace ui {
 
 using music::Length;
@@ -24,9 +26,12 @@ MelodyEditor::MelodyEditor(QWidget* parent)
       m_plays(new Button(tr("Strings write"), this)),
       m_triplet(new Button(tr("Triplet"), this)), m_grace(new Button(tr("Grace"), this))
 {
+    m_tools = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_tools->setSpacing(8);
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(4);
-    auto const add = [this, buttons](Button* button, QString const& tip, auto what) {
+    m_tools->addLayout(buttons);
+    auto const add = [this, &buttons](Button* button, QString const& tip, auto what) {
         button->setToolTip(tip);
         button->setFocusPolicy(Qt::TabFocus);
         buttons->addWidget(button);
@@ -64,7 +69,10 @@ MelodyEditor::MelodyEditor(QWidget* parent)
     add(new Button(tr("Rest"), this), tr("a rest of this length (z)"), [this] { sign('z'); });
     add(new Button(tr("Tie"), this), tr("to the next note of the same pitch (-)"),
         [this] { sign('-'); });
-    buttons->addSpacing(8);
+    buttons->addStretch(1);
+    buttons = new QHBoxLayout;
+    buttons->setSpacing(4);
+    m_tools->addLayout(buttons, 1);
     add(new Button(tr("Bar +"), this), tr("a bar of rest after this one"),
         [this] { emit barWanted(true); });
     add(new Button(tr("Bar −"), this), tr("take this bar out"), [this] { emit barUnwanted(); });
@@ -102,7 +110,7 @@ MelodyEditor::MelodyEditor(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(8, 6, 8, 6);
     column->setSpacing(4);
-    column->addLayout(buttons);
+    column->addLayout(m_tools);
     column->addWidget(m_lane, 1);
     column->addLayout(row);
     column->addWidget(m_said);
@@ -129,7 +137,23 @@ void MelodyEditor::resizeEvent(QResizeEvent* event)
 {
     constexpr int lowWindow = 760;
     m_help->setVisible(window()->height() >= lowWindow);
+    int wanted = m_tools->spacing() + layout()->contentsMargins().left() +
+                 layout()->contentsMargins().right();
+    for (int row = 0; row < m_tools->count(); ++row)
+        wanted += m_tools->itemAt(row)->sizeHint().width();
+    m_tools->setDirection(width() < wanted ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_tools->setSpacing(width() < wanted ? 4 : 8);
     QWidget::resizeEvent(event);
+}
+
+// As wide as the wider half of the buttons: they stand in two rows where they must.
+QSize MelodyEditor::minimumSizeHint() const
+{
+    int wide = 0;
+    for (int row = 0; row < m_tools->count(); ++row)
+        wide = std::max(wide, m_tools->itemAt(row)->minimumSize().width());
+    QMargins const margins = layout()->contentsMargins();
+    return {wide + margins.left() + margins.right(), QWidget::minimumSizeHint().height()};
 }
 
 void MelodyEditor::setTune(tune::Tune tune)

@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QLabel;
 class QLineEdit;
 
@@ -32,6 +33,7 @@ public:
     MelodyLane* lane() const { return m_lane; }
     QLineEdit* line() const { return m_line; }
     QString said() const;
+    QSize minimumSizeHint() const override;
 
 signals:
     void edited(tune::Tune const& tune, QString const& what);
@@ -53,6 +55,7 @@ private:
     QString stateWords() const;
 
     tune::Typing m_typing;
+    QBoxLayout* m_tools; // the buttons, in two halves
     MelodyLane* m_lane;
     QLineEdit* m_line;
     QLabel* m_state;

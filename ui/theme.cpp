@@ -148,18 +148,22 @@ Palette const& paletteFor(Theme theme)
     return desktopIsDark() ? nightPalette : dayPalette;
 }
 
-// Fusion's own check boxes hardly stand out where a window is very light or dark.
-class Ticks final : public QProxyStyle {
+// Fusion's own edges of fields, lists and check boxes hardly stand out where a window is very
+// light or dark.
+class Edged final : public QProxyStyle {
 public:
-    explicit Ticks(Palette const& palette)
+    explicit Edged(Palette const& palette)
         : QProxyStyle(QStyleFactory::create(QStringLiteral("Fusion"))), m_palette(palette)
     {
     }
     void drawPrimitive(PrimitiveElement element, QStyleOption const* option, QPainter* painter,
                        QWidget const* widget) const override
     {
-        if (element != PE_IndicatorCheckBox)
-            return QProxyStyle::drawPrimitive(element, option, painter, widget);
+        if (element != PE_IndicatorCheckBox) {
+            QProxyStyle::drawPrimitive(element, option, painter, widget);
+            if (element == PE_PanelButtonCommand || element == PE_Frame) edge(option, painter);
+            return;
+        }
         bool const enabled = option->state.testFlag(State_Enabled);
         bool const on = option->state.testFlag(State_On);
         QColor edge = colour(on ? m_palette.leaf : m_palette.quiet);
@@ -185,8 +189,25 @@ public:
         }
         painter->restore();
     }
+    void drawComplexControl(ComplexControl control, QStyleOptionComplex const* option,
+                            QPainter* painter, QWidget const* widget) const override
+    {
+        QProxyStyle::drawComplexControl(control, option, painter, widget);
+        if (control == CC_ComboBox || control == CC_SpinBox) edge(option, painter);
+    }
 
 private:
+    void edge(QStyleOption const* option, QPainter* painter) const
+    {
+        bool const focused = option->state.testFlag(State_HasFocus);
+        painter->save();
+        painter->setRenderHint(QPainter::Antialiasing);
+        painter->setBrush(Qt::NoBrush);
+        painter->setPen(QPen(colour(focused ? m_palette.leaf : m_palette.rule), 1));
+        painter->drawRoundedRect(QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
+        painter->restore();
+    }
+
     Palette const& m_palette;
 };
 
@@ -195,7 +216,7 @@ private:
 void dress(QApplication& application, Theme theme)
 {
     Palette const& palette = paletteFor(theme);
-    QApplication::setStyle(new Ticks(palette));
+    QApplication::setStyle(new Edged(palette));
     QApplication::setPalette(widgetPalette(palette));
     application.setStyleSheet(styleSheet(palette));
 }

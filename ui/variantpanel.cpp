@@ -17,7 +17,7 @@ VariantPanel::VariantPanel(QWidget* parent)
       m_own(new OwnPattern(this)), m_followed(new FollowedBox(this)),
       m_whyNotButton(new Button(tr("Why not the others?"), this))
 {
-    setMinimumWidth(230);
+    setMinimumWidth(250);
     m_whyNot->hide();
     m_whyNotButton->setLook(Button::Look::Flat);
     m_whyNotButton->setCheckable(true);

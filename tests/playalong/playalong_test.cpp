@@ -1,0 +1,180 @@
+// Playing along from the instrument to what is told afterwards: a MIDI harp is a client of a
+// JACK server without hardware, and the window is joined with it as the program joins them.
+
+#include "app/hearing.h"
+#include "app/preferences.h"
+#include "tests/devices/dummyserver.h"
+#include "tests/ui/scenario.h"
+#include "ui/engine.h"
+#include "ui/playedalong.h"
+#include "ui/practicecard.h"
+#include "ui/session.h"
+#include "ui/transport.h"
+#include "ui/workbench.h"
+
+#include <catch2/catch.hpp>
+
+#include <RtMidi.h>
+
+#include <QApplication>
+#include <QLabel>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+
+#include <memory>
+
+namespace {
+
+void quiet(RtMidiError::Type, std::string const&, void*) {}
+
+// The instrument of whoever plays along.
+class MidiHarp {
+public:
+    explicit MidiHarp(DummyServer const& server)
+    {
+        server.waitFor([&] {
+            try {
+                m_out = std::make_unique<RtMidiOut>(RtMidi::UNIX_JACK, "lapharp");
+                m_out->setErrorCallback(quiet);
+                m_out->openVirtualPort("harp");
+                return true;
+            } catch (RtMidiError const&) {
+                m_out.reset();
+                return false;
+            }
+        });
+    }
+    bool isThere() const { return m_out != nullptr; }
+    void pluck(int midi)
+    {
+        std::vector<unsigned char> const on{0x90, static_cast<unsigned char>(midi), 80};
+        std::vector<unsigned char> const off{0x80, static_cast<unsigned char>(midi), 0};
+        m_out->sendMessage(&on);
+        m_out->sendMessage(&off);
+    }
+
+private:
+    std::unique_ptr<RtMidiOut> m_out;
+};
+
+struct Open {
+    QApplication& application = scenario::application();
+    QTemporaryDir folder;
+    app::Preferences preferences{folder.filePath("preferences.ini")};
+    ui::Session session{ui::coreEngine(), scenario::brief()};
+    ui::Workbench workbench{session, scenario::tables()};
+    std::unique_ptr<app::Hearing> hearing;
+    std::optional<ui::Audition> heard;
+
+    Open()
+    {
+        ui::HarpSound sound = preferences.harpSound();
+        sound.midiIn = "lapharp:harp";
+        preferences.keepHarpSound(sound);
+        hearing = std::make_unique<app::Hearing>(workbench, preferences,
+                                                 scenario::tables().temperaments);
+        QObject::connect(&workbench, &ui::Workbench::playRequested,
+                         [this](ui::Audition const& audition) { heard = audition; });
+        workbench.resize(1200, 900);
+        workbench.show();
+        REQUIRE(session.open(scenario::jig()));
+        workbench.transport()->practiceCard()->toggleListens();
+        workbench.transport()->toggleRight(); // hers
+    }
+
+    // The tune's notes of the bars that were asked for, as the right hand has them.
+    std::vector<perform::Event> hers() const
+    {
+        perform::Hearing both = heard->hearing;
+        both.left = both.right = true;
+        std::vector<perform::Event> out;
+        for (perform::Event const& event : perform::scheduled(heard->arrangement, both).events)
+            if (event.kind == perform::Event::Kind::Pluck && event.hand == harp::Side::Right)
+                out.push_back(event);
+        return out;
+    }
+
+    QString told()
+    {
+        ui::PlayedDialog* dialog = nullptr;
+        bool const shown = QTest::qWaitFor(
+            [&] {
+                dialog = workbench.findChild<ui::PlayedDialog*>();
+                return dialog && dialog->isVisible();
+            },
+            patienceMs);
+        if (!shown) return {};
+        QString words;
+        for (QLabel* label : dialog->findChildren<QLabel*>()) words += label->text() + '\n';
+        return words;
+    }
+};
+
+} // namespace
+
+TEST_CASE("A MIDI harp that plays along is judged by what arrives from it", "[playalong]")
+{
+    if (!DummyServer::isInstalled()) {
+        WARN("SKIPPED: no JACK server: nothing was played along");
+        return;
+    }
+    DummyServer const server("sallow-test-along");
+    qputenv("SALLOW_MIDI_DRIVER", "jack");
+    MidiHarp harp(server);
+    if (!harp.isThere()) {
+        WARN("SKIPPED: the JACK server did not start: nothing was played along");
+        qunsetenv("SALLOW_MIDI_DRIVER");
+        return;
+    }
+    Open open;
+    // Until the instrument is heard: a string that it plucks lights.
+    int lit = 0;
+    QObject::connect(&open.workbench, &ui::Workbench::stringPluckRequested, [&lit] { ++lit; });
+    REQUIRE(QTest::qWaitFor(
+        [&] {
+            harp.pluck(67);
+            QTest::qWait(50);
+            return lit > 0;
+        },
+        patienceMs));
+
+    open.session.select(0);
+    SECTION("in time: one note is another, one is left out")
+    {
+        open.workbench.actions().hearBar->trigger();
+        REQUIRE(open.heard);
+        auto const notes = open.hers();
+        REQUIRE(notes.size() >= 4);
+        for (std::size_t i = 0; i < notes.size(); ++i) {
+            if (i == 2) continue;
+            int const midi = notes[i].midi + (i == 1 ? 2 : 0);
+            QTimer::singleShot(static_cast<int>(1000 * notes[i].at), Qt::PreciseTimer,
+                               &open.workbench, [&harp, midi] { harp.pluck(midi); });
+        }
+        QString const words = open.told();
+        CAPTURE(words.toStdString());
+        CHECK(words.contains(QString("%1 of %2 notes were in their place")
+                                 .arg(notes.size() - 2)
+                                 .arg(notes.size())));
+    }
+    SECTION("it waits for the right strings")
+    {
+        auto* card = open.workbench.transport()->practiceCard();
+        ui::Practice practice = open.workbench.transport()->practice();
+        practice.rightString = true;
+        card->setPractice(practice);
+        open.workbench.actions().hearBar->trigger();
+        REQUIRE(open.heard);
+        auto const notes = open.hers();
+        harp.pluck(notes[0].midi + 2); // another string: it does not go on
+        QTest::qWait(100);
+        for (std::size_t i = 0; i < notes.size(); ++i) {
+            CHECK_FALSE(open.workbench.findChild<ui::PlayedDialog*>());
+            harp.pluck(notes[i].midi);
+            QTest::qWait(60);
+        }
+        CHECK_FALSE(open.told().isEmpty());
+    }
+    qunsetenv("SALLOW_MIDI_DRIVER");
+}
