@@ -17,18 +17,26 @@ namespace app {
 
 std::optional<BatchLine> batchLine(QString const& line)
 {
-    static QString const ours = QStringLiteral("sallow: ");
-    if (!line.startsWith(ours)) return std::nullopt;
-    QString const words = line.mid(ours.size());
+    static QRegularExpression const ours(QStringLiteral("^sallow: (note: )?(.*)$"));
+    auto const said = ours.match(line);
+    if (!said.hasMatch()) return std::nullopt;
+    QString const words = said.captured(2);
     static QRegularExpression const progress(QStringLiteral("^(\\d+) of (\\d+) tunes"));
     if (auto const match = progress.match(words); match.hasMatch())
-        return BatchLine{match.captured(1).toInt(), match.captured(2).toInt(), {}, {}, 0};
+        return BatchLine{match.captured(1).toInt(), match.captured(2).toInt(), {}, {}};
     static QRegularExpression const tune(QStringLiteral("^(.+?), X:(\\d+)[,:]"));
+    static QRegularExpression const bar(QStringLiteral("\\b[Bb]ars? (\\d+)"));
     if (auto const match = tune.match(words); match.hasMatch())
-        return BatchLine{0, 0, words, match.captured(1), match.captured(2).toInt()};
-    static QRegularExpression const file(QStringLiteral("^(.+?\\.\\w+)(, line \\d+|, column \\d+)*:"));
-    auto const match = file.match(words);
-    return BatchLine{0, 0, words, match.hasMatch() ? match.captured(1) : QString(), 0};
+        return BatchLine{0,
+                         0,
+                         words,
+                         {match.captured(1), match.captured(2).toInt(),
+                          bar.match(words, match.capturedEnd()).captured(1).toInt()}};
+    static QRegularExpression const file(
+        QStringLiteral("^(.+?\\.\\w+)(, (line|column|byte) \\d+)*:"));
+    if (auto const match = file.match(words); match.hasMatch())
+        return BatchLine{0, 0, words, {match.captured(1)}};
+    return std::nullopt; // what it all came to: the dialog says that itself
 }
 
 QStringList optionsFor(ui::Session const& session, files::Tables const& tables)
@@ -57,9 +65,9 @@ QStringList optionsFor(ui::Session const& session, files::Tables const& tables)
 }
 
 BatchRun::BatchRun(ui::Workbench& workbench, ui::Session& session, Filing& filing,
-                   files::Tables const& tables)
+                   files::Tables const& tables, QString program)
     : QObject(&workbench), m_workbench(workbench), m_session(session), m_filing(filing),
-      m_tables(tables)
+      m_tables(tables), m_program(std::move(program))
 {
     connect(workbench.actions().batch, &QAction::triggered, this, &BatchRun::open);
     m_process.setStandardOutputFile(QProcess::nullDevice());
@@ -86,7 +94,11 @@ void BatchRun::open()
             m_cancelled = true;
             m_process.terminate();
         });
-        connect(m_dialog, &ui::BatchDialog::tuneWanted, &m_filing, &Filing::openTune);
+        connect(m_dialog, &ui::BatchDialog::placeWanted, this,
+                [this](ui::BatchPlace const& at) {
+                    if (m_filing.openTune(at.file, at.number))
+                        m_workbench.chooseBarNumber(at.bar);
+                });
     }
     m_dialog->show(); // the window stays free: a tune of the list can be opened beside it
     m_dialog->raise();
@@ -102,7 +114,7 @@ void BatchRun::start()
                       m_dialog->kinds().join(QLatin1Char(','))};
     if (m_dialog->leavesWhatIsThere()) words << QStringLiteral("--resume");
     m_dialog->started();
-    m_process.start(QCoreApplication::applicationFilePath(),
+    m_process.start(m_program.isEmpty() ? QCoreApplication::applicationFilePath() : m_program,
                     words + optionsFor(m_session, m_tables));
 }
 
@@ -119,7 +131,7 @@ void BatchRun::read()
         if (said->all > 0)
             m_dialog->reached(said->done, said->all);
         else
-            m_dialog->addTrouble(said->words, said->file, said->number);
+            m_dialog->addTrouble(said->words, said->place);
     }
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/files/tables/tables.h"
+#include "ui/batchdialog.h"
 
 #include <QObject>
 #include <QProcess>
@@ -9,7 +10,6 @@
 #include <optional>
 
 namespace ui {
-class BatchDialog;
 class Session;
 class Workbench;
 } // namespace ui
@@ -24,7 +24,7 @@ class BatchRun final : public QObject {
     Q_OBJECT
 public:
     BatchRun(ui::Workbench& workbench, ui::Session& session, Filing& filing,
-             files::Tables const& tables);
+             files::Tables const& tables, QString program = {}); // none: the running one
 
     void open(); // the dialog
 
@@ -37,19 +37,20 @@ private:
     ui::Session& m_session;
     Filing& m_filing;
     files::Tables const& m_tables;
+    QString m_program;
     ui::BatchDialog* m_dialog = nullptr;
     QProcess m_process;
     QByteArray m_line; // the beginning of one that is not whole yet
     bool m_cancelled = false;
 };
 
-// One line that the program said: how far it is, or a tune that it could not arrange.
+// One line that the program said: how far it is, or a snag, or what it could not arrange or
+// read.
 struct BatchLine {
     int done = 0; // 0: a trouble
     int all = 0;
     QString words;
-    QString file;
-    int number = 0; // X:, 0 where the whole file is meant
+    ui::BatchPlace place{};
 };
 std::optional<BatchLine> batchLine(QString const& line);
 

@@ -142,23 +142,27 @@ void Filing::pasteTune()
 
 void Filing::open(QString const& path) { openTune(path, 0); }
 
-void Filing::openTune(QString const& path, int number)
+bool Filing::openTune(QString const& path, int number)
 {
     auto book = openBook(path.toStdString(), m_tables);
-    if (!book) return m_workbench.tellNotOpened(QFileInfo(path).fileName(), book.error());
+    if (!book) {
+        m_workbench.tellNotOpened(QFileInfo(path).fileName(), book.error());
+        return false;
+    }
     std::size_t entry = 0;
     auto const named = std::ranges::find(book->entries, number, &files::AbcEntry::number);
     if (number > 0 && named != book->entries.end()) {
         entry = static_cast<std::size_t>(named - book->entries.begin());
     } else if (book->entries.size() > 1) {
         auto const chosen = chosenFrom(*book, m_bookPlace ? m_bookPlace(path) : 0);
-        if (!chosen) return;
+        if (!chosen) return false;
         entry = *chosen;
     }
-    if (!mayLeave()) return;
-    if (!openEntry(*std::move(book), entry)) return;
+    if (!mayLeave()) return false;
+    if (!openEntry(*std::move(book), entry)) return false;
     m_folder = QFileInfo(path).absolutePath();
     emit fileUsed(path);
+    return true;
 }
 
 // The list of the tunes comes before any of them is arranged.

@@ -29,8 +29,8 @@ public:
     // Opens a file; of a tunebook with several tunes it asks which. What is refused is told in the
     // window and leaves the open tune as it is.
     void open(QString const& path);
-    // One tune of a file by its X: number; 0: the file as above.
-    void openTune(QString const& path, int number);
+    // One tune of a file by its X: number; 0: the file as above. Whether it was opened.
+    bool openTune(QString const& path, int number);
     // The tune of a tunebook that the list begins at; by its place there.
     void beginBooksAt(std::function<int(QString const&)> place) { m_bookPlace = std::move(place); }
 

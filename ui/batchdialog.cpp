@@ -2,6 +2,7 @@
 
 #include <QCheckBox>
 #include <QDialogButtonBox>
+#include <QDir>
 #include <QFileDialog>
 #include <QFormLayout>
 #include <QHBoxLayout>
@@ -16,13 +17,6 @@
 #include <utility>
 
 namespace ui {
-
-namespace {
-
-constexpr int fileRole = Qt::UserRole;
-constexpr int numberRole = Qt::UserRole + 1;
-
-} // namespace
 
 BatchDialog::BatchDialog(QString const& from, QString const& forWhom, QWidget* parent)
     : QDialog(parent), m_leave(new QCheckBox(tr("&Leave papers that are there already"), this)),
@@ -58,7 +52,6 @@ BatchDialog::BatchDialog(QString const& from, QString const& forWhom, QWidget* p
     m_troubles->setToolTip(tr("Enter or a double click opens the tune"));
     m_words->setWordWrap(true);
     auto* const buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     m_start = buttons->addButton(tr("&Start"), QDialogButtonBox::ActionRole);
     m_start->setDefault(true);
     connect(m_start, &QPushButton::clicked, this, [this] {
@@ -69,7 +62,7 @@ BatchDialog::BatchDialog(QString const& from, QString const& forWhom, QWidget* p
     });
     connect(buttons, &QDialogButtonBox::rejected, this, &BatchDialog::reject);
     connect(m_troubles, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) {
-        emit tuneWanted(item->data(fileRole).toString(), item->data(numberRole).toInt());
+        emit placeWanted(m_places[static_cast<std::size_t>(m_troubles->row(item))]);
     });
     for (QLineEdit* folder : {m_from, m_into})
         connect(folder, &QLineEdit::textChanged, this, &BatchDialog::enable);
@@ -130,6 +123,7 @@ void BatchDialog::started()
 {
     m_running = true;
     m_troubles->clear();
+    m_places.clear();
     m_progress->setRange(0, 0); // until it is known how many there are
     m_words->setText(tr("Arranging …"));
     enable();
@@ -142,11 +136,11 @@ void BatchDialog::reached(int done, int all)
     m_words->setText(tr("%1 of %2 tunes").arg(done).arg(all));
 }
 
-void BatchDialog::addTrouble(QString const& words, QString const& file, int number)
+void BatchDialog::addTrouble(QString const& words, BatchPlace const& place)
 {
-    auto* const item = new QListWidgetItem(words, m_troubles);
-    item->setData(fileRole, file);
-    item->setData(numberRole, number);
+    QString shown = words;
+    m_troubles->addItem(shown.replace(QDir(from()).path() + QLatin1Char('/'), QString()));
+    m_places.push_back(place);
 }
 
 int BatchDialog::troubles() const { return m_troubles->count(); }

@@ -4,6 +4,8 @@
 #include <QString>
 #include <QStringList>
 
+#include <vector>
+
 class QCheckBox;
 class QFormLayout;
 class QLabel;
@@ -13,6 +15,13 @@ class QProgressBar;
 class QPushButton;
 
 namespace ui {
+
+// Where a trouble is.
+struct BatchPlace {
+    QString file{};
+    int number = 0; // X:, 0 where the whole file is meant
+    int bar = 0;    // as it is counted on the page; 0: none is named
+};
 
 // A folder of tunes in, papers out: what is wanted, how far it is, and what could not be done.
 // Who owns it does the work.
@@ -29,15 +38,15 @@ public:
 
     void started();
     void reached(int done, int all);
-    // `number`: X: of the tune; 0 where the whole file is meant.
-    void addTrouble(QString const& words, QString const& file, int number);
+    // Files in the folder are named in the list without it.
+    void addTrouble(QString const& words, BatchPlace const& place);
     void ended(QString const& words);
     int troubles() const;
 
 signals:
     void startClicked();
     void cancelClicked();
-    void tuneWanted(QString const& file, int number);
+    void placeWanted(BatchPlace const& place);
 
 protected:
     void reject() override; // while it runs: asks the work to stop
@@ -53,6 +62,7 @@ private:
     QProgressBar* m_progress;
     QLabel* m_words;
     QListWidget* m_troubles;
+    std::vector<BatchPlace> m_places; // of the troubles
     QPushButton* m_start;
     bool m_running = false;
 };

@@ -212,7 +212,6 @@ BookDialog::BookDialog(QString const& book, std::vector<BookTune> tunes,
     m_beginning->setAccessibleName(tr("How the tune begins"));
     auto* const buttons =
         new QDialogButtonBox(QDialogButtonBox::Open | QDialogButtonBox::Cancel, this);
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     m_open = buttons->button(QDialogButtonBox::Open);
     m_open->setDefault(true);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);

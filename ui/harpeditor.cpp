@@ -68,7 +68,6 @@ HarpEditor::HarpEditor(harp::HarpModel model, files::Tables const& tables, QWidg
     m_use->setObjectName(QStringLiteral("use"));
     m_keep->setObjectName(QStringLiteral("keep"));
     m_keep->setDefault(true);
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     connect(m_keep, &QAbstractButton::clicked, this, [this] { m_toBeKept = true; });
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

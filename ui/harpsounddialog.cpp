@@ -114,7 +114,6 @@ HarpSoundDialog::HarpSoundDialog(
     form->addRow(tr("MIDI &in"), m_in);
     form->addRow(tr("&MIDI out"), m_out);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     buttons->addButton(test, QDialogButtonBox::ActionRole);
     // Enter ends what is typed, it does not press a button.
     for (QPushButton* button : findChildren<QPushButton*>()) button->setAutoDefault(false);

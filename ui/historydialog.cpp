@@ -23,7 +23,6 @@ HistoryDialog::HistoryDialog(QUndoStack& steps, QWidget* parent) : QDialog(paren
     list->setAccessibleName(windowTitle());
     list->setAlternatingRowColors(true);
     auto* const buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* const column = new QVBoxLayout(this);
     column->addWidget(words);

@@ -88,7 +88,6 @@ KeyDialog::KeyDialog(harp::Harp const& harp, std::vector<proposal::RankedKey> co
     auto* const buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     auto* const use = buttons->addButton(tr("Use this key"), QDialogButtonBox::AcceptRole);
     use->setObjectName(QStringLiteral("use"));
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_list, &QTreeWidget::currentItemChanged, this, [this, use] {

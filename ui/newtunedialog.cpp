@@ -46,7 +46,6 @@ NewTuneDialog::NewTuneDialog(QWidget* parent)
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     m_begin = buttons->button(QDialogButtonBox::Ok);
     m_begin->setText(tr("Begin"));
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_kind, &QComboBox::currentIndexChanged, this, [this] {

@@ -119,7 +119,6 @@ PlayedDialog::PlayedDialog(PlayedWords const& words, QWidget* parent) : QDialog(
     list->setVisible(!words.bars.empty());
     auto* kept = new QLabel(tr("Nothing of this is kept."), this);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     auto* column = new QVBoxLayout(this);
     column->addWidget(summary);
     column->addWidget(list);

@@ -93,7 +93,6 @@ SoundDialog::SoundDialog(SoundChoice const& begin, int first, int last, QWidget*
     form->addRow(QString(), m_steps);
     form->addRow(tr("&File type"), m_kind);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     m_start = buttons->addButton(tr("&Save…"), QDialogButtonBox::ActionRole);
     m_start->setDefault(true);
     auto* column = new QVBoxLayout(this);

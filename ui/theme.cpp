@@ -189,6 +189,12 @@ public:
         }
         painter->restore();
     }
+    int styleHint(StyleHint hint, QStyleOption const* option, QWidget const* widget,
+                  QStyleHintReturn* answer) const override
+    {
+        if (hint == SH_DialogButtonBox_ButtonsHaveIcons) return 0;
+        return QProxyStyle::styleHint(hint, option, widget, answer);
+    }
     void drawComplexControl(ComplexControl control, QStyleOptionComplex const* option,
                             QPainter* painter, QWidget const* widget) const override
     {

@@ -69,7 +69,6 @@ TuneDialog::TuneDialog(tune::Tune const& tune, QWidget* parent)
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     m_change = buttons->button(QDialogButtonBox::Ok);
     m_change->setText(tr("Change"));
-    for (QAbstractButton* button : buttons->buttons()) button->setIcon({});
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_key, &KeyField::changed, this, &TuneDialog::check);

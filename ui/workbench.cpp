@@ -1201,6 +1201,14 @@ void Workbench::pluckPitch(int midi)
     }
 }
 
+void Workbench::chooseBarNumber(int number)
+{
+    if (!m_session.isOpen() || number <= 0) return;
+    auto const& bars = m_session.arrangement().tune.bars;
+    auto const found = std::ranges::find(bars, number, &tune::Bar::number);
+    if (found != bars.end()) selectBar(static_cast<int>(found - bars.begin()));
+}
+
 void Workbench::choosePlayedBar(int playedBar)
 {
     if (!m_session.isOpen()) return;

@@ -97,6 +97,7 @@ public slots:
     void pluckPitch(int midi);
     // What is to be played now, while she plays along; empty: no longer.
     void awaitStrings(QString const& names);
+    void chooseBarNumber(int number);    // as bars are counted on the page; 0: none
     void choosePlayedBar(int playedBar); // index into Playing::bars
     void stringStilled(int string);
 
