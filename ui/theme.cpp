@@ -209,7 +209,10 @@ private:
         painter->save();
         painter->setRenderHint(QPainter::Antialiasing);
         painter->setBrush(Qt::NoBrush);
-        painter->setPen(QPen(colour(focused ? m_palette.leaf : m_palette.rule), 1));
+        // Dashes tell what is out of use where nothing may be faint.
+        bool const enabled = option->state.testFlag(State_Enabled);
+        painter->setPen(QPen(colour(focused ? m_palette.leaf : m_palette.rule), 1,
+                             enabled ? Qt::SolidLine : Qt::DashLine));
         painter->drawRoundedRect(QRectF(option->rect).adjusted(0.5, 0.5, -0.5, -0.5), 3, 3);
         painter->restore();
     }
