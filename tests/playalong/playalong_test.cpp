@@ -3,9 +3,14 @@
 
 #include "app/hearing.h"
 #include "app/preferences.h"
+#include "core/files/abc/onebar.h"
+#include "core/tune/edit/whole.h"
 #include "tests/devices/dummyserver.h"
 #include "tests/ui/scenario.h"
 #include "ui/engine.h"
+#include "ui/melodyeditor.h"
+#include "ui/melodylane.h"
+#include "ui/noteediting.h"
 #include "ui/playedalong.h"
 #include "ui/practicecard.h"
 #include "ui/session.h"
@@ -175,6 +180,28 @@ TEST_CASE("A MIDI harp that plays along is judged by what arrives from it", "[pl
             QTest::qWait(60);
         }
         CHECK_FALSE(open.told().isEmpty());
+    }
+    SECTION("step entry: keys of the instrument are written as notes, one after another")
+    {
+        ui::NoteEditing notes(open.workbench, open.session);
+        tune::NewTune wish;
+        wish.title = "The Kiln Door";
+        wish.key = {{music::Letter::G, 0}, music::Mode::Ionian};
+        wish.bars = 4;
+        proposal::Brief brief = scenario::brief();
+        brief.key = proposal::AsWritten{};
+        brief.tune = tune::newTune(wish);
+        REQUIRE(open.session.open(std::move(brief)));
+        QTest::keyClick(&open.workbench, Qt::Key_F2);
+        REQUIRE(notes.pane()->isVisible());
+        auto const bar = [&] { return files::abcOfBar(open.session.brief().tune.bars[0]); };
+        QTest::keyClick(notes.pane()->lane(), Qt::Key_2); // crotchets
+        for (int const midi : {67, 69, 71}) {
+            std::string const before = bar();
+            harp.pluck(midi);
+            REQUIRE(QTest::qWaitFor([&] { return bar() != before; }, patienceMs));
+        }
+        CHECK(bar() == "G2A2B2");
     }
     qunsetenv("SALLOW_MIDI_DRIVER");
 }
