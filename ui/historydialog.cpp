@@ -1,6 +1,5 @@
 #include "ui/historydialog.h"
 
-#include <QAbstractButton>
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QUndoStack>

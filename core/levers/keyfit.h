@@ -39,7 +39,7 @@ struct KeyFit {
 // fit that cannot lead may stay without its ways round, as not possible; where they are to be
 // compared, one that ranks far behind (`farBehind`).
 enum class KeysAsked { All, TheBest, Compared };
-inline constexpr int farBehind = 600; // of a rank: as twenty flips, each time they are played
+inline constexpr int farBehind = 360; // of a rank: as twelve flips, each time they are played
 std::vector<KeyFit> keyFits(tune::Tune const& tune, harp::Harp const& harp, tune::Tempo tempo,
                             harp::Level const& level,
                             std::optional<tune::WayPrices> const& prices = std::nullopt,

@@ -46,12 +46,13 @@ void giveReason(RankedKey& key, std::optional<double> least, bool mended)
                              key.fit.reason, points, place);
 }
 
-// Whether a key is worth a full solve: the best ones are, and those that ask for little more in
-// flips and snags. The others would take most of the time and are nobody's choice.
+// Whether a key is worth a full solve: the best ones are, and those without snags that ask for
+// little more in flips. The others would take most of the time and are nobody's choice.
 bool worthSolving(levers::KeyFit const& fit, std::size_t place, int bestRank)
 {
     constexpr std::size_t alwaysSolved = 6;
-    return place < alwaysSolved || fit.rank <= bestRank + levers::farBehind;
+    return place < alwaysSolved ||
+           (fit.snags == 0 && fit.rank <= bestRank + levers::farBehind);
 }
 
 RankedKey ranked(levers::KeyFit fit, Brief const& brief, bool solve)
