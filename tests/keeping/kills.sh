@@ -28,7 +28,7 @@ QT_QPA_PLATFORM=offscreen "$sallow" arrange "$tune" -o "$dir/work.sallow" >/dev/
 
 window_of() { # of a process and with these words in its title
     for _ in $(seq 300); do
-        window=$(xdotool search --onlyvisible --pid "$1" --name "$2" 2>/dev/null | head -1)
+        window=$(xdotool search --all --onlyvisible --pid "$1" --name "$2" 2>/dev/null | head -1)
         [ -n "$window" ] && return 0
         kill -0 "$1" 2>/dev/null || return 1
         sleep 0.1
