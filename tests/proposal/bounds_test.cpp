@@ -1,0 +1,51 @@
+// What a tune may be, each bound from both sides.
+
+#include "core/proposal/keywish.h"
+#include "tests/proposal/scenario.h"
+
+#include <catch2/catch.hpp>
+
+using namespace proposal;
+using base::FaultCode;
+
+namespace {
+
+tune::Tune barsOf(std::size_t count, std::size_t notes, std::size_t chords)
+{
+    tune::Tune tune = scenario::briefFor(scenario::eightBars).tune;
+    tune::Bar bar = tune.bars[1];
+    REQUIRE_FALSE(bar.notes.empty());
+    REQUIRE_FALSE(bar.chords.empty());
+    bar.notes.resize(notes, bar.notes.front());
+    bar.chords.resize(chords, bar.chords.front());
+    tune.bars.assign(count, bar);
+    return tune;
+}
+
+} // namespace
+
+TEST_CASE("A tune is refused beyond a bound and no sooner, with its sizes and what to do",
+          "[bounds]")
+{
+    CHECK_FALSE(tooLong(barsOf(mostBars, 1, 1)));
+    CHECK_FALSE(tooLong(barsOf(100, mostNotes / 100, 1)));
+    CHECK_FALSE(tooLong(barsOf(1, mostInBar, 1)));
+    CHECK_FALSE(tooLong(barsOf(1, 1, mostChords)));
+
+    for (tune::Tune const& tune :
+         {barsOf(mostBars + 1, 1, 1), barsOf(101, mostNotes / 101 + 1, 1),
+          barsOf(1, mostInBar + 1, 1), barsOf(1, 1, mostChords + 1)}) {
+        auto const fault = tooLong(tune);
+        REQUIRE(fault);
+        CHECK(fault->code == FaultCode::TuneTooLong);
+        CHECK(fault->place == tune.title);
+        CHECK(base::sentence(*fault).find("split it") != std::string::npos);
+        CHECK(base::sentence(*fault).find(std::to_string(mostBars)) != std::string::npos);
+        // At once, before anything is planned.
+        Brief brief = scenario::briefFor(scenario::eightBars);
+        brief.tune = tune;
+        auto const refused = propose(brief);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().code == FaultCode::TuneTooLong);
+    }
+}
