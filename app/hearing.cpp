@@ -9,6 +9,7 @@
 #include "ui/words.h"
 #include "ui/workbench.h"
 
+#include <QEvent>
 #include <QFileDialog>
 
 #include <chrono>
@@ -42,10 +43,8 @@ Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
       m_temperaments(std::move(temperaments)), m_sound(preferences.harpSound())
 {
     setVoice(m_sound);
-    // Opening a font takes longer than all else at the start: the window is painted first.
     m_player = std::make_unique<sound::Player>(sound::silentOutput());
-    constexpr int afterPainting = 100; // ms
-    QTimer::singleShot(afterPainting, this, &Hearing::openFirst);
+    workbench.installEventFilter(this);
     m_along = new PlayAlong(workbench, *m_player);
 
     connect(&workbench, &ui::Workbench::playRequested, this, &Hearing::play);
@@ -80,6 +79,17 @@ Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
     connect(m_player.get(), &sound::Player::stringDamped, &workbench,
             &ui::Workbench::stringStilled);
     followDevices();
+}
+
+// Opening a font takes longer than all else at the start: the window is painted first.
+bool Hearing::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched == &m_workbench && event->type() == QEvent::Paint) {
+        m_workbench.removeEventFilter(this);
+        constexpr int afterPainting = 100; // ms
+        QTimer::singleShot(afterPainting, this, &Hearing::openFirst);
+    }
+    return QObject::eventFilter(watched, event);
 }
 
 // The output, once: when the window stands, or as soon as something is to be heard.

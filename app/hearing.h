@@ -33,6 +33,9 @@ public:
     // How the harp sounds, for sound files as well.
     sound::Voice const& voice() const { return m_voice; }
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void play(ui::Audition const& audition);
     void change(ui::Audition const& audition);
