@@ -102,7 +102,7 @@ KeyDialog::KeyDialog(harp::Harp const& harp, std::vector<proposal::RankedKey> co
     column->addWidget(m_list, 1);
     column->addWidget(m_reason);
     column->addWidget(buttons);
-    resize(780, 460);
+    resize(860, 460);
     look();
     use->setEnabled(chosen().has_value());
 }

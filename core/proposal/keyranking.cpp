@@ -46,13 +46,15 @@ void giveReason(RankedKey& key, std::optional<double> least, bool mended)
                              key.fit.reason, points, place);
 }
 
-// Whether a key is worth a full solve: the best ones are, and those without snags that ask for
-// little more in flips. The others would take most of the time and are nobody's choice.
-bool worthSolving(levers::KeyFit const& fit, std::size_t place, int bestRank)
+// Whether a key is worth a full solve: the best ones are, and those that ask for little more in
+// flips; in a long tune only where they have no snags. The others would take most of the time
+// and are nobody's choice.
+bool worthSolving(levers::KeyFit const& fit, std::size_t place, int bestRank, std::size_t bars)
 {
     constexpr std::size_t alwaysSolved = 6;
+    constexpr std::size_t shortTune = 12; // bars
     return place < alwaysSolved ||
-           (fit.snags == 0 && fit.rank <= bestRank + levers::farBehind);
+           ((fit.snags == 0 || bars <= shortTune) && fit.rank <= bestRank + levers::farBehind);
 }
 
 RankedKey ranked(levers::KeyFit fit, Brief const& brief, bool solve)
@@ -64,9 +66,8 @@ RankedKey ranked(levers::KeyFit fit, Brief const& brief, bool solve)
         key.why = key.fit.why;
         // Where snags are mended such a key is merely far behind, and nothing is counted.
         if (!brief.mending.refuse) return key;
-        key.notesLost =
-            levers::notesLost(tune::changed(brief.tune, brief.changes), brief.harp,
-                              tempoWished(brief), brief.level, key.fit.moved);
+        key.notesLost = levers::notesLost(tune::changed(brief.tune, brief.changes), brief.harp,
+                                          tempoWished(brief), brief.level, key.fit.moved);
         return key;
     }
     key.notesLost = key.fit.snags;
@@ -92,7 +93,7 @@ std::vector<RankedKey> rankedKeys(Brief const& brief, KeyOrder order,
                                 levers::KeysAsked::Compared);
     int const best = fits.empty() ? 0 : fits.front().rank;
     for (levers::KeyFit& fit : fits) {
-        bool const solve = worthSolving(fit, keys.size(), best);
+        bool const solve = worthSolving(fit, keys.size(), best, brief.tune.bars.size());
         keys.push_back(ranked(std::move(fit), brief, solve));
         if (reached) reached(keys.size(), fits.size());
     }
