@@ -34,9 +34,10 @@ std::optional<BatchLine> batchLine(QString const& line)
                           bar.match(words, match.capturedEnd()).captured(1).toInt()}};
     static QRegularExpression const file(
         QStringLiteral("^(.+?\\.\\w+)(, (line|column|byte) \\d+)*:"));
-    if (auto const match = file.match(words); match.hasMatch())
-        return BatchLine{0, 0, words, {match.captured(1)}};
-    return std::nullopt; // what it all came to: the dialog says that itself
+    // What it all came to the dialog says itself.
+    static QRegularExpression const summary(QStringLiteral("^(\\d+ tunes?: |stopped; )"));
+    if (summary.match(words).hasMatch()) return std::nullopt;
+    return BatchLine{0, 0, words, {file.match(words).captured(1)}};
 }
 
 QStringList optionsFor(ui::Session const& session, files::Tables const& tables)
