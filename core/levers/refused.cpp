@@ -1,0 +1,101 @@
+#include "core/levers/refused.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace levers {
+
+namespace {
+
+using harp::Lever;
+using Notes = std::span<tune::PlayedNote const>;
+
+std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+// Why no string sounds the pitch.
+base::Fault noString(harp::Harp const& harp, int note, Notes notes,
+                     Performance const& performance)
+{
+    music::Pitch const pitch = notes[at(note)].pitch;
+    auto const string = harp::stringFor(harp, pitch);
+    if (!string)
+        return {base::FaultCode::NoteOffHarp, placeOfNote(note, notes, performance),
+                fmt::format("{}, the harp goes from {} to {}", shown(pitch),
+                            shown(harp.string(0).open),
+                            shown(harp.string(harp.count() - 1).open))};
+    return {base::FaultCode::KeyBeyondTuning, placeOfNote(note, notes, performance),
+            fmt::format("no string gives {}: the string of that letter gives {}{}",
+                        shown(pitch), shown(harp.string(*string).open),
+                        harp.string(*string).hasLever
+                            ? " and " + shown(sounding(harp.string(*string), Lever::Up))
+                            : " only, as it has no lever")};
+}
+
+// What would let a lever turn in so short a silence, as far as tempo goes.
+std::string tempoThatHelps(music::Length silent, music::Length beat,
+                           Performance const& performance)
+{
+    harp::Level const& level = performance.level;
+    // The same shares as in Clock::turningTime.
+    double const beats = (silent / beat).toDouble();
+    if (beats <= 0 || beats < level.flipFreeBeats / 4) return {};
+    double const quarters = silent.wholes.toDouble() * 240 / (level.flipFreeSeconds / 2);
+    return fmt::format("; {} would be slow enough", tune::tempoWords(beat, quarters));
+}
+
+// The refusal of a turn that finds no window: what follows what, the silence there is between
+// them and the silence that turning asks for.
+base::Fault noTime(Notes notes, Turn const& turn, Performance const& performance)
+{
+    tune::PlayedNote const& old = notes[at(turn.after)];
+    tune::PlayedNote const& next = notes[at(turn.before)];
+    std::string const where = placeOfNote(turn.before, notes, performance);
+    if (old.at == next.at)
+        return {base::FaultCode::NoMomentForFlip, where,
+                fmt::format("{} and {} together, both on string {}", shown(old.pitch),
+                            shown(next.pitch), turn.string + 1)};
+    std::string const change = fmt::format("{} after {}, both on string {}", shown(next.pitch),
+                                           shown(old.pitch), turn.string + 1);
+    if (!performance.level.flips)
+        return {base::FaultCode::NoMomentForFlip, where,
+                fmt::format("{}; at level {} no lever is flipped while playing", change,
+                            performance.level.number)};
+
+    tune::Bar const& bar = performance.tune.bars[at(performance.bars[at(next.playedBar)].bar)];
+    music::Length const beat = music::beatLength(bar.meter);
+    double const secondsAWhole = 240 / tune::quartersPerMinute(performance.tempo);
+    auto const inWords = [&](music::Length length) {
+        return fmt::format("{:.2g} beats or {:.2f} s", (length / beat).toDouble(),
+                           length.wholes.toDouble() * secondsAWhole);
+    };
+    music::Length const silent = std::max(
+        music::Length{}, notes[at(turn.by)].at - old.at - old.held * music::Rational(1, 2));
+    return {base::FaultCode::NoMomentForFlip, where,
+            fmt::format("{}, with at most {} between them; level {} needs {}{}", change,
+                        inWords(silent), performance.level.number,
+                        inWords(performance.clock.turningTime(next.playedBar)),
+                        tempoThatHelps(silent, beat, performance))};
+}
+
+} // namespace
+
+std::string placeOfNote(int note, Notes notes, Performance const& performance)
+{
+    tune::PlayedBar const& bar = performance.bars[at(notes[at(note)].playedBar)];
+    std::string const name = tune::barName(performance.tune, bar.bar);
+    return bar.pass == 1 ? name : fmt::format("{}, time {}", name, bar.pass);
+}
+
+Refused cannotBeHad(harp::Harp const& harp, int note, Notes notes,
+                    Performance const& performance)
+{
+    return {noString(harp, note, notes, performance), note, {}};
+}
+
+Refused noMoment(Notes notes, Turn const& turn, Performance const& performance)
+{
+    return {noTime(notes, turn, performance), turn.before, turn.after};
+}
+
+} // namespace levers

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/harp/harp.h"
+#include "core/levers/notechoice.h"
+#include "core/tune/playing.h"
+
+#include <span>
+#include <vector>
+
+namespace levers {
+
+// Strings tied by pitches that either can give, and the notes they play: what is decided
+// together.
+struct StringGroup {
+    std::vector<int> strings;
+    std::vector<int> notes;
+};
+
+// The groups that have notes, from the options of each note.
+std::vector<StringGroup> groupsOf(harp::Harp const& harp,
+                                  std::vector<std::vector<NoteOption>> const& options);
+
+// When the notes begin and end, as places in the order of all such moments.
+struct MomentOrder {
+    std::vector<int> begins;
+    std::vector<int> ends;
+    bool leversTurn = true; // while playing
+};
+
+MomentOrder orderOf(std::span<tune::PlayedNote const> notes, bool leversTurn);
+
+} // namespace levers

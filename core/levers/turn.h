@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/harp/placing.h"
+#include "core/levers/performance.h"
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <unordered_map>
+
+namespace levers {
+
+// A lever that must be turned between two notes of the tune.
+struct Turn {
+    int string = 0;
+    harp::Lever to = harp::Lever::Up;
+    int after = 0;  // index of the string's last note before
+    int before = 0; // index of its first note that wants the lever turned
+    int by = 0;     // index of the note before which it must be turned: that one, or an earlier
+                    // one that a neighbour plays and this string would sound as well
+    bool returning = false;      // to where the string stood at the start
+    bool quick = false;          // see Gap
+    std::optional<int> heldTo{}; // a later note through which the old one rings on
+    friend bool operator==(Turn const&, Turn const&) = default;
+};
+
+Gap gapOf(Turn const& turn, std::span<tune::PlayedNote const> notes, harp::Harp const& harp);
+
+// The best windows of turns; each turn is asked once.
+class BestWindows {
+public:
+    BestWindows(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
+                Performance const& performance)
+        : m_harp(harp), m_notes(notes), m_performance(performance)
+    {}
+
+    // None: there is no time for the turn. Holds until the next is asked for.
+    std::optional<Window> const& of(Turn const& turn);
+
+private:
+    // What a window depends on.
+    struct Key {
+        int string = 0;
+        int after = 0;
+        int by = 0;
+        int heldTo = 0;
+        bool returning = false;
+        bool quick = false;
+        friend bool operator==(Key const&, Key const&) = default;
+    };
+    struct Hash {
+        std::size_t operator()(Key const& key) const;
+    };
+
+    harp::Harp const& m_harp;
+    std::span<tune::PlayedNote const> m_notes;
+    Performance const& m_performance;
+    std::unordered_map<Key, std::optional<Window>, Hash> m_windows;
+};
+
+} // namespace levers
