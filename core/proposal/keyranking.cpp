@@ -47,14 +47,17 @@ void giveReason(RankedKey& key, std::optional<double> least, bool mended)
 }
 
 // Whether a key is worth a full solve: the best ones are, and those that ask for little more in
-// flips; in a long tune only where they have no snags. The others would take most of the time
-// and are nobody's choice.
-bool worthSolving(levers::KeyFit const& fit, std::size_t place, int bestRank, std::size_t bars)
+// flips, until so many chords have been solved in all keys together; in a long tune only where
+// they have no snags. The others would take most of the time and are nobody's choice.
+bool worthSolving(levers::KeyFit const& fit, std::size_t place, int bestRank, std::size_t bars,
+                  int chordsSolved)
 {
     constexpr std::size_t alwaysSolved = 6;
     constexpr std::size_t shortTune = 12; // bars
+    constexpr int mostChords = 256;
     return place < alwaysSolved ||
-           ((fit.snags == 0 || bars <= shortTune) && fit.rank <= bestRank + levers::farBehind);
+           (chordsSolved < mostChords && (fit.snags == 0 || bars <= shortTune) &&
+            fit.rank <= bestRank + levers::farBehind);
 }
 
 RankedKey ranked(levers::KeyFit fit, Brief const& brief, bool solve)
@@ -92,9 +95,12 @@ std::vector<RankedKey> rankedKeys(Brief const& brief, KeyOrder order,
                                 tempoWished(brief), brief.level, pricesOf(brief),
                                 levers::KeysAsked::Compared);
     int const best = fits.empty() ? 0 : fits.front().rank;
+    int chordsSolved = 0;
     for (levers::KeyFit& fit : fits) {
-        bool const solve = worthSolving(fit, keys.size(), best, brief.tune.bars.size());
+        bool const solve =
+            worthSolving(fit, keys.size(), best, brief.tune.bars.size(), chordsSolved);
         keys.push_back(ranked(std::move(fit), brief, solve));
+        chordsSolved += keys.back().chords;
         if (reached) reached(keys.size(), fits.size());
     }
     std::optional<double> least;
