@@ -68,23 +68,28 @@ std::vector<ChordSpan> merged(std::vector<ChordSpan> const& first,
     return spans;
 }
 
-// What stood before the first of a group of endings, for the others to go on from.
+// What the endings after the first of a group begin with where they say nothing: the chord that
+// opens the first, or else what stood before it.
 class BeforeEndings {
 public:
     void enter(Bar const& bar, Governing& governing)
     {
         if (!bar.endings.empty()) {
-            if (m_inGroup)
-                governing = m_before;
-            else
-                m_before = governing;
+            if (m_inGroup) {
+                governing = m_opening;
+            } else {
+                m_opening = governing;
+                for (ChordMark const& mark : bar.chords)
+                    if (mark.at == music::Length{} && !mark.pass && !isNoChord(mark.chord))
+                        m_opening.fill(mark.chord);
+            }
         }
         m_inGroup = !bar.endings.empty() || (m_inGroup && !m_left);
         m_left = bar.endingCloses || bar.repeatCloses;
     }
 
 private:
-    Governing m_before;
+    Governing m_opening;
     bool m_inGroup = false;
     bool m_left = false;
 };
