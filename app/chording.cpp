@@ -22,12 +22,26 @@ tune::Remark remarkOn(tune::Tune const& tune, harmony::Suggestion const& found)
             std::move(did)};
 }
 
+// A strain that was left without letters, in a tune that has them.
+tune::Tune filled(tune::Tune tune, files::Tables const& tables)
+{
+    auto const runs = harmony::unletteredBars(tune);
+    if (runs.empty()) return tune;
+    tune = harmony::withUnletteredFilled(tables.harmony, std::move(tune));
+    for (auto const& [from, to] : runs)
+        tune.said.push_back({{},
+                             fmt::format("{} to {} have no chords", tune::barName(tune, from),
+                                         tune::barName(tune, to)),
+                             "chords for them are found from the notes"});
+    return tune;
+}
+
 } // namespace
 
 tune::Tune chorded(tune::Tune tune, std::string const& wish, files::Tables const& tables)
 {
     bool const find = wish == "suggest" || (wish == "auto" && !tune::hasChords(tune));
-    if (!find) return tune;
+    if (!find) return wish == "auto" ? filled(std::move(tune), tables) : tune;
     harmony::Suggestion const found = harmony::suggestChords(tables.harmony, tune);
     if (found.chords.empty()) return tune;
     tune::Remark remark = remarkOn(tune, found);

@@ -8,8 +8,9 @@
 namespace app {
 
 // The tune with the chords that --chords asks for: "keep" what is written, "suggest" what is
-// found anew, what is written set aside; "auto" keeps them where the tune has any chord and
-// finds them where it has none. What was found is said among the tune's remarks.
+// found anew, what is written set aside; "auto" keeps what is written and finds chords for a
+// tune, or a strain of eight bars and more, that has none. What was found is said among the
+// tune's remarks.
 tune::Tune chorded(tune::Tune tune, std::string const& wish, files::Tables const& tables);
 
 } // namespace app

@@ -2,6 +2,7 @@
 
 #include "core/harmony/reasons.h"
 #include "core/harmony/ways.h"
+#include "core/music/typedchord.h"
 #include "core/tune/chordorigin.h"
 #include "core/tune/playing.h"
 
@@ -418,6 +419,58 @@ tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion)
                          });
     }
     return tune;
+}
+
+std::vector<std::pair<int, int>> unletteredBars(tune::Tune const& tune)
+{
+    constexpr int leastBars = 8;
+    std::vector<std::pair<int, int>> runs;
+    int const bars = static_cast<int>(tune.bars.size());
+    int lettered = 0;
+    bool silent = false; // as the chord before says
+    for (int from = 0; from < bars;) {
+        auto const& marks = tune.bars[static_cast<std::size_t>(from)].chords;
+        if (!marks.empty()) {
+            silent = music::isNoChord(marks.back().chord);
+            ++lettered;
+            ++from;
+            continue;
+        }
+        int to = from;
+        while (to + 1 < bars && tune.bars[static_cast<std::size_t>(to + 1)].chords.empty())
+            ++to;
+        if (to - from + 1 >= leastBars && !silent) runs.emplace_back(from, to);
+        from = to + 1;
+    }
+    int without = 0;
+    for (auto const& [from, to] : runs) without += to - from + 1;
+    if (lettered < leastBars || 2 * lettered < bars - without) runs.clear();
+    return runs;
+}
+
+tune::Tune withUnletteredFilled(Learned const& learned, tune::Tune tune)
+{
+    auto const runs = unletteredBars(tune);
+    if (runs.empty()) return tune;
+    Suggestion found = suggestChords(learned, tune, {Way::Usual, true, true});
+    std::erase_if(found.chords, [&runs](FoundChord const& chord) {
+        return !chord.kept && std::ranges::none_of(runs, [&chord](auto const& run) {
+            return chord.unit.bar >= run.first && chord.unit.bar <= run.second;
+        });
+    });
+    // Each run says its first chord, whatever was carried up to it.
+    tune::Tune filled = withChords(tune, found);
+    for (auto const& [from, to] : runs) {
+        auto const first =
+            std::ranges::find_if(found.chords, [from = from](FoundChord const& chord) {
+                return chord.unit.bar >= from;
+            });
+        tune::Bar& bar = filled.bars[static_cast<std::size_t>(first->unit.bar)];
+        if (bar.chords.empty() || bar.chords.front().at > first->unit.at)
+            bar.chords.insert(bar.chords.begin(), tune::chordMark(first->unit.at, first->chord,
+                                                                  tune::ChordOrigin::Found));
+    }
+    return filled;
 }
 
 tune::Tune withFoundChords(Learned const& learned, tune::Tune tune, ChordWishes const& wishes)

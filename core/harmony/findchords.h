@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace harmony {
@@ -75,6 +76,14 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
 // The tune with these chords: where one begins or changes, and where a strain or an ending
 // begins. Marks that are kept stay as they are.
 tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion);
+
+// Bars of a lettered tune that have no letters of their own for at least eight bars on end,
+// while at least half of the others have: a strain that was left to the player. From the first
+// to the last of each, indices into Tune::bars. A chord that is meant to be silent rests on.
+std::vector<std::pair<int, int>> unletteredBars(tune::Tune const& tune);
+
+// The tune with chords found for those bars and no others.
+tune::Tune withUnletteredFilled(Learned const& learned, tune::Tune tune);
 
 // Both at once, for a tune that has no chords or whose own are set aside.
 tune::Tune withFoundChords(Learned const& learned, tune::Tune tune,

@@ -78,6 +78,35 @@ TEST_CASE("Written chords are set aside unless they are to be kept", "[chords]")
     CHECK(plain(suggestChords(scenes::learned(), tune, wishes).chords[0].chord) == "Bb");
 }
 
+TEST_CASE("A strain that was left without letters gets chords, the lettered one stays",
+          "[chords]")
+{
+    tune::Tune const jig = scenes::jig();
+    auto const lettered = [&jig](std::size_t until) {
+        tune::Tune tune = jig;
+        for (std::size_t b = 0; b < until; ++b)
+            tune.bars[b].chords = {tune::chordMark({}, *music::chordFrom(b % 2 ? "D" : "G"),
+                                                   tune::ChordOrigin::Written)};
+        return tune;
+    };
+    std::size_t const bars = jig.bars.size();
+    REQUIRE(bars >= 16);
+    tune::Tune const half = lettered(bars - 8);
+    REQUIRE(unletteredBars(half) ==
+            std::vector{std::pair{static_cast<int>(bars) - 8, static_cast<int>(bars) - 1}});
+    tune::Tune const filled = withUnletteredFilled(scenes::learned(), half);
+    for (std::size_t b = 0; b < bars; ++b) {
+        if (b < bars - 8) CHECK(filled.bars[b].chords == half.bars[b].chords);
+        for (tune::ChordMark const& mark : filled.bars[b].chords)
+            CHECK((originOf(mark) == tune::ChordOrigin::Found) == (b >= bars - 8));
+    }
+    CHECK(plain(filled.bars.back().chords.back().chord) == "G");
+    // Seven bars may be one chord; a tune with a letter here and there is a drone by choice.
+    CHECK(unletteredBars(lettered(bars - 7)).empty());
+    CHECK(unletteredBars(lettered(2)).empty());
+    CHECK(withUnletteredFilled(scenes::learned(), lettered(bars)) == lettered(bars));
+}
+
 TEST_CASE("The ways differ: few plain chords, open fifths, one drone", "[chords]")
 {
     tune::Tune const tune = scenes::jig();
