@@ -33,6 +33,8 @@ struct Taste {
     struct Rate {
         double easyShare = 0; // of the level's limit
         double atTheLimit = 0;
+        double crossesAtLeisure = 0; // seconds that a finger has to pass under the thumb
+        double crossesAtOnce = 0;    // points where it has none
     } rate;
     struct ChordFit {
         std::array<Points, 12> foreignness{}; // by semitones above the root
@@ -46,6 +48,7 @@ struct Taste {
         Points thirdMissed = 0;
         Points longThirdMissed = 0;    // on top of that, where the chord fills a bar
         Points ninthWithoutThird = 0;  // a ninth or second over a chord whose third is missed
+        Points rootMissed = 0;         // over a named bass
         Points wrongThird = 0;
         Points wrongFifth = 0;
         Points wrongSeventh = 0;
@@ -66,6 +69,11 @@ struct Taste {
     struct Collision {
         std::array<Points, 3> crowded{}; // by strings between the hands
         Points tuneTakesString = 0;
+        Points tuneComesClose = 0; // onto the next string above one that rings on
+        // A string that the other hand plucks within a beat, by level; from level 4 on within
+        // `sharedSeconds`.
+        std::array<Points, 5> stringShared{};
+        double sharedSeconds = 0;
     } collision;
     struct Mud {
         double clear = 0; // roughness
@@ -100,6 +108,8 @@ struct Taste {
         Points stirs = 0;
         Points rests = 0;
         double partShare = 0;
+        int highAbove = 0; // midi
+        Points high = 0;   // a semitone that the bass of the last chord stands above that
         ByClose<Points> noBreath{}; // the last beat is struck
         double breathSlow = 0;      // times that much in airs and waltzes
         ByLevel<Points> endsWithoutThird{}; // the tune, in airs and waltzes whose mode is sure

@@ -18,6 +18,8 @@ void eachFigure(T& taste, See see)
     auto& rate = taste.rate;
     see("rate", "easy_share", rate.easyShare);
     see("rate", "at_the_limit", rate.atTheLimit);
+    see("rate", "crosses_at_leisure", rate.crossesAtLeisure);
+    see("rate", "crosses_at_once", rate.crossesAtOnce);
 
     auto& chordFit = taste.chordFit;
     see("chord_fit", "foreignness", chordFit.foreignness);
@@ -31,6 +33,7 @@ void eachFigure(T& taste, See see)
     see("quality", "third_missed", quality.thirdMissed);
     see("quality", "long_third_missed", quality.longThirdMissed);
     see("quality", "ninth_without_third", quality.ninthWithoutThird);
+    see("quality", "root_missed", quality.rootMissed);
     see("quality", "wrong_third", quality.wrongThird);
     see("quality", "wrong_fifth", quality.wrongFifth);
     see("quality", "wrong_seventh", quality.wrongSeventh);
@@ -51,6 +54,9 @@ void eachFigure(T& taste, See see)
     auto& collision = taste.collision;
     see("collision", "crowded", collision.crowded);
     see("collision", "tune_takes_string", collision.tuneTakesString);
+    see("collision", "tune_comes_close", collision.tuneComesClose);
+    see("collision", "string_shared", collision.stringShared);
+    see("collision", "shared_seconds", collision.sharedSeconds);
 
     auto& mud = taste.mud;
     see("mud", "clear", mud.clear);
@@ -85,6 +91,8 @@ void eachFigure(T& taste, See see)
     see("cadence", "stirs", cadence.stirs);
     see("cadence", "rests", cadence.rests);
     see("cadence", "part_share", cadence.partShare);
+    see("cadence", "high_above", cadence.highAbove);
+    see("cadence", "high", cadence.high);
     see("cadence", "no_breath", cadence.noBreath);
     see("cadence", "breath_slow", cadence.breathSlow);
     see("cadence", "ends_without_third", cadence.endsWithoutThird);

@@ -19,7 +19,7 @@ std::vector<music::Rational> const minims{{0}, {1, 2}};
 scenes::Example inG(std::string_view text)
 {
     auto x = scenes::example(text);
-    x.weights.taste.quality = {100, 0, 0, 1000, 800, 500, 400, {1, 1, 1, 1}};
+    x.weights.taste.quality = {100, 0, 0, 0, 1000, 800, 500, 400, {1, 1, 1, 1}};
     x.weights.taste.levers = {150, 250, 300, 0.6};
     return x;
 }
@@ -53,6 +53,10 @@ TEST_CASE("A wrong third, a diminished fifth and a wrong seventh are told apart"
     CHECK(qualityOf("Cm", {1, 5, 10}, "C2") == 1100); // E natural for E flat
     CHECK(qualityOf("F#m", {1, 5, 8}, "F2") == 900);  // C natural: a diminished fifth
     CHECK(qualityOf("G7", {1, 5, 7}, "G2") == 600);   // F sharp for F
+    CHECK(qualityOf("Em", {1, 5, 7}, "E2") ==
+          100); // its own seventh, D: only the third is missed
+    CHECK(qualityOf("Cm", {1, 5, 7}, "C2") ==
+          600); // B natural, a major seventh over a minor chord
     CHECK(qualityOf("Em", {1, 5, 8}, "E2") == 100);   // open: only the third is missed
     CHECK(qualityOf("Em", {1, 5, 10}, "E2") == 0);
     CHECK(qualityOf("E5", {1, 5, 8}, "E2") == 0); // a chord without a third is open on purpose

@@ -149,6 +149,70 @@ TEST_CASE("One string beside the right hand is crowded, two are close, three are
     CHECK(at("D4") == 0);
 }
 
+TEST_CASE(
+    "A string that the tune needs within a beat is left to it, and one above a note that rings",
+    "[terms]")
+{
+    // Common practice, no source: neither hand can be placed ahead on a string that the other
+    // plucks.
+    auto x = scenes::example("[G] B4:1/2 D4:1/4 E4:1/8 D4:1/8 |");
+    auto const costs = [&](std::vector<int> const& degrees, char const* root,
+                           std::vector<music::Rational> const& at) {
+        View const view = x.view(0);
+        return collision(view, scenes::laid(view, degrees, x.string(root), at));
+    };
+    Taste::Collision const taste = x.weights.taste.collision;
+    x.level.number = 3;
+    Points const shared = taste.stringShared[2];
+    // D4 a crotchet after the tune's first D4 would be the tune's own; a quaver before it is
+    // shared.
+    CHECK(costs({1}, "D4", {{3, 8}}) >= shared);
+    CHECK(costs({1}, "D4", {{0}}) < shared); // two beats before: only what rings on
+    // The tune comes down to the string next to C4, which rings.
+    CHECK(costs({1}, "C4", {{0}}) == 2 * taste.tuneComesClose); // twice
+    CHECK(costs({1}, "G3", {{0}}) == 0);
+    // The tune comes down below a note that rings.
+    CHECK(costs({1}, "G4", {{0}}) >= taste.tuneTakesString);
+    // At level 4 the hands are quicker: half a beat at 60 crotchets a minute is time enough.
+    x.level.number = 4;
+    x.tempo.beatsPerMinute = 60;
+    CHECK(costs({1}, "D4", {{3, 8}}) < taste.stringShared[3] + taste.tuneComesClose);
+}
+
+TEST_CASE(
+    "A finger that passes under the thumb in a hurry is dear, at leisure it costs nothing",
+    "[terms]")
+{
+    // By hand: crotchets at 60 last a second; 0.7 are leisure. A semiquaver of 0.25 s lacks
+    // 0.45 of the 0.7.
+    auto x = scenes::example("[G] z:1 |");
+    x.tempo.beatsPerMinute = 60;
+    x.level.leftNotesPerSecond = 100;
+    View const view = x.view(0);
+    int const g2 = x.string("G2");
+    Taste::Rate const taste = x.weights.taste.rate;
+    auto const last = [&](music::Rational at) {
+        Laid laid = scenes::laid(view, {1, 8, 9}, g2, {{0}, {1, 4}, at});
+        laid.plucks[1].finger = 1;
+        laid.plucks[2].finger = 2;
+        return rate(view, laid);
+    };
+    CHECK(last({1, 2}) == 0);
+    CHECK(last({5, 16}) ==
+          std::lround(taste.crossesAtOnce * (1 - 0.25 / taste.crossesAtLeisure)));
+}
+
+TEST_CASE("The last chord has its bass low, as far as the figures say", "[terms]")
+{
+    // By hand: G3 stands seven semitones above C3, G2 below it.
+    auto x = scenes::example("[D] A4:1 | [G] G4:1 |");
+    View const view = x.view(1);
+    auto const at = [&](char const* root) {
+        return cadence(view, scenes::laid(view, {1, 8}, x.string(root), {{0}, {0}}));
+    };
+    CHECK(at("G3") - at("G2") == 7 * x.weights.taste.cadence.high);
+}
+
 TEST_CASE("Close triads grow muddier as they sink, open shapes stay clear", "[terms]")
 {
     // The usual lower limit for a minor third is C3 (Lowell & Pullig 2003); patterns by their

@@ -453,7 +453,7 @@ TEST_CASE("A damaged table is refused with file and line", "[tables]")
         Row{"temperaments.json", "10265", "60000", "temperaments.json, line 7"},
         Row{"temperaments.json", "\"meantone\"", "\"equal\"", "temperaments.json, line 6"},
         Row{"taste.json", "\"easy_share\": 0.7, ", "", "taste.json, line 6"},
-        Row{"taste.json", "\"crowded\": [0, ", "\"crowded\": [", "taste.json, line 22"},
+        Row{"taste.json", "\"crowded\": [0, ", "\"crowded\": [", "taste.json, line 23"},
         Row{"taste.json", "\"mud\"", "\"mood\"", "taste.json, line 1"},
         Row{"weights.json", "\"reach\": 1000, ", "", "weights.json, line 6"},
         Row{"weights.json", "\"reach\"", "\"raech\"", "weights.json, line 6"},

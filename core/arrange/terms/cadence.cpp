@@ -65,6 +65,13 @@ bool onOwnBass(View const& view, Laid const& laid)
            view.chord.lowest;
 }
 
+// A last chord has its bass below the tune, where it carries.
+Points highBass(Taste::Cadence const& taste, Laid const& laid)
+{
+    int const lowest = std::ranges::min_element(laid.plucks, {}, &Pluck::midi)->midi;
+    return taste.high * std::max(0, lowest - taste.highAbove);
+}
+
 bool isSlow(View const& view)
 {
     return view.kind == tune::Kind::Air || view.kind == tune::Kind::Waltz;
@@ -102,7 +109,7 @@ Points endsSlowly(View const& view, Laid const& laid)
 {
     Taste::Cadence const& taste = view.taste->cadence;
     auto const level = static_cast<std::size_t>(view.level->number - 1);
-    Points sum = (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
+    Points sum = highBass(taste, laid) + (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
                  (onOwnBass(view, laid) ? 0 : taste.inverted) +
                  (oneStroke(laid) ? 0 : taste.endsBroken) +
                  (laid.voicing.rolled ? 0 : taste.endsUnrolled[level]);
@@ -127,7 +134,7 @@ Points cadence(View const& view, Laid const& laid)
     bool const ends = view.close == Close::Tune;
     if (ends && isSlow(view) && !laid.rests()) return endsSlowly(view, laid) + breath;
     if (!laid.rests())
-        sum = colourOf(taste, laid) + movement(taste, laid) +
+        sum = colourOf(taste, laid) + movement(taste, laid) + highBass(taste, laid) +
               (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
               (onOwnBass(view, laid) ? 0 : taste.inverted) +
               (hasOctave(laid) ? 0 : taste.noOctave) + (strikesOn(laid) ? taste.block : 0) +

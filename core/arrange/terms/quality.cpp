@@ -14,14 +14,11 @@ int stepsAboveRoot(View const& view, int string)
     return (letter - music::index(view.chord.rootLetter) + 7) % 7;
 }
 
-bool thirdIsHeard(View const& view, Laid const& laid)
+bool isHeard(View const& view, Laid const& laid, int pitchClass)
 {
-    int const third = *view.chord.third;
-    bool const inLeft =
-        std::ranges::any_of(laid.plucks, [&](Pluck const& p) { return p.midi % 12 == third; });
-    bool const inTune = std::ranges::any_of(
-        view.passes.front().tune, [&](TuneNote const& n) { return n.midi % 12 == third; });
-    return inLeft || inTune;
+    auto const sounds = [pitchClass](auto const& note) { return note.midi % 12 == pitchClass; };
+    return std::ranges::any_of(laid.plucks, sounds) ||
+           std::ranges::any_of(view.passes.front().tune, sounds);
 }
 
 // A ninth that is no tone of the chord, in any octave.
@@ -49,6 +46,13 @@ Points faultOf(View const& view, WrongTone wrong)
     return 0;
 }
 
+// A major seventh over a minor chord makes another chord of it.
+bool majorOverMinor(View const& view, int midi)
+{
+    return view.chord.third == (view.chord.root + 3) % 12 &&
+           (midi - view.chord.root + 120) % 12 == 11;
+}
+
 } // namespace
 
 std::optional<WrongTone> wrongTone(View const& view, Pluck const& p)
@@ -62,7 +66,7 @@ std::optional<WrongTone> wrongTone(View const& view, Pluck const& p)
         if (view.chord.fifth) return WrongTone::Fifth;
         break;
     case 6:
-        if (view.chord.seventh) return WrongTone::Seventh;
+        if (view.chord.seventh || majorOverMinor(view, p.midi)) return WrongTone::Seventh;
         if (!view.chord.inScale[static_cast<std::size_t>(p.midi % 12)])
             return WrongTone::SeventhOffScale;
         break;
@@ -77,11 +81,14 @@ Points quality(View const& view, Laid const& laid)
     if (laid.rests()) return 0;
     Taste::Quality const& taste = view.taste->quality;
     double sum = 0;
-    if (view.chord.third && !thirdIsHeard(view, laid)) {
+    if (view.chord.third && !isHeard(view, laid, *view.chord.third)) {
         bool const isLong = view.spanLength >= music::barLength(view.meter);
         sum += static_cast<double>(taste.thirdMissed + (isLong ? taste.longThirdMissed : 0) +
                                    (hasNinth(view, laid) ? taste.ninthWithoutThird : 0));
     }
+    // Over a named bass, bass and thumb alone make another chord.
+    if (view.chord.slash && !isHeard(view, laid, view.chord.root))
+        sum += static_cast<double>(taste.rootMissed);
     for (Pluck const& p : laid.plucks)
         if (std::optional<WrongTone> const wrong = wrongTone(view, p))
             sum += static_cast<double>(faultOf(view, *wrong)) *
