@@ -127,22 +127,40 @@ TEST_CASE("What cannot be written is said in plain words, and nothing is left", 
           0);
 }
 
-TEST_CASE("A full disk leaves the old file as it was, for every kind of file", "[trust]")
+TEST_CASE("A full disk leaves the old file as it was, for every command and kind of file",
+          "[trust]")
 {
-    // The shell's limit on the size of a file stands for a disk that is full.
+    // The shell's limit on the size of a file stands for a disk that is full: every kind is
+    // longer.
     Folder folder;
-    std::string const in = folder.file("t.abc", good);
-    for (char const* kind : {"pdf", "png", "svg", "wav", "flac", "plan.json"}) {
-        CAPTURE(kind);
-        std::string const out = folder.file(std::string("o.") + kind, "old");
+    std::string tune = head;
+    for (int i = 0; i < 32; ++i) tune += i % 2 ? "\"Am7\"A2c2e2a2|\n" : "\"G\"GABc d2B2|\n";
+    std::string const in = folder.file("t.abc", tune);
+    std::vector<std::pair<std::string, std::string>> calls;
+    for (char const* kind : {"pdf", "png", "svg", "musicxml", "mxl", "abc", "mid", "wav",
+                             "flac", "ogg", "txt", "html", "plan.json", "sallow"})
+        calls.emplace_back("arrange " + in, kind);
+    for (char const* kind : {"json", "bin"}) calls.emplace_back("weigh " + in, kind);
+    for (char const* kind : {"pdf", "png", "svg"}) {
+        calls.emplace_back("handout --key G --patterns 1-5-8", kind);
+        calls.emplace_back("drill " + in, kind);
+    }
+    calls.emplace_back("picture " + in, "png");
+    for (auto const& [words, kind] : calls) {
+        CAPTURE(words.substr(0, 8), kind);
+        std::string const out = folder.file("o." + kind, "old");
         int const there = folder.count();
-        Outcome const outcome =
-            sallow("arrange " + in + " -o " + out, "trap '' XFSZ; ulimit -f 1; ");
+        Outcome const outcome = sallow(words + " -o " + out, "trap '' XFSZ; ulimit -f 1; ");
         CHECK(outcome.status == 5);
         CHECK(contents(out) == "old");
         CHECK(folder.count() == there);
         CHECK(outcome.said.find("larger than is allowed") != std::string::npos);
     }
+    Outcome const batch = sallow("batch " + in + " --to mid -o " + folder.at("out"),
+                                 "trap '' XFSZ; ulimit -f 1; ");
+    CHECK(batch.status == 5);
+    for (auto const& entry : fs::directory_iterator(folder.path / "out"))
+        CHECK(entry.path().filename() == ".sallow-batch"); // what --resume goes by
 }
 
 TEST_CASE("What is printed to a full disk ends with 5", "[trust]")
