@@ -25,6 +25,12 @@ tune::Remark remarkOn(tune::Tune const& tune, harmony::Suggestion const& found)
 // A strain that was left without letters, in a tune that has them.
 tune::Tune filled(tune::Tune tune, files::Tables const& tables)
 {
+    if (auto const home = harmony::homeAtEnd(tune)) {
+        tune = harmony::withHomeAtEnd(std::move(tune));
+        tune.said.push_back({{},
+                             "the last bar has no chord, and the one before it does not close",
+                             fmt::format("{} is put there", shown(*home))});
+    }
     auto const runs = harmony::unletteredBars(tune);
     if (runs.empty()) return tune;
     tune = harmony::withUnletteredFilled(tables.harmony, std::move(tune));

@@ -448,6 +448,36 @@ std::vector<std::pair<int, int>> unletteredBars(tune::Tune const& tune)
     return runs;
 }
 
+std::optional<music::Chord> homeAtEnd(tune::Tune const& tune)
+{
+    if (tune.bars.empty() || !tune.bars.back().chords.empty()) return std::nullopt;
+    auto const spans = tune::chordSpans(tune);
+    int const last = static_cast<int>(tune.bars.size()) - 1;
+    if (spans.empty() || spans.back().bar != last) return std::nullopt;
+    Key const key = tune.bars.back().key;
+    auto const modal = std::ranges::find(modeHomes, key.mode, &ModeHome::mode);
+    Degree const tonic = modal != modeHomes.end()  ? modal->tonic
+                         : key.mode == Mode::Aeolian ? Degree{9, Quality::Minor}
+                                                   : Degree{0, Quality::Major};
+    music::Chord const home = chordOn(tonic, signature(key));
+    if (music::contains(spans.back().chord, pitchClass(key.tonic))) return std::nullopt;
+    std::optional<int> end;
+    for (tune::Note const& note : tune.bars.back().notes)
+        for (music::Pitch const& pitch : note.pitches) {
+            end = pitchClass(pitch);
+            if (!music::contains(home, *end)) return std::nullopt;
+        }
+    if (end != pitchClass(key.tonic)) return std::nullopt;
+    return home;
+}
+
+tune::Tune withHomeAtEnd(tune::Tune tune)
+{
+    if (auto const home = homeAtEnd(tune))
+        tune.bars.back().chords = {tune::chordMark({}, *home, tune::ChordOrigin::Found)};
+    return tune;
+}
+
 tune::Tune withUnletteredFilled(Learned const& learned, tune::Tune tune)
 {
     auto const runs = unletteredBars(tune);

@@ -82,6 +82,13 @@ tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion);
 // to the last of each, indices into Tune::bars. A chord that is meant to be silent rests on.
 std::vector<std::pair<int, int>> unletteredBars(tune::Tune const& tune);
 
+// Where the last bar says no chord, its notes are those of the tonic chord and end on the
+// tonic, and the chord before it goes on without that note: the tonic chord. Else none.
+std::optional<music::Chord> homeAtEnd(tune::Tune const& tune);
+
+// The tune with that chord in its last bar.
+tune::Tune withHomeAtEnd(tune::Tune tune);
+
 // The tune with chords found for those bars and no others.
 tune::Tune withUnletteredFilled(Learned const& learned, tune::Tune tune);
 

@@ -78,6 +78,23 @@ TEST_CASE("Written chords are set aside unless they are to be kept", "[chords]")
     CHECK(plain(suggestChords(scenes::learned(), tune, wishes).chords[0].chord) == "Bb");
 }
 
+TEST_CASE("A last bar that says no chord closes at home, where its notes do", "[chords]")
+{
+    auto const ends = [](char const* body, char const* key = "G") {
+        auto const home = homeAtEnd(
+            scenes::tuneOf(std::string("X:1\nM:3/4\nL:1/4\nK:") + key + "\n" + body + "\n"));
+        return home ? plain(*home) : std::string("none");
+    };
+    CHECK(ends("\"G\"GBd|\"D7\"cAF|G3|]") == "G");
+    CHECK(ends("\"Am\"Ace|\"E7\"e^GB|A3|]", "Am") == "Am");
+    CHECK(ends("\"Em\"EGB|\"D\"dAF|E3|]", "Edor") == "Em");
+    CHECK(ends("\"D7\"cAF|\"G\"GBd|G3|]") == "none");  // G goes on
+    CHECK(ends("\"G\"GBd|\"D7\"cAF|A3|]") == "none");  // not at home
+    CHECK(ends("\"G\"GBd|\"D7\"cAF|FG2|]") == "none"); // F sharp is none of its notes
+    CHECK(ends("GBd|cAF|G3|]") == "none");
+    CHECK(ends("\"G\"GBd|\"D7\"cAF|\"Em\"G3|]") == "none");
+}
+
 TEST_CASE("A strain that was left without letters gets chords, the lettered one stays",
           "[chords]")
 {

@@ -22,10 +22,11 @@ Points foreign(View const& view, Pluck const& p)
     return view.taste->chordFit.foreignness[above];
 }
 
-// A note held for a beat or more stands in full, a shorter one passes by.
+// A note held for a beat stands in full, a shorter one passes by, a longer one stays in the
+// way.
 double byLength(View const& view, Pluck const& p)
 {
-    return 0.5 + 0.5 * std::min(1.0, p.held / view.beat);
+    return 0.5 + 0.5 * std::min(2.0, p.held / view.beat);
 }
 
 // The lowest note of the shape where it is neither the chord's bass nor its root: third and
