@@ -25,9 +25,12 @@ using Kept = std::vector<std::optional<music::Chord>>;
 bool isKept(tune::ChordMark const& mark, ChordWishes const& wishes)
 {
     switch (originOf(mark)) {
-    case tune::ChordOrigin::Written: return wishes.keepWritten;
-    case tune::ChordOrigin::Set: return wishes.keepSet;
-    case tune::ChordOrigin::Found: break;
+    case tune::ChordOrigin::Written:
+        return wishes.keepWritten;
+    case tune::ChordOrigin::Set:
+        return wishes.keepSet;
+    case tune::ChordOrigin::Found:
+        break;
     }
     return false;
 }
@@ -106,7 +109,8 @@ std::vector<std::vector<std::size_t>> twinsOf(tune::Tune const& tune,
     return twins;
 }
 
-// Half of what each hears itself, half of what its twins hear. Kept units neither give nor take.
+// Half of what each hears itself, half of what its twins hear. Kept units neither give nor
+// take.
 void hearTwins(std::vector<Logs>& rows, tune::Tune const& tune, std::vector<Unit> const& units,
                Kept const& kept)
 {
@@ -258,7 +262,8 @@ bool fitsSignature(tune::Tune const& tune, Unit const& unit, music::Chord const&
         });
     };
     for (music::PitchName const& name : toneNames(chord))
-        if (name.alter != music::alterIn(inSignature, name.letter) && !sounds(name)) return false;
+        if (name.alter != music::alterIn(inSignature, name.letter) && !sounds(name))
+            return false;
     return true;
 }
 
@@ -273,8 +278,8 @@ std::vector<std::size_t> ranked(Logs const& logs)
     return order;
 }
 
-// The likeliest degree; but where it is no sure thing, one whose tones the tune or its signature
-// has, since every other tone turns a lever of the harp.
+// The likeliest degree; but where it is no sure thing, one whose tones the tune or its
+// signature has, since every other tone turns a lever of the harp.
 Degree chosenDegree(ChordTable const& table, Logs const& row, tune::Tune const& tune,
                     Unit const& unit, int inSignature)
 {
@@ -301,10 +306,9 @@ void fillLikely(Suggestion& out, tune::Tune const& tune, ChordTable const& table
         auto const order = ranked(rows[t]);
         for (std::size_t r = 0; r < std::min(likelyShown, order.size()); ++r) {
             music::Chord chord = chordOn(table.degrees[order[r]], signatures[t]);
-            std::string reason = chordReason(tune, chords[t].unit, chord,
-                                             t > 0 ? &best[t - 1] : nullptr,
-                                             t + 1 < best.size() ? &best[t + 1] : nullptr,
-                                             out.heardIn);
+            std::string reason =
+                chordReason(tune, chords[t].unit, chord, t > 0 ? &best[t - 1] : nullptr,
+                            t + 1 < best.size() ? &best[t + 1] : nullptr, out.heardIn);
             chords[t].likely.push_back(
                 {std::move(chord), probability(rows[t][order[r]]), std::move(reason)});
         }
@@ -389,7 +393,9 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
         signatures.push_back(signature(inBar == tune.key ? out.heardIn : inBar));
         Degree const best =
             chosenDegree(learned.chords, rows[t], tune, units[t], signatures.back());
-        out.chords.push_back({units[t], kept[t] ? *kept[t] : chordOn(best, signatures[t]), {},
+        out.chords.push_back({units[t],
+                              kept[t] ? *kept[t] : chordOn(best, signatures[t]),
+                              {},
                               kept[t].has_value()});
     }
     fillLikely(out, tune, learned.chords, rows, signatures);
@@ -408,15 +414,14 @@ tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion)
         });
     for (FoundChord const& found : suggestion.chords) {
         tune::Bar& bar = tune.bars[static_cast<std::size_t>(found.unit.bar)];
-        bool const begins = found.unit.opensBar &&
-                            (found.unit.barOfStrain == 0 || !bar.endings.empty());
+        bool const begins =
+            found.unit.opensBar && (found.unit.barOfStrain == 0 || !bar.endings.empty());
         if (found.kept || (!begins && inForce(tune, found.unit) == found.chord)) continue;
         bar.chords.push_back(
             tune::chordMark(found.unit.at, found.chord, tune::ChordOrigin::Found));
-        std::stable_sort(bar.chords.begin(), bar.chords.end(),
-                         [](tune::ChordMark const& a, tune::ChordMark const& b) {
-                             return a.at < b.at;
-                         });
+        std::stable_sort(
+            bar.chords.begin(), bar.chords.end(),
+            [](tune::ChordMark const& a, tune::ChordMark const& b) { return a.at < b.at; });
     }
     return tune;
 }
@@ -456,9 +461,9 @@ std::optional<music::Chord> homeAtEnd(tune::Tune const& tune)
     if (spans.empty() || spans.back().bar != last) return std::nullopt;
     Key const key = tune.bars.back().key;
     auto const modal = std::ranges::find(modeHomes, key.mode, &ModeHome::mode);
-    Degree const tonic = modal != modeHomes.end()  ? modal->tonic
+    Degree const tonic = modal != modeHomes.end()    ? modal->tonic
                          : key.mode == Mode::Aeolian ? Degree{9, Quality::Minor}
-                                                   : Degree{0, Quality::Major};
+                                                     : Degree{0, Quality::Major};
     music::Chord const home = chordOn(tonic, signature(key));
     if (music::contains(spans.back().chord, pitchClass(key.tonic))) return std::nullopt;
     std::optional<int> end;
