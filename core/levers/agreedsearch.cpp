@@ -1,5 +1,7 @@
 #include "core/levers/agreedsearch.h"
 
+#include "core/base/at.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -9,7 +11,7 @@ namespace {
 
 constexpr int mostParted = 20;
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
+using base::at;
 
 } // namespace
 

@@ -1,5 +1,7 @@
 #include "core/levers/groupsearch.h"
 
+#include "core/base/at.h"
+
 #include <algorithm>
 #include <numeric>
 
@@ -12,7 +14,7 @@ constexpr std::int64_t turnCost = 1'000'000;
 
 constexpr std::size_t mostStates = 40; // kept after a note
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
+using base::at;
 
 } // namespace
 

@@ -1,5 +1,7 @@
 #include "core/levers/refused.h"
 
+#include "core/base/at.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -11,7 +13,7 @@ namespace {
 using harp::Lever;
 using Notes = std::span<tune::PlayedNote const>;
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
+using base::at;
 
 // Why no string sounds the pitch.
 base::Fault noString(harp::Harp const& harp, int note, Notes notes,

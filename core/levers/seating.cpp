@@ -1,5 +1,6 @@
 #include "core/levers/seating.h"
 
+#include "core/base/at.h"
 #include "core/levers/agreedsearch.h"
 
 #include <algorithm>
@@ -16,7 +17,7 @@ namespace {
 using harp::Lever;
 using Notes = std::span<tune::PlayedNote const>;
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
+using base::at;
 
 Seating seatingOf(std::vector<GroupWay const*> const& ways, std::size_t notes,
                   std::size_t strings, std::span<NoteChoice const> choices)

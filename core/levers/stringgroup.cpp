@@ -1,5 +1,7 @@
 #include "core/levers/stringgroup.h"
 
+#include "core/base/at.h"
+
 #include <algorithm>
 #include <numeric>
 #include <optional>
@@ -8,7 +10,7 @@ namespace levers {
 
 namespace {
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
+using base::at;
 
 // Strings that share a note with two seats belong to one group; so do those of a note that may
 // ring on through another, as long as the group stays small: beyond that a note rings on

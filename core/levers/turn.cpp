@@ -1,10 +1,12 @@
 #include "core/levers/turn.h"
 
+#include "core/base/at.h"
+
 namespace levers {
 
 namespace {
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
+using base::at;
 
 } // namespace
 

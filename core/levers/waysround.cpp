@@ -1,5 +1,6 @@
 #include "core/levers/waysround.h"
 
+#include "core/base/at.h"
 #include "core/harp/placing.h"
 #include "core/levers/planned.h"
 #include "core/levers/uses.h"
@@ -22,7 +23,7 @@ using Uses = std::vector<tune::PlayedNote>;
 // Ten points are as bad as one flip (tune/ways.h), which is a million in a plan.
 constexpr std::int64_t ofPoint = 100'000;
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
+using base::at;
 
 // The other pitch of the note's own string, a semitone away.
 std::optional<music::Pitch> plainOf(harp::Harp const& harp, music::Pitch pitch)
