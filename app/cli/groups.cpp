@@ -105,7 +105,7 @@ Options tuneWishes(Call& call)
     return {{"--tempo", &o.tempo, "beats a minute", from(10, 400)},
             {"--chords", &o.chords,
              "keep: use the written chord symbols; suggest: find them again from the notes; auto: "
-             "find them where the tune has none",
+             "find them where the tune, or a strain of it, has none",
              oneOf({"keep", "suggest", "auto"})},
             {"--passes", &o.passes,
              "shapes on the repeats: written (the same every time through) or varied",

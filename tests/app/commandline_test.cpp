@@ -308,10 +308,10 @@ TEST_CASE("Keys as JSON carry cost, levers raised and notes lost beside what the
         "weir.abc", "X:1\nT:The Weir\nM:4/4\nL:1/4\nK:Dmix\n\"D\"d2 A2|\"C\"c2 G2|\"D\"d4|]\n");
     Outcome const keys = sallow("keys " + tune + " --json");
     REQUIRE(keys.status == 0);
-    for (char const* field : {"\"key\"", "\"mode\": \"mixolydian\"", "\"moved_semitones\"",
-                              "\"possible\"", "\"setup\"", "\"setup_line\"", "\"flips\"",
-                              "\"room_below\"", "\"rank\"", "\"reason\"", "\"levers_raised\"",
-                              "\"notes_lost\"", "\"cost\"", "\"chords\""}) {
+    for (char const* field :
+         {"\"key\"", "\"mode\": \"mixolydian\"", "\"moved_semitones\"", "\"possible\"",
+          "\"setup\"", "\"setup_line\"", "\"flips\"", "\"room_below\"", "\"rank\"",
+          "\"reason\"", "\"levers_raised\"", "\"notes_lost\"", "\"cost\"", "\"chords\""}) {
         CAPTURE(field);
         CHECK(keys.out.find(field) != std::string::npos);
     }
@@ -339,13 +339,14 @@ TEST_CASE("A harp of one's own is taken from its file, and its strings are named
           "[commandline]")
 {
     Folder folder;
-    std::string harps = "{\"sallow_harps\":1,\"harps\":[{\"id\":\"willow\",\"name\":\"Willow\","
-                        "\"lowest\":\"C2\",\"strings\":29,\"tuning\":\"C\",\"without_lever\":[],"
-                        "\"wound\":[1,2],\"gaps_mm\":[";
+    std::string harps =
+        "{\"sallow_harps\":1,\"harps\":[{\"id\":\"willow\",\"name\":\"Willow\","
+        "\"lowest\":\"C2\",\"strings\":29,\"tuning\":\"C\",\"without_lever\":[],"
+        "\"wound\":[1,2],\"gaps_mm\":[";
     for (int i = 0; i < 29; ++i) harps += i == 0 ? "15" : ",15";
     std::string const file = folder.file("harps.json", harps + "]}]}");
-    std::string const tune = folder.file(
-        "weir.abc", "X:1\nT:The Weir\nM:4/4\nL:1/4\nK:G\n\"G\"G2 B2|\"G\"d4|]\n");
+    std::string const tune =
+        folder.file("weir.abc", "X:1\nT:The Weir\nM:4/4\nL:1/4\nK:G\n\"G\"G2 B2|\"G\"d4|]\n");
     Outcome const own = sallow("arrange " + tune + " --harp-file " + file +
                                " --names harp -o " + folder.at("o.plan.json"));
     REQUIRE(own.status == 0);
@@ -354,8 +355,7 @@ TEST_CASE("A harp of one's own is taken from its file, and its strings are named
     CHECK(sallow("arrange " + tune + " --harp-file " + damaged + " -o " + folder.at("p.mid"))
               .status == 3);
     // Saved, it needs the file no more.
-    REQUIRE(sallow("arrange " + tune + " --harp-file " + file + " -o " +
-                   folder.at("o.sallow"))
+    REQUIRE(sallow("arrange " + tune + " --harp-file " + file + " -o " + folder.at("o.sallow"))
                 .status == 0);
     CHECK(sallow("arrange " + folder.at("o.sallow") + " -o " + folder.at("q.mid")).status == 0);
 }
@@ -389,4 +389,29 @@ TEST_CASE("Handouts, drills and packs of levels are written, and refused with a 
     CHECK(sallow("handout -o " + folder.at("x.mid")).status == 2);
     CHECK(sallow("arrange " + tune + " --levels 0-9 -o " + folder.at("x.pdf")).status == 2);
     CHECK_FALSE(fs::exists(folder.at("x.pdf")));
+}
+
+TEST_CASE("A strain without chords gets them, and a last bar that says none closes, unless "
+          "they are kept",
+          "[cli]")
+{
+    Folder folder;
+    std::string tune = head;
+    for (int bar = 0; bar < 8; ++bar) tune += bar % 2 ? "\"D\"A2d2|" : "\"G\"GABd|";
+    tune += "\n";
+    for (int bar = 0; bar < 8; ++bar) tune += bar % 2 ? "E2e2|" : "cBAG|";
+    std::string const half = folder.file("half.abc", tune + "\n");
+    Outcome const filled = sallow("arrange " + half + " -o " + folder.at("a.abc"));
+    CHECK(filled.status == 0);
+    CHECK(filled.said.find("bar 9 to bar 16 have no chords; chords for them are found") !=
+          std::string::npos);
+    Outcome const kept = sallow("arrange " + half + " --chords keep -o " + folder.at("b.abc"));
+    CHECK(kept.status == 0);
+    CHECK(kept.said.find("chords for them") == std::string::npos);
+    std::string const open = folder.file("open.abc", head + "\"G\"GABd|\"D7\"d2A2|G4|]\n");
+    CHECK(sallow("arrange " + open + " -o " + folder.at("c.txt")).said.find("G is put there") !=
+          std::string::npos);
+    CHECK(contents(folder.at("c.txt")).find("Bar 3, G.") != std::string::npos);
+    CHECK(sallow("arrange " + open + " --chords keep -o " + folder.at("d.txt"))
+              .said.find("is put there") == std::string::npos);
 }
