@@ -228,7 +228,7 @@ TEST_CASE("Chord symbols of another part stand over the tune", "[musicxml][read]
         "</harmony><note><rest/><duration>2</duration></note><harmony><root>"
         "<root-step>F</root-step></root><kind>major</kind></harmony><note><rest/>"
         "<duration>2</duration></note></measure></part></score-partwise>";
-    auto const& chords = tuneIn(text).bars[0].chords;
+    auto const chords = tuneIn(text).bars[0].chords;
     REQUIRE(chords.size() == 2);
     CHECK(music::plain(chords[1].chord) == "F");
     CHECK(chords[1].at == music::Length{Rational(1, 2)});
