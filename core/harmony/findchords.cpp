@@ -500,6 +500,8 @@ tune::Tune withUnletteredFilled(Learned const& learned, tune::Tune tune)
             std::ranges::find_if(found.chords, [from = from](FoundChord const& chord) {
                 return chord.unit.bar >= from;
             });
+        if (first == found.chords.end() || first->unit.bar > to)
+            continue; // pick-ups, or too long
         tune::Bar& bar = filled.bars[static_cast<std::size_t>(first->unit.bar)];
         if (bar.chords.empty() || bar.chords.front().at > first->unit.at)
             bar.chords.insert(bar.chords.begin(), tune::chordMark(first->unit.at, first->chord,

@@ -78,7 +78,7 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
 tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion);
 
 // Bars of a lettered tune that have no letters of their own for at least eight bars on end,
-// while at least half of the others have: a strain that was left to the player. From the first
+// while eight and half of the others have: a strain that was left to the player. From the first
 // to the last of each, indices into Tune::bars. A chord that is meant to be silent rests on.
 std::vector<std::pair<int, int>> unletteredBars(tune::Tune const& tune);
 

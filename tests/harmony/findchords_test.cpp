@@ -118,6 +118,11 @@ TEST_CASE("A strain that was left without letters gets chords, the lettered one 
             CHECK((originOf(mark) == tune::ChordOrigin::Found) == (b >= bars - 8));
     }
     CHECK(plain(filled.bars.back().chords.back().chord) == "G");
+    // A tune that is too long for chords to be found is left as it is.
+    tune::Tune endless = lettered(bars);
+    while (endless.bars.size() < 20'000) endless.bars.push_back(jig.bars[2]);
+    endless = withUnletteredFilled(scenes::learned(), std::move(endless));
+    CHECK(endless.bars.back().chords.empty());
     // Seven bars may be one chord; a tune with a letter here and there is a drone by choice.
     CHECK(unletteredBars(lettered(bars - 7)).empty());
     CHECK(unletteredBars(lettered(2)).empty());
