@@ -33,7 +33,8 @@ struct Taste {
     struct Rate {
         double easyShare = 0; // of the level's limit
         double atTheLimit = 0;
-        double crossesAtLeisure = 0; // seconds that a finger has to pass under the thumb
+        // Seconds that a finger has to pass under the thumb, by level.
+        std::array<double, 5> crossesAtLeisure{1, 1, 1, 1, 1};
         double crossesAtOnce = 0;    // points where it has none
     } rate;
     struct ChordFit {

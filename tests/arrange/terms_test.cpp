@@ -188,6 +188,7 @@ TEST_CASE(
     auto x = scenes::example("[G] z:1 |");
     x.tempo.beatsPerMinute = 60;
     x.level.leftNotesPerSecond = 100;
+    x.level.number = 3;
     View const view = x.view(0);
     int const g2 = x.string("G2");
     Taste::Rate const taste = x.weights.taste.rate;
@@ -199,7 +200,7 @@ TEST_CASE(
     };
     CHECK(last({1, 2}) == 0);
     CHECK(last({5, 16}) ==
-          std::lround(taste.crossesAtOnce * (1 - 0.25 / taste.crossesAtLeisure)));
+          std::lround(taste.crossesAtOnce * (1 - 0.25 / taste.crossesAtLeisure[2])));
 }
 
 TEST_CASE("The last chord has its bass low, as far as the figures say", "[terms]")

@@ -27,7 +27,9 @@ double crossings(View const& view, Laid const& laid)
         Pluck const& from = laid.plucks[i];
         Pluck const& to = laid.plucks[i + 1];
         if (from.finger != 1 || to.string <= from.string || to.at <= from.at) continue;
-        double const leisure = view.seconds(to.at - from.at) / taste.crossesAtLeisure;
+        double const leisure =
+            view.seconds(to.at - from.at) /
+            taste.crossesAtLeisure[static_cast<std::size_t>(view.level->number - 1)];
         sum += taste.crossesAtOnce * std::max(0.0, 1 - leisure);
     }
     return sum;
