@@ -29,8 +29,8 @@ private:
 };
 
 // A line on a terminal while one thing takes longer than a second: what, and for how long.
-// Elsewhere nothing is said. A stop from the keyboard ends the program as ever; no output is
-// begun by then.
+// Elsewhere nothing is said. A stop from the keyboard ends the program as ever
+// (app/cli/stop.h); no output is begun by then.
 class Waiting {
 public:
     explicit Waiting(std::string what);

@@ -1,6 +1,9 @@
 #include "app/cli/stop.h"
 
 #include <csignal>
+#include <string_view>
+
+#include <unistd.h>
 
 namespace cli {
 
@@ -14,7 +17,26 @@ void onStop(int signal)
     std::signal(signal, SIG_DFL);
 }
 
+// Only what may be called in the middle of anything else.
+void sayAndEnd(int signal)
+{
+    constexpr std::string_view overLine = "\r\x1b[K"; // to the line's start, and all of it goes
+    constexpr std::string_view words = "sallow: stopped; what is saved is whole\n";
+    if (::isatty(STDERR_FILENO) == 1) [[maybe_unused]]
+        auto const cleared = ::write(STDERR_FILENO, overLine.data(), overLine.size());
+    [[maybe_unused]] auto const said = ::write(STDERR_FILENO, words.data(), words.size());
+    std::signal(signal, SIG_DFL);
+    std::raise(signal);
+}
+
 } // namespace
+
+void sayWhenStopped()
+{
+    for (int const signal : {SIGINT, SIGTERM})
+        if (std::signal(signal, sayAndEnd) == SIG_IGN)
+            std::signal(signal, SIG_IGN); // whoever started the program wants none of it
+}
 
 void listenForStop()
 {

@@ -152,10 +152,13 @@ private:
     std::array<std::size_t, endNames.size()> m_counts{};
 };
 
-// Ends as the signal would have ended it, so that whoever started the program sees it.
-ExitStatus stopped()
+// Ends as the signal would have ended it, so that whoever started the program sees it. A worker
+// leaves the words to the one that started it.
+ExitStatus stopped(Call const& call)
 {
-    std::cerr << "sallow: stopped; what is saved is whole, and --resume goes on from there\n";
+    if (!call.batch.tell)
+        std::cerr
+            << "sallow: stopped; what is saved is whole, and --resume goes on from there\n";
     std::raise(cli::stopAsked()); // the second time it ends the program
     return Fine;
 }
@@ -170,7 +173,7 @@ ExitStatus arrangeAll(BatchPlan const& plan, Call const& call, Part part,
     {
         Progress progress(plan.tunes.size(), call.batch.tell);
         for (std::size_t i = part.which; i < plan.tunes.size(); i += part.of, ++asked) {
-            if (cli::stopAsked() != 0) return stopped();
+            if (cli::stopAsked() != 0) return stopped(call);
             BatchTune const& tune = plan.tunes[i];
             End end = End::Kept;
             if (!(call.batch.resume && record->has(tune, sound))) {
@@ -245,7 +248,7 @@ ExitStatus inProcesses(BatchPlan const& plan, Call const& call)
             if (cli::stopAsked() != 0) {
                 for (auto const& process : jobs) process->terminate();
                 for (auto const& process : jobs) process->waitForFinished(-1);
-                return stopped();
+                return stopped(call);
             }
         }
     }

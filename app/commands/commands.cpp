@@ -1,6 +1,7 @@
 #include "app/commands/commands.h"
 
 #include "app/cli/parse.h"
+#include "app/cli/stop.h"
 #include "app/commands/verbs.h"
 #include "app/input.h"
 
@@ -66,6 +67,7 @@ int runVerb(std::vector<std::string> const& words, char* program)
     Call call;
     cli::Parsed const parsed = cli::parse(words, verbs(), call);
     if (!parsed.verb) return answer(parsed);
+    cli::sayWhenStopped();
     if (!parsed.verb->draws) return printedAll(parsed.verb->run(call));
 
     // Drawing without a window needs no display. Qt is given no word of the call: it would take

@@ -5,7 +5,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <fcntl.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 #include <csignal>
 
@@ -278,5 +281,36 @@ TEST_CASE("A word that is neither a command nor a file is answered with the near
         CAPTURE(old);
         CHECK(sallow("arrange " + in + ' ' + old + " -o " + folder.at("o.mid")).status == 2);
         CHECK_FALSE(fs::exists(folder.at("o.mid")));
+    }
+}
+
+TEST_CASE("A call that is stopped says so and ends as the signal ends it", "[trust]")
+{
+    Folder folder;
+    std::string const pipe = folder.at("slow.abc");
+    REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
+    for (int const signal : {SIGINT, SIGTERM}) {
+        CAPTURE(signal);
+        pid_t const call = ::fork();
+        if (call == 0) {
+            std::signal(signal, SIG_DFL);
+            int const said =
+                ::open(folder.at("said").c_str(), O_WRONLY | O_CREAT | O_TRUNC, 0600);
+            ::dup2(said, STDERR_FILENO);
+            ::execl(places::program().c_str(), "sallow", "check", pipe.c_str(), nullptr);
+            ::_exit(127);
+        }
+        REQUIRE(call > 0);
+        // The call waits for its tune; once this side of the pipe is open, it has begun to
+        // read.
+        int const tune = ::open(pipe.c_str(), O_WRONLY);
+        ::kill(call, signal);
+        int ended = 0;
+        ::waitpid(call, &ended, 0);
+        ::close(tune);
+        CHECK(WIFSIGNALED(ended));
+        CHECK(WTERMSIG(ended) == signal);
+        CHECK(contents(folder.at("said")).find("stopped; what is saved is whole") !=
+              std::string::npos);
     }
 }
