@@ -72,7 +72,10 @@ ExitStatus keys(Call const& call)
     for (files::AbcEntry const& entry : job->entries) {
         auto const brief = wished(*job, entry);
         if (!brief) return refuse(brief.error());
-        if (auto const fault = proposal::tooLong(brief->tune)) return refuse(*fault);
+        if (auto fault = proposal::tooLong(brief->tune)) {
+            fault->place = placeOf(job->book, brief->tune);
+            return refuse(*fault);
+        }
         Waiting waiting("comparing keys");
         auto const keys =
             proposal::rankedKeys(*brief, call.keyOrder, [&](std::size_t done, std::size_t all) {

@@ -31,7 +31,7 @@ constexpr std::array rows{
         {"the tunebook has no tune with this number",
          "give the number of its X: line, or its place in the book"}},
     Row{FaultCode::NoNotes,
-        {"the tune has no notes", "write its melody; in ABC, below the K: line"}},
+        {"the tune has no notes", "write its melody first, then open it again"}},
     Row{FaultCode::TuneTooLong, {"the tune is too long", "split it, or correct its lengths"}},
     Row{FaultCode::BadField, {"this line cannot be read", "correct the line or take it out"}},
     Row{FaultCode::BadKey,

@@ -79,14 +79,17 @@ std::optional<base::Fault> tooLong(tune::Tune const& tune)
         inBar = std::max(inBar, bar.notes.size());
         chords += bar.chords.size();
     }
-    if (tune.bars.size() <= mostBars && notes <= mostNotes && chords <= mostChords &&
-        inBar <= mostInBar)
-        return std::nullopt;
-    return base::Fault{base::FaultCode::TuneTooLong, tune.title,
-                       fmt::format("{} bars, {} notes, {} in one bar, {} chords; it may have {}, {}, "
-                                   "{} and {}",
-                                   tune.bars.size(), notes, inBar, chords, mostBars, mostNotes,
-                                   mostInBar, mostChords)};
+    std::string over;
+    auto const limited = [&over](std::size_t has, std::size_t most, std::string_view what) {
+        if (has <= most) return;
+        over += fmt::format("{}{} {}, at most {}", over.empty() ? "" : "; ", has, what, most);
+    };
+    limited(tune.bars.size(), mostBars, "bars");
+    limited(notes, mostNotes, "notes");
+    limited(inBar, mostInBar, "notes in one bar");
+    limited(chords, mostChords, "chords");
+    if (over.empty()) return std::nullopt;
+    return base::Fault{base::FaultCode::TuneTooLong, {}, over};
 }
 
 base::Result<std::vector<music::Interval>> movesWished(Brief const& brief)

@@ -277,6 +277,26 @@ TEST_CASE("Damaged values are refused with part, measure and line", "[musicxml][
     CHECK(read.error().place.starts_with(place));
 }
 
+TEST_CASE("Damaged XML is refused in our own words, at its line", "[musicxml][read]")
+{
+    std::string const whole = score(bar(note("C", 5, "8")));
+    auto const [from, to, words] = GENERATE(table<std::string, std::string, std::string>({
+        {"</note>", "", "before all is closed"},
+        {"<note>", "<note a=1>", "no quotation marks"},
+        {"<note>", "<no<te>", "in the middle of a word"},
+        {"<note>", "<![CDATA[ <note>", "a text in it is cut off"},
+        {"<note>", "<!-- <note>", "a remark are cut off"},
+    }));
+    std::string text = whole;
+    text.replace(text.find(from), from.size(), to);
+    auto const read = files::readMusicXml(text, "score");
+    REQUIRE_FALSE(read);
+    CHECK(read.error().code == FaultCode::Malformed);
+    CHECK(read.error().place.starts_with("score, line"));
+    CAPTURE(read.error().detail);
+    CHECK(read.error().detail.find(words) != std::string::npos);
+}
+
 TEST_CASE("What is no score is refused as such", "[musicxml][read]")
 {
     auto const code = [](std::string const& text) {

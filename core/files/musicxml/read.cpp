@@ -2,8 +2,9 @@
 
 #include "core/files/abc/text.h"
 #include "core/files/musicxml/measure.h"
-#include "core/files/musicxml/parts.h"
 #include "core/files/musicxml/mxl.h"
+#include "core/files/musicxml/parts.h"
+#include "core/files/musicxml/xmlwords.h"
 #include "core/files/tidy.h"
 
 #include <algorithm>
@@ -153,7 +154,7 @@ public:
             auto const at =
                 static_cast<std::size_t>(std::max<std::ptrdiff_t>(parsed.offset, 0));
             return Fault{FaultCode::Malformed, placeName(m_file, m_places.ofByte(at)),
-                         parsed.description()};
+                         std::string(xmlWords(parsed.status))};
         }
         xml_node const score = scoreIn(document);
         if (!score) return Fault{FaultCode::NoScore, m_file, rootName(document)};
