@@ -18,7 +18,7 @@ inline std::optional<sheet::MusicFont> musicFont()
 {
     std::string const path = places::musicFont() + "/metadata.json";
     if (!std::filesystem::exists(path)) {
-        WARN("the music font is not there (npm ci in packaging/): the sheet is not measured");
+        WARN("SKIPPED: the music font is not there (npm ci in packaging/)");
         return std::nullopt;
     }
     return files::musicFontFrom(*files::readTextFile(path)).value();
