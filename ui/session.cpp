@@ -104,6 +104,13 @@ std::optional<int> Session::shown() const
     return m_proposal->solution.best.candidates[static_cast<std::size_t>(*m_selected)];
 }
 
+bool Session::looksElsewhere() const
+{
+    if (!m_selected) return false;
+    auto const& chosen = m_proposal->solution.best.candidates;
+    return shown() != chosen[static_cast<std::size_t>(*m_selected)];
+}
+
 arrange::Arrangement Session::shownArrangement() const
 {
     arrange::Arrangement shownOne = arrangement();
@@ -145,6 +152,15 @@ void Session::select(int position)
     m_selected = position;
     look();
     emit selectionChanged();
+}
+
+void Session::selectBar(int bar)
+{
+    auto const& positions = arrangement().positions;
+    if (m_selected && positions[static_cast<std::size_t>(*m_selected)].position.bar == bar)
+        return;
+    for (std::size_t i = 0; i < positions.size(); ++i)
+        if (positions[i].position.bar == bar) return select(static_cast<int>(i));
 }
 
 std::vector<int> Session::chosen() const

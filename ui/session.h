@@ -57,6 +57,7 @@ public:
     // The candidate looked at for the selected position: the chosen one until another is
     // shown.
     std::optional<int> shown() const;
+    bool looksElsewhere() const; // shown() is not the chosen one
     // The arrangement with the shown candidate in its place.
     arrange::Arrangement shownArrangement() const;
     // What makes the arrangement with that way round a snag, to be heard; it makes none where
@@ -76,6 +77,7 @@ public:
 
 public slots:
     void select(int position); // alone
+    void selectBar(int bar);   // its first chord, where none of it is selected
     void chooseTogether(std::vector<int> positions);
     void toggleChosen(int position); // with those that are chosen, or no longer
     void show(int candidate);

@@ -1,18 +1,13 @@
 #pragma once
 
 #include "ui/actions.h"
-#include "ui/aside.h"
 #include "ui/audition.h"
-#include "ui/compared.h"
-#include "ui/followed.h"
 #include "ui/header.h"
 #include "ui/papers.h"
 #include "ui/passage.h"
-#include "ui/practice.h"
 #include "ui/theme.h"
 
 #include "core/files/tables/tables.h"
-#include "core/harp/levers.h"
 #include "core/proposal/remedies.h"
 #include "core/sheet/musicfont.h"
 #include "core/sheet/papers/handout.h"
@@ -21,25 +16,30 @@
 
 #include <optional>
 
-class QSplitter;
 class QStackedWidget;
 class QVBoxLayout;
 
 namespace ui {
 
-enum class Like;
+class Following;
 class LeftHandEditing;
+class Listening;
 class MessageBar;
 class NotOpened;
+class OpenPaper;
 class PageView;
-class SheetPanel;
-class SnagCard;
+class Panes;
 class Session;
+class ShapesOffered;
+class SheetPanel;
+class SnagEditing;
 class StatusLine;
 class StringBank;
+class StringsNow;
 class Transport;
 class TuneGrid;
 class VariantPanel;
+class Welcome;
 
 // The window: places the views and joins them with the session. Files, sound and printing are
 // asked for by signals.
@@ -54,9 +54,9 @@ public:
     TuneGrid* grid() const { return m_grid; }
     PageView* sheet() const;
     // The paper that is shown, exported and printed.
-    PaperKind paperKind() const { return m_paperKind; }
+    PaperKind paperKind() const;
     void setPaperKind(PaperKind kind);
-    sheet::Paper paper() const { return m_style.paper; }
+    sheet::Paper paper() const;
     void setPaper(sheet::Paper paper);
     // The pupil whom papers name; empty: none.
     void setPapersFor(QString const& pupil);
@@ -70,7 +70,7 @@ public:
     StringBank* bank() const { return m_bank; }
     Transport* transport() const { return m_transport; }
     MessageBar* messages() const { return m_messages; }
-    std::optional<Passage> passage() const { return m_passage; }
+    std::optional<Passage> passage() const; // heard instead of the selected bar
     // Which panes are shown, where and how large: to be kept for the next time.
     QByteArray panes() const;
     void restorePanes(QByteArray const& panes);
@@ -130,61 +130,31 @@ protected:
 
 private:
     void place();
-    void joinActions();
-    void joinViews();
+    void joinFileActions();
+    void joinEditActions();
+    void joinViewActions();
+    void joinGrid();
+    void joinParts();
+    void joinListening();
     void joinSession();
     void showDocument();
     void showSelection();
     void showHeader();
+    void showGrid();
     void showStatus();
-    void showBank();
-    void showFingers(arrange::Arrangement const& arrangement, int position);
-    void showSheet();
     void showStage();
-    void showVariants();
-    void showWhyNot();
-    void showFollowed();
-    void showSnags();
-    void openSnag(int snag, QPoint const& where);
-    void hearSnagWay(int way);
-    void arrangeAnew(std::function<void()> const& edit);
-    void selectBar(int bar);
-    void lookForWholeTune();
-    void tellWholeTune();
-    void showPanes();
-    void setPassage(std::optional<Passage> passage);
-    void noteChanges();
-    void keepOnlyThis();
+    void goToStage();
+    void openGridMenu(QPoint const& where);
     void backToTune();
     bool showsTune() const;
     QString aboutNow() const;
+    QStringList warnings() const;
     void say(QString const& sentence, bool done);
+    void offer(std::vector<proposal::Remedy> const& remedies);
+    void takeOffer(int choice);
     void enableActions();
-    void hear(int firstPlayedBar, std::optional<int> lastPlayedBar);
-    void hearSelected();
-    void playOrStop();
-    void stop();
-    void changeHearing();
-    void pluck(int string);
-    void turnLever(int string, harp::Lever to);
     void escape();
-    void editWords();
     void wear(Theme theme);
-    perform::Hearing hearing() const;
-    ui::Audition auditionOf(arrange::Arrangement arrangement, int firstPlayedBar,
-                            int lastPlayedBar) const;
-    void request(ui::Audition audition);
-    void choosePassage(Passage (*around)(tune::Tune const&, int));
-    void showLilt();
-    void hearBetween();
-    void rememberA();
-    void flip();
-    void takeA();
-    void showCompared();
-    arrange::Arrangement arrangementOf(Compared which) const;
-    arrange::Arrangement forPupil(arrange::Arrangement arrangement) const;
-    std::optional<int> selectedPlayedBar() const;
-    harp::LeverSetting leversNow() const;
 
     Session& m_session;
     std::vector<harp::Level> m_levels;
@@ -192,50 +162,27 @@ private:
     Actions m_actions;
     Header* m_header;
     MessageBar* m_messages;
-    QSplitter* m_halves;
-    QSplitter* m_sides;
     QStackedWidget* m_stage;
-    QVBoxLayout* m_underStage;
-    QWidget* m_welcome;
+    QVBoxLayout* m_underStage = nullptr;
+    Welcome* m_welcome;
     NotOpened* m_notOpenedPage;
-    std::optional<QString> m_notOpened; // what could not be opened, while that is on the stage
     TuneGrid* m_grid;
     SheetPanel* m_sheet;
-    PaperKind m_paperKind = PaperKind::Arrangement;
-    sheet::SheetStyle m_style;
-    QString m_papersFor;
-    std::optional<sheet::MusicFont> m_musicFont;
-    bool m_sheetOutdated = true; // drawn afresh when it is next looked at
     VariantPanel* m_variants;
     StringBank* m_bank;
     Transport* m_transport;
     StatusLine* m_status;
-    View m_view = View::Grid;
-    std::vector<proposal::Remedy> m_remedies; // on offer in the message bar
-    std::optional<int> m_playedBar;  // what sounds now: index into Playing::bars
-    std::optional<Audition> m_heard; // what was last asked for
-    bool m_playing = false;
-    struct Setting {
-        arrange::Arrangement arrangement;
-        proposal::Brief brief;
-    };
-    std::optional<Setting> m_a;         // to compare with; none: A is what is kept
-    std::optional<Compared> m_compared; // which of the two is heard; none: nothing is compared
-    int m_round = 0;                    // of what is played
-    Practice m_practised;               // as it was last heard
-    int m_waited = 0; // times that a passage was heard that waits before each faster one
-    std::vector<perform::KindOfLilt> m_lilts;
-    std::optional<perform::LiltWay> m_lilt; // of the open tune
-    QString m_liltOf;                       // the tune it was set up for
-    std::optional<Passage> m_passage; // heard instead of the selected bar
-    std::optional<ShapesThen> m_then; // before the latest change
-    std::vector<Followed> m_followed; // not yet seen
-    SnagCard* m_snagCard;
-    std::size_t m_snag = 0; // of the card: index into Proposal::snags
-    Aside* m_trial;         // of a way round a snag, to be heard
-    Aside* m_search;        // for what helps in the whole tune
-    std::optional<std::vector<proposal::WholeTuneWay>> m_wholeTune; // found for what is open
+    Panes* m_panes = nullptr;
+    Listening* m_listening;
+    StringsNow* m_strings;
+    ShapesOffered* m_shapes;
+    Following* m_following;
+    SnagEditing* m_snags;
+    OpenPaper* m_paper;
     LeftHandEditing* m_leftHands;
+    View m_view = View::Grid;
+    std::optional<QString> m_notOpened; // what could not be opened, while that is on the stage
+    std::vector<proposal::Remedy> m_remedies; // on offer in the message bar
     bool m_gridFresh = false; // the grid shows the arrangement itself, as it is now
 };
 
