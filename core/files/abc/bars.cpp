@@ -3,6 +3,7 @@
 #include "core/files/abc/quoted.h"
 #include "core/files/abc/text.h"
 #include "core/files/abc/verse.h"
+#include "core/files/limits.h"
 #include "core/files/tidy.h"
 #include "core/tune/jumps.h"
 
@@ -19,16 +20,6 @@ using music::Length;
 using music::Rational;
 using tune::BarLine;
 using tune::Place;
-
-constexpr std::size_t mostNotes = 200'000;    // of a tune
-constexpr std::size_t mostTexts = 50'000;     // of a tune
-constexpr std::size_t mostPitchesAtOnce = 20; // no hand plucks more
-constexpr std::size_t mostMarks = 16;         // of a note
-
-// All lengths of a tune share a denominator of at most this, and it lasts no more whole notes,
-// so that every sum stays far inside 64 bits.
-constexpr std::int64_t largestCommonDenominator = std::int64_t{1} << 20;
-constexpr Rational longestTune{std::int64_t{1} << 20};
 
 // What `actual` notes take the time of, where the sign does not say (ABC 2.1, section 4.13).
 int usualNormal(int actual, AbcMeter const& meter)
@@ -121,12 +112,12 @@ AbcOutcome AbcBars::on(sign::Note const& sign, Place place)
 AbcOutcome AbcBars::on(sign::Chord const& sign, Place place)
 {
     for (std::string const& mark : sign.marks)
-        if (m_marks.size() < mostMarks) m_marks.push_back(textString(mark));
+        if (m_marks.size() < limits::mostMarks) m_marks.push_back(textString(mark));
     tune::Note note = noteAt(place);
     if (auto problem = pitches(sign.notes, place, note.pitches)) return problem;
     sortPitches(note.pitches);
-    if (note.pitches.size() > mostPitchesAtOnce) {
-        note.pitches.resize(mostPitchesAtOnce);
+    if (note.pitches.size() > limits::mostPitchesAtOnce) {
+        note.pitches.resize(limits::mostPitchesAtOnce);
         m_remarks.add(place, "more notes together than one hand can play",
                       "only the lowest are used");
     }
@@ -242,7 +233,7 @@ AbcOutcome AbcBars::on(sign::Quoted const& sign, Place place)
 AbcOutcome AbcBars::on(sign::Mark const& sign, Place)
 {
     if (tune::wayMark(sign.name)) return addAnnotation(sign.name);
-    if (m_marks.size() < mostMarks) m_marks.push_back(textString(sign.name));
+    if (m_marks.size() < limits::mostMarks) m_marks.push_back(textString(sign.name));
     return std::nullopt;
 }
 
@@ -331,7 +322,7 @@ AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
         m_remarks.add(place, "a note has no length", "left out");
         return std::nullopt;
     }
-    if (++m_noteCount > mostNotes) return AbcProblem{FaultCode::TuneTooLong, ""};
+    if (++m_noteCount > limits::mostNotes) return AbcProblem{FaultCode::TuneTooLong, ""};
     Rational length = factor * m_unit * m_brokenFactor;
     if (m_tuplet) length = length * Rational(m_tuplet->normal, m_tuplet->actual);
     if (auto problem = fits(length)) return problem;
@@ -359,14 +350,14 @@ AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
 // Whether sums with this length stay exact.
 AbcOutcome AbcBars::fits(Rational length)
 {
-    constexpr Rational longestNote{256};
     AbcProblem const problem{FaultCode::BadLength, text(length)};
-    if (length > longestNote || length.denominator() > largestCommonDenominator) return problem;
+    if (length > limits::longestNote || length.denominator() > limits::largestCommonDenominator)
+        return problem;
     std::int64_t const common = std::lcm(m_commonDenominator, length.denominator());
-    if (common > largestCommonDenominator) return problem;
+    if (common > limits::largestCommonDenominator) return problem;
     m_commonDenominator = common;
     m_total += length;
-    if (m_total > longestTune) return AbcProblem{FaultCode::TuneTooLong, ""};
+    if (m_total > limits::longestTune) return AbcProblem{FaultCode::TuneTooLong, ""};
     return std::nullopt;
 }
 
@@ -385,7 +376,7 @@ void AbcBars::closeTuplet()
 
 AbcOutcome AbcBars::countText()
 {
-    if (++m_textCount > mostTexts) return AbcProblem{FaultCode::TuneTooLong, ""};
+    if (++m_textCount > limits::mostTexts) return AbcProblem{FaultCode::TuneTooLong, ""};
     return std::nullopt;
 }
 
@@ -489,8 +480,7 @@ void AbcBars::beginLine()
 
 AbcOutcome AbcBars::addVerse(std::string_view text, Place place)
 {
-    constexpr std::size_t mostVerses = 20; // under one line
-    if (!m_listening || m_verse == mostVerses) return std::nullopt;
+    if (!m_listening || m_verse == limits::mostVerses) return std::nullopt;
     std::size_t next = 0;
     bool tooMany = false;
     for (VerseStep const& step : verseSteps(text)) {

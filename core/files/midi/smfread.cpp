@@ -1,5 +1,7 @@
 #include "core/files/midi/smfread.h"
 
+#include "core/files/limits.h"
+
 #include <algorithm>
 #include <array>
 #include <map>
@@ -12,7 +14,6 @@ using base::Fault;
 using base::FaultCode;
 using base::Result;
 
-constexpr std::size_t mostNotes = 200'000;
 constexpr std::size_t mostTexts = 20'000;
 constexpr std::size_t mostTracks = 1'000;
 constexpr std::int64_t lastTick = std::int64_t{1} << 40;
@@ -214,7 +215,7 @@ Result<SmfContents> readSmf(std::string_view bytes, std::string const& file)
         return Fault{FaultCode::BadScoreValue, placeName(file, from + 12), "division 0"};
     if (format > 2) contents.oddities.emplace_back("the MIDI format is not 0, 1 or 2");
 
-    std::size_t notesLeft = mostNotes;
+    std::size_t notesLeft = limits::mostNotes;
     std::size_t at = from + 8 + static_cast<std::size_t>(length);
     while (at + 8 <= bytes.size() && contents.tracks.size() < mostTracks) {
         Bytes head(bytes, at + 4, bytes.size());

@@ -52,12 +52,14 @@ private:
     Outcome attributes(pugi::xml_node node);
     Outcome key(pugi::xml_node node);
     Outcome meter(pugi::xml_node node);
+    void countFromNextBar(pugi::xml_node node, std::string what); // where the bar has begun
     void transposition(pugi::xml_node node);
     Outcome note(pugi::xml_node node);
     Outcome pitchOf(pugi::xml_node note, music::Pitch& out);
     Outcome lengthOf(pugi::xml_node note, music::Length& out);
     Outcome moved(pugi::xml_node node, int direction);
     Outcome grace(pugi::xml_node node);
+    static void readShape(pugi::xml_node node, Gathered& gathered);
     void notations(pugi::xml_node note, Gathered& gathered);
     void mark(Gathered& gathered, std::string text);
     static void verses(pugi::xml_node note, tune::Note& into);

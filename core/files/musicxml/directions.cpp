@@ -1,0 +1,150 @@
+#include "core/files/musicxml/measure.h"
+
+#include "core/files/abc/fields.h"
+#include "core/files/abc/text.h"
+#include "core/files/limits.h"
+#include "core/files/musicxml/values.h"
+#include "core/files/musicxml/words.h"
+#include "core/tune/jumps.h"
+
+#include <array>
+#include <utility>
+
+namespace files::musicxml {
+
+using music::Length;
+using music::Rational;
+using pugi::xml_node;
+
+void MeasureReader::annotate(xml_node node, std::string words)
+{
+    auto const at = offsetOf(node);
+    words = std::string(trimmed(words));
+    if (words.empty() || !at || ++m_textCount > limits::mostTexts) return;
+    m_bar.annotations.push_back({*at, std::move(words)});
+}
+
+void MeasureReader::metronome(xml_node node)
+{
+    auto const halvings = halvingsOf(trimmed(node.child("beat-unit").text().get()));
+    std::string_view text = node.child("per-minute").text().get();
+    std::size_t const digit = text.find_first_of("0123456789");
+    if (!halvings || digit == std::string_view::npos) return; // a relation of two values
+    bool const negative = digit > 0 && text[digit - 1] == '-';
+    text = text.substr(digit);
+    std::size_t const end = std::min(text.find_first_not_of("0123456789."), text.size());
+    bool const exponent = end < text.size() && (text[end] == 'e' || text[end] == 'E');
+    auto const beats = negative || exponent ? std::nullopt : decimalFrom(text.substr(0, end));
+    constexpr Rational slowest{1};
+    constexpr Rational fastest{1000};
+    if (!beats || *beats < slowest || *beats > fastest || *halvings < 0) {
+        m_remarks.add(m_places.of(node), "the metronome mark is not a tempo",
+                      "the usual tempo is used");
+        return;
+    }
+    if (tempo) {
+        m_remarks.addOnce(m_places.of(node), "the tempo changes inside the tune",
+                          "only the first is used");
+        return;
+    }
+    Length const plain{Rational(1, std::int64_t{1} << *halvings)};
+    bool const dotted = node.child("beat-unit-dot");
+    tempo = tune::Tempo{dotted ? plain * Rational(3, 2) : plain, beats->toDouble()};
+}
+
+void MeasureReader::markLast(std::string text)
+{
+    if (!m_notes.empty())
+        mark(m_notes.back(), std::move(text));
+    else if (!bars.empty() && !bars.back().notes.empty() &&
+             bars.back().notes.back().marks.size() < limits::mostMarks)
+        bars.back().notes.back().marks.push_back(std::move(text));
+}
+
+// Dynamics and hairpins become marks of the notes by which they stand.
+void MeasureReader::loudness(xml_node type)
+{
+    for (xml_node part : type.children("dynamics"))
+        for (xml_node sign : part.children())
+            if (markOf("dynamics", sign.name())) m_signs.emplace_back(sign.name());
+    for (xml_node wedge : type.children("wedge")) {
+        std::string const kind = wedge.attribute("type").value();
+        if (kind == "crescendo" || kind == "diminuendo") {
+            m_hairpin = kind;
+            m_signs.push_back(kind + '(');
+        } else if (kind == "stop" && !m_hairpin.empty()) {
+            markLast(std::exchange(m_hairpin, {}) + ')');
+        }
+    }
+}
+
+void MeasureReader::direction(xml_node node)
+{
+    bool hasTempo = false;
+    for (xml_node type : node.children("direction-type"))
+        if (xml_node const mark = type.child("metronome")) {
+            hasTempo = true;
+            metronome(mark);
+        }
+    sound(node.child("sound"));
+    // What stands below or at another staff is of the performance, not of the tune.
+    bool const below = std::string_view(node.attribute("placement").value()) == "below";
+    if (staffOf(node) == m_voice.staff)
+        for (xml_node type : node.children("direction-type")) loudness(type);
+    if (staffOf(node) != m_voice.staff) return;
+    if (auto const way = wayOf(node.child("sound"))) sendPlayer(node, *way);
+    if (below) return;
+    for (xml_node type : node.children("direction-type")) {
+        std::string words;
+        for (xml_node part : type.children()) {
+            std::string_view const name = part.name();
+            std::string text =
+                plainText(std::string_view(part.text().get()).substr(0, longestWords));
+            if (name == "rehearsal" && abcPartName(trimmed(text)) && !m_anyNote)
+                m_bar.part = std::string(trimmed(text));
+            else if (name == "words" || name == "rehearsal")
+                words += text;
+            else if (name == "coda" && m_anyNote)
+                markLast(std::string(name));
+            else if (name == "segno" || name == "coda")
+                m_signs.emplace_back(name);
+        }
+        bool const told = wayOf(node.child("sound")) && tune::wayMark(words);
+        if (told) continue;
+        if (hasTempo && !words.empty())
+            tempoWords.push_back(std::move(words));
+        else
+            annotate(node, std::move(words));
+    }
+}
+
+// What the words say is fuller than what is heard: "D.C. al Fine" for dacapo. Behind the notes
+// it belongs to the last of them.
+void MeasureReader::sendPlayer(xml_node direction, std::string_view heard)
+{
+    std::string_view mark = heard;
+    for (xml_node type : direction.children("direction-type")) {
+        std::string words;
+        for (xml_node part : type.children("words")) words += plainText(part.text().get());
+        if (auto const told = tune::wayMark(words)) mark = told->mark;
+    }
+    if (m_anyNote)
+        markLast(std::string(mark));
+    else
+        m_signs.emplace_back(mark);
+}
+
+void MeasureReader::sound(xml_node node)
+{
+    if (!node) return;
+    pugi::xml_attribute const rate = node.attribute("tempo");
+    double const quarters = rate.as_double();
+    constexpr double fastest = 1000;
+    bool const possible = quarters >= 1 && quarters <= fastest;
+    if (rate && !possible)
+        m_remarks.addOnce(m_places.of(node), "the tempo of the sound is none",
+                          "it is passed over");
+    if (!tempo && possible) tempo = tune::Tempo{{Rational(1, 4)}, quarters};
+}
+
+} // namespace files::musicxml
