@@ -1,5 +1,6 @@
 #include "app/chording.h"
 
+#include "core/base/words.h"
 #include "core/harmony/findchords.h"
 
 #include <fmt/format.h>
@@ -10,15 +11,15 @@ namespace {
 
 tune::Remark remarkOn(tune::Tune const& tune, harmony::Suggestion const& found)
 {
-    std::string did = fmt::format("chords are found from its notes, in {}", shown(found.heardIn));
+    std::string did = base::say("chords are found from its notes, in {}", shown(found.heardIn));
     if (!found.leastSure.empty()) {
         harmony::FoundChord const& least = found.chords[found.leastSure.front()];
-        did += fmt::format("; the least sure is {} in {}", shown(least.chord),
-                           tune::barName(tune, least.unit.bar));
+        did += base::say("; the least sure is {} in {}", shown(least.chord),
+                         tune::barName(tune, least.unit.bar));
     }
     return {{},
-            tune::hasChords(tune) ? "the chords as written are set aside"
-                                  : "the tune has no chords",
+            tune::hasChords(tune) ? base::said("the chords as written are set aside")
+                                  : base::said("the tune has no chords"),
             std::move(did)};
 }
 
@@ -27,18 +28,19 @@ tune::Tune filled(tune::Tune tune, files::Tables const& tables)
 {
     if (auto const home = harmony::homeAtEnd(tune)) {
         tune = harmony::withHomeAtEnd(std::move(tune));
-        tune.said.push_back({{},
-                             "the last bar has no chord, and the one before it does not close",
-                             fmt::format("{} is put there", shown(*home))});
+        tune.said.push_back(
+            {{},
+             base::said("the last bar has no chord, and the one before it does not close"),
+             base::say("{} is put there", shown(*home))});
     }
     auto const runs = harmony::unletteredBars(tune);
     if (runs.empty()) return tune;
     tune = harmony::withUnletteredFilled(tables.harmony, std::move(tune));
     for (auto const& [from, to] : runs)
         tune.said.push_back({{},
-                             fmt::format("{} to {} have no chords", tune::barName(tune, from),
-                                         tune::barName(tune, to)),
-                             "chords for them are found from the notes"});
+                             base::say("{} to {} have no chords", tune::barName(tune, from),
+                                       tune::barName(tune, to)),
+                             base::said("chords for them are found from the notes")});
     return tune;
 }
 

@@ -1,11 +1,12 @@
 #include "app/input.h"
 
 #include "app/mending.h"
+#include "core/base/words.h"
 #include "core/files/abc/write.h"
-#include "core/files/work/document.h"
 #include "core/files/midi/read.h"
 #include "core/files/musicxml/read.h"
 #include "core/files/textfile.h"
+#include "core/files/work/document.h"
 #include "core/proposal/relevel.h"
 
 #include <algorithm>
@@ -58,7 +59,7 @@ base::Result<std::string> bytesOf(std::string const& file)
     std::error_code failed;
     if (!kindOf(file) && std::filesystem::exists(file, failed))
         return base::Fault{base::FaultCode::UnknownFileKind, file,
-                           "it reads .abc .musicxml .xml .mxl .mid .sallow"};
+                           base::said("it reads .abc .musicxml .xml .mxl .mid .sallow")};
     return files::readTextFile(file);
 }
 
@@ -70,7 +71,7 @@ base::Result<Book> openBook(std::string const& file, files::Tables const& tables
 {
     auto bytes = bytesOf(file);
     if (!bytes) return bytes.error();
-    Book book{file == "-" ? "standard input" : file, *std::move(bytes), {}, {}, {}};
+    Book book{file == "-" ? base::said("standard input") : file, *std::move(bytes), {}, {}, {}};
     InputKind const kind = kindOf(file).value_or(InputKind::Abc);
     if (kind == InputKind::Saved) {
         auto work = files::readDocument(book.text, tables, file);
@@ -131,9 +132,10 @@ base::Result<proposal::Brief> readBrief(Book const& book, files::AbcEntry const&
         usual.words = options.words;
         usual.level = options.level; // another level may be asked for
         if (options != usual)
-            return base::Fault{base::FaultCode::BadCall, book.name,
-                               "a saved arrangement has its own harp, hand and key, so leave "
-                               "these options out (--level is allowed)"};
+            return base::Fault{
+                base::FaultCode::BadCall, book.name,
+                base::said("a saved arrangement has its own harp, hand and key, so leave "
+                           "these options out (--level is allowed)")};
         proposal::Brief brief = *book.saved;
         brief.tune =
             tune::withWords(brief.tune, worded(tune::pageWords(brief.tune), options.words));
@@ -156,7 +158,7 @@ base::Result<proposal::Proposal> madeFor(Book const& book, proposal::Brief const
     auto fitted = proposal::atLevel(*made, *level);
     if (!fitted) return fitted.error();
     for (std::string const& change : fitted->changes)
-        std::cerr << "sallow: changed: " << change << '\n';
+        std::cerr << "sallow: " << base::said("changed: ") << change << '\n';
     return std::move(fitted->proposal);
 }
 

@@ -1,6 +1,7 @@
 #include "app/mending.h"
 
 #include "app/wishes.h"
+#include "core/base/words.h"
 #include "core/proposal/remedies.h"
 
 #include <iostream>
@@ -39,7 +40,8 @@ base::Result<proposal::Proposal> proposeOrMend(proposal::Brief const& asked,
     if (proposal || !whole || !mayHelp(proposal.error().code)) return proposal;
     for (proposal::Remedy const& remedy : proposal::remediesFor(brief, tables.levels))
         if (remedy.help == *whole) {
-            std::cerr << "sallow: note: to get round a snag: " << remedy.sentence << '\n';
+            std::cerr << "sallow: " << base::said("note: to get round a snag: ")
+                      << remedy.sentence << '\n';
             return proposalFor(remedy.brief, options.wishes);
         }
     return proposal;
@@ -52,8 +54,8 @@ void sayWhatHelps(proposal::Brief const& brief, base::Fault const& fault,
     proposal::Brief refused = brief;
     refused.mending.refuse = true;
     for (proposal::Remedy const& remedy : proposal::remediesFor(refused, tables.levels))
-        std::cerr << "sallow: this would help (--mend " << proposal::helpId(remedy.help)
-                  << "): " << remedy.sentence << '\n';
+        std::cerr << "sallow: " << base::said("this would help (--mend ")
+                  << proposal::helpId(remedy.help) << "): " << remedy.sentence << '\n';
 }
 
 } // namespace app

@@ -1,6 +1,7 @@
 #include "app/outputnames.h"
 
 #include "app/outputs.h"
+#include "core/base/words.h"
 
 #include <sys/stat.h>
 
@@ -31,9 +32,10 @@ void OutputNames::keep(fs::path const& input)
 base::Result<base::Done> OutputNames::spares(std::string const& output) const
 {
     if (std::ranges::find(m_inputs, fileAt(output)) == m_inputs.end()) return base::Done{};
-    return base::Fault{base::FaultCode::BadCall, output,
-                       "this would replace a file that is being read: give the output another "
-                       "name"};
+    return base::Fault{
+        base::FaultCode::BadCall, output,
+        base::said("this would replace a file that is being read: give the output another "
+                   "name")};
 }
 
 base::Result<std::string> OutputNames::claim(std::string const& output)
@@ -52,8 +54,8 @@ base::Result<std::string> OutputNames::claim(std::string const& output)
         name = numbered(output, number);
     }
     if (name != output)
-        std::cerr << "sallow: note: " << output << " is saved as " << name
-                  << ", because another file of this call has that name\n";
+        std::cerr << "sallow: " << base::said("note: ") << output << base::said(" is saved as ")
+                  << name << base::said(", because another file of this call has that name\n");
     return name;
 }
 

@@ -1,6 +1,7 @@
 #include "app/outputs.h"
 
 #include "app/soundfiles.h"
+#include "core/base/words.h"
 #include "core/files/abc/write.h"
 #include "core/files/midi/write.h"
 #include "core/files/musicxml/mxl.h"
@@ -129,9 +130,10 @@ std::vector<std::string> filesOf(Output const& output, SoundWish const& sound)
 base::Result<Output> outputFor(std::string const& path)
 {
     if (Ending const* ending = endingOf(path)) return Output{path, ending->kind};
-    return base::Fault{base::FaultCode::UnknownFileKind, path,
-                       "it writes .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg .txt "
-                       ".html .plan.json .sallow"};
+    return base::Fault{
+        base::FaultCode::UnknownFileKind, path,
+        base::said("it writes .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg .txt "
+                   ".html .plan.json .sallow")};
 }
 
 base::Result<std::vector<std::string>> claimed(std::vector<std::string> paths,
@@ -219,7 +221,7 @@ base::Result<base::Done> writePages(sheet::Document const& document,
         Ending const* ending = endingOf(path);
         if (!ending || !isPages(ending->kind))
             return base::Fault{base::FaultCode::UnknownFileKind, path,
-                               "pages are written as .pdf, .svg or .png"};
+                               base::said("pages are written as .pdf, .svg or .png")};
         outputs.push_back({path, ending->kind});
     }
     for (Output const& output : outputs) {

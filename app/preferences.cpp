@@ -13,6 +13,7 @@ namespace app {
 namespace {
 
 constexpr char const* themeKey = "theme";
+constexpr char const* languageKey = "language";
 constexpr char const* windowKey = "window";
 constexpr char const* paperKey = "paper";
 constexpr char const* viewKey = "view";
@@ -52,6 +53,12 @@ ui::Theme Preferences::theme() const
 void Preferences::keepTheme(ui::Theme theme)
 {
     m_settings.setValue(themeKey, ui::themeName(theme));
+}
+
+QString Preferences::language() const { return m_settings.value(languageKey).toString(); }
+void Preferences::keepLanguage(QString const& language)
+{
+    m_settings.setValue(languageKey, language);
 }
 
 void Preferences::applyTo(ui::Workbench& workbench) const

@@ -29,6 +29,9 @@ public:
     ui::Theme theme() const;
     void keepTheme(ui::Theme theme);
 
+    QString language() const; // such as "de"; empty: as the system
+    void keepLanguage(QString const& language);
+
     // Window, panes, view, paper and the mark at the theme in the menu. What is not readable is
     // passed over.
     void applyTo(ui::Workbench& workbench) const;

@@ -1,5 +1,7 @@
 #include "app/progress.h"
 
+#include "core/base/words.h"
+
 #include <iostream>
 #include <string>
 
@@ -33,11 +35,12 @@ void Progress::reached(std::size_t done)
     if (m_terminal && (done == m_all || now - m_said >= betweenBars)) {
         std::size_t const filled = m_all == 0 ? barWidth : barWidth * done / m_all;
         std::cerr << "\r[" << std::string(filled, '#') << std::string(barWidth - filled, ' ')
-                  << "] " << done << " of " << m_all << std::flush;
+                  << "] " << done << base::said(" of ") << m_all << std::flush;
         m_drawn = true;
         m_said = now;
     } else if (!m_terminal && now - m_said >= betweenLines) {
-        std::cerr << "sallow: " << done << " of " << m_all << " tunes\n";
+        std::cerr << "sallow: " << done << base::said(" of ") << m_all
+                  << base::said(" tunes\n");
         m_said = now;
     }
 }
@@ -51,7 +54,7 @@ Waiting::Waiting(std::string what)
 void Waiting::reached(std::size_t done, std::size_t all)
 {
     std::scoped_lock const lock(m_mutex);
-    m_reached = ", " + std::to_string(done) + " of " + std::to_string(all);
+    m_reached = ", " + std::to_string(done) + base::said(" of ") + std::to_string(all);
 }
 
 void Waiting::end()
@@ -76,7 +79,7 @@ void Waiting::tell()
         auto const seconds = std::chrono::duration_cast<std::chrono::seconds>(
             std::chrono::steady_clock::now() - m_begun);
         std::cerr << takeAway << "sallow: " << m_what << m_reached << ", " << seconds.count()
-                  << " s (Ctrl-C stops it)" << std::flush;
+                  << base::said(" s (Ctrl-C stops it)") << std::flush;
         told = true;
         wait = betweenTold;
     }

@@ -1,5 +1,6 @@
 #include "app/savetrouble.h"
 
+#include "core/base/words.h"
 #include "core/files/draft.h"
 
 #include <QCoreApplication>
@@ -21,7 +22,9 @@ QString tr(char const* text) { return QCoreApplication::translate("SaveTrouble",
 WriteTrouble troubleOf(base::Fault const& fault)
 {
     auto const says = [&](int code) { return fault.detail == files::systemWords(code); };
-    if (fault.detail == files::writeProtectedWords || says(EACCES) || says(EPERM) || says(EROFS)) return WriteTrouble::ReadOnly;
+    if (fault.detail == base::said(files::writeProtectedWords) || says(EACCES) || says(EPERM) ||
+        says(EROFS))
+        return WriteTrouble::ReadOnly;
     if (says(ENOSPC) || says(EDQUOT) || says(EFBIG)) return WriteTrouble::Full;
     if (says(ENOENT) || says(ENOTDIR) || says(ENODEV) || says(ENXIO) || says(EIO) ||
         says(ESTALE))

@@ -2,6 +2,7 @@
 
 #include "app/keeping/userfolder.h"
 #include "app/sharedfolder.h"
+#include "core/base/words.h"
 #include "core/files/draft.h"
 #include "core/files/tables/harpbook.h"
 #include "core/files/textfile.h"
@@ -31,14 +32,14 @@ bool isOfTheProgram(files::Tables const& tables, std::string const& id)
 base::Fault idTaken(fs::path const& file, std::string const& id)
 {
     return {base::FaultCode::BadHarp, file.string(),
-            "\"" + id + "\" is the id of one of Sallow's own harps: give yours another"};
+            base::say("\"{}\" is the id of one of Sallow's own harps: give yours another", id)};
 }
 
 void addOwn(files::Tables& tables, harp::HarpModel harp)
 {
     if (isOfTheProgram(tables, harp.id))
-        std::cerr << "sallow: note: " << base::sentence(idTaken(ownHarpsFile(), harp.id))
-                  << '\n';
+        std::cerr << "sallow: " << base::said("note: ")
+                  << base::sentence(idTaken(ownHarpsFile(), harp.id)) << '\n';
     else
         tables.ownHarps = files::withHarp(std::move(tables.ownHarps), std::move(harp));
 }
@@ -57,7 +58,7 @@ base::Result<files::Tables> openShelf()
     if (own)
         for (harp::HarpModel& harp : *own) addOwn(*tables, std::move(harp));
     else
-        std::cerr << "sallow: note: " << base::sentence(own.error()) << '\n';
+        std::cerr << "sallow: " << base::said("note: ") << base::sentence(own.error()) << '\n';
     return tables;
 }
 

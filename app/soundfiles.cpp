@@ -1,6 +1,7 @@
 #include "app/soundfiles.h"
 
 #include "app/outputs.h"
+#include "core/base/words.h"
 
 #include <cmath>
 
@@ -13,16 +14,17 @@ constexpr double usualSlow = 0.6;
 // What a list of sound files shows of one.
 sound::Tags tagsOf(arrange::Arrangement const& arrangement, SoundWish const& wish)
 {
-    std::string const hands = !wish.left    ? wish.tuneAlone ? "the tune alone" : "right hand"
-                              : !wish.right ? "left hand"
-                                            : "both hands";
+    std::string const hands =
+        !wish.left    ? wish.tuneAlone ? base::said("the tune alone") : base::said("right hand")
+           : !wish.right ? base::said("left hand")
+                      : base::said("both hands");
     std::string tempo = std::to_string(std::lround(wish.at * 100)) + " %";
     if (wish.steps)
-        tempo = std::to_string(std::lround(wish.steps->from * 100)) + " to " +
+        tempo = std::to_string(std::lround(wish.steps->from * 100)) + base::said("tempo| to ") +
                 std::to_string(std::lround(wish.steps->to * 100)) + " %";
     std::string bars;
     if (wish.passage)
-        bars = ", bars " + std::to_string(wish.passage->first) + "-" +
+        bars = base::said(", bars ") + std::to_string(wish.passage->first) + "-" +
                std::to_string(wish.passage->second);
     std::string const& title = arrangement.tune.title;
     return {title + " (" + hands + ", " + tempo + bars + ")", title};

@@ -1,5 +1,7 @@
 #include "app/soundwish.h"
 
+#include "core/base/words.h"
+
 #include <charconv>
 
 namespace app {
@@ -26,7 +28,8 @@ base::Result<double> tempoShareFrom(std::string const& text)
     if (digits.ends_with('%')) digits.remove_suffix(1);
     auto const percent = numberFrom<double>(digits);
     if (!percent || !(*percent >= 25 && *percent <= 150))
-        return Fault{FaultCode::BadCall, "--at", text + "; write 25% to 150%, such as 60%"};
+        return Fault{FaultCode::BadCall, "--at",
+                     base::say("{}; write 25% to 150%, such as 60%", text)};
     return *percent / 100;
 }
 
@@ -39,15 +42,17 @@ base::Result<std::pair<int, int>> passageFrom(std::string const& text)
                           : numberFrom<int>(std::string_view(text).substr(dash + 1));
     if (!first || !last || *first < 0 || *last < *first)
         return Fault{FaultCode::BadCall, "--passage",
-                     text + "; write FIRST-LAST, such as 5-8, or one bar"};
+                     base::say("{}; write FIRST-LAST, such as 5-8, or one bar", text)};
     return std::pair{*first, *last};
 }
 
 base::Result<perform::Steps> stepsFrom(std::string const& text)
 {
-    Fault const off{FaultCode::BadCall, "--steps",
-                    text + "; write FROM-TO/BY or FROM-TO/BYxTIMES, such as 60-100/5x2, with a "
-                           "tempo of 25 to 150, a step of 1 to 50 and 1 to 20 times"};
+    Fault const off{
+        FaultCode::BadCall, "--steps",
+        base::say("{}; write FROM-TO/BY or FROM-TO/BYxTIMES, such as 60-100/5x2, with a "
+                  "tempo of 25 to 150, a step of 1 to 50 and 1 to 20 times",
+                  text)};
     std::string_view rest = text;
     auto const upTo = [&rest](char end) {
         auto const at = rest.find(end);
@@ -91,7 +96,7 @@ base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
             return Fault{FaultCode::BadCall, "--passage",
                          std::to_string(wish.passage->first) + '-' +
                              std::to_string(wish.passage->second) +
-                             "; \"" + arrangement.tune.title + "\" has no such bars"};
+                             base::say("; \"{}\" has no such bars", arrangement.tune.title)};
         hearing.firstPlayedBar = passage->first;
         hearing.lastPlayedBar = passage->last;
     }

@@ -6,6 +6,8 @@
 #include "app/filing.h"
 #include "app/hearing.h"
 #include "app/keptpatterns.h"
+#include "app/language.h"
+#include "app/languagemenu.h"
 #include "app/options.h"
 #include "app/players.h"
 #include "app/preferences.h"
@@ -14,6 +16,7 @@
 #include "app/shelf.h"
 #include "app/soundsaving.h"
 #include "app/tasting.h"
+#include "core/base/words.h"
 #include "core/files/tables/tables.h"
 #include "core/files/work/player.h"
 #include "core/pattern/own.h"
@@ -42,9 +45,10 @@ bool displayThere()
 
 int sayNoDisplay()
 {
-    std::cerr
-        << "sallow: there is no screen for the workbench; use a command that needs no window, "
-           "such as: sallow arrange TUNE.abc -o TUNE.pdf\n";
+    std::cerr << "sallow: "
+              << base::said("there is no screen for the workbench; use a command that needs no "
+                            "window, such as: sallow arrange TUNE.abc -o TUNE.pdf")
+              << '\n';
     return CallOff;
 }
 
@@ -81,6 +85,7 @@ int openWorkbench(int argc, char** argv)
         preferences.keepTheme(theme);
     });
     preferences.applyTo(workbench);
+    addLanguageMenu(workbench, preferences);
     QObject::connect(&workbench, &ui::Workbench::harpKept, &workbench,
                      [&workbench](harp::HarpModel const& harp) {
                          auto const done = keepHarp(harp);
@@ -101,8 +106,8 @@ int openWorkbench(int argc, char** argv)
     ui::ChordMenu chords(workbench, session, tables->harmony);
     QObject::connect(
         workbench.actions().handbook, &QAction::triggered, &workbench, [&workbench] {
-            auto const folder = QString::fromStdString((sharedFolder() / "handbook").string());
-            (new ui::Handbook(folder, &workbench))->show();
+            (new ui::Handbook(QString::fromStdString(handbookFolder().string()), &workbench))
+                ->show();
         });
     ui::NoteEditing notes(workbench, session);
     QObject::connect(&filing, &Filing::begun, &notes, [&notes] { notes.openPane(); });

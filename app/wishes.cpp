@@ -1,5 +1,6 @@
 #include "app/wishes.h"
 
+#include "core/base/words.h"
 #include "core/files/tables/patternfile.h"
 #include "core/files/textfile.h"
 #include "core/pattern/own.h"
@@ -34,8 +35,9 @@ std::optional<int> wholeNumber(std::string_view text)
 // "5=1-5-10", "5.3=1-5-10".
 Result<AskedLock> askedFrom(std::string const& text)
 {
-    Fault const unclear{FaultCode::BadCall, "--lock",
-                        text + "; write BAR=PATTERN or BAR.BEAT=PATTERN, such as 5.3=1-5-10"};
+    Fault const unclear{
+        FaultCode::BadCall, "--lock",
+        base::say("{}; write BAR=PATTERN or BAR.BEAT=PATTERN, such as 5.3=1-5-10", text)};
     auto const equals = text.find('=');
     if (equals == std::string::npos || equals + 1 == text.size()) return unclear;
     std::string const place = text.substr(0, equals);
@@ -88,8 +90,8 @@ std::optional<Fault> turn(proposal::Brief& brief, std::string const& text,
         equals == std::string::npos ? std::nullopt : wholeNumber(text.substr(equals + 1));
     if (!percent || *percent < 0 || *percent > arrange::sliderMost)
         return Fault{FaultCode::BadCall, "--slider",
-                     fmt::format("{}; write SLIDER=PERCENT from 0 to {}, such as ease=150", text,
-                                 arrange::sliderMost)};
+                     base::say("{}; write SLIDER=PERCENT from 0 to {}, such as ease=150", text,
+                               arrange::sliderMost)};
     auto const slider = files::sliderFrom(tables, text.substr(0, equals));
     if (!slider) return slider.error();
     brief.sliders = arrange::withSlider(std::move(brief.sliders), *slider, *percent);
@@ -140,7 +142,7 @@ Result<proposal::Proposal> proposalFor(proposal::Brief const& brief, Wishes cons
             proposal::positionsAt(*proposal, asked->bar, asked->beat);
         if (places.empty())
             return Fault{FaultCode::BadCall, "--lock " + text,
-                         "there is no chord at that bar and beat"};
+                         base::said("there is no chord at that bar and beat")};
         for (int place : places) {
             proposal = proposal::withPattern(*std::move(proposal), place, *name);
             if (!proposal) return proposal;

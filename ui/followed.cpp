@@ -1,5 +1,6 @@
 #include "ui/followed.h"
 
+#include "core/pattern/layout.h"
 #include "ui/words.h"
 
 #include <QCoreApplication>
@@ -83,8 +84,8 @@ QString followedWords(arrange::Arrangement const& arrangement, Followed const& f
             .arg(place, name, root(now), root(then));
     if (now.rhythm != then.rhythm)
         return tr("%1: %2, %3 where it was %4")
-            .arg(place, name, QString::fromStdString(now.rhythm),
-                 QString::fromStdString(then.rhythm));
+            .arg(place, name, QString::fromStdString(pattern::rhythmWords(now.rhythm)),
+                 QString::fromStdString(pattern::rhythmWords(then.rhythm)));
     return tr("%1: %2 played another way").arg(place, name);
 }
 

@@ -1,5 +1,6 @@
 #include "ui/melodyeditor.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/onebar.h"
 #include "core/tune/edit/barsums.h"
 #include "ui/button.h"
@@ -217,7 +218,7 @@ void MelodyEditor::readLine()
                              std::move(read->tuplets));
     bool const same = next.tune == m_typing.tune;
     next = withCaret(std::move(next), {bar, 0});
-    std::string const what = "notes in " + barName(next.tune, bar);
+    std::string const what = base::say("notes in {}", barName(next.tune, bar));
     take({std::move(next), same ? std::string() : what});
     m_said->setText(said);
     m_said->setVisible(!said.isEmpty());

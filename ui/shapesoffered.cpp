@@ -6,6 +6,8 @@
 #include "ui/whynotlist.h"
 #include "ui/words.h"
 
+#include "core/pattern/layout.h"
+
 namespace ui {
 
 namespace {
@@ -18,7 +20,7 @@ QString whereWords(harp::Harp const& harp, arrange::Voicing const& voicing)
     QString words = ShapesOffered::tr("root %1").arg(
         QString::fromStdString(music::shown(music::naturalAt(diatonicStep(root)))));
     if (!voicing.rhythm.empty())
-        words += QStringLiteral(" · ") + QString::fromStdString(voicing.rhythm);
+        words += QStringLiteral(" · ") + QString::fromStdString(pattern::rhythmWords(voicing.rhythm));
     if (voicing.rolled) words += QStringLiteral(" · ") + ShapesOffered::tr("rolled");
     return words;
 }

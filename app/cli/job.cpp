@@ -3,6 +3,7 @@
 #include "app/mending.h"
 #include "app/progress.h"
 #include "app/shelf.h"
+#include "core/base/words.h"
 
 #include <algorithm>
 #include <iostream>
@@ -32,7 +33,8 @@ base::Result<Job> jobOf(Call const& call)
 base::Result<Job> jobOfOneTune(Call const& call)
 {
     if (call.options.tune == "all")
-        return base::Fault{base::FaultCode::BadCall, "--tune", "this takes one tune at a time"};
+        return base::Fault{base::FaultCode::BadCall, "--tune",
+                           base::said("this takes one tune at a time")};
     return jobOf(call);
 }
 
@@ -70,12 +72,14 @@ base::Result<proposal::Proposal> proposed(Job const& job, proposal::Brief const&
         return fault;
     }
     if (proposal->take)
-        std::cerr << "sallow: note: " << proposal::takeWords(*proposal->take) << '\n';
+        std::cerr << "sallow: " << base::said("note: ") << proposal::takeWords(*proposal->take)
+                  << '\n';
     if (options.wishes.setting && *options.wishes.setting > proposal->brief.take)
-        std::cerr << "sallow: note: the last clearly different setting is number "
+        std::cerr << "sallow: "
+                  << base::said("note: the last clearly different setting is number ")
                   << proposal->brief.take << '\n';
     for (std::string const& warning : proposal->warnings)
-        std::cerr << "sallow: note: " << warning << '\n';
+        std::cerr << "sallow: " << base::said("note: ") << warning << '\n';
     return proposal;
 }
 
@@ -122,9 +126,10 @@ base::Result<SoundWish> soundOf(Call const& call, files::Tables const& tables,
         auto const steps = stepsFrom(said.steps);
         if (!steps) return steps.error();
         if (wish.at != 1 || wish.times != 1 || wish.pack)
-            return base::Fault{base::FaultCode::BadCall, "--steps",
-                               "it says itself how fast and how often; leave out --at, --times "
-                               "and --practice"};
+            return base::Fault{
+                base::FaultCode::BadCall, "--steps",
+                base::said("it says itself how fast and how often; leave out --at, --times "
+                           "and --practice")};
         wish.steps = *steps;
     }
     if (!said.passage.empty()) {
@@ -136,8 +141,10 @@ base::Result<SoundWish> soundOf(Call const& call, files::Tables const& tables,
     if (!any && wish != SoundWish{})
         return base::Fault{
             base::FaultCode::BadCall, "-o",
-            "--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, "
-            "--steps, --roll, --lilt, --pitch, --temperament, --halo, --font and --practice are for .wav, .flac and .ogg, and none is asked for"};
+            base::said("--at, --passage, --hands, --balance, --bar-before, --count-in, "
+                       "--click, --times, "
+                       "--steps, --roll, --lilt, --pitch, --temperament, --halo, --font and "
+                       "--practice are for .wav, .flac and .ogg, and none is asked for")};
     return wish;
 }
 

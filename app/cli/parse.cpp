@@ -3,6 +3,7 @@
 #include "app/cli/parse.h"
 
 #include "app/cli/nearest.h"
+#include "core/base/words.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -17,9 +18,9 @@ namespace cli {
 
 namespace {
 
-constexpr char const* about =
+constexpr char const* about = base::marked(
     "Sallow arranges lead sheets for the lever harp. Without a command it opens the workbench: "
-    "sallow [FILE...]";
+    "sallow [FILE...]");
 
 // The long name of an option, "--output" of "-o,--output".
 std::string shownName(Option const& option)
@@ -106,7 +107,7 @@ private:
     std::optional<std::string> once() const
     {
         if (m_written.size() < 2) return std::nullopt;
-        return off("it is given more than once; give it once");
+        return off(base::said("it is given more than once; give it once"));
     }
     std::optional<std::string> word(std::string& target) const
     {
@@ -117,9 +118,9 @@ private:
         target = lower(target);
         if (std::ranges::find(known, target) != known.end()) return std::nullopt;
         auto const near = nearestWord(target, known);
-        return off(fmt::format("there is no \"{}\"; choose one of {{{}}}{}", m_written.front(),
-                               fmt::join(known, ","),
-                               near ? fmt::format(" (did you mean {}?)", *near) : ""));
+        return off(base::say("there is no \"{}\"; choose one of {{{}}}{}", m_written.front(),
+                             fmt::join(known, ","),
+                             near ? base::say(" (did you mean {}?)", *near) : ""));
     }
     template<typename Number>
     std::optional<std::string> number(Number& target) const
@@ -133,11 +134,11 @@ private:
             target = *read;
             return std::nullopt;
         }
-        std::string const kind = std::is_integral_v<Number> ? "a whole number" : "a number";
+        std::string const kind =
+            std::is_integral_v<Number> ? base::said("a whole number") : base::said("a number");
         std::string const wanted =
-            range ? fmt::format("{} from {:g} to {:g}", kind, range->first, range->second)
-                  : kind;
-        return off(fmt::format("this must be {}, not \"{}\"", wanted, text));
+            range ? base::say("{} from {:g} to {:g}", kind, range->first, range->second) : kind;
+        return off(base::say("this must be {}, not \"{}\"", wanted, text));
     }
 
     Option const& m_option;
@@ -170,11 +171,12 @@ Declared declareAll(CLI::App& program, app::Verb const& verb, app::Call& call)
     for (Option const& option : declared.options) {
         if (std::holds_alternative<bool*>(option.target)) {
             declared.written.emplace_back();
-            declared.known.push_back(program.add_flag(option.name, option.help));
+            declared.known.push_back(program.add_flag(option.name, base::said(option.help)));
             continue;
         }
         auto& words = declared.written.emplace_back();
-        CLI::Option* const known = program.add_option(option.name, words, option.help);
+        CLI::Option* const known =
+            program.add_option(option.name, words, base::said(option.help));
         // Each takes the one word after it; repeated, they are collected.
         known->expected(1)->take_all()->option_text(isWord(option) ? " " : valueName(option));
         declared.known.push_back(known);
@@ -184,7 +186,7 @@ Declared declareAll(CLI::App& program, app::Verb const& verb, app::Call& call)
 
 std::string seeHelp(app::Verb const& verb)
 {
-    return fmt::format("; see sallow {} --help", verb.name);
+    return base::say("; see sallow {} --help", verb.name);
 }
 
 // What is said of words that no option takes.
@@ -192,21 +194,21 @@ std::string unexpected(app::Verb const& verb, Options const& options, std::strin
 {
     std::string const name = word.substr(0, word.find('='));
     if (!name.starts_with('-') || name == "-")
-        return fmt::format("\"{}\": {} takes no further word here{}", word, verb.name,
-                           seeHelp(verb));
+        return base::say("\"{}\": {} takes no further word here{}", word, verb.name,
+                         seeHelp(verb));
     std::vector<std::string> names;
     for (Option const& option : options)
         if (!isWord(option)) names.push_back(shownName(option));
     auto const near = nearestWord(name, names);
-    return fmt::format("{}: {} has no such option{}{}", name, verb.name,
-                       near ? fmt::format("; did you mean {}?", *near) : "", seeHelp(verb));
+    return base::say("{}: {} has no such option{}{}", name, verb.name,
+                     near ? base::say("; did you mean {}?", *near) : "", seeHelp(verb));
 }
 
 Parsed wordsOff(std::string what) { return {nullptr, std::move(what), true}; }
 
 Parsed parseVerb(std::vector<std::string> words, app::Verb const& verb, app::Call& call)
 {
-    CLI::App program(std::string(verb.does), "sallow " + std::string(verb.name));
+    CLI::App program(base::said(verb.does), "sallow " + std::string(verb.name));
     program.allow_extras();
     Declared const declared = declareAll(program, verb, call);
     std::ranges::reverse(words); // as the library takes them
@@ -216,10 +218,10 @@ Parsed parseVerb(std::vector<std::string> words, app::Verb const& verb, app::Cal
         return {nullptr, program.help(), false};
     } catch (CLI::ArgumentMismatch const& error) {
         std::string const what = error.what();
-        return wordsOff(what.substr(0, what.find(':')) + ": a word must follow it" +
-                        seeHelp(verb));
+        return wordsOff(base::say("{}: a word must follow it{}", what.substr(0, what.find(':')),
+                                  seeHelp(verb)));
     } catch (CLI::ParseError const&) {
-        return wordsOff("the words cannot be understood" + seeHelp(verb));
+        return wordsOff(base::said("the words cannot be understood") + seeHelp(verb));
     }
     if (auto const extra = program.remaining(); !extra.empty())
         return wordsOff(unexpected(verb, declared.options, extra.front()));
@@ -228,9 +230,9 @@ Parsed parseVerb(std::vector<std::string> words, app::Verb const& verb, app::Cal
         Option const& option = declared.options[i];
         if (declared.known[i]->count() == 0) {
             if (!option.rule.required) continue;
-            return wordsOff(fmt::format("{} needs {}{}", verb.name,
-                                        isWord(option) ? option.name : shownName(option),
-                                        seeHelp(verb)));
+            return wordsOff(base::say("{} needs {}{}", verb.name,
+                                      isWord(option) ? option.name : shownName(option),
+                                      seeHelp(verb)));
         }
         if (auto off = std::visit(Taker(option, *written), option.target))
             return wordsOff(*off + seeHelp(verb));
@@ -240,10 +242,11 @@ Parsed parseVerb(std::vector<std::string> words, app::Verb const& verb, app::Cal
 
 std::string overview(std::span<app::Verb const> verbs)
 {
-    std::string text = fmt::format("{}\n\nUsage: sallow COMMAND [WORDS...]\n\nCommands:\n", about);
+    std::string text =
+        base::say("{}\n\nUsage: sallow COMMAND [WORDS...]\n\nCommands:\n", base::said(about));
     for (app::Verb const& verb : verbs)
-        text += fmt::format("  {:<10}{}\n", verb.name, verb.does);
-    return text + "\nsallow COMMAND --help says more of each.\n";
+        text += fmt::format("  {:<10}{}\n", verb.name, base::said(verb.does));
+    return text + base::said("\nsallow COMMAND --help says more of each; --language de says it in German.\n");
 }
 
 } // namespace
@@ -260,15 +263,14 @@ Parsed parse(std::vector<std::string> const& words, std::span<app::Verb const> v
         return parseVerb(call.words, *verb, call);
     }
     if (first.starts_with('-'))
-        return wordsOff(fmt::format("{}: there is no such option; see sallow --help", first));
+        return wordsOff(base::say("{}: there is no such option; see sallow --help", first));
     std::vector<std::string> names;
     for (app::Verb const& known : verbs) names.emplace_back(known.name);
     if (auto const near = nearestWord(first, names))
-        return wordsOff(fmt::format("{}: there is no such command or file; did you mean {}?",
-                                    first, *near));
-    return wordsOff(
-        fmt::format("{}: there is no such command or file; the commands are {}", first,
-                    fmt::join(names, ", ")));
+        return wordsOff(
+            base::say("{}: there is no such command or file; did you mean {}?", first, *near));
+    return wordsOff(base::say("{}: there is no such command or file; the commands are {}",
+                              first, fmt::join(names, ", ")));
 }
 
 } // namespace cli

@@ -1,6 +1,9 @@
 #include "app/cli/stop.h"
 
+#include "core/base/words.h"
+
 #include <csignal>
+#include <string>
 #include <string_view>
 
 #include <unistd.h>
@@ -10,6 +13,7 @@ namespace cli {
 namespace {
 
 std::sig_atomic_t volatile asked = 0;
+std::string farewell; // set before the signal can come
 
 void onStop(int signal)
 {
@@ -21,10 +25,9 @@ void onStop(int signal)
 void sayAndEnd(int signal)
 {
     constexpr std::string_view overLine = "\r\x1b[K"; // to the line's start, and all of it goes
-    constexpr std::string_view words = "sallow: stopped; what is saved is whole\n";
     if (::isatty(STDERR_FILENO) == 1) [[maybe_unused]]
         auto const cleared = ::write(STDERR_FILENO, overLine.data(), overLine.size());
-    [[maybe_unused]] auto const said = ::write(STDERR_FILENO, words.data(), words.size());
+    [[maybe_unused]] auto const said = ::write(STDERR_FILENO, farewell.data(), farewell.size());
     std::signal(signal, SIG_DFL);
     std::raise(signal);
 }
@@ -33,6 +36,7 @@ void sayAndEnd(int signal)
 
 void sayWhenStopped()
 {
+    farewell = "sallow: " + base::said("stopped; what is saved is whole") + "\n";
     for (int const signal : {SIGINT, SIGTERM})
         if (std::signal(signal, sayAndEnd) == SIG_IGN)
             std::signal(signal, SIG_IGN); // whoever started the program wants none of it

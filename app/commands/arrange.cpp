@@ -1,6 +1,7 @@
 #include "app/cli/job.h"
 #include "app/commands/levels.h"
 #include "app/commands/verbs.h"
+#include "core/base/words.h"
 #include "core/proposal/tuneset.h"
 
 #include <iostream>
@@ -55,7 +56,7 @@ ExitStatus arrangeSet(Job const& job, std::vector<Output> const& outputs,
         proposal::Brief brief = (*briefs)[index];
         brief.key = step.fit.key;
         if (place++ > 0)
-            std::cerr << "sallow: note: before \"" << brief.tune.title
+            std::cerr << "sallow: " << base::said("note: before \"") << brief.tune.title
                       << "\": " << levers::changesInWords(brief.harp, step) << '\n';
         ExitStatus const one = arrangeBrief(job, brief, job.entries[index],
                                             numberedAll(outputs, place), sound, names);

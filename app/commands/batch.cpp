@@ -2,9 +2,11 @@
 #include "app/cli/stop.h"
 #include "app/commands/batchplan.h"
 #include "app/commands/verbs.h"
+#include "app/language.h"
 #include "app/mending.h"
 #include "app/progress.h"
 #include "app/shelf.h"
+#include "core/base/words.h"
 #include "core/files/draft.h"
 #include "core/files/textfile.h"
 
@@ -42,7 +44,7 @@ base::Result<Part> partFrom(std::string const& text)
     bool const read = std::sscanf(text.c_str(), "%d/%d%c", &which, &of, &rest) == 2;
     if (!read || which < 1 || of < which)
         return base::Fault{base::FaultCode::BadCall, "--part",
-                           text + "; write K/N, such as 2/4"};
+                           base::say("{}; write K/N, such as 2/4", text)};
     return Part{static_cast<std::size_t>(which - 1), static_cast<std::size_t>(of)};
 }
 
@@ -73,8 +75,10 @@ public:
         auto const before = files::readTextFile(file);
         if (!call.batch.resume || !before || *before != wishes) {
             if (call.batch.resume && before)
-                std::cerr << "sallow: note: the folder was filled with other options, so all is "
-                             "made again\n";
+                std::cerr << "sallow: "
+                          << base::said(
+                                 "note: the folder was filled with other options, so all is "
+                                 "made again\n");
             auto const written = files::writeWhole(file, wishes);
             if (!written) return written.error();
         }
@@ -116,7 +120,8 @@ base::Result<base::Done> arrangeTune(BatchTune const& tune, Call const& call,
         return fault;
     }
     for (std::string const& snag : proposal::snagSentences(*proposal))
-        std::cerr << "sallow: note: " << placeOf(tune) << ": " << snag << '\n';
+        std::cerr << "sallow: " << base::said("note: ") << placeOf(tune) << ": " << snag
+                  << '\n';
     return writeOutputs({*proposal, files::ownText(tune.book->text, tune.entry), tables},
                         tune.outputs, SheetKind::Arrangement, call.style, sound);
 }
@@ -132,14 +137,18 @@ public:
     {
         std::size_t const missing = counted(End::Missing);
         std::size_t const unwritten = counted(End::NotWritten);
-        std::cerr << "sallow: " << asked << (asked == 1 ? " tune: " : " tunes: ")
-                  << counted(End::Saved) << " saved";
-        if (counted(End::Kept) > 0) std::cerr << ", " << counted(End::Kept) << " kept from before";
-        if (missing > 0) std::cerr << ", " << missing << " missing for their own sake";
-        if (unwritten > 0) std::cerr << ", " << unwritten << " not saved";
+        std::cerr << "sallow: " << asked
+                  << (asked == 1 ? base::said(" tune: ") : base::said(" tunes: "))
+                  << counted(End::Saved) << base::said(" saved");
+        if (counted(End::Kept) > 0)
+            std::cerr << ", " << counted(End::Kept) << base::said(" kept from before");
+        if (missing > 0)
+            std::cerr << ", " << missing << base::said(" missing for their own sake");
+        if (unwritten > 0) std::cerr << ", " << unwritten << base::said(" not saved");
         if (m_unread > 0)
-            std::cerr << "; " << m_unread << (m_unread == 1 ? " file" : " files")
-                      << " could not be read";
+            std::cerr << "; " << m_unread
+                      << (m_unread == 1 ? base::said(" file") : base::said(" files"))
+                      << base::said(" could not be read");
         std::cerr << '\n';
         if (unwritten > 0) return CannotWriteOut;
         return missing + m_unread > 0 ? CannotArrange : Fine;
@@ -157,8 +166,9 @@ private:
 ExitStatus stopped(Call const& call)
 {
     if (!call.batch.tell)
-        std::cerr
-            << "sallow: stopped; what is saved is whole, and --resume goes on from there\n";
+        std::cerr << "sallow: "
+                  << base::said(
+                         "stopped; what is saved is whole, and --resume goes on from there\n");
     std::raise(cli::stopAsked()); // the second time it ends the program
     return Fine;
 }
@@ -195,7 +205,8 @@ ExitStatus arrangeAll(BatchPlan const& plan, Call const& call, Part part,
 // process that ends before its time leaves its tunes missing, which is said of each.
 ExitStatus inProcesses(BatchPlan const& plan, Call const& call)
 {
-    QStringList words{QStringLiteral("batch")};
+    QStringList words{QStringLiteral("batch"), QStringLiteral("--language"),
+                      QString::fromStdString(languageSpoken())};
     for (std::size_t i = 0; i < call.words.size(); ++i) {
         if (call.words[i] == "--jobs")
             ++i;
@@ -255,9 +266,11 @@ ExitStatus inProcesses(BatchPlan const& plan, Call const& call)
     for (std::size_t i = 0; i < told.size(); ++i) {
         if (told[i]) continue;
         tally.count(End::NotWritten);
-        std::cerr << "sallow: " << placeOf(plan.tunes[i])
-                  << ": this was not saved, because the process that was to do it ended early; "
-                     "--resume makes up for it\n";
+        std::cerr
+            << "sallow: " << placeOf(plan.tunes[i])
+            << base::said(
+                   ": this was not saved, because the process that was to do it ended early; "
+                   "--resume makes up for it\n");
     }
     return tally.sayAll(plan.tunes.size());
 }
@@ -269,9 +282,11 @@ ExitStatus batch(Call const& call)
     auto const part = partFrom(call.batch.part);
     if (!part) return refuse(part.error());
     if (call.batch.jobs > 1 && !call.batch.part.empty())
-        return refuse({base::FaultCode::BadCall, "--part", "not together with --jobs"});
+        return refuse(
+            {base::FaultCode::BadCall, "--part", base::said("not together with --jobs")});
     if (call.outputs.size() > 1)
-        return refuse({base::FaultCode::BadCall, "-o", "a batch saves in one folder"});
+        return refuse(
+            {base::FaultCode::BadCall, "-o", base::said("a batch saves in one folder")});
     std::vector<Output> kinds;
     for (std::string const& kind : call.batch.kinds) {
         auto output = outputFor("tune." + kind);

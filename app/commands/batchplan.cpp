@@ -1,5 +1,7 @@
 #include "app/commands/batchplan.h"
 
+#include "core/base/words.h"
+
 #include <algorithm>
 #include <iostream>
 
@@ -41,8 +43,8 @@ Result<std::vector<Found>> filesIn(fs::path const& input, fs::path const& output
             if (isSame(path, output)) at.disable_recursion_pending();
             std::error_code shut;
             if (fs::directory_iterator(path, shut); shut) {
-                std::cerr << "sallow: note: " << path.string()
-                          << ": this folder cannot be read and is left out\n";
+                std::cerr << "sallow: " << base::said("note: ") << path.string()
+                          << base::said(": this folder cannot be read and is left out\n");
                 at.disable_recursion_pending();
             }
             continue;
@@ -52,8 +54,10 @@ Result<std::vector<Found>> filesIn(fs::path const& input, fs::path const& output
     }
     std::ranges::sort(found, {}, &Found::file);
     if (found.empty())
-        return Fault{FaultCode::NoTune, input.string(),
-                     "the folder holds no .abc, .musicxml, .xml, .mxl, .mid or .sallow file"};
+        return Fault{
+            FaultCode::NoTune, input.string(),
+            base::said(
+                "the folder holds no .abc, .musicxml, .xml, .mxl, .mid or .sallow file")};
     return found;
 }
 

@@ -2,6 +2,7 @@
 #include "app/commands/verbs.h"
 #include "app/input.h"
 #include "app/shelf.h"
+#include "core/base/words.h"
 
 #include <fmt/format.h>
 
@@ -14,20 +15,21 @@ namespace {
 std::string placeText(tune::Place place)
 {
     if (place.line <= 0) return {};
-    return "line " + std::to_string(place.line) + ", column " + std::to_string(place.column) +
-           ": ";
+    return base::say("line {}", place.line) + base::said("line|, column ") +
+           std::to_string(place.column) + ": ";
 }
 
 void say(tune::Tune const& tune, std::optional<harmony::FoundKey> const& found)
 {
     std::cout << "X:" << tune.number << ' ' << tune.title << ": " << tune.bars.size()
-              << " bars, " << music::shown(tune.key) << ", " << music::text(tune.meter) << '\n';
+              << base::said(" bars, ") << music::shown(tune.key) << ", "
+              << music::text(tune.meter) << '\n';
     if (found) {
         harmony::LikelyKey const& best = found->likely.front();
-        std::cout << fmt::format("  from its notes: {}, {:.0f} % sure; {}\n", shown(best.key),
-                                 100 * best.probability, found->reason);
+        std::cout << base::say("  from its notes: {}, {:.0f} % sure; {}\n", shown(best.key),
+                               100 * best.probability, found->reason);
         if (auto const other = keyContradiction(*found, tune.key))
-            std::cout << "  " << *other << "; change K: if you agree\n";
+            std::cout << "  " << *other << base::said("; change K: if you agree\n");
     }
     for (tune::Remark const& remark : tune.said)
         std::cout << "  " << placeText(remark.place) << remark.what << "; " << remark.did

@@ -4,6 +4,8 @@
 #include "app/cli/stop.h"
 #include "app/commands/verbs.h"
 #include "app/input.h"
+#include "app/language.h"
+#include "core/base/words.h"
 
 #include <QApplication>
 
@@ -28,7 +30,7 @@ ExitStatus printedAll(ExitStatus status)
 {
     std::cout.flush();
     if (std::cout.good()) return status;
-    return refuse({base::FaultCode::CannotWrite, "standard output", {}});
+    return refuse({base::FaultCode::CannotWrite, base::said("standard output"), {}});
 }
 
 ExitStatus answer(cli::Parsed const& parsed)
@@ -76,6 +78,7 @@ int runVerb(std::vector<std::string> const& words, char* program)
     qInstallMessageHandler(sayOnlyWhatMatters);
     int count = 1;
     QApplication const application(count, &program);
+    translateQt();
     return printedAll(parsed.verb->run(call));
 }
 

@@ -2,6 +2,7 @@
 #include "app/cli/job.h"
 #include "app/commands/verbs.h"
 #include "app/shelf.h"
+#include "core/base/words.h"
 #include "core/files/tables/tables.h"
 #include "ui/paint/sheetfonts.h"
 
@@ -40,7 +41,7 @@ base::Result<std::vector<music::Meter>> metersNamed(std::vector<std::string> con
         bool const unit = meter.unit == 2 || meter.unit == 4 || meter.unit == 8;
         if (!read || !unit || meter.beats < 2 || meter.beats > 12)
             return base::Fault{base::FaultCode::BadCall, "--meters",
-                               text + "; write time signatures such as 4/4,6/8"};
+                               base::say("{}; write time signatures such as 4/4,6/8", text)};
         meters.push_back(meter);
     }
     return meters;

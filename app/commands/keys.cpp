@@ -1,6 +1,7 @@
 #include "app/cli/job.h"
 #include "app/commands/verbs.h"
 #include "app/progress.h"
+#include "core/base/words.h"
 #include "core/files/keysjson.h"
 #include "core/proposal/keyranking.h"
 #include "core/proposal/keywish.h"
@@ -18,8 +19,8 @@ std::string movedWords(levers::KeyFit const& fit)
     if (fit.moved.semitones == 0) return {};
     std::string const sign = fit.moved.semitones > 0 ? "+" : "";
     bool const one = std::abs(fit.moved.semitones) == 1;
-    return " (transposed by " + sign + std::to_string(fit.moved.semitones) +
-           (one ? " semitone)" : " semitones)");
+    return base::said(" (transposed by ") + sign + std::to_string(fit.moved.semitones) +
+           (one ? base::said(" semitone)") : base::said(" semitones)"));
 }
 
 void say(harp::Harp const& harp, std::vector<proposal::RankedKey> const& keys)
@@ -33,8 +34,8 @@ void say(harp::Harp const& harp, std::vector<proposal::RankedKey> const& keys)
         }
         std::cout << ++place << ". " << music::shown(key.fit.key) << movedWords(key.fit) << ": "
                   << key.reason << '\n'
-                  << "   " << harp::setupLine(harp, key.fit.setup) << " ("
-                  << key.leversRaised << " levers up)\n";
+                  << "   " << harp::setupLine(harp, key.fit.setup) << " (" << key.leversRaised
+                  << base::said(" levers up)\n");
     }
 }
 
@@ -76,7 +77,7 @@ ExitStatus keys(Call const& call)
             fault->place = placeOf(job->book, brief->tune);
             return refuse(*fault);
         }
-        Waiting waiting("comparing keys");
+        Waiting waiting(base::said("comparing keys"));
         auto const keys =
             proposal::rankedKeys(*brief, call.keyOrder, [&](std::size_t done, std::size_t all) {
                 waiting.reached(done, all);

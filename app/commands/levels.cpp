@@ -1,5 +1,6 @@
 #include "app/commands/levels.h"
 
+#include "core/base/words.h"
 #include "core/proposal/levels.h"
 #include "core/sheet/papers/levelpack.h"
 #include "ui/paint/sheetfonts.h"
@@ -19,7 +20,7 @@ base::Result<std::vector<int>> levelsFrom(std::string const& text)
 {
     std::vector<int> levels;
     base::Fault const bad{base::FaultCode::BadCall, "--levels",
-                          text + "; write levels such as 1-5 or 1,3,5"};
+                          base::say("{}; write levels such as 1-5 or 1,3,5", text)};
     for (std::size_t i = 0; i < text.size(); ++i) {
         if (!isLevel(text[i])) return bad;
         int const first = text[i] - '0';
@@ -54,7 +55,8 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
     auto made = proposal::proposedForLevels(brief, wanted);
     if (!made) return made.error();
     for (base::Fault const& fault : made->leftOut)
-        std::cerr << "sallow: note: this level is left out: " << base::sentence(fault) << '\n';
+        std::cerr << "sallow: " << base::said("note: this level is left out: ")
+                  << base::sentence(fault) << '\n';
     std::vector<std::string> pages;
     std::vector<Output> others;
     for (Output const& output : outputs) {
@@ -68,7 +70,8 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
         arrangements.push_back(proposal.arrangement);
         std::string const level = std::to_string(proposal.arrangement.level.number);
         for (std::string const& warning : proposal.warnings)
-            std::cerr << "sallow: note: level " << level << ": " << warning << '\n';
+            std::cerr << "sallow: " << base::said("note: level ") << level << ": " << warning
+                      << '\n';
         std::vector<Output> own = others;
         for (Output& output : own) output.path = named(output.path, "level" + level);
         if (own.empty()) continue;

@@ -2,6 +2,7 @@
 
 #include "app/cli/job.h"
 #include "app/commands/verbs.h"
+#include "core/base/words.h"
 #include "core/files/textfile.h"
 #include "ui/engine.h"
 #include "ui/paint/sheetfiles.h"
@@ -21,8 +22,9 @@ base::Result<QSize> sizeFrom(std::string const& text)
     QStringList const sides = QString::fromStdString(text).split('x');
     QSize const size = sides.size() == 2 ? QSize(sides[0].toInt(), sides[1].toInt()) : QSize();
     if (size.width() < 100 || size.height() < 50 || size.width() > 8000 || size.height() > 8000)
-        return base::Fault{base::FaultCode::BadCall, "--size",
-                           text + "; write WIDTHxHEIGHT in pixels, 100x50 to 8000x8000"};
+        return base::Fault{
+            base::FaultCode::BadCall, "--size",
+            base::say("{}; write WIDTHxHEIGHT in pixels, 100x50 to 8000x8000", text)};
     return size;
 }
 
@@ -72,7 +74,8 @@ ExitStatus picture(Call const& call)
     if (!paths) return refuse(paths.error());
     for (std::string const& path : *paths)
         if (!path.ends_with(".png"))
-            return refuse({base::FaultCode::UnknownFileKind, path, "a picture is a .png"});
+            return refuse(
+                {base::FaultCode::UnknownFileKind, path, base::said("a picture is a .png")});
     auto const job = jobOfOneTune(call);
     if (!job) return refuse(job.error());
     ui::dress(*qApp, ui::themeNamed(QString::fromStdString(call.picture.theme)));

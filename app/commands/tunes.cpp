@@ -1,6 +1,7 @@
 #include "app/cli/job.h"
 #include "app/commands/verbs.h"
 #include "app/shelf.h"
+#include "core/base/words.h"
 
 #include <fmt/format.h>
 
@@ -16,13 +17,13 @@ std::string lineFor(Book const& book, files::AbcEntry const& entry)
     std::string const number = fmt::format("X:{:<5} ", entry.number);
     auto const tune = readTune(book, entry);
     if (!tune)
-        return fmt::format("{}{:<40} cannot be read: {}\n", number, entry.title,
-                           base::sentence(tune.error()));
+        return base::say("{}{:<40} cannot be read: {}\n", number, entry.title,
+                         base::sentence(tune.error()));
     return fmt::format("{}{:<40} {:<12} {:<12} {:<6} {:>4} {:<5} {}\n", number, tune->title,
                        tune->rhythm.empty() ? "-" : tune->rhythm, music::shown(tune->key),
                        music::text(tune->meter), tune->bars.size(),
-                       tune->bars.size() == 1 ? "bar" : "bars",
-                       tune::hasChords(*tune) ? "chords" : "no chords");
+                       base::said(tune->bars.size() == 1 ? "count|bar" : "count|bars"),
+                       tune::hasChords(*tune) ? base::said("chords") : base::said("no chords"));
 }
 
 } // namespace

@@ -1,5 +1,7 @@
 #include "app/sound/soundfont.h"
 
+#include "core/base/words.h"
+
 #include <algorithm>
 #include <array>
 #include <cstdlib>
@@ -28,7 +30,8 @@ base::Result<std::filesystem::path> findSoundFont(std::filesystem::path const& w
 {
     if (!wanted.empty()) {
         if (isFile(wanted)) return wanted;
-        return base::Fault{base::FaultCode::NoSoundFont, wanted.string(), "it is not there"};
+        return base::Fault{base::FaultCode::NoSoundFont, wanted.string(),
+                           base::said("it is not there")};
     }
     if (char const* named = std::getenv("SALLOW_SOUNDFONT"); named && *named) {
         if (isFile(named)) return std::filesystem::path(named);

@@ -3,6 +3,7 @@
 #include "app/sound/fontpitch.h"
 #include "app/sound/halo.h"
 #include "app/sound/soundfont.h"
+#include "core/base/words.h"
 
 #include <fluidsynth.h>
 
@@ -100,7 +101,7 @@ struct HarpSynth::Opening {
     static base::Result<HarpSynth> open(std::filesystem::path const& font, bool room)
     {
         base::Fault const unreadable{base::FaultCode::NoSoundFont, font.string(),
-                                     "it cannot be read"};
+                                     base::said("it cannot be read")};
         if (!looksLikeSoundFont(font)) return unreadable;
         silenceLog();
         auto parts = std::make_unique<Parts>();

@@ -4,6 +4,7 @@
 #include "core/arrange/laid.h"
 #include "core/arrange/neighbours.h"
 #include "core/arrange/view.h"
+#include "core/base/words.h"
 
 #include <algorithm>
 #include <utility>
@@ -142,9 +143,11 @@ std::vector<std::string> ReasonsAt::of(int candidate) const
     int const rival = isChosen ? rivalOf(m_lattice, m_solution, m_position, candidate) : chosen;
     Told const here = told(candidate);
     if (m_lattice.candidates[i].size() == 1)
-        return {character(here),
+        return {
+            character(here),
+            base::said(
                 "This is the only shape that can be played here, because the tune is too low "
-                "or the hand has no time."};
+                "or the hand has no time.")};
     Account const own = accountOf(candidate);
     Account const other = accountOf(rival);
     std::vector<Term> const better = termsByExcess(other, own);

@@ -5,6 +5,7 @@
 #include "core/arrange/tellingnames.h"
 #include "core/arrange/tellingneighbours.h"
 #include "core/arrange/terms.h"
+#include "core/base/words.h"
 
 #include <fmt/format.h>
 
@@ -39,10 +40,10 @@ std::string tooWide(Told const& told)
     std::string const width = capital(intervalName(stringsSpanned(told.laid)));
     std::string const lowest = nameOf(told, lowestNote(told.laid));
     if (told.laid.voicing.rolled)
-        return fmt::format("{} up from {} is wider than your hand holds comfortably, so it has "
-                           "to be rolled.",
-                           width, lowest);
-    return fmt::format("{} from {} stretches the hand.", width, lowest);
+        return base::say("{} up from {} is wider than your hand holds comfortably, so it has "
+                         "to be rolled.",
+                         width, lowest);
+    return base::say("{} from {} stretches the hand.", width, lowest);
 }
 
 // --- the two hands ---
@@ -85,10 +86,10 @@ std::string rubs(Told const& told)
 {
     std::optional<Meeting> const worst = harshestMeeting(told);
     if (!worst) return {};
-    return fmt::format("The {}'s {} clashes with the tune's {} {}.",
-                       fingerName(told.laid.plucks[worst->note].finger),
-                       nameOf(told, worst->note), nameOf(told, worst->tune),
-                       beatName(told.view, worst->at));
+    return base::say("The {}'s {} clashes with the tune's {} {}.",
+                     fingerName(told.laid.plucks[worst->note].finger),
+                     nameOf(told, worst->note), nameOf(told, worst->tune),
+                     beatName(told.view, worst->at));
 }
 
 std::string crowds(Told const& told)
@@ -100,14 +101,14 @@ std::string crowds(Told const& told)
                 int const apart = n.string - p.string;
                 bool const together = n.from <= p.at && n.to > p.at && apart >= 0;
                 if (together && apart <= 2)
-                    return fmt::format("The {} is only {} from the tune {}, so the hands are "
-                                       "crowded.",
-                                       fingerName(p.finger),
-                                       apart == 2 ? "two strings" : "one string",
-                                       beatName(told.view, told.laid.voicing.notes[i].at));
+                    return base::say("The {} is only {} from the tune {}, so the hands are "
+                                     "crowded.",
+                                     fingerName(p.finger),
+                                     base::said(apart == 2 ? "two strings" : "one string"),
+                                     beatName(told.view, told.laid.voicing.notes[i].at));
                 if (n.from > p.at && n.from == p.at + p.held && apart <= 0)
-                    return fmt::format("The tune comes down to the left hand's {} {}.",
-                                       nameOf(told, i), beatName(told.view, n.at));
+                    return base::say("The tune comes down to the left hand's {} {}.",
+                                     nameOf(told, i), beatName(told.view, n.at));
             }
         }
     }
@@ -130,8 +131,8 @@ std::string growls(Told const& told)
         }
     }
     if (!worst) return {};
-    return fmt::format("{} and {} ring together so low that they sound muddy.",
-                       nameOf(told, worst->first), nameOf(told, worst->second));
+    return base::say("{} and {} ring together so low that they sound muddy.",
+                     nameOf(told, worst->first), nameOf(told, worst->second));
 }
 
 // --- meter and form ---
@@ -154,34 +155,50 @@ bool isBusy(Told const& told)
 
 std::string meterFault(Told const& told)
 {
-    return onsetsOf(told.laid) == 0 ? "The left hand has nothing on beat 1."
-                                    : "It leaves a beat empty in both hands.";
+    return base::said(onsetsOf(told.laid) == 0 ? "The left hand has nothing on beat 1."
+                                               : "It leaves a beat empty in both hands.");
 }
 
 std::string activityFault(Told const& told)
 {
-    return isBusy(told) ? "The tune is already busy here, and this adds more notes."
-                        : "The tune holds a long note here, and this does little under it.";
+    return base::said(isBusy(told)
+                          ? "The tune is already busy here, and this adds more notes."
+                          : "The tune holds a long note here, and this does little under it.");
 }
 
 // --- company ---
 
+struct Company {
+    std::string words; // a sentence without its end
+    bool isOctave = false;
+};
+
 // What the left hand's first note makes with the tune's note that sounds then, without octaves.
-std::optional<std::string> companyName(Told const& told)
+std::optional<Company> companyOf(Told const& told)
 {
     for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
         Pluck const& p = told.laid.plucks[i];
         for (TuneNote const& n : told.view.passes.front().tune) {
             if (n.from > p.at || n.to <= p.at) continue;
-            constexpr std::array<char const*, 12> names{
-                "an octave", nullptr, nullptr,   "a third", "a third", nullptr,
-                nullptr,     nullptr, "a sixth", "a sixth", nullptr,   nullptr};
+            constexpr std::array<char const*, 12> names{base::marked("an octave"),
+                                                        nullptr,
+                                                        nullptr,
+                                                        base::marked("a third"),
+                                                        base::marked("a third"),
+                                                        nullptr,
+                                                        nullptr,
+                                                        nullptr,
+                                                        base::marked("a sixth"),
+                                                        base::marked("a sixth"),
+                                                        nullptr,
+                                                        nullptr};
             int const apart = std::abs(n.midi - p.midi) % 12;
             if (char const* const name = names[static_cast<std::size_t>(apart)])
-                return fmt::format("{}'s {} makes {} with the tune's {} {}",
-                                   capital("the " + fingerName(p.finger)), nameOf(told, i),
-                                   name, nameOf(told, n),
-                                   beatName(told.view, told.laid.voicing.notes[i].at));
+                return Company{base::say("The {}'s {} makes {} with the tune's {} {}",
+                                         fingerName(p.finger), nameOf(told, i),
+                                         base::said(name), nameOf(told, n),
+                                         beatName(told.view, told.laid.voicing.notes[i].at)),
+                               apart == 0};
         }
     }
     return std::nullopt;
@@ -189,37 +206,40 @@ std::optional<std::string> companyName(Told const& told)
 
 std::string poorCompany(Told const& told)
 {
-    if (auto const made = companyName(told); made && made->find("octave") != std::string::npos)
-        return *made + ", which sounds empty.";
-    return "It moves in the same direction as the tune, which sounds thinner than moving the "
-           "other way.";
+    if (auto const made = companyOf(told); made && made->isOctave)
+        return base::say("{}, which sounds empty.", made->words);
+    return base::said(
+        "It moves in the same direction as the tune, which sounds thinner than moving the "
+        "other way.");
 }
 
 std::string goodCompany(Told const& told)
 {
-    if (auto const made = companyName(told); made && made->find("octave") == std::string::npos)
-        return *made + ".";
-    return "It moves in the opposite direction to the tune, so both hands are heard.";
+    if (auto const made = companyOf(told); made && !made->isOctave) return made->words + ".";
+    return base::said(
+        "It moves in the opposite direction to the tune, so both hands are heard.");
 }
 
 // --- form ---
 
-std::string closeName(View const& view) { return view.close == Close::Tune ? "tune" : "part"; }
+std::string closeName(View const& view)
+{
+    return base::said(view.close == Close::Tune ? "end|tune" : "end|part");
+}
 
 std::string opensTheEnd(Told const& told)
 {
     if (told.laid.rests())
-        return fmt::format("The {} ends here, and there is no bass note.",
-                           closeName(told.view));
+        return base::say("The {} ends here, and there is no bass note.", closeName(told.view));
     for (Pluck const& p : told.laid.plucks) {
         int const within = ((p.degree - 1) % 7 + 7) % 7;
         if (within != 0 && within != 4)
-            return fmt::format("The {} ends here, and the {} makes it sound unfinished.",
-                               closeName(told.view), degreeName(p.degree));
+            return base::say("The {} ends here, and the {} makes it sound unfinished.",
+                             closeName(told.view), degreeName(p.degree));
     }
-    return fmt::format("The {} ends here, and this goes on moving instead of coming to rest on "
-                       "the root.",
-                       closeName(told.view));
+    return base::say("The {} ends here, and this goes on moving instead of coming to rest on "
+                     "the root.",
+                     closeName(told.view));
 }
 
 // --- passes ---
@@ -228,18 +248,19 @@ std::string againstPass(Told const& told)
 {
     Turn const& turn = told.view.turn;
     return turn.number == 1
-               ? "It already has many notes the first time, so later times have little to add."
-               : fmt::format("It has few notes for time {} of {}.", turn.number, turn.of);
+               ? base::said("It already has many notes the first time, so later times have "
+                            "little to add.")
+               : base::say("It has few notes for time {} of {}.", turn.number, turn.of);
 }
 
 std::string forPass(Told const& told)
 {
     Turn const& turn = told.view.turn;
     return turn.number == 1
-               ? "It has few notes the first time, so later times can have more."
-               : fmt::format("It has more notes than the time before, which suits time {} of "
-                             "{}.",
-                             turn.number, turn.of);
+               ? base::said("It has few notes the first time, so later times can have more.")
+               : base::say("It has more notes than the time before, which suits time {} of "
+                           "{}.",
+                           turn.number, turn.of);
 }
 
 // --- liking ---
@@ -251,23 +272,23 @@ bool together(Laid const& laid)
 
 std::string unusual(Told const& told)
 {
-    if (told.laid.rests()) return "The left hand plays nothing here.";
+    if (told.laid.rests()) return base::said("The left hand plays nothing here.");
     auto const& [lowestBest, highestBest] =
         std::pair{told.view.taste->liking.lowestBest, told.view.taste->liking.highestBest};
     std::size_t const lowest = lowestNote(told.laid);
     int const midi = told.laid.plucks[lowest].midi;
     if (midi > highestBest)
-        return fmt::format("It starts as high as {}, so there is little bass.",
-                           nameOf(told, lowest));
+        return base::say("It starts as high as {}, so there is little bass.",
+                         nameOf(told, lowest));
     if (midi < lowestBest)
-        return fmt::format("Its lowest note, {}, is very low.", nameOf(told, lowest));
+        return base::say("Its lowest note, {}, is very low.", nameOf(told, lowest));
     if (degreesOf(told.laid).size() < 3)
-        return "It has only one or two different notes, and "
-               "there is time for more.";
+        return base::said("It has only one or two different notes, and "
+                          "there is time for more.");
     if (together(told.laid))
-        return "Plucked together, it sounds heavier than the same notes "
-               "one after another.";
-    return "It is less simple than a plain 1-5-8.";
+        return base::said("Plucked together, it sounds heavier than the same notes "
+                          "one after another.");
+    return base::said("It is less simple than a plain 1-5-8.");
 }
 
 // --- character ---
@@ -289,8 +310,8 @@ std::optional<std::string> turnedMeanwhile(Told const& told)
 std::string whyRests(Told const& told)
 {
     if (std::optional<std::string> const pitch = turnedMeanwhile(told))
-        return fmt::format("The left hand rests so that it can flip a lever to {}.", *pitch);
-    return "The left hand rests and leaves the tune alone.";
+        return base::say("The left hand rests so that it can flip a lever to {}.", *pitch);
+    return base::said("The left hand rests and leaves the tune alone.");
 }
 
 // What stands lowest when it is neither the chord's bass nor its root.
@@ -298,8 +319,7 @@ std::optional<std::string> inversion(Told const& told, std::string const& lowest
 {
     int const degree = told.laid.plucks[lowestNote(told.laid)].degree;
     if ((degree - 1) % 7 == 0 || degree < 1) return std::nullopt;
-    return fmt::format("The lowest note is the {} of the chord, {}.", degreeName(degree),
-                       lowest);
+    return base::say("The lowest note is the {} of the chord, {}.", degreeName(degree), lowest);
 }
 
 // A degree that no chord tone explains.
@@ -309,10 +329,10 @@ std::optional<std::string> colour(Told const& told, std::string const& lowest)
         Pluck const& p = told.laid.plucks[i];
         if (isTone(told.view, p.midi)) continue;
         if (told.view.chord.slash)
-            return fmt::format("{} is not a note of {}: it adds colour.", nameOf(told, i),
-                               chordName(told.position));
-        return fmt::format("{} adds the {} above {}.", nameOf(told, i), degreeName(p.degree),
-                           lowest);
+            return base::say("{} is not a note of {}: it adds colour.", nameOf(told, i),
+                             chordName(told.position));
+        return base::say("{} adds the {} above {}.", nameOf(told, i), degreeName(p.degree),
+                         lowest);
     }
     return std::nullopt;
 }
@@ -320,18 +340,17 @@ std::optional<std::string> colour(Told const& told, std::string const& lowest)
 // Shapes of roots and fifths alone.
 std::string openShape(std::set<int> const& degrees, std::string const& lowest)
 {
-    if (degrees.size() == 1) return fmt::format("One low note, {}: simple and safe.", lowest);
-    if (degrees == std::set{1, 8})
-        return fmt::format("{} and its octave: a firm bass.", lowest);
+    if (degrees.size() == 1) return base::say("One low note, {}: simple and safe.", lowest);
+    if (degrees == std::set{1, 8}) return base::say("{} and its octave: a firm bass.", lowest);
     if (degrees == std::set{1, 5})
-        return fmt::format("An open fifth on {}: simple, with no "
-                           "third.",
-                           lowest);
+        return base::say("An open fifth on {}: simple, with no "
+                         "third.",
+                         lowest);
     if (degrees == std::set{1, 5, 8})
-        return fmt::format("An open fifth and octave on {}: no third, so it fits major and "
-                           "minor.",
-                           lowest);
-    return fmt::format("Only roots and fifths, from {} up: no third.", lowest);
+        return base::say("An open fifth and octave on {}: no third, so it fits major and "
+                         "minor.",
+                         lowest);
+    return base::say("Only roots and fifths, from {} up: no third.", lowest);
 }
 
 } // namespace
@@ -343,7 +362,7 @@ std::string against(Term term, Told const& told)
     case Term::Reach:
         return rests ? std::string() : tooWide(told);
     case Term::Rate:
-        return "The left hand has to hurry at this tempo.";
+        return base::said("The left hand has to hurry at this tempo.");
     case Term::ChordFit:
         return rests ? std::string() : foreignNote(told);
     case Term::Quality:
@@ -386,43 +405,47 @@ std::string against(Term term, Told const& told)
 
 std::string inFavour(Term term, Told const& told)
 {
-    if (told.laid.rests()) return "The tune is heard alone, so nothing can get in its way.";
+    if (told.laid.rests())
+        return base::said("The tune is heard alone, so nothing can get in its way.");
     switch (term) {
     case Term::Reach:
-        return "It is within easy reach of your hand.";
+        return base::said("It is within easy reach of your hand.");
     case Term::Rate:
-        return "The left hand has time for it.";
+        return base::said("The left hand has time for it.");
     case Term::ChordFit:
         return fitsChord(told);
     case Term::Quality:
         return statesQuality(told);
     case Term::MelodyClash:
-        return "None of its notes clashes with the tune.";
+        return base::said("None of its notes clashes with the tune.");
     case Term::MelodyCompany:
         return goodCompany(told);
     case Term::Collision:
-        return "It keeps clear of the right hand.";
+        return base::said("It keeps clear of the right hand.");
     case Term::Mud:
-        return fmt::format("From {} it rings clear.", nameOf(told, lowestNote(told.laid)));
+        return base::say("From {} it rings clear.", nameOf(told, lowestNote(told.laid)));
     case Term::MeterFit:
-        return "It fills the beats on which the tune has no note.";
+        return base::said("It fills the beats on which the tune has no note.");
     case Term::Activity:
-        return isBusy(told) ? "The tune is busy here, and this stays simple."
-                            : "The tune holds a long note here, and this keeps the beat going.";
+        return isBusy(told)
+                   ? base::said("The tune is busy here, and this stays simple.")
+                   : base::said(
+                         "The tune holds a long note here, and this keeps the beat going.");
     case Term::Levers:
-        return "It needs no lever flip, and leaves time for the flips that the tune needs.";
+        return base::said(
+            "It needs no lever flip, and leaves time for the flips that the tune needs.");
     case Term::Cadence:
-        return fmt::format("It brings the {} to a clear end.", closeName(told.view));
+        return base::say("It brings the {} to a clear end.", closeName(told.view));
     case Term::Liking:
-        return "It is a familiar pattern at a good height on the harp.";
+        return base::said("It is a familiar pattern at a good height on the harp.");
     case Term::Passes:
         return forPass(told);
     case Term::Travel:
-        return "The left hand has only a short way to move.";
+        return base::said("The left hand has only a short way to move.");
     case Term::Link:
         return linked(told);
     case Term::RingClash:
-        return "The strings still ringing go well with it.";
+        return base::said("The strings still ringing go well with it.");
     case Term::ThumbLine:
         return thumbLeads(told);
     case Term::BassLine:
@@ -444,9 +467,9 @@ std::string character(Told const& told)
     if (onlyRootsAndFifths(laid)) return openShape(degreesOf(laid), lowest);
     for (std::size_t i = 0; i < laid.plucks.size(); ++i)
         if (isThird(told.view, laid.plucks[i].midi) && laid.plucks[i].degree > 8)
-            return fmt::format("The third, {}, is high above {}, so it sounds clear.",
-                               nameOf(told, i), lowest);
-    return fmt::format("Only notes of {}, from {} up.", chordName(told.position), lowest);
+            return base::say("The third, {}, is high above {}, so it sounds clear.",
+                             nameOf(told, i), lowest);
+    return base::say("Only notes of {}, from {} up.", chordName(told.position), lowest);
 }
 
 } // namespace arrange

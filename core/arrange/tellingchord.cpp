@@ -2,6 +2,7 @@
 
 #include "core/arrange/tellingnames.h"
 #include "core/arrange/terms.h"
+#include "core/base/words.h"
 
 #include <fmt/format.h>
 
@@ -22,7 +23,7 @@ std::string fifthName(View const& view, int midi)
 {
     constexpr int perfect = 7;
     int const above = (midi - view.chord.root + 120) % 12;
-    return above < perfect ? "diminished" : "augmented";
+    return base::said(above < perfect ? "fifth|diminished" : "fifth|augmented");
 }
 
 // The pitch that the other position of a string's lever gives, where that is a tone.
@@ -44,17 +45,16 @@ std::string foreignNote(Told const& told)
     for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
         Pluck const& p = told.laid.plucks[i];
         if (isTone(told.view, p.midi)) continue;
-        return fmt::format("The {} sounds {}, which is not a note of {}.", degreeName(p.degree),
-                           nameOf(told, i), chordName(told.position));
+        return base::say("The {} sounds {}, which is not a note of {}.", degreeName(p.degree),
+                         nameOf(told, i), chordName(told.position));
     }
-    return "Its lowest note is not the bass note that the chord symbol asks for.";
+    return base::said("Its lowest note is not the bass note that the chord symbol asks for.");
 }
 
 std::string fitsChord(Told const& told)
 {
-    if (allTones(told))
-        return fmt::format("Every note belongs to {}.", chordName(told.position));
-    return fmt::format("It has fewer notes outside {}.", chordName(told.position));
+    if (allTones(told)) return base::say("Every note belongs to {}.", chordName(told.position));
+    return base::say("It has fewer notes outside {}.", chordName(told.position));
 }
 
 std::optional<std::string> wrongNote(Told const& told)
@@ -67,16 +67,15 @@ std::optional<std::string> wrongNote(Told const& told)
         std::string const chord = chordName(told.position);
         switch (*wrong) {
         case WrongTone::Third:
-            return fmt::format("{} is the wrong third for {}.", name, chord);
+            return base::say("{} is the wrong third for {}.", name, chord);
         case WrongTone::Fifth:
-            return fmt::format("With the levers as they are, the fifth, {}, is {}, which is "
-                               "not the fifth of {}.",
-                               name, fifthName(told.view, p.midi), chord);
+            return base::say("With the levers as they are, the fifth, {}, is {}, which is "
+                             "not the fifth of {}.",
+                             name, fifthName(told.view, p.midi), chord);
         case WrongTone::Seventh:
-            return fmt::format("{} is the wrong seventh for {}.", name, chord);
+            return base::say("{} is the wrong seventh for {}.", name, chord);
         case WrongTone::SeventhOffScale:
-            return fmt::format("The seventh, {}, is neither in {} nor in the key.", name,
-                               chord);
+            return base::say("The seventh, {}, is neither in {} nor in the key.", name, chord);
         }
     }
     return std::nullopt;
@@ -84,15 +83,15 @@ std::optional<std::string> wrongNote(Told const& told)
 
 std::string wrongQuality(Told const& told)
 {
-    return wrongNote(told).value_or("Neither hand plays the third of the chord.");
+    return wrongNote(told).value_or(base::said("Neither hand plays the third of the chord."));
 }
 
 std::string statesQuality(Told const& told)
 {
     for (std::size_t i = 0; i < told.laid.plucks.size(); ++i)
         if (isThird(told.view, told.laid.plucks[i].midi))
-            return fmt::format("It has the third of the chord, {}.", nameOf(told, i));
-    return fmt::format("It has no wrong note for {}.", chordName(told.position));
+            return base::say("It has the third of the chord, {}.", nameOf(told, i));
+    return base::say("It has no wrong note for {}.", chordName(told.position));
 }
 
 std::string wantsLevers(Told const& told)
@@ -101,13 +100,13 @@ std::string wantsLevers(Told const& told)
         Pluck const& p = told.laid.plucks[i];
         if (!wrongTone(told.view, p)) continue;
         if (auto const wanted = byTurning(told, p.string))
-            return fmt::format("It would need a lever flip from {} to {}.", nameOf(told, i),
-                               *wanted);
-        return fmt::format("The string of {} gives no note of {}, whether its lever is up or "
-                           "down.",
-                           nameOf(told, i), chordName(told.position));
+            return base::say("It would need a lever flip from {} to {}.", nameOf(told, i),
+                             *wanted);
+        return base::say("The string of {} gives no note of {}, whether its lever is up or "
+                         "down.",
+                         nameOf(told, i), chordName(told.position));
     }
-    return "It leaves the left hand little time to flip a lever.";
+    return base::said("It leaves the left hand little time to flip a lever.");
 }
 
 } // namespace arrange::telling

@@ -1,5 +1,7 @@
 #include "core/arrange/tellingnames.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -36,27 +38,32 @@ std::string chordName(Position const& position) { return music::shown(position.c
 
 std::string fingerName(int finger)
 {
-    constexpr std::array names{"thumb", "second finger", "third finger", "fourth finger"};
-    return names[static_cast<std::size_t>(std::clamp(finger, 1, 4) - 1)];
+    constexpr auto names =
+        base::markedList("thumb", "second finger", "third finger", "fourth finger");
+    return base::said(names[static_cast<std::size_t>(std::clamp(finger, 1, 4) - 1)]);
 }
 
 // "a tenth" for two strings with eight between them.
 std::string intervalName(int strings)
 {
-    constexpr std::array names{"a unison", "a second", "a third",     "a fourth",
-                               "a fifth",  "a sixth",  "a seventh",   "an octave",
-                               "a ninth",  "a tenth",  "an eleventh", "a twelfth"};
+    constexpr auto names = base::markedList("a unison", "a second", "a third", "a fourth",
+                                            "a fifth", "a sixth", "a seventh", "an octave",
+                                            "a ninth", "a tenth", "an eleventh", "a twelfth");
     auto const place = static_cast<std::size_t>(strings - 1);
-    return place < names.size() ? names[place] : fmt::format("a reach of {} strings", strings);
+    return place < names.size() ? base::said(names[place])
+                                : base::say("a reach of {} strings", strings);
 }
 
 std::string degreeName(int degree)
 {
-    constexpr std::array names{"root",  "second", "third",  "fourth",
-                               "fifth", "sixth",  "seventh"};
-    constexpr std::array above{"octave", "ninth", "tenth", "eleventh", "twelfth"};
-    if (degree >= 8 && degree <= 12) return above[static_cast<std::size_t>(degree - 8)];
-    return names[static_cast<std::size_t>(((degree - 1) % 7 + 7) % 7)];
+    constexpr auto names =
+        base::markedList("degree|root", "degree|second", "degree|third", "degree|fourth",
+                         "degree|fifth", "degree|sixth", "degree|seventh");
+    constexpr auto above = base::markedList("degree|octave", "degree|ninth", "degree|tenth",
+                                            "degree|eleventh", "degree|twelfth");
+    if (degree >= 8 && degree <= 12)
+        return base::said(above[static_cast<std::size_t>(degree - 8)]);
+    return base::said(names[static_cast<std::size_t>(((degree - 1) % 7 + 7) % 7)]);
 }
 
 std::string capital(std::string text)
@@ -72,7 +79,7 @@ std::string beatName(View const& view, music::Length at)
     music::Rational const beats = (view.fromBar + at) / music::beatLength(view.meter);
     auto const whole = music::floorOf(beats);
     bool const onIt = beats == music::Rational(whole);
-    return fmt::format("{} beat {}", onIt ? "on" : "after", whole + 1);
+    return onIt ? base::say("on beat {}", whole + 1) : base::say("after beat {}", whole + 1);
 }
 
 std::size_t lowestNote(Laid const& laid)

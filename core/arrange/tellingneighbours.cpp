@@ -1,6 +1,7 @@
 #include "core/arrange/tellingneighbours.h"
 
 #include "core/arrange/tellingnames.h"
+#include "core/base/words.h"
 
 #include <fmt/format.h>
 
@@ -47,8 +48,8 @@ int apart(std::optional<int> other, int string)
 // "from the one before it", "to the one after it": the side with the wider way.
 std::string widerSide(std::optional<int> before, std::optional<int> after, int string)
 {
-    return apart(before, string) >= apart(after, string) ? "from the shape before"
-                                                         : "to the shape after";
+    return apart(before, string) >= apart(after, string) ? base::said("from the shape before")
+                                                         : base::said("to the shape after");
 }
 
 // A string in common with the shape before or after.
@@ -66,72 +67,77 @@ std::optional<std::size_t> sharedNote(Told const& told)
 std::string farToGo(Told const& told)
 {
     if (told.after && told.before)
-        return fmt::format("The left hand has a long way to move from {} to {} and on to {}.",
-                           chordName(*told.before), chordName(told.position),
-                           chordName(*told.after));
+        return base::say("The left hand has a long way to move from {} to {} and on to {}.",
+                         chordName(*told.before), chordName(told.position),
+                         chordName(*told.after));
     if (told.after)
-        return fmt::format("The left hand has a long way to move to {}.",
-                           chordName(*told.after));
+        return base::say("The left hand has a long way to move to {}.", chordName(*told.after));
     if (told.before)
-        return fmt::format("The left hand has a long way to move from {}.",
-                           chordName(*told.before));
+        return base::say("The left hand has a long way to move from {}.",
+                         chordName(*told.before));
     return {};
 }
 
 std::string blurs(Told const& told)
 {
     if (told.before && told.before->chord != told.position.chord)
-        return fmt::format("The strings still ringing from {} clash with it.",
-                           chordName(*told.before));
+        return base::say("The strings still ringing from {} clash with it.",
+                         chordName(*told.before));
     if (told.after && told.after->chord != told.position.chord)
-        return fmt::format("It rings on into {} and clashes with it.", chordName(*told.after));
-    return "It clashes with the strings still ringing from the bars around it.";
+        return base::say("It rings on into {} and clashes with it.", chordName(*told.after));
+    return base::said("It clashes with the strings still ringing from the bars around it.");
 }
 
 std::string dullOrRestless(Told const& told)
 {
     if (told.unlikeBar)
-        return fmt::format("It goes otherwise than {}, which has the same tune and chord.",
-                           tune::barName(told.scene.tune, *told.unlikeBar));
-    if (told.laid.rests()) return "The left hand stops in the middle of the phrase.";
-    if (isLike(told.voicedBefore, told)) return "It is the same pattern as the one before.";
-    if (isLike(told.voicedAfter, told)) return "It is the same pattern as the one after.";
-    return "Its notes are faster or slower than those of the shapes before and after.";
+        return base::say("It goes otherwise than {}, which has the same tune and chord.",
+                         tune::barName(told.scene.tune, *told.unlikeBar));
+    if (told.laid.rests())
+        return base::said("The left hand stops in the middle of the phrase.");
+    if (isLike(told.voicedBefore, told))
+        return base::said("It is the same pattern as the one before.");
+    if (isLike(told.voicedAfter, told))
+        return base::said("It is the same pattern as the one after.");
+    return base::said(
+        "Its notes are faster or slower than those of the shapes before and after.");
 }
 
 std::string varied(Told const& told)
 {
     if (told.likeBar)
-        return fmt::format("It goes as {} does, which has the same tune and chord.",
-                           tune::barName(told.scene.tune, *told.likeBar));
+        return base::say("It goes as {} does, which has the same tune and chord.",
+                         tune::barName(told.scene.tune, *told.likeBar));
     if (isLike(told.voicedBefore, told) || isLike(told.voicedAfter, told))
-        return "It is the same pattern as the one next to it, so the phrase moves evenly.";
+        return base::said(
+            "It is the same pattern as the one next to it, so the phrase moves evenly.");
     if (told.voicedBefore && !told.voicedBefore->notes.empty())
-        return fmt::format("It makes a change from the {} before it.",
-                           told.voicedBefore->pattern);
+        return base::say("It makes a change from the {} before it.",
+                         told.voicedBefore->pattern);
     if (told.voicedAfter && !told.voicedAfter->notes.empty())
-        return fmt::format("It makes a change before the {} that follows.",
-                           told.voicedAfter->pattern);
-    return "It keeps the left hand moving.";
+        return base::say("It makes a change before the {} that follows.",
+                         told.voicedAfter->pattern);
+    return base::said("It keeps the left hand moving.");
 }
 
 std::string unlinked(Told const& told)
 {
     if (told.laid.rests()) return {};
     if (auto const shared = sharedNote(told))
-        return fmt::format("{} is plucked again while it is still ringing loudly.",
-                           nameOf(told, *shared));
-    return "It shares no string with the shapes before and after, so every finger has to be "
-           "placed again.";
+        return base::say("{} is plucked again while it is still ringing loudly.",
+                         nameOf(told, *shared));
+    return base::said(
+        "It shares no string with the shapes before and after, so every finger has to be "
+        "placed again.");
 }
 
 std::string linked(Told const& told)
 {
     if (auto const shared = sharedNote(told))
-        return fmt::format("{} is also in the shape before or after, so the hand can stay in "
-                           "place.",
-                           nameOf(told, *shared));
-    return "It plucks no string that is still ringing.";
+        return base::say("{} is also in the shape before or after, so the hand can stay in "
+                         "place.",
+                         nameOf(told, *shared));
+    return base::said("It plucks no string that is still ringing.");
 }
 
 std::string thumbLeaps(Told const& told)
@@ -141,9 +147,9 @@ std::string thumbLeaps(Told const& told)
     auto const after = highestString(told.voicedAfter);
     constexpr int line = 2;
     if (std::max(apart(before, told.laid.top), apart(after, told.laid.top)) > line)
-        return fmt::format("The top note, {}, is a jump {}.", topName(told),
-                           widerSide(before, after, told.laid.top));
-    return "Its last note is not next to a string of the next chord.";
+        return base::say("The top note, {}, is a jump {}.", topName(told),
+                         widerSide(before, after, told.laid.top));
+    return base::said("Its last note is not next to a string of the next chord.");
 }
 
 std::string thumbLeads(Told const& told)
@@ -153,27 +159,27 @@ std::string thumbLeads(Told const& told)
         int const string = told.laid.plucks[last].string;
         for (int step : {-1, 1})
             if (plucks(told.voicedAfter, string + step))
-                return fmt::format("Its last note, {}, leads by step into the next chord.",
-                                   nameOf(told, last));
+                return base::say("Its last note, {}, leads by step into the next chord.",
+                                 nameOf(told, last));
     }
-    return fmt::format("The top note, {}, is close to the top notes before and after.",
-                       topName(told));
+    return base::say("The top note, {}, is close to the top notes before and after.",
+                     topName(told));
 }
 
 std::string bassLeaps(Told const& told)
 {
     if (told.laid.rests()) return {};
-    return fmt::format("The lowest note, {}, is a jump {}.", lowName(told),
-                       widerSide(lowestString(told.voicedBefore),
-                                 lowestString(told.voicedAfter), told.laid.bass));
+    return base::say("The lowest note, {}, is a jump {}.", lowName(told),
+                     widerSide(lowestString(told.voicedBefore), lowestString(told.voicedAfter),
+                               told.laid.bass));
 }
 
 std::string bassWalks(Told const& told)
 {
     bool const step = apart(lowestString(told.voicedBefore), told.laid.bass) == 1 ||
                       apart(lowestString(told.voicedAfter), told.laid.bass) == 1;
-    return fmt::format("The lowest note {}: {}.",
-                       step ? "moves by step" : "moves only a little", lowName(told));
+    return step ? base::say("The lowest note moves by step: {}.", lowName(told))
+                : base::say("The lowest note moves only a little: {}.", lowName(told));
 }
 
 } // namespace arrange::telling

@@ -1,5 +1,6 @@
 #include "core/arrange/unfold.h"
 
+#include "core/base/words.h"
 #include "core/tune/jumps.h"
 
 #include <algorithm>
@@ -273,9 +274,9 @@ private:
         if (bar.part.empty())
             bar.annotations.insert(bar.annotations.begin(),
                                    {{},
-                                    time == 2   ? "second time"
-                                    : time == 3 ? "third time"
-                                                : "time " + std::to_string(time)});
+                                    time == 2   ? base::said("second time")
+                                    : time == 3 ? base::said("third time")
+                                                : base::say("time {}", time)});
         else
             bar.part += ' ' + std::to_string(time);
     }

@@ -1,6 +1,7 @@
 #include "core/arrange/whynot.h"
 
 #include "core/arrange/handmove.h"
+#include "core/base/words.h"
 #include "core/pattern/layout.h"
 
 #include <fmt/format.h>
@@ -27,7 +28,7 @@ struct Place {
     std::string string(int index, double at, std::size_t time = 0) const
     {
         if (index < 0 || index >= scene.harp.count())
-            return "a string that the harp does not have";
+            return base::said("a string that the harp does not have");
         music::Moment const when{position.played[time].at.wholes +
                                  music::Rational(std::lround(at * parts), parts)};
         return music::shown(harp::pitchAt(scene.harp, scene.levers, index, when));
@@ -36,8 +37,8 @@ struct Place {
     {
         double const beats = (view.fromBar.wholes.toDouble() + at) / view.beat;
         auto const whole = static_cast<int>(beats + nearly);
-        return fmt::format("{} beat {}", beats - whole < 2 * nearly ? "on" : "after",
-                           whole + 1);
+        return beats - whole < 2 * nearly ? base::say("on beat {}", whole + 1)
+                                          : base::say("after beat {}", whole + 1);
     }
 
 private:
@@ -49,10 +50,14 @@ std::string offHarp(Place const& place, Hindrance const& h)
 {
     int const count = place.scene.harp.count();
     int const beyond = h.string < 0 ? -h.string : h.string - count + 1;
-    return fmt::format("it needs {} string{} {} {}, the {} string of this harp", beyond,
-                       beyond == 1 ? "" : "s", h.string < 0 ? "below" : "above",
-                       place.string(h.string < 0 ? 0 : count - 1, 0),
-                       h.string < 0 ? "lowest" : "highest");
+    std::string const end = place.string(h.string < 0 ? 0 : count - 1, 0);
+    return h.string < 0
+               ? base::sayCount(
+                     beyond, "it needs {} string below {}, the lowest string of this harp",
+                     "it needs {} strings below {}, the lowest string of this harp", end)
+               : base::sayCount(
+                     beyond, "it needs {} string above {}, the highest string of this harp",
+                     "it needs {} strings above {}, the highest string of this harp", end);
 }
 
 std::string variedSounds(Place const& place, Hindrance const& h)
@@ -62,26 +67,26 @@ std::string variedSounds(Place const& place, Hindrance const& h)
         std::string const name = place.string(h.string, h.at, time);
         if (std::ranges::find(names, name) == names.end()) names.push_back(name);
     }
-    return fmt::format("one of its strings sounds {}, depending on the time through",
-                       fmt::join(names, " and "));
+    return base::say("one of its strings sounds {}, depending on the time through",
+                     fmt::join(names, base::said(" and ")));
 }
 
 std::string tooFast(Place const& place, Hindrance const& h)
 {
-    return fmt::format("{}, its notes are faster than {:.2g} a second, the limit for the left "
-                       "hand at level {}",
-                       place.beat(h.at), place.view.level->leftNotesPerSecond,
-                       place.view.level->number);
+    return base::say("{}, its notes are faster than {:.2g} a second, the limit for the left "
+                     "hand at level {}",
+                     place.beat(h.at), place.view.level->leftNotesPerSecond,
+                     place.view.level->number);
 }
 
 std::string beyondReach(Place const& place, Hindrance const& h)
 {
     int const from = h.other.value_or(h.string);
     double const mm = harp::distanceMm(place.scene.harp, from, h.string);
-    return fmt::format("from {} to {} {} is {:.0f} mm, more than this hand can reach, and "
-                       "there is no time to move the hand",
-                       place.string(from, h.at), place.string(h.string, h.at), place.beat(h.at),
-                       mm);
+    return base::say("from {} to {} {} is {:.0f} mm, more than this hand can reach, and "
+                     "there is no time to move the hand",
+                     place.string(from, h.at), place.string(h.string, h.at), place.beat(h.at),
+                     mm);
 }
 
 WhyNot told(Place const& place, Hindrance const& h, pattern::Pattern const& shape)
@@ -90,47 +95,47 @@ WhyNot told(Place const& place, Hindrance const& h, pattern::Pattern const& shap
     std::string const other = h.other ? place.string(*h.other, h.at) : std::string();
     switch (h.what) {
     case Obstacle::OffHarp:
-        return {offHarp(place, h), "choose a narrower shape or a larger harp"};
+        return {offHarp(place, h), base::said("choose a narrower shape or a larger harp")};
     case Obstacle::RootTooLow:
-        return {fmt::format("its lowest note would be {}, where notes so close together sound "
-                            "muddy",
-                            own),
-                "choose an open pattern such as 1-5-8"};
+        return {base::say("its lowest note would be {}, where notes so close together sound "
+                          "muddy",
+                          own),
+                base::said("choose an open pattern such as 1-5-8")};
     case Obstacle::RootSilent:
-        return {
-            fmt::format("with the levers as they are, the string of its root sounds {}", own),
-            "choose another key, another tuning or another chord"};
+        return {base::say("with the levers as they are, the string of its root sounds {}", own),
+                base::said("choose another key, another tuning or another chord")};
     case Obstacle::SoundsVary:
-        return {variedSounds(place, h), "allow different shapes on the repeats"};
+        return {variedSounds(place, h), base::said("allow different shapes on the repeats")};
     case Obstacle::OnTunesString:
-        return {fmt::format("{}, the tune is on {}, a string that this shape needs",
-                            place.beat(h.at), own),
-                "choose a narrower shape or a higher key"};
+        return {base::say("{}, the tune is on {}, a string that this shape needs",
+                          place.beat(h.at), own),
+                base::said("choose a narrower shape or a higher key")};
     case Obstacle::HandsCross:
-        return {fmt::format("{}, it would pluck {}, above the tune's {}, so the hands would "
-                            "cross",
-                            place.beat(h.at), own, other),
-                "choose a narrower shape or a higher key"};
+        return {base::say("{}, it would pluck {}, above the tune's {}, so the hands would "
+                          "cross",
+                          place.beat(h.at), own, other),
+                base::said("choose a narrower shape or a higher key")};
     case Obstacle::TooFast:
-        return {tooFast(place, h), "play slower, or choose a higher level or a pattern with "
-                                   "fewer notes"};
+        return {tooFast(place, h),
+                base::said("play slower, or choose a higher level or a pattern with "
+                           "fewer notes")};
     case Obstacle::StringTooSoon:
-        return {fmt::format("{}, the {} string is plucked again sooner than level {} allows",
-                            place.beat(h.at), own, place.view.level->number),
-                "play slower or choose a higher level"};
+        return {base::say("{}, the {} string is plucked again sooner than level {} allows",
+                          place.beat(h.at), own, place.view.level->number),
+                base::said("play slower or choose a higher level")};
     case Obstacle::BeyondReach:
-        return {beyondReach(place, h), shape.together
-                                           ? "choose a narrower shape, or pluck its "
-                                             "notes one after another"
-                                           : "play slower or choose a narrower shape"};
+        return {beyondReach(place, h),
+                shape.together ? base::said("choose a narrower shape, or pluck its "
+                                            "notes one after another")
+                               : base::said("play slower or choose a narrower shape")};
     case Obstacle::HandBusy:
-        return {fmt::format("{}, the left hand is flipping the lever of {}", place.beat(h.at),
-                            other),
-                "choose a shape that begins later or has fewer notes"};
+        return {
+            base::say("{}, the left hand is flipping the lever of {}", place.beat(h.at), other),
+            base::said("choose a shape that begins later or has fewer notes")};
     case Obstacle::LeverTurned:
-        return {fmt::format("the lever of {} is flipped {}, while its note is still needed",
-                            own, place.beat(h.at)),
-                "choose a shape without that string"};
+        return {base::say("the lever of {} is flipped {}, while its note is still needed", own,
+                          place.beat(h.at)),
+                base::said("choose a shape without that string")};
     }
     return {};
 }
@@ -140,12 +145,12 @@ std::optional<WhyNot> againstLevel(pattern::Pattern const& shape, harp::Level co
     if (suitsLevel(shape, level)) return std::nullopt;
     int const strings = stringsSpanned(shape);
     if (strings > level.leftStrings)
-        return WhyNot{fmt::format("it spans {} strings, and level {} allows {}", strings,
-                                  level.number, level.leftStrings),
-                      "choose a higher level"};
-    return WhyNot{fmt::format("it is a level {} pattern, and your level is {}", shape.level,
-                              level.number),
-                  "choose a higher level"};
+        return WhyNot{base::say("it spans {} strings, and level {} allows {}", strings,
+                                level.number, level.leftStrings),
+                      base::said("choose a higher level")};
+    return WhyNot{
+        base::say("it is a level {} pattern, and your level is {}", shape.level, level.number),
+        base::said("choose a higher level")};
 }
 
 std::optional<WhyNot> againstMeter(pattern::Pattern const& shape, music::Meter meter)
@@ -153,9 +158,9 @@ std::optional<WhyNot> againstMeter(pattern::Pattern const& shape, music::Meter m
     if (suits(shape, meter)) return std::nullopt;
     std::string meters;
     for (std::string const& m : shape.meters) meters += (meters.empty() ? "" : ", ") + m;
-    return WhyNot{fmt::format("the pattern book gives it for {}, and this bar is in {}", meters,
-                              music::text(meter)),
-                  "write it as your own pattern, which may be used in any metre"};
+    return WhyNot{base::say("the pattern book gives it for {}, and this bar is in {}", meters,
+                            music::text(meter)),
+                  base::said("write it as your own pattern, which may be used in any metre")};
 }
 
 // One way to lay the shape, and what stands in its way.
@@ -202,9 +207,9 @@ std::optional<WhyNot> whyNot(Scene const& scene, Position const& position,
         }
     }
     if (furthest) return told({scene, position, view}, furthest->hindrance, shape);
-    return WhyNot{fmt::format("it has {} notes, and this chord has room for {}",
-                              shape.notes.size(), room),
-                  "choose a shorter pattern, or write your own"};
+    return WhyNot{
+        base::say("it has {} notes, and this chord has room for {}", shape.notes.size(), room),
+        base::said("choose a shorter pattern, or write your own")};
 }
 
 } // namespace arrange

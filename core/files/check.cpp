@@ -1,5 +1,6 @@
 #include "core/files/check.h"
 
+#include "core/base/words.h"
 #include "core/files/json.h"
 
 #include <cmath>
@@ -84,8 +85,9 @@ ordered_json saidJson(std::vector<tune::Remark> const& said)
     ordered_json list = ordered_json::array();
     for (tune::Remark const& remark : said) {
         std::string place =
-            remark.place.line > 0 ? "line " + std::to_string(remark.place.line) : "";
-        if (remark.place.column > 0) place += ", column " + std::to_string(remark.place.column);
+            remark.place.line > 0 ? base::say("line {}", remark.place.line) : "";
+        if (remark.place.column > 0)
+            place += base::said("line|, column ") + std::to_string(remark.place.column);
         list.push_back({{"place", place}, {"what", remark.what}, {"did", remark.did}});
     }
     return list;

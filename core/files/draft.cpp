@@ -1,5 +1,7 @@
 #include "core/files/draft.h"
 
+#include "core/base/words.h"
+
 #include <fcntl.h>
 #include <sys/file.h>
 #include <sys/stat.h>
@@ -33,21 +35,21 @@ struct Words {
     std::string_view said;
 };
 constexpr std::array systemTable{
-    Words{ENOSPC, "the disk is full"},
-    Words{EDQUOT, "your share of the disk is full"},
-    Words{EFBIG, "the file would be larger than is allowed here"},
-    Words{EACCES, "you may not write there"},
-    Words{EPERM, "you may not write there"},
-    Words{EROFS, "the disk can only be read"},
-    Words{ENOENT, "there is no such folder"},
-    Words{ENOTDIR, "a part of its path is not a folder"},
-    Words{EISDIR, "there is a folder of that name"},
-    Words{ENAMETOOLONG, "the name is too long"},
-    Words{ELOOP, "its links lead round in a circle"},
-    Words{EIO, "the disk does not answer as it should"},
-    Words{EMFILE, "too many files are open"},
-    Words{ENFILE, "too many files are open"},
-    Words{ETXTBSY, "another program is running it"},
+    Words{ENOSPC, base::marked("the disk is full")},
+    Words{EDQUOT, base::marked("your share of the disk is full")},
+    Words{EFBIG, base::marked("the file would be larger than is allowed here")},
+    Words{EACCES, base::marked("you may not write there")},
+    Words{EPERM, base::marked("you may not write there")},
+    Words{EROFS, base::marked("the disk can only be read")},
+    Words{ENOENT, base::marked("there is no such folder")},
+    Words{ENOTDIR, base::marked("a part of its path is not a folder")},
+    Words{EISDIR, base::marked("there is a folder of that name")},
+    Words{ENAMETOOLONG, base::marked("the name is too long")},
+    Words{ELOOP, base::marked("its links lead round in a circle")},
+    Words{EIO, base::marked("the disk does not answer as it should")},
+    Words{EMFILE, base::marked("too many files are open")},
+    Words{ENFILE, base::marked("too many files are open")},
+    Words{ETXTBSY, base::marked("another program is running it")},
 };
 
 std::string hexWord()
@@ -105,8 +107,8 @@ std::string systemWords(int error)
 {
     if (error == 0) return {};
     for (Words const& words : systemTable)
-        if (words.error == error) return std::string(words.said);
-    return "the system refuses it, number " + std::to_string(error);
+        if (words.error == error) return base::said(words.said);
+    return base::say("the system refuses it, number {}", error);
 }
 
 Fault Draft::fault() const
@@ -131,7 +133,7 @@ Result<Draft> Draft::open(fs::path const& wanted)
     // Whoever may write everywhere (root) is stopped by the mark all the same.
     bool const marked = replaces && (there.st_mode & (S_IWUSR | S_IWGRP | S_IWOTH)) == 0;
     if (marked || (replaces && ::access(target->c_str(), W_OK) != 0))
-        return Fault{FaultCode::CannotWrite, wanted.string(), std::string(writeProtectedWords)};
+        return Fault{FaultCode::CannotWrite, wanted.string(), base::said(writeProtectedWords)};
 
     fs::path const folder = folderOf(*target);
 #ifdef O_TMPFILE

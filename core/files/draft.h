@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/marked.h"
 #include "core/base/result.h"
 
 #include <filesystem>
@@ -50,6 +51,6 @@ void sweepDrafts(std::filesystem::path const& folder);
 // What a failed call of the system means, in plain words: "the disk is full".
 std::string systemWords(int error);
 // Of a file that is marked so.
-inline constexpr std::string_view writeProtectedWords = "it is write-protected";
+inline constexpr std::string_view writeProtectedWords = base::marked("it is write-protected");
 
 } // namespace files

@@ -1,6 +1,7 @@
 #include "core/files/plan.h"
 
 #include "core/arrange/takes.h"
+#include "core/base/words.h"
 #include "core/files/latticebinary.h"
 
 #include <fmt/format.h>
@@ -241,7 +242,7 @@ std::vector<std::string> words(std::vector<hands::Asked> const& reasons)
 {
     std::vector<std::string> out;
     for (hands::Asked const& asked : reasons)
-        out.push_back(fmt::format("{} (level {:.1f})", asked.words, asked.level));
+        out.push_back(base::say("{} (level {:.1f})", asked.words, asked.level));
     return out;
 }
 

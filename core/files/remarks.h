@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/words.h"
 #include "core/tune/tune.h"
 
 #include <set>
@@ -20,7 +21,8 @@ public:
         if (m_said.size() < most)
             m_said.push_back({place, std::move(what), std::move(did)});
         else if (m_said.size() == most)
-            m_said.push_back({place, "there is more like this", "not listed"});
+            m_said.push_back(
+                {place, base::said("there is more like this"), base::said("not listed")});
     }
 
     // For what needs saying only the first time.

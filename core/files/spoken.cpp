@@ -1,5 +1,6 @@
 #include "core/files/spoken.h"
 
+#include "core/base/words.h"
 
 #include <algorithm>
 #include <array>
@@ -34,14 +35,16 @@ struct Said {
 // Signs of accidentals as words, so that every voice says them: "F♯" is "F sharp".
 std::string spoken(std::string_view text)
 {
-    constexpr std::array<std::pair<std::string_view, std::string_view>, 3> signs{
-        {{"♯", " sharp "}, {"♭", " flat "}, {"♮", " natural "}}};
+    constexpr std::array<std::pair<std::string_view, char const*>, 3> signs{
+        {{"♯", base::marked(" sharp ")},
+         {"♭", base::marked(" flat ")},
+         {"♮", base::marked(" natural ")}}};
     std::string out;
     while (!text.empty()) {
         bool found = false;
         for (auto const& [sign, word] : signs)
             if (text.starts_with(sign)) {
-                out += word;
+                out += base::wordsFor(word);
                 text.remove_prefix(sign.size());
                 found = true;
             }
@@ -58,19 +61,22 @@ std::string spoken(std::string_view text)
 
 std::string valueName(notation::NoteValue value)
 {
-    constexpr std::array names{"breve",      "semibreve",      "minim",         "crotchet", "quaver",
-                               "semiquaver", "demisemiquaver", "hemidemisemiquaver"};
+    constexpr auto names =
+        base::markedList("breve", "semibreve", "minim", "crotchet", "quaver", "semiquaver",
+                         "demisemiquaver", "hemidemisemiquaver");
     int const last = static_cast<int>(names.size()) - 1;
-    std::string const dots = value.dots == 0   ? ""
-                             : value.dots == 1 ? "dotted "
-                                               : "double dotted ";
-    return dots + names[static_cast<std::size_t>(std::clamp(value.halvings + 1, 0, last))];
+    std::string const name =
+        base::said(names[static_cast<std::size_t>(std::clamp(value.halvings + 1, 0, last))]);
+    return value.dots == 0   ? name
+           : value.dots == 1 ? base::say("dotted {}", name)
+                             : base::say("double dotted {}", name);
 }
 
 std::string fingerName(int finger)
 {
-    constexpr std::array names{"", "thumb", "second", "third", "fourth", "fifth"};
-    return finger >= 1 && finger <= 5 ? names[static_cast<std::size_t>(finger)]
+    constexpr auto names = base::markedList("", "thumb", "finger|second", "finger|third",
+                                            "finger|fourth", "finger|fifth");
+    return finger >= 1 && finger <= 5 ? base::said(names[static_cast<std::size_t>(finger)])
                                       : std::to_string(finger);
 }
 
@@ -83,28 +89,32 @@ bool contains(std::vector<std::string> const& marks, std::string_view mark)
 std::string signWords(StaffNote const& note, bool tiedIn)
 {
     if (note.isRest())
-        return note.fillsBar ? "rest for the bar" : "rest, " + valueName(note.value);
+        return note.fillsBar ? base::said("rest for the bar")
+                             : base::say("rest, {}", valueName(note.value));
     std::string out;
     for (std::size_t i = 0; i < note.pitches.size(); ++i) {
-        if (i > 0) out += i + 1 == note.pitches.size() ? " and " : ", ";
+        if (i > 0) out += i + 1 == note.pitches.size() ? base::said(" and ") : ", ";
         out += spoken(music::shown(note.pitches[i]));
         if (!tiedIn && i < note.fingers.size()) out += ' ' + fingerName(note.fingers[i]);
     }
-    if (tiedIn) return out + " held on, " + valueName(note.value);
+    if (tiedIn) return base::say("{} held on, {}", out, valueName(note.value));
     bool const rolled = note.rolled || contains(note.marks, "arpeggio");
-    if (note.pitches.size() > 1) out += rolled ? " rolled" : " together";
+    if (note.pitches.size() > 1)
+        out += rolled ? base::said(" rolled") : base::said(" together");
     out += ", " + valueName(note.value);
     if (!note.graces.empty()) {
-        out += ", after the grace note";
-        out += note.graces.size() > 1 ? "s" : "";
+        out += note.graces.size() > 1 ? base::said(", after the grace notes")
+                                      : base::said(", after the grace note");
         for (music::Pitch grace : note.graces) out += ' ' + spoken(music::shown(grace));
     }
     for (std::string const& mark : note.marks) {
-        if (mark == "fermata") out += ", with a pause";
-        if (mark == "staccato" || mark == "accent" || mark == "trill" || mark == "turn" ||
-            mark == "harmonic")
-            out += ", " + mark;
-        if (mark == notation::rightHandHelps) out += ", one note taken by the right hand";
+        if (mark == "fermata") out += base::said(", with a pause");
+        for (char const* told :
+             {base::marked("staccato"), base::marked("accent"), base::marked("trill"),
+              base::marked("turn"), base::marked("harmonic")})
+            if (mark == told) out += ", " + base::said(told);
+        if (mark == notation::rightHandHelps)
+            out += base::said(", one note taken by the right hand");
     }
     return out;
 }
@@ -139,12 +149,14 @@ void addSentence(std::string& out, std::string const& words)
 
 std::string ordinals(std::vector<int> const& numbers)
 {
-    constexpr std::array names{"", "first", "second", "third", "fourth"};
+    constexpr auto names =
+        base::markedList("", "time|first", "time|second", "time|third", "time|fourth");
     std::string out;
     for (int number : numbers) {
-        if (!out.empty()) out += " and ";
-        out += number < static_cast<int>(names.size()) ? names[static_cast<std::size_t>(number)]
-                                                       : std::to_string(number) + "th";
+        if (!out.empty()) out += base::said(" and ");
+        out += number < static_cast<int>(names.size())
+                   ? base::said(names[static_cast<std::size_t>(number)])
+                   : base::say("{}th", number);
     }
     return out;
 }
@@ -156,32 +168,34 @@ std::string barWords(Notation const& notation, std::size_t i,
     notation::PrintedBar const& bar = notation.bars[i];
     std::string out;
     if (i > 0 && !(written.key == notation.tune.bars[i - 1].key))
-        addSentence(out, "The key is now " + spoken(music::shown(written.key)));
+        addSentence(out, base::say("The key is now {}", spoken(music::shown(written.key))));
     if (i > 0 && !(written.meter == notation.tune.bars[i - 1].meter))
-        addSentence(out, "The time signature is now " + music::text(written.meter));
-    if (written.repeatOpens) addSentence(out, "A repeat begins");
+        addSentence(out, base::say("The time signature is now {}", music::text(written.meter)));
+    if (written.repeatOpens) addSentence(out, base::said("A repeat begins"));
     if (!written.endings.empty())
-        addSentence(out, "The " + ordinals(written.endings) + " time only");
+        addSentence(out, base::say("The {} time only", ordinals(written.endings)));
     if (std::string const words = joined(bar.annotations, ", "); !words.empty())
-        addSentence(out, "Above the bar: " + words);
+        addSentence(out, base::say("Above the bar: {}", words));
     if (std::string const words = joined(bar.gaveWay, ", "); !words.empty())
-        addSentence(out, "Not as written: " + words);
+        addSentence(out, base::say("Not as written: {}", words));
     if (std::string const words = joined(bar.dynamics, ", "); !words.empty())
-        addSentence(out, "Loudness: " + words);
+        addSentence(out, base::say("Loudness: {}", words));
     if (std::string const words = joined(bar.leverCues, ", "); !words.empty())
-        addSentence(out, "Levers: " + words);
-    addSentence(out, (notation.grand ? "Right hand: " : "") + staffWords(bar.upper, tied[0]));
+        addSentence(out, base::say("Levers: {}", words));
+    addSentence(out, (notation.grand ? base::said("Right hand: ") : "") +
+                         staffWords(bar.upper, tied[0]));
     if (notation.grand) {
-        std::string const patterns = joined(bar.labels, ", then ");
-        addSentence(out, "Left hand" + (patterns.empty() ? "" : ' ' + patterns) + ": " +
-                             staffWords(bar.lower, tied[1]));
-    } else if (std::string const words = joined(bar.labels, ", then "); !words.empty()) {
-        addSentence(out, "Pattern " + words);
+        std::string const patterns = joined(bar.labels, base::said(", then "));
+        addSentence(out, base::said("Left hand") + (patterns.empty() ? "" : ' ' + patterns) +
+                             ": " + staffWords(bar.lower, tied[1]));
+    } else if (std::string const words = joined(bar.labels, base::said(", then "));
+               !words.empty()) {
+        addSentence(out, base::say("Pattern {}", words));
     }
     if (written.repeatCloses)
         addSentence(out, written.timesPlayed > 2
-                             ? "Repeat, " + std::to_string(written.timesPlayed) + " times in all"
-                             : "Repeat");
+                             ? base::say("Repeat, {} times in all", written.timesPlayed)
+                             : base::said("bar|Repeat"));
     addSentence(out, joined(bar.navigation, ", "));
     return out;
 }
@@ -189,8 +203,8 @@ std::string barWords(Notation const& notation, std::size_t i,
 std::string tempoWords(tune::Tune const& tune)
 {
     tune::Tempo const tempo = tune::tempoOf(tune);
-    return std::to_string(std::lround(tempo.beatsPerMinute)) + ' ' +
-           valueName(notation::nearestValue(tempo.beat)) + "s a minute";
+    return base::say("{} {}s a minute", std::lround(tempo.beatsPerMinute),
+                     valueName(notation::nearestValue(tempo.beat)));
 }
 
 Said said(arrange::Arrangement const& arrangement, notation::Kind kind)
@@ -202,30 +216,33 @@ Said said(arrange::Arrangement const& arrangement, notation::Kind kind)
     auto const head = [&out](std::string const& label, std::string const& words) {
         if (!words.empty()) out.head.push_back(label + words);
     };
-    head("By ", tune.composer);
-    head("Arranged by ", tune.arranger);
+    head(base::said("By "), tune.composer);
+    head(base::said("Arranged by "), tune.arranger);
     head("", spoken(music::shown(tune.key)) + ", " + music::text(tune.meter) + ", " +
                  (tune.rhythm.empty() ? "" : tune.rhythm + ", ") + tempoWords(tune) + '.');
     if (kind != notation::Kind::Lead) {
-        head("", std::to_string(arrangement.harp.count()) + " strings, level " +
-                     std::to_string(arrangement.level.number) + '.');
+        head("", base::say("{} strings, level {}.", arrangement.harp.count(),
+                           arrangement.level.number));
         head("", spoken(notation.setupLine) + '.');
     }
     if (notation.grand)
-        head("", "Fingers: thumb, second, third, fourth. Notes are named with their octave: C 4 "
-                 "is middle C.");
+        head(
+            "",
+            base::said(
+                "Fingers: thumb, second, third, fourth. Notes are named with their octave: C 4 "
+                "is middle C."));
     std::array<std::vector<music::Pitch>, 2> tied;
     for (std::size_t i = 0; i < notation.bars.size(); ++i) {
         tune::Bar const& bar = tune.bars[i];
         std::string name =
-            bar.number > 0 ? "Bar " + std::to_string(bar.number) : std::string("Pick-up");
-        if (std::string const chords = joined(notation.bars[i].chords, ", then ");
+            bar.number > 0 ? base::say("Bar {}", bar.number) : base::said("Pick-up");
+        if (std::string const chords = joined(notation.bars[i].chords, base::said(", then "));
             !chords.empty())
             name += ", " + chords;
         out.bars.push_back({bar.part, name, barWords(notation, i, tied), bar.number});
     }
     for (std::string const& note : tune.notes) out.foot.push_back(note);
-    if (!tune.source.empty()) out.foot.push_back("Source: " + tune.source);
+    if (!tune.source.empty()) out.foot.push_back(base::say("Source: {}", tune.source));
     if (!tune.copyright.empty()) out.foot.push_back(tune.copyright);
     return out;
 }
@@ -266,7 +283,7 @@ std::string spokenText(arrange::Arrangement const& arrangement, notation::Kind k
     for (std::string const& line : what.head) out += line + '\n';
     out += '\n';
     for (SaidBar const& bar : what.bars) {
-        if (!bar.part.empty()) out += "Part " + bar.part + ".\n";
+        if (!bar.part.empty()) out += base::say("Part {}", bar.part) + ".\n";
         out += bar.name + ". " + bar.words + '\n';
     }
     if (!what.foot.empty()) out += '\n';
@@ -277,9 +294,9 @@ std::string spokenText(arrange::Arrangement const& arrangement, notation::Kind k
 std::string spokenHtml(arrange::Arrangement const& arrangement, notation::Kind kind)
 {
     Said const what = said(arrangement, kind);
-    std::string out = "<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n" +
-                      element("title", what.title) + "</head>\n<body>\n" +
-                      element("h1", what.title);
+    std::string out = "<!DOCTYPE html>\n<html lang=\"" + base::said("en-GB") +
+                      "\">\n<head>\n<meta charset=\"utf-8\">\n" + element("title", what.title) +
+                      "</head>\n<body>\n" + element("h1", what.title);
     for (std::string const& line : what.head) out += element("p", line);
     bool open = false;
     std::set<int> linked; // a bar of two halves is linked to at its first
@@ -287,7 +304,7 @@ std::string spokenHtml(arrange::Arrangement const& arrangement, notation::Kind k
         if (!bar.part.empty()) {
             if (open) out += "</ul>\n";
             open = false;
-            out += element("h2", "Part " + bar.part);
+            out += element("h2", base::say("Part {}", bar.part));
         }
         if (!open) out += "<ul>\n";
         open = true;

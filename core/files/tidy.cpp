@@ -1,5 +1,6 @@
 #include "core/files/tidy.h"
 
+#include "core/base/words.h"
 #include "core/tune/edit/barsums.h"
 #include "core/tune/jumps.h"
 #include "core/tune/playing.h"
@@ -73,16 +74,19 @@ void remarkOnLengths(Bars const& bars, Remarks& remarks)
         if (tune::oddBar(bars, static_cast<int>(i)))
             odd[{bars[i].length.wholes, barLength(bars[i].meter).wholes}].push_back(i);
     for (auto const& [lengths, where] : odd) {
-        std::string const sum = " notes for " + text(lengths.first) +
-                                ", where the time signature asks for " + text(lengths.second);
         if (where.size() >= many)
-            remarks.add(bars[where.front()].place,
-                        std::to_string(where.size()) + " bars have" + sum, "left as written");
+            remarks.add(
+                bars[where.front()].place,
+                base::say("{} bars have notes for {}, where the time signature asks for {}",
+                          where.size(), text(lengths.first), text(lengths.second)),
+                base::said("left as written"));
         else
             for (std::size_t i : where)
-                remarks.add(bars[i].place,
-                            "bar " + std::to_string(bars[i].number) + " has" + sum,
-                            "left as written");
+                remarks.add(
+                    bars[i].place,
+                    base::say("bar {} has notes for {}, where the time signature asks for {}",
+                              bars[i].number, text(lengths.first), text(lengths.second)),
+                    base::said("left as written"));
     }
 }
 
@@ -110,9 +114,9 @@ void remarkOnJump(tune::Tune const& tune, Remarks& remarks)
     auto const bar = tune::barOfJump(tune);
     if (!bar || tune::played(tune).jumps) return;
     remarks.add(tune.bars[*bar].place,
-                "where to go on after the D.C. or D.S. of " +
-                    tune::barName(tune, static_cast<int>(*bar)) + " is not clear",
-                "the tune is played straight through");
+                base::say("where to go on after the D.C. or D.S. of {} is not clear",
+                          tune::barName(tune, static_cast<int>(*bar))),
+                base::said("the tune is played straight through"));
 }
 
 } // namespace files

@@ -1,5 +1,7 @@
 #include "core/hands/difficulty.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -106,8 +108,8 @@ private:
             double const rate = 2 / seconds(onsets[i]->at - onsets[i - 2]->at);
             ask(onsets[i]->playedBar, left ? Demand::LeftRate : Demand::RightRate,
                 levelOf(rate, limits), [&] {
-                    return fmt::format("{} hand: {:.1f} notes a second",
-                                       left ? "left" : "right", rate);
+                    return left ? base::say("left hand: {:.1f} notes a second", rate)
+                                : base::say("right hand: {:.1f} notes a second", rate);
                 });
         }
     }
@@ -124,8 +126,12 @@ private:
                 bool const left = note.hand == Side::Left;
                 ask(note.playedBar, left ? Demand::LeftSameString : Demand::RightSameString,
                     levelOf(rate, limits), [&] {
-                        return fmt::format("{} hand: string {} plucked again after {:.2f} s",
-                                           left ? "left" : "right", note.string + 1, 1 / rate);
+                        return left ? base::say(
+                                          "left hand: string {} plucked again after {:.2f} s",
+                                          note.string + 1, 1 / rate)
+                                    : base::say(
+                                          "right hand: string {} plucked again after {:.2f} s",
+                                          note.string + 1, 1 / rate);
                     });
             }
             last.insert_or_assign({note.hand, note.string}, note.at);
@@ -161,7 +167,7 @@ private:
             double const mm = harp::distanceMm(m_arrangement.harp, low, high);
             double const strings = 1 + (handOfTheScale - 1) * mm / m_arrangement.hand.comfortMm;
             ask(notes.front()->playedBar, Demand::Reach, levelOf(strings, reach), [&] {
-                return fmt::format("left hand: a shape {} strings wide", high - low + 1);
+                return base::say("left hand: a shape {} strings wide", high - low + 1);
             });
             auto const& voicing = m_arrangement
                                       .positions[static_cast<std::size_t>(
@@ -171,8 +177,8 @@ private:
                 if (p.name == voicing.pattern)
                     ask(notes.front()->playedBar, Demand::Pattern, static_cast<double>(p.level),
                         [&] {
-                            return fmt::format("left hand: {} is a level {} pattern", p.name,
-                                               p.level);
+                            return base::say("left hand: {} is a level {} pattern", p.name,
+                                             p.level);
                         });
         }
     }
@@ -198,8 +204,12 @@ private:
                 if (gaps >= leapFrom && time > 0)
                     ask(notes.front()->playedBar, Demand::Leap,
                         levelOf(gaps / octaveGaps / time, limits), [&] {
-                            return fmt::format("left hand: moves {} strings {} in {:.1f} s",
-                                               gaps, down > up ? "down" : "up", time);
+                            return down > up
+                                       ? base::say(
+                                             "left hand: moves {} strings down in {:.1f} s",
+                                             gaps, time)
+                                       : base::say("left hand: moves {} strings up in {:.1f} s",
+                                                   gaps, time);
                         });
             }
             before = &notes;
@@ -221,9 +231,11 @@ private:
                 bool const rises = before.string < first.string;
                 if (rises ? before.finger < first.finger : before.finger > first.finger)
                     ask(first.playedBar, Demand::Crossing, m_scale.crossingLevel, [&] {
-                        return fmt::format("right hand: finger {} crosses {} finger {}",
-                                           first.finger, rises ? "under" : "over",
-                                           before.finger);
+                        return rises
+                                   ? base::say("right hand: finger {} crosses under finger {}",
+                                               first.finger, before.finger)
+                                   : base::say("right hand: finger {} crosses over finger {}",
+                                               first.finger, before.finger);
                     });
             }
             last[first.hand] = &m_notes[static_cast<std::size_t>(group.notes.back())];
@@ -246,7 +258,7 @@ private:
             double const level = able == m_levels.end() ? static_cast<double>(m_levels.size())
                                                         : static_cast<double>(able->number);
             ask(flip.playedBar, Demand::Flip, level,
-                [&] { return fmt::format("a lever flip in {:.1f} beats", beats); });
+                [&] { return base::say("a lever flip in {:.1f} beats", beats); });
         }
     }
 

@@ -1,5 +1,7 @@
 #include "core/hands/easing.h"
 
+#include "core/base/words.h"
+
 #include <algorithm>
 #include <cstdlib>
 
@@ -13,10 +15,10 @@ using arrange::HandNote;
 using arrange::VoicedNote;
 
 constexpr int nearGaps = 9; // from the tune's notes to one that the right hand takes
-constexpr char const* rollUp = "roll upwards, and let finger 4 go as the thumb reaches its "
-                               "string";
-constexpr char const* letGo = "let finger 4 go as the thumb reaches its string";
-constexpr char const* takeOver = "play the left hand's highest note";
+constexpr char const* rollUp =
+    base::marked("roll upwards, and let finger 4 go as the thumb reaches its string");
+constexpr char const* letGo = base::marked("let finger 4 go as the thumb reaches its string");
+constexpr char const* takeOver = base::marked("play the left hand's highest note");
 constexpr double forPlacing = 0.15; // seconds beyond the level's rate [trade-3.4]
 
 // A hand that does not hold a tenth at 15 mm with comfort [trade-3.2]. Others are only helped
@@ -142,7 +144,8 @@ void easeBroken(Arrangement& arrangement, std::vector<HandNote> const& notes, in
 
 bool easesHand(arrange::HandRemark const& remark)
 {
-    return remark.words == rollUp || remark.words == letGo || remark.words == takeOver;
+    return remark.words == base::said(rollUp) || remark.words == base::said(letGo) ||
+           remark.words == base::said(takeOver);
 }
 
 bool stretches(Arrangement const& arrangement, int lowString, int highString)

@@ -1,5 +1,6 @@
 #include "core/hands/handsof.h"
 
+#include "core/base/words.h"
 #include "core/hands/easing.h"
 #include "core/hands/lefthand.h"
 
@@ -31,10 +32,10 @@ void takeLeft(arrange::Arrangement& arrangement, LeftHand left)
     for (ChangedFinger const& change : left.changed) {
         auto const& p = arrangement.positions[static_cast<std::size_t>(change.position)];
         auto const& note = p.voicing.notes[static_cast<std::size_t>(change.note)];
-        arrangement.handRemarks.push_back(
-            {p.position.bar, p.position.at + note.at, harp::Side::Left,
-             fmt::format("finger {} instead of {}: {}", change.finger, change.usual,
-                         change.why)});
+        arrangement.handRemarks.push_back({p.position.bar, p.position.at + note.at,
+                                           harp::Side::Left,
+                                           base::say("finger {} instead of {}: {}",
+                                                     change.finger, change.usual, change.why)});
     }
 }
 

@@ -1,5 +1,6 @@
 #include "core/hands/lefthand.h"
 
+#include "core/base/words.h"
 #include "core/hands/easing.h"
 #include "core/hands/fingerpath.h"
 #include "core/hands/pauses.h"
@@ -176,8 +177,8 @@ std::string whyChanged(Arrangement const& arrangement, std::vector<Struck> const
 {
     Struck const& here = struck[now];
     if (!here.pluck.set.empty()) {
-        if (here.pluck.set[index]) return "you chose it";
-        return "it goes with the finger you chose next to it";
+        if (here.pluck.set[index]) return base::said("you chose it");
+        return base::said("it goes with the finger you chose next to it");
     }
     int const usual = here.pluck.usual[index];
     int const string = here.pluck.strings[index];
@@ -186,18 +187,18 @@ std::string whyChanged(Arrangement const& arrangement, std::vector<Struck> const
         auto const& fingers = path.fingers[now - 1];
         for (std::size_t i = 0; i < fingers.size(); ++i) {
             if (fingers[i] == usual && before.pluck.strings[i] != string)
-                return fmt::format("finger {} has just played on string {}", usual,
-                                   before.pluck.strings[i] + 1);
+                return base::say("finger {} has just played on string {}", usual,
+                                 before.pluck.strings[i] + 1);
             harp::PlacedFinger const a{before.pluck.strings[i], fingers[i]};
             harp::PlacedFinger const b{string, usual};
             auto const [low, high] = a.string < b.string ? std::pair(a, b) : std::pair(b, a);
             if (before.position == here.position && a.string != b.string &&
                 easeOf(arrangement.harp, arrangement.hand, low, high) != harp::Ease::Easy)
-                return fmt::format("fingers {} and {} would lie {} strings apart", low.finger,
-                                   high.finger, high.string - low.string);
+                return base::say("fingers {} and {} would lie {} strings apart", low.finger,
+                                 high.finger, high.string - low.string);
         }
     }
-    return "this way the hand does not have to be placed again";
+    return base::said("this way the hand does not have to be placed again");
 }
 
 bool opensGroup(Join join) { return join != Join::Stays && join != Join::Slides; }

@@ -1,5 +1,6 @@
 #include "core/harmony/findchords.h"
 
+#include "core/base/words.h"
 #include "core/harmony/reasons.h"
 #include "core/harmony/ways.h"
 #include "core/music/typedchord.h"
@@ -333,11 +334,14 @@ struct WayRow {
     std::string_view words;
 };
 constexpr std::array wayRows{
-    WayRow{Way::Usual, "usual", "Usual", "as most players would"},
-    WayRow{Way::Plainer, "plainer", "Plainer", "fewer chords, fewer changes"},
-    WayRow{Way::Richer, "richer", "Richer", "sevenths at closes, a moving bass"},
-    WayRow{Way::Open, "open", "Open", "fifths, the mode unsaid"},
-    WayRow{Way::Drone, "drone", "Drone", "one open fifth under all"},
+    WayRow{Way::Usual, "usual", base::marked("Usual"), base::marked("as most players would")},
+    WayRow{Way::Plainer, "plainer", base::marked("Plainer"),
+           base::marked("fewer chords, fewer changes")},
+    WayRow{Way::Richer, "richer", base::marked("Richer"),
+           base::marked("sevenths at closes, a moving bass")},
+    WayRow{Way::Open, "open", base::marked("Open"), base::marked("fifths, the mode unsaid")},
+    WayRow{Way::Drone, "drone", base::marked("Drone"),
+           base::marked("one open fifth under all")},
 };
 WayRow const& rowOf(Way way)
 {
@@ -348,8 +352,8 @@ WayRow const& rowOf(Way way)
 } // namespace
 
 std::string_view wayId(Way way) { return rowOf(way).id; }
-std::string_view wayName(Way way) { return rowOf(way).name; }
-std::string_view wayWords(Way way) { return rowOf(way).words; }
+std::string_view wayName(Way way) { return base::wordsFor(rowOf(way).name); }
+std::string_view wayWords(Way way) { return base::wordsFor(rowOf(way).words); }
 std::optional<Way> wayFrom(std::string_view id)
 {
     for (WayRow const& row : wayRows)

@@ -1,5 +1,6 @@
 #include "core/harmony/findkey.h"
 
+#include "core/base/words.h"
 #include "core/harmony/chain.h"
 #include "core/harmony/units.h"
 
@@ -126,7 +127,7 @@ std::string listed(std::vector<std::string> const& items)
 {
     std::string out;
     for (std::size_t i = 0; i < items.size(); ++i)
-        out += (i == 0 ? "" : i + 1 == items.size() ? " and " : ", ") + items[i];
+        out += (i == 0 ? "" : i + 1 == items.size() ? base::said(" and ") : ", ") + items[i];
     return out;
 }
 
@@ -145,21 +146,26 @@ std::string reasonFor(music::Key key, KeyHistograms const& heard)
         music::Interval low;
         music::Interval high;
     };
-    constexpr std::array told{Told{"third", {2, 3}, {2, 4}}, Told{"sixth", {5, 8}, {5, 9}},
-                              Told{"seventh", {6, 10}, {6, 11}}};
+    constexpr std::array told{Told{base::marked("mode|third"), {2, 3}, {2, 4}},
+                              Told{base::marked("mode|sixth"), {5, 8}, {5, 9}},
+                              Told{base::marked("mode|seventh"), {6, 10}, {6, 11}}};
     std::vector<std::string> said;
     for (Told const& t : told) {
         bool const low = has(t.low.semitones);
         bool const high = has(t.high.semitones);
         if (low && high)
-            said.push_back(fmt::format("its {} both {} and {}", t.degree, name(t.low), name(t.high)));
+            said.push_back(base::say("its {} both {} and {}", base::said(t.degree), name(t.low),
+                                     name(t.high)));
         else if (low || high)
-            said.push_back(fmt::format("its {} {}", t.degree, name(low ? t.low : t.high)));
+            said.push_back(
+                base::say("its {} {}", base::said(t.degree), name(low ? t.low : t.high)));
         else
-            said.push_back(fmt::format("it has no {}", t.degree));
+            said.push_back(base::say("it has no {}", base::said(t.degree)));
     }
     bool const ends = heard[2][static_cast<std::size_t>(pitchClass(key.tonic))] > 0;
-    return fmt::format("{}; {}", ends ? "it ends on " + shown(key.tonic) : "it does not end at home",
+    return fmt::format("{}; {}",
+                       ends ? base::say("it ends on {}", shown(key.tonic))
+                            : base::said("it does not end at home"),
                        listed(said));
 }
 
@@ -242,8 +248,8 @@ std::optional<std::string> keyContradiction(FoundKey const& found, music::Key wr
     bool const told = std::find(keyModes.begin(), keyModes.end(), written.mode) != keyModes.end();
     bool const sameTonic = pitchClass(best.key.tonic) == pitchClass(written.tonic);
     if (sameTonic && (!told || best.key.mode == written.mode)) return std::nullopt;
-    return fmt::format("it says {}, but from its notes it is {}: {}", shown(written),
-                       shown(best.key), found.reason);
+    return base::say("it says {}, but from its notes it is {}: {}", shown(written),
+                     shown(best.key), found.reason);
 }
 
 } // namespace harmony

@@ -1,5 +1,7 @@
 #include "core/harmony/reasons.h"
 
+#include "core/base/words.h"
+
 #include <algorithm>
 
 namespace harmony {
@@ -49,7 +51,10 @@ std::string names(std::vector<music::PitchName> const& held)
 {
     std::string out;
     for (std::size_t i = 0; i < held.size(); ++i)
-        out += (i == 0 ? "" : i + 1 == held.size() ? " and " : ", ") + shown(held[i]);
+        out += (i == 0                 ? ""
+                : i + 1 == held.size() ? base::said(" and ")
+                                       : ", ") +
+               shown(held[i]);
     return out;
 }
 
@@ -66,30 +71,30 @@ std::string chordReason(tune::Tune const& tune, Unit const& unit, music::Chord c
     Fit const fit = fitOf(tune, unit, chord);
     std::string out;
     if (fit.all == Length{})
-        out = "the tune rests here";
+        out = base::said("the tune rests here");
     else if (fit.held.empty())
-        out = "holds no note of the tune here";
+        out = base::said("holds no note of the tune here");
     else if (fit.inside == fit.all)
-        out = "holds every note of the tune here";
+        out = base::said("holds every note of the tune here");
     else
-        out = "holds " + names(fit.held) + " of the tune";
+        out = base::say("holds {} of the tune", names(fit.held));
 
     int const degree = above(chord.root, key.tonic);
     constexpr int fifth = 7;
     constexpr int fourth = 5;
     constexpr int lowSeventh = 10;
     if (unit.barsToEnd == 0 && degree == 0)
-        out += "; the strain comes home";
+        out += base::said("; the strain comes home");
     else if (unit.barOfPhrase == 3 && (degree == fifth || degree == lowSeventh))
-        out += "; the phrase stays open half-way";
+        out += base::said("; the phrase stays open half-way");
     else if (after && above(chord.root, after->root) == fifth && *after != chord)
-        out += "; leads to " + shown(*after);
+        out += base::say("; leads to {}", shown(*after));
     else if (before && before->root == chord.root)
-        out += "; stays with the chord before";
+        out += base::said("; stays with the chord before");
     else if (degree == lowSeventh && key.mode != music::Mode::Ionian)
-        out += "; a tone below home";
+        out += base::said("; a tone below home");
     else if (degree == fourth)
-        out += "; the fourth above home";
+        out += base::said("; the fourth above home");
     return out;
 }
 

@@ -1,5 +1,7 @@
 #include "core/harp/harp.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -15,7 +17,7 @@ constexpr std::array<std::string_view, 4> namingIds{"usual", "scientific", "harp
 
 base::Fault outOfOrder(std::size_t index, std::string detail)
 {
-    return {base::FaultCode::StringsOutOfOrder, fmt::format("string {}", index + 1),
+    return {base::FaultCode::StringsOutOfOrder, base::say("string {}", index + 1),
             std::move(detail)};
 }
 
@@ -24,13 +26,13 @@ base::Fault outOfOrder(std::size_t index, std::string detail)
 base::Result<Harp> Harp::make(std::string id, std::string name, music::PitchName tuning,
                               std::vector<HarpString> strings)
 {
-    if (strings.empty()) return outOfOrder(0, "no strings at all");
+    if (strings.empty()) return outOfOrder(0, base::said("no strings at all"));
     for (std::size_t i = 0; i < strings.size(); ++i) {
         if (!(strings[i].gapMm > 0))
-            return outOfOrder(i, fmt::format("gap of {} mm", strings[i].gapMm));
+            return outOfOrder(i, base::say("gap of {} mm", strings[i].gapMm));
         if (i > 0 && diatonicStep(strings[i].open) != diatonicStep(strings[i - 1].open) + 1)
-            return outOfOrder(i, fmt::format("{} after {}", shown(strings[i].open),
-                                             shown(strings[i - 1].open)));
+            return outOfOrder(i, base::say("{} after {}", shown(strings[i].open),
+                                           shown(strings[i - 1].open)));
     }
     Harp harp;
     harp.m_id = std::move(id);
@@ -100,15 +102,14 @@ std::string stringName(Harp const& harp, int index)
     music::Pitch const open = harp.string(index).open;
     switch (harp.naming()) {
     case Naming::HarpOctave:
-        return fmt::format("{}{} (string {})", harpOctave(open), shown(nameOf(open)),
-                           index + 1);
+        return base::say("{}{} (string {})", harpOctave(open), shown(nameOf(open)), index + 1);
     case Naming::FromTop:
-        return fmt::format("{}, string {} from the top", shown(nameOf(open)),
-                           harp.count() - index);
+        return base::say("{}, string {} from the top", shown(nameOf(open)),
+                         harp.count() - index);
     case Naming::Usual:
     case Naming::Scientific: break;
     }
-    return fmt::format("{} (string {})", shown(open), index + 1);
+    return base::say("{} (string {})", shown(open), index + 1);
 }
 
 } // namespace harp

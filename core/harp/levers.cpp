@@ -1,5 +1,7 @@
 #include "core/harp/levers.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
@@ -25,14 +27,14 @@ base::Fault beyondTuning(Harp const& harp, music::Key key, int string, music::Pi
     HarpString const& s = harp.string(string);
     std::string reason;
     if (wanted.alter < s.open.alter)
-        reason = "and a lever cannot lower a string";
+        reason = base::said("and a lever cannot lower a string");
     else if (wanted.alter > s.open.alter + 1)
-        reason = "and a lever raises a string by only one semitone";
+        reason = base::said("and a lever raises a string by only one semitone");
     else
-        reason = "and that string has no lever";
+        reason = base::said("and that string has no lever");
     return {base::FaultCode::KeyBeyondTuning, shown(key),
-            fmt::format("needs {} on {}, {}", shown(nameOf(wanted)), stringName(harp, string),
-                        reason)};
+            base::say("needs {} on {}, {}", shown(nameOf(wanted)), stringName(harp, string),
+                      reason)};
 }
 
 music::Pitch inSignature(music::Pitch open, int signature)
@@ -54,7 +56,7 @@ std::string oneOf(Harp const& harp, int string, std::string const& name)
     music::Pitch const open = harp.string(string).open;
     if (harp.naming() == Naming::Scientific) return name + std::to_string(open.octave);
     if (harp.naming() == Naming::FromTop)
-        return fmt::format("{} (string {} from the top)", name, harp.count() - string);
+        return base::say("{} (string {} from the top)", name, harp.count() - string);
     return std::to_string(harpOctave(open)) + name;
 }
 
@@ -75,9 +77,8 @@ std::string letterSetup(Harp const& harp, LeverSetting const& setup, Letter lett
     }
     if (up.empty()) return {};
     if (down.empty()) return name;
-    if (up.size() > down.size())
-        return fmt::format("{} but not {}", name, fmt::join(down, " "));
-    return fmt::format("only {}", fmt::join(up, " "));
+    if (up.size() > down.size()) return base::say("{} but not {}", name, fmt::join(down, " "));
+    return base::say("only {}", fmt::join(up, " "));
 }
 
 // Letters of the harp in the order in which keys with more sharps raise them.
@@ -150,8 +151,8 @@ std::string setupLine(Harp const& harp, LeverSetting const& setup)
         std::string said = letterSetup(harp, setup, letter);
         if (!said.empty()) letters.push_back(std::move(said));
     }
-    if (letters.empty()) return "All levers down";
-    return fmt::format("Set levers: {}", fmt::join(letters, ", "));
+    if (letters.empty()) return base::said("All levers down");
+    return base::say("Set levers: {}", fmt::join(letters, ", "));
 }
 
 } // namespace harp

@@ -1,5 +1,6 @@
 #include "core/harp/model.h"
 
+#include "core/base/words.h"
 #include "core/music/key.h"
 
 #include <fmt/format.h>
@@ -59,37 +60,38 @@ base::Result<Harp> harpOf(HarpModel const& model)
 {
     int const strings = model.strings();
     if (strings < fewestStrings || strings > mostStrings)
-        return bad("strings", fmt::format("{}; a harp may have {} to {}", strings,
-                                          fewestStrings, mostStrings));
+        return bad("strings", base::say("{}; a harp may have {} to {}", strings, fewestStrings,
+                                        mostStrings));
     if (model.gapsMm.size() != model.levers.size() ||
         model.wound.size() != model.levers.size())
-        return bad("strings", "for each string say whether it has a lever, its spacing, and "
-                              "whether it is wound");
-    if (model.name.empty()) return bad("name", "the name is missing");
+        return bad("strings",
+                   base::said("for each string say whether it has a lever, its spacing, and "
+                              "whether it is wound"));
+    if (model.name.empty()) return bad("name", base::said("the name is missing"));
     if (model.id.empty() || idFrom(model.id) != model.id)
-        return bad("id", fmt::format("\"{}\" may have only small letters, figures and dashes",
-                                     model.id));
+        return bad("id", base::say("\"{}\" may have only small letters, figures and dashes",
+                                   model.id));
     int const lowest = diatonicStep(model.lowest);
     constexpr music::Pitch low{music::Letter::C, 0, 1};
     constexpr music::Pitch high{music::Letter::G, 0, 7};
     if (lowest < diatonicStep(low) || lowest + strings - 1 > diatonicStep(high))
-        return bad("lowest string",
-                   fmt::format("{} to {}; strings may go from {} to {}",
-                               music::plain(music::naturalAt(lowest)),
-                               music::plain(music::naturalAt(lowest + strings - 1)),
-                               music::plain(low), music::plain(high)));
+        return bad(base::said("lowest string"),
+                   base::say("{} to {}; strings may go from {} to {}",
+                             music::plain(music::naturalAt(lowest)),
+                             music::plain(music::naturalAt(lowest + strings - 1)),
+                             music::plain(low), music::plain(high)));
     int const signature = music::signature({model.tuning, music::Mode::Ionian});
     if (signature < -7 || signature > 7)
-        return bad("tuning",
-                   music::plain(model.tuning) + " has more than seven sharps or flats");
+        return bad("tuning", base::say("{} has more than seven sharps or flats",
+                                       music::plain(model.tuning)));
     std::vector<HarpString> all;
     for (int i = 0; i < strings; ++i) {
         auto const at = static_cast<std::size_t>(i);
         double const gap = model.gapsMm[at];
         if (!(gap >= leastGapMm && gap <= greatestGapMm))
-            return bad(fmt::format("string {}", i + 1),
-                       fmt::format("a spacing of {} mm; it may be {} to {}", gap, leastGapMm,
-                                   greatestGapMm));
+            return bad(base::say("string {}", i + 1),
+                       base::say("a spacing of {} mm; it may be {} to {}", gap, leastGapMm,
+                                 greatestGapMm));
         music::Pitch open = music::naturalAt(lowest + i);
         open.alter = music::alterIn(signature, open.letter);
         all.push_back({open, model.levers[at], gap, model.wound[at]});

@@ -1,5 +1,6 @@
 #include "core/levers/keyfit.h"
 
+#include "core/base/words.h"
 #include "core/levers/planned.h"
 #include "core/levers/uses.h"
 #include "core/levers/waysround.h"
@@ -98,29 +99,16 @@ int octavesOf(int semitones) { return (semitones - withoutOctaves(semitones)) / 
 
 std::string moveInWords(music::Interval by)
 {
-    constexpr std::array names{"",
-                               "a semitone",
-                               "a tone",
-                               "a minor third",
-                               "a major third",
-                               "a fourth",
-                               "a tritone",
-                               "a fifth",
-                               "a minor sixth",
-                               "a major sixth",
-                               "a minor seventh",
-                               "a major seventh"};
-    if (by.semitones == 0) return by.steps == 0 ? "as written" : "as written, respelt";
+    constexpr auto names = base::markedList(
+        "", "a semitone", "a tone", "a minor third", "a major third", "a fourth", "a tritone",
+        "a fifth", "a minor sixth", "a major sixth", "a minor seventh", "a major seventh");
+    if (by.semitones == 0)
+        return by.steps == 0 ? base::said("as written") : base::said("as written, respelt");
     int const distance = std::abs(by.semitones);
-    std::string words = names[static_cast<std::size_t>(distance % 12)];
-    if (distance >= 12) words += words.empty() ? "an octave" : " and an octave";
-    return words + (by.semitones > 0 ? " higher" : " lower");
-}
-
-std::string counted(int count, std::string_view one, std::string_view many)
-{
-    if (count == 0) return fmt::format("no {}", many);
-    return fmt::format("{} {}", count, count == 1 ? one : many);
+    std::string words = base::said(names[static_cast<std::size_t>(distance % 12)]);
+    if (distance >= 12)
+        words += words.empty() ? base::said("an octave") : base::said(" and an octave");
+    return by.semitones > 0 ? base::say("{} higher", words) : base::say("{} lower", words);
 }
 
 int rankOf(KeyFit const& fit, harp::Harp const& harp, int highestStep)
@@ -139,11 +127,14 @@ std::string reasonFor(KeyFit const& fit)
     std::string const move = moveInWords(fit.moved);
     if (!fit.possible)
         return fmt::format("{}, {}: {}", shown(fit.key), move, sentence(*fit.why));
-    return fmt::format("{}, {}: {}{} while playing, {} below the tune{}", shown(fit.key), move,
-                       fit.snags == 0 ? "" : counted(fit.snags, "snag, ", "snags, "),
-                       counted(fit.flips, "lever flip", "lever flips"),
-                       counted(fit.roomBelow, "string", "strings"),
-                       fit.roomBelow < wantedBelow ? ", fewer than the left hand needs" : "");
+    return base::say(
+        "{}, {}: {}{} while playing, {} below the tune{}", shown(fit.key), move,
+        fit.snags == 0 ? "" : base::sayCount(fit.snags, "{} snag, ", "{} snags, "),
+        fit.flips == 0 ? base::said("no lever flips")
+                       : base::sayCount(fit.flips, "{} lever flip", "{} lever flips"),
+        fit.roomBelow == 0 ? base::said("no strings")
+                           : base::sayCount(fit.roomBelow, "{} string", "{} strings"),
+        fit.roomBelow < wantedBelow ? base::said(", fewer than the left hand needs") : "");
 }
 
 // The tune in every key, and what it needs where the levers cannot serve every note.

@@ -1,5 +1,6 @@
 #include "core/levers/leverplan.h"
 
+#include "core/base/words.h"
 #include "core/levers/moments.h"
 #include "core/levers/planned.h"
 #include "core/levers/uses.h"
@@ -46,9 +47,9 @@ Refused tooManyAtOnce(std::vector<Turn> const& turns, std::vector<Gap> const& ga
     Turn const& turn = turns[fail - 1];
     int const note = turn.before;
     return {{base::FaultCode::NoMomentForFlip, placeOfNote(note, notes, performance),
-             fmt::format("so many levers are flipped near here that there is no time for the "
-                         "lever of {}",
-                         shown(notes[static_cast<std::size_t>(note)].pitch))},
+             base::say("so many levers are flipped near here that there is no time for the "
+                       "lever of {}",
+                       shown(notes[static_cast<std::size_t>(note)].pitch))},
             note,
             turn.after};
 }

@@ -1,5 +1,6 @@
 #include "core/levers/leverstory.h"
 
+#include "core/base/words.h"
 #include "core/harp/placing.h"
 #include "core/levers/uses.h"
 
@@ -25,12 +26,12 @@ std::string barOf(Arrangement const& a, int playedBar)
 {
     tune::PlayedBar const& bar = a.playing.bars[static_cast<std::size_t>(playedBar)];
     std::string const name = tune::barName(a.tune, bar.bar);
-    return bar.pass == 1 ? name : fmt::format("{}, time {}", name, bar.pass);
+    return bar.pass == 1 ? name : base::say("{}, time {}", name, bar.pass);
 }
 
-std::string_view shownLever(harp::Lever lever)
+std::string shownLever(harp::Lever lever)
 {
-    return lever == harp::Lever::Up ? "up" : "down";
+    return base::said(lever == harp::Lever::Up ? "lever|up" : "lever|down");
 }
 
 std::string turns(Arrangement const& a, int string)
@@ -40,11 +41,18 @@ std::string turns(Arrangement const& a, int string)
     int count = 0;
     for (harp::Flip const& flip : a.levers.flips) {
         if (flip.string != string || ++count > told) continue;
-        out += fmt::format("{} {} in {} by the {} hand", count == 1 ? "; it is flipped" : ",",
-                           shownLever(flip.to), barOf(a, flip.playedBar),
-                           flip.hand == harp::Side::Left ? "left" : "right");
+        std::string const to = shownLever(flip.to);
+        std::string const bar = barOf(a, flip.playedBar);
+        if (count == 1)
+            out += flip.hand == harp::Side::Left
+                       ? base::say("; it is flipped {} in {} by the left hand", to, bar)
+                       : base::say("; it is flipped {} in {} by the right hand", to, bar);
+        else
+            out += flip.hand == harp::Side::Left
+                       ? base::say(", {} in {} by the left hand", to, bar)
+                       : base::say(", {} in {} by the right hand", to, bar);
     }
-    if (count > told) out += fmt::format(", and {} more times", count - told);
+    if (count > told) out += base::say(", and {} more times", count - told);
     return out;
 }
 
@@ -58,18 +66,17 @@ bool tunePlays(Arrangement const& arrangement, int string)
 std::string leverStory(Arrangement const& a, int string)
 {
     std::string const name = harp::stringName(a.harp, string);
-    if (!a.harp.string(string).hasLever) return name + " has no lever.";
+    if (!a.harp.string(string).hasLever) return base::say("{} has no lever.", name);
     auto const use = firstUse(a, string);
     harp::Lever const start = a.levers.setup[static_cast<std::size_t>(string)];
     if (!use)
-        return fmt::format("The tune does not use {}, so its lever, now {} at the start, may "
-                           "be set to suit the left hand.",
-                           name, shownLever(start));
-    return fmt::format(
-        "The tune first uses {} in {}, as {}, so its lever is {} at the start{}.", name,
-        barOf(a, use->playedBar),
-        music::shown(harp::pitchAt(a.harp, a.levers, string, use->at)), shownLever(start),
-        turns(a, string));
+        return base::say("The tune does not use {}, so its lever, now {} at the start, may "
+                         "be set to suit the left hand.",
+                         name, shownLever(start));
+    return base::say("The tune first uses {} in {}, as {}, so its lever is {} at the start{}.",
+                     name, barOf(a, use->playedBar),
+                     music::shown(harp::pitchAt(a.harp, a.levers, string, use->at)),
+                     shownLever(start), turns(a, string));
 }
 
 } // namespace levers

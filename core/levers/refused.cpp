@@ -1,6 +1,7 @@
 #include "core/levers/refused.h"
 
 #include "core/base/at.h"
+#include "core/base/words.h"
 
 #include <fmt/format.h>
 
@@ -23,15 +24,18 @@ base::Fault noString(harp::Harp const& harp, int note, Notes notes,
     auto const string = harp::stringFor(harp, pitch);
     if (!string)
         return {base::FaultCode::NoteOffHarp, placeOfNote(note, notes, performance),
-                fmt::format("{}, the harp goes from {} to {}", shown(pitch),
-                            shown(harp.string(0).open),
-                            shown(harp.string(harp.count() - 1).open))};
-    return {base::FaultCode::KeyBeyondTuning, placeOfNote(note, notes, performance),
-            fmt::format("no string gives {}: the string of that letter gives {}{}",
-                        shown(pitch), shown(harp.string(*string).open),
-                        harp.string(*string).hasLever
-                            ? " and " + shown(sounding(harp.string(*string), Lever::Up))
-                            : " only, as it has no lever")};
+                base::say("{}, the harp goes from {} to {}", shown(pitch),
+                          shown(harp.string(0).open),
+                          shown(harp.string(harp.count() - 1).open))};
+    harp::HarpString const& near = harp.string(*string);
+    return {
+        base::FaultCode::KeyBeyondTuning, placeOfNote(note, notes, performance),
+        near.hasLever
+            ? base::say("no string gives {}: the string of that letter gives {} and {}",
+                        shown(pitch), shown(near.open), shown(sounding(near, Lever::Up)))
+            : base::say("no string gives {}: the string of that letter gives {} only, as it "
+                        "has no lever",
+                        shown(pitch), shown(near.open))};
 }
 
 // What would let a lever turn in so short a silence, as far as tempo goes.
@@ -43,7 +47,7 @@ std::string tempoThatHelps(music::Length silent, music::Length beat,
     double const beats = (silent / beat).toDouble();
     if (beats <= 0 || beats < level.flipFreeBeats / 4) return {};
     double const quarters = silent.wholes.toDouble() * 240 / (level.flipFreeSeconds / 2);
-    return fmt::format("; {} would be slow enough", tune::tempoWords(beat, quarters));
+    return base::say("; {} would be slow enough", tune::tempoWords(beat, quarters));
 }
 
 // The refusal of a turn that finds no window: what follows what, the silence there is between
@@ -55,29 +59,29 @@ base::Fault noTime(Notes notes, Turn const& turn, Performance const& performance
     std::string const where = placeOfNote(turn.before, notes, performance);
     if (old.at == next.at)
         return {base::FaultCode::NoMomentForFlip, where,
-                fmt::format("{} and {} together, both on string {}", shown(old.pitch),
-                            shown(next.pitch), turn.string + 1)};
-    std::string const change = fmt::format("{} after {}, both on string {}", shown(next.pitch),
-                                           shown(old.pitch), turn.string + 1);
+                base::say("{} and {} together, both on string {}", shown(old.pitch),
+                          shown(next.pitch), turn.string + 1)};
+    std::string const change = base::say("{} after {}, both on string {}", shown(next.pitch),
+                                         shown(old.pitch), turn.string + 1);
     if (!performance.level.flips)
         return {base::FaultCode::NoMomentForFlip, where,
-                fmt::format("{}; at level {} no lever is flipped while playing", change,
-                            performance.level.number)};
+                base::say("{}; at level {} no lever is flipped while playing", change,
+                          performance.level.number)};
 
     tune::Bar const& bar = performance.tune.bars[at(performance.bars[at(next.playedBar)].bar)];
     music::Length const beat = music::beatLength(bar.meter);
     double const secondsAWhole = 240 / tune::quartersPerMinute(performance.tempo);
     auto const inWords = [&](music::Length length) {
-        return fmt::format("{:.2g} beats or {:.2f} s", (length / beat).toDouble(),
-                           length.wholes.toDouble() * secondsAWhole);
+        return base::say("{:.2g} beats or {:.2f} s", (length / beat).toDouble(),
+                         length.wholes.toDouble() * secondsAWhole);
     };
     music::Length const silent = std::max(
         music::Length{}, notes[at(turn.by)].at - old.at - old.held * music::Rational(1, 2));
     return {base::FaultCode::NoMomentForFlip, where,
-            fmt::format("{}, with at most {} between them; level {} needs {}{}", change,
-                        inWords(silent), performance.level.number,
-                        inWords(performance.clock.turningTime(next.playedBar)),
-                        tempoThatHelps(silent, beat, performance))};
+            base::say("{}, with at most {} between them; level {} needs {}{}", change,
+                      inWords(silent), performance.level.number,
+                      inWords(performance.clock.turningTime(next.playedBar)),
+                      tempoThatHelps(silent, beat, performance))};
 }
 
 } // namespace
@@ -86,7 +90,7 @@ std::string placeOfNote(int note, Notes notes, Performance const& performance)
 {
     tune::PlayedBar const& bar = performance.bars[at(notes[at(note)].playedBar)];
     std::string const name = tune::barName(performance.tune, bar.bar);
-    return bar.pass == 1 ? name : fmt::format("{}, time {}", name, bar.pass);
+    return bar.pass == 1 ? name : base::say("{}, time {}", name, bar.pass);
 }
 
 Refused cannotBeHad(harp::Harp const& harp, int note, Notes notes,

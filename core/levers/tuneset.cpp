@@ -1,5 +1,7 @@
 #include "core/levers/tuneset.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
@@ -105,13 +107,14 @@ SetTune setTune(harp::Harp const& harp, tune::Tune const& tune, tune::Tempo temp
 
 std::string changesInWords(harp::Harp const& harp, SetStep const& step)
 {
-    if (step.changes.empty()) return "Leave the levers as they are";
+    if (step.changes.empty()) return base::said("Leave the levers as they are");
     std::vector<std::pair<std::string, std::vector<std::string>>> byPitch;
     for (LeverChange const& change : step.changes) {
         harp::HarpString const& string = harp.string(change.string);
         std::string const name =
             music::shown(nameOf(sounding(string, change.to))) +
-            (change.to == harp::Lever::Up ? " (lever up) on " : " (lever down) on ");
+            (change.to == harp::Lever::Up ? base::said(" (lever up) on ")
+                                          : base::said(" (lever down) on "));
         auto known = std::find_if(byPitch.begin(), byPitch.end(),
                                   [&](auto const& p) { return p.first == name; });
         if (known == byPitch.end()) known = byPitch.insert(known, {name, {}});
@@ -121,9 +124,9 @@ std::string changesInWords(harp::Harp const& harp, SetStep const& step)
     std::vector<std::string> parts;
     for (auto const& [name, strings] : byPitch)
         parts.push_back(name + fmt::format("{}", fmt::join(strings, " ")));
-    return fmt::format("Flip {} {}, about {:.0f} s: {}", step.changes.size(),
-                       step.changes.size() == 1 ? "lever" : "levers", std::ceil(step.seconds),
-                       fmt::join(parts, ", "));
+    return base::sayCount(
+        static_cast<long long>(step.changes.size()), "Flip {} lever, about {:.0f} s: {}",
+        "Flip {} levers, about {:.0f} s: {}", std::ceil(step.seconds), fmt::join(parts, ", "));
 }
 
 } // namespace levers

@@ -1,5 +1,7 @@
 #include "core/music/key.h"
 
+#include "core/base/words.h"
+
 #include <algorithm>
 #include <cctype>
 
@@ -30,12 +32,20 @@ Key keyOf(int wanted, Mode mode)
 
 std::string_view modeName(Mode mode)
 {
-    constexpr std::array names{"major",      "dorian", "phrygian", "lydian",
-                               "mixolydian", "minor",  "locrian"};
+    constexpr auto names = base::markedList("major", "dorian", "phrygian", "lydian",
+                                            "mixolydian", "minor", "locrian");
     return names[static_cast<std::size_t>(mode)];
 }
 
-std::string shown(Key key) { return shown(key.tonic) + ' ' + std::string(modeName(key.mode)); }
+std::string shown(Key key)
+{
+    constexpr auto sentences =
+        base::markedList("{} major", "{} dorian", "{} phrygian", "{} lydian", "{} mixolydian",
+                         "{} minor", "{} locrian");
+    std::string const tonic = shown(key.tonic);
+    return base::saidWith(sentences[static_cast<std::size_t>(key.mode)],
+                          fmt::make_format_args(tonic));
+}
 
 std::string plain(Key key)
 {

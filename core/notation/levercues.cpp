@@ -1,5 +1,7 @@
 #include "core/notation/levercues.h"
 
+#include "core/base/words.h"
+
 #include <array>
 #include <cstdlib>
 #include <map>
@@ -44,18 +46,19 @@ std::string cueText(harp::Harp const& harp, harp::Flip const& flip)
 
 std::string ordinal(int number)
 {
-    constexpr std::array endings{"th", "st", "nd", "rd"};
+    constexpr auto endings =
+        base::markedList("ordinal|th", "ordinal|st", "ordinal|nd", "ordinal|rd");
     bool const teen = number % 100 >= 11 && number % 100 <= 13;
     std::size_t const last = static_cast<std::size_t>(number % 10);
-    return std::to_string(number) + (teen || last > 3 ? "th" : endings[last]);
+    return std::to_string(number) + base::said(teen || last > 3 ? endings[0] : endings[last]);
 }
 
 std::string passText(std::set<int> const& some, std::set<int> const& all)
 {
     if (some == all) return "";
     std::string text;
-    for (int pass : some) text += (text.empty() ? " (" : ", ") + ordinal(pass);
-    return text + " time)";
+    for (int pass : some) text += (text.empty() ? "" : ", ") + ordinal(pass);
+    return " (" + base::say("{} time", text) + ")";
 }
 
 } // namespace

@@ -1,5 +1,7 @@
 #include "core/pattern/layout.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -60,10 +62,10 @@ Rhythm onTheBeats(Pattern const& pattern, Meter meter, Length span)
     Length const step = stepFor(static_cast<int>(all.size()), meter, span, pattern.own);
     int const room = std::min(placesIn(span, step), static_cast<int>(all.size()));
     bool const cut = room < static_cast<int>(all.size());
-    Rhythm rhythm{cut && room == 1            ? "first note"
+    Rhythm rhythm{cut && room == 1            ? base::marked("first note")
                   : cut                       ? fmt::format("first {} notes", room)
-                  : step == beatLength(meter) ? "on the beats"
-                                              : "even notes, then ring",
+                  : step == beatLength(meter) ? base::marked("on the beats")
+                                              : base::marked("even notes, then ring"),
                   meter,
                   span,
                   static_cast<int>(pattern.notes.size()),
@@ -118,6 +120,22 @@ std::vector<Rhythm> rhythmsFor(PatternBook const& book, Pattern const& pattern, 
     }
     if (!found.empty()) return found;
     return {onTheBeats(pattern, meter, span)};
+}
+
+std::string rhythmWords(std::string_view name)
+{
+    constexpr std::string_view late = ", after a flip"; // as candidates name them
+    constexpr std::string_view first = "first ";
+    if (name.ends_with(late))
+        return base::say("{}, after a flip",
+                         rhythmWords(name.substr(0, name.size() - late.size())));
+    int notes = 0;
+    if (name.starts_with(first) && name.ends_with(" notes")) {
+        char const* const from = name.data() + first.size();
+        if (std::from_chars(from, name.data() + name.size(), notes).ec == std::errc())
+            return base::say("first {} notes", notes);
+    }
+    return base::said(name);
 }
 
 } // namespace pattern

@@ -2,6 +2,9 @@
 
 #include "core/pattern/pattern.h"
 
+#include <string>
+#include <string_view>
+
 namespace pattern {
 
 // Every way to lay a pattern on a span of a bar of this meter, best known first: the rhythms
@@ -17,5 +20,9 @@ std::vector<Rhythm> rhythmsFor(PatternBook const& book, Pattern const& pattern,
 // Whether a rhythm can carry a pattern: it is made for as many notes, keeps together what the
 // pattern plucks together, and plucks all notes at once only where the pattern is a block.
 bool fits(Rhythm const& rhythm, Pattern const& pattern);
+
+// The name of a rhythm for the reader, in the language in use; what is stored and compared is
+// the name itself.
+std::string rhythmWords(std::string_view name);
 
 } // namespace pattern

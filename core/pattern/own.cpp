@@ -1,5 +1,7 @@
 #include "core/pattern/own.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -12,7 +14,7 @@ namespace {
 
 constexpr std::size_t mostNotes = 8;
 
-std::string place(std::size_t note) { return fmt::format("note {}", note + 1); }
+std::string place(std::size_t note) { return base::say("note {}", note + 1); }
 
 // How two notes that the hand plays together or one after the other stand to each other.
 bool placedWell(PatternNote const& before, PatternNote const& note)
@@ -31,11 +33,11 @@ std::optional<base::Fault> faultOfFingers(std::vector<PatternNote> const& notes)
         for (std::size_t before = i; before-- > 0;) {
             if (!placedWell(notes[before], notes[i]))
                 return base::Fault{base::FaultCode::PatternFingers, place(i),
-                                   fmt::format("finger {} on degree {} after finger {} on "
-                                               "degree {}",
-                                               notes[i].finger, degreeText(notes[i].degree),
-                                               notes[before].finger,
-                                               degreeText(notes[before].degree))};
+                                   base::say("finger {} on degree {} after finger {} on "
+                                             "degree {}",
+                                             notes[i].finger, degreeText(notes[i].degree),
+                                             notes[before].finger,
+                                             degreeText(notes[before].degree))};
             if (!notes[before + 1].withPrevious) break;
         }
     }
@@ -55,13 +57,13 @@ base::Result<Pattern> ownPatternFrom(std::string_view text)
     if (!read) return read;
     if (read->notes.size() > mostNotes)
         return base::Fault{base::FaultCode::PatternTooLong, place(mostNotes),
-                           fmt::format("{} notes", read->notes.size())};
+                           base::say("{} notes", read->notes.size())};
     if (text.find('(') != std::string_view::npos) {
         if (auto const fault = faultOfFingers(read->notes)) return *fault;
         read->name += fmt::format(" ({})", fingersText(read->notes));
     }
     read->own = true;
-    read->feel = "Your own.";
+    read->feel = base::said("Your own.");
     return read;
 }
 

@@ -1,5 +1,7 @@
 #include "core/pattern/pattern.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -115,7 +117,7 @@ std::optional<int> degreeFrom(Cursor& in)
     return degree;
 }
 
-std::string notePlace(std::size_t count) { return fmt::format("note {}", count + 1); }
+std::string notePlace(std::size_t count) { return base::say("note {}", count + 1); }
 
 struct Degrees {
     std::vector<PatternNote> notes;
@@ -175,7 +177,7 @@ std::optional<base::Fault> takeFingers(Cursor& in, std::vector<PatternNote>& not
     in.skipSpaces();
     if (!in.take(')')) return badPattern("fingers", in.rest());
     in.skipSpaces();
-    if (!in.atEnd()) return badPattern("after the fingers", in.rest());
+    if (!in.atEnd()) return badPattern(base::said("after the fingers"), in.rest());
     return std::nullopt;
 }
 

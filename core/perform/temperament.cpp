@@ -1,5 +1,7 @@
 #include "core/perform/temperament.h"
 
+#include "core/base/words.h"
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -41,9 +43,9 @@ base::Result<Temperament> temperamentFrom(std::vector<Temperament> const& all,
         return *found;
     std::string ids;
     for (Temperament const& one : all) ids += one.id + ", ";
-    base::Fault const off{base::FaultCode::BadCall, "--temperament",
-                          std::string(text) + "; write " + ids +
-                              "or cents by note, such as E=-14,B=-12"};
+    base::Fault const off{
+        base::FaultCode::BadCall, "--temperament",
+        base::say("{}; write {}or cents by note, such as E=-14,B=-12", text, ids)};
     Temperament own{std::string(text), std::string(text), {}};
     for (std::string_view rest = text;;) {
         std::string_view const one = rest.substr(0, rest.find(','));

@@ -1,6 +1,7 @@
 #include "core/proposal/asked.h"
 
 #include "core/arrange/whynot.h"
+#include "core/base/words.h"
 #include "core/pattern/own.h"
 
 #include <fmt/format.h>
@@ -21,8 +22,8 @@ std::string placeOf(Proposal const& proposal, int position, std::string_view pat
     tune::Tune const& tune = proposal.arrangement.tune;
     tune::Bar const& bar = tune.bars[static_cast<std::size_t>(p.bar)];
     auto const beat = music::floorOf((bar.upbeat + p.at) / music::beatLength(bar.meter)) + 1;
-    return fmt::format("{}, beat {}, {} over {}", tune::barName(tune, p.bar), beat, pattern,
-                       music::shown(p.chord));
+    return base::say("{}, beat {}, {} over {}", tune::barName(tune, p.bar), beat, pattern,
+                     music::shown(p.chord));
 }
 
 std::string lowerFirst(std::string text)
@@ -79,18 +80,20 @@ base::Result<Proposal> withPattern(Proposal proposal, int position, std::string_
         bool const inTime = proposal.solution.regrets[i][static_cast<std::size_t>(*candidate)] <
                             arrange::unplayablePair;
         if (!inTime)
-            return Fault{FaultCode::CannotPlayHere, place,
-                         "the hand has no time to move between this and the shapes you kept: "
-                         "let one of them change, or play slower"};
+            return Fault{
+                FaultCode::CannotPlayHere, place,
+                base::said("the hand has no time to move between this and the shapes you kept: "
+                           "let one of them change, or play slower")};
         return withChoice(std::move(proposal), position, *candidate, true);
     }
     pattern::Pattern const* const shape = pattern::named(proposal.brief.book, pattern);
     if (shape == nullptr) return Fault{FaultCode::NoSuchPattern, place, std::string(pattern)};
     auto const why = arrange::whyNot(sceneOf(proposal), proposal.lattice.positions[i], *shape);
-    return Fault{FaultCode::CannotPlayHere, place,
-                 why ? lowerFirst(why->reason) + ": " + why->remedy
-                     : "another pattern in the pattern book has the same notes here: choose "
-                       "that one"};
+    return Fault{
+        FaultCode::CannotPlayHere, place,
+        why ? lowerFirst(why->reason) + ": " + why->remedy
+            : base::said("another pattern in the pattern book has the same notes here: choose "
+                         "that one")};
 }
 
 std::vector<Unplayable> unplayable(Proposal const& proposal, int position)

@@ -1,5 +1,6 @@
 #include "core/proposal/keyranking.h"
 
+#include "core/base/words.h"
 #include "core/proposal/keywish.h"
 #include "core/proposal/solveat.h"
 
@@ -19,9 +20,9 @@ double pointsAChord(RankedKey const& key)
 
 std::string lostWords(std::optional<int> lost)
 {
-    if (!lost) return "too many notes would have to be left out";
-    return *lost == 1 ? "1 note would have to be left out"
-                      : fmt::format("{} notes would have to be left out", *lost);
+    if (!lost) return base::said("too many notes would have to be left out");
+    return base::sayCount(*lost, "{} note would have to be left out",
+                          "{} notes would have to be left out");
 }
 
 void giveReason(RankedKey& key, std::optional<double> least, bool mended)
@@ -30,8 +31,9 @@ void giveReason(RankedKey& key, std::optional<double> least, bool mended)
         key.reason = key.fit.possible ? base::sentence(*key.why) : key.fit.reason;
         bool const byTuning = key.why->code == base::FaultCode::KeyBeyondTuning;
         if (!key.fit.possible && mended && !byTuning)
-            key.reason += "; it asks for far more flips, or notes played otherwise, than the "
-                          "best key";
+            key.reason +=
+                base::said("; it asks for far more flips, or notes played otherwise, than the "
+                           "best key");
         else if (!key.fit.possible && !mended && key.notesLost != 0)
             key.reason += "; " + lostWords(key.notesLost);
         return;
@@ -41,9 +43,10 @@ void giveReason(RankedKey& key, std::optional<double> least, bool mended)
         return;
     }
     double const points = pointsAChord(key);
-    std::string const place = least && points <= *least ? ", the lowest of all the keys" : "";
-    key.reason = fmt::format("{}; left-hand score {:.2f} a chord, lower is better{}",
-                             key.fit.reason, points, place);
+    std::string const place =
+        least && points <= *least ? base::said(", the lowest of all the keys") : "";
+    key.reason = base::say("{}; left-hand score {:.2f} a chord, lower is better{}",
+                           key.fit.reason, points, place);
 }
 
 // Whether a key is worth a full solve: the best ones are, and those that ask for little more in

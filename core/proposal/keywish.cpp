@@ -1,5 +1,6 @@
 #include "core/proposal/keywish.h"
 
+#include "core/base/words.h"
 #include "core/levers/keyfit.h"
 
 #include <fmt/format.h>
@@ -80,14 +81,15 @@ std::optional<base::Fault> tooLong(tune::Tune const& tune)
         chords += bar.chords.size();
     }
     std::string over;
-    auto const limited = [&over](std::size_t has, std::size_t most, std::string_view what) {
-        if (has <= most) return;
-        over += fmt::format("{}{} {}, at most {}", over.empty() ? "" : "; ", has, what, most);
+    auto const limited = [&over](bool within, std::string const& words) {
+        if (!within) over += (over.empty() ? "" : "; ") + words;
     };
-    limited(tune.bars.size(), mostBars, "bars");
-    limited(notes, mostNotes, "notes");
-    limited(inBar, mostInBar, "notes in one bar");
-    limited(chords, mostChords, "chords");
+    limited(tune.bars.size() <= mostBars,
+            base::say("{} bars, at most {}", tune.bars.size(), mostBars));
+    limited(notes <= mostNotes, base::say("{} notes, at most {}", notes, mostNotes));
+    limited(inBar <= mostInBar,
+            base::say("{} notes in one bar, at most {}", inBar, mostInBar));
+    limited(chords <= mostChords, base::say("{} chords, at most {}", chords, mostChords));
     if (over.empty()) return std::nullopt;
     return base::Fault{base::FaultCode::TuneTooLong, {}, over};
 }

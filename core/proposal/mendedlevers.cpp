@@ -1,5 +1,6 @@
 #include "core/proposal/mendedlevers.h"
 
+#include "core/base/words.h"
 #include "core/harp/placing.h"
 #include "core/levers/waysround.h"
 #include "core/proposal/barlist.h"
@@ -128,28 +129,27 @@ Snag snagOf(MendedNote const& note, bool decided, arrange::Arrangement const& a,
     if (!seat) {
         auto const own = harp::stringFor(a.harp, note.written);
         if (own) snag.strings.push_back(*own);
-        snag.what = own ? fmt::format("no string of this harp sounds {}", name)
-                        : fmt::format("{} is beyond the strings of this harp", name);
+        snag.what = own ? base::say("no string of this harp sounds {}", name)
+                        : base::say("{} is beyond the strings of this harp", name);
     } else {
         snag.strings.push_back(seat->string);
         auto const rival = rivalOf(a, playing, clock, use, seat->string);
         if (!rival)
-            snag.what = fmt::format("{} is played otherwise", name);
+            snag.what = base::say("{} is played otherwise", name);
         else if (!a.level.flips)
-            snag.what = fmt::format("{} and {} share a string, and level {} flips no levers "
-                                    "while playing",
-                                    name, music::shown(rival->pitch), a.level.number);
+            snag.what = base::say("{} and {} share a string, and level {} flips no levers "
+                                  "while playing",
+                                  name, music::shown(rival->pitch), a.level.number);
         else {
             snag.timeSeconds = rival->timeSeconds;
             snag.needsSeconds = rival->needsSeconds;
-            snag.what =
-                rival->timeSeconds < rival->needsSeconds
-                    ? fmt::format("there is no time to flip the lever between {} and {} "
-                                  "({:.2f} s; level {} needs {:.2f} s)",
-                                  name, music::shown(rival->pitch), rival->timeSeconds,
-                                  a.level.number, rival->needsSeconds)
-                    : fmt::format("no hand is free to flip the lever between {} and {}", name,
-                                  music::shown(rival->pitch));
+            snag.what = rival->timeSeconds < rival->needsSeconds
+                            ? base::say("there is no time to flip the lever between {} and {} "
+                                        "({:.2f} s; level {} needs {:.2f} s)",
+                                        name, music::shown(rival->pitch), rival->timeSeconds,
+                                        a.level.number, rival->needsSeconds)
+                            : base::say("no hand is free to flip the lever between {} and {}",
+                                        name, music::shown(rival->pitch));
         }
     }
     auto const line = std::ranges::find(lines, note.place, &NoteInLine::place);
@@ -269,19 +269,28 @@ std::string wayWords(Snag const& snag, SnagWay const& way)
 {
     std::string const sounds = way.sounds ? music::shown(*way.sounds) : "";
     switch (way.way) {
-    case Way::Plain: return "played plain, as " + sounds;
-    case Way::Held: return "left out, the note before rings on";
+    case Way::Plain:
+        return base::say("played plain, as {}", sounds);
+    case Way::Held:
+        return base::said("left out, the note before rings on");
     case Way::LeaveOut:
-        return snag.hand == harp::Side::Left ? "the left hand rests" : "left out";
-    case Way::Octave: return "played in another octave, as " + sounds;
-    case Way::OtherString: return "played on the string beside it";
+        return snag.hand == harp::Side::Left ? base::said("the left hand rests")
+                                             : base::said("left out");
+    case Way::Octave:
+        return base::say("played in another octave, as {}", sounds);
+    case Way::OtherString:
+        return base::said("played on the string beside it");
     case Way::LeftLightened:
         return snag.leftRests
-                   ? "as written, the left hand rests for its flip"
-                   : "as written, with one low note in the left hand before the flip";
-    case Way::Slower: return "as written, at a slower tempo";
-    case Way::Key: return "in another key";
-    case Way::Level: return "as written, at a higher level";
+                   ? base::said("as written, the left hand rests for its flip")
+                   : base::said(
+                         "as written, with one low note in the left hand before the flip");
+    case Way::Slower:
+        return base::said("as written, at a slower tempo");
+    case Way::Key:
+        return base::said("in another key");
+    case Way::Level:
+        return base::said("as written, at a higher level");
     }
     return {};
 }
@@ -333,8 +342,9 @@ std::vector<std::string> snagSentences(Proposal const& proposal)
         std::string const where = barList(proposal.arrangement.tune, bars);
         std::string line = snagLine(*snag, where);
         line.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(line.front())));
-        out.push_back(fmt::format("{}{}, because {}.", line, snag->decided ? " (you chose it)" : "",
-                                  snag->what));
+        out.push_back(base::say("{}{}, because {}.", line,
+                                snag->decided ? base::said(" (you chose it)") : "",
+                                snag->what));
     }
     return out;
 }

@@ -4,6 +4,7 @@
 #include "core/arrange/build.h"
 #include "core/arrange/positions.h"
 #include "core/arrange/reasons.h"
+#include "core/base/words.h"
 #include "core/hands/handsof.h"
 #include "core/levers/leverplan.h"
 #include "core/proposal/flipmoments.h"
@@ -285,7 +286,7 @@ Result<Proposal> propose(Brief const& brief)
 Result<Proposal> withChoice(Proposal proposal, int position, int candidate, bool locked)
 {
     if (!hasCandidate(proposal, position, candidate))
-        return Fault{FaultCode::BadLock, "chord " + std::to_string(position + 1), {}};
+        return Fault{FaultCode::BadLock, base::say("chord {}", position + 1), {}};
     auto const i = static_cast<std::size_t>(position);
     if (!locked) return heard(std::move(proposal), i, candidate);
     forgetLocksOf(proposal, position);
@@ -327,10 +328,10 @@ Proposal withTake(Proposal proposal, int take)
 
 std::string takeWords(TakeNote const& note)
 {
-    return fmt::format("Setting {}: another shape on {} of {} chords; its score is {:.1f} "
-                       "higher than the best (lower is better).",
-                       note.number, note.otherShapes, note.chords,
-                       static_cast<double>(note.dearer) / 1000);
+    return base::say("Setting {}: another shape on {} of {} chords; its score is {:.1f} "
+                     "higher than the best (lower is better).",
+                     note.number, note.otherShapes, note.chords,
+                     static_cast<double>(note.dearer) / 1000);
 }
 
 std::vector<Variant> variants(Proposal const& proposal, int position)

@@ -1,5 +1,7 @@
 #include "core/proposal/relevel.h"
 
+#include "core/base/words.h"
+#include "core/pattern/layout.h"
 #include "core/proposal/barlist.h"
 
 #include <fmt/format.h>
@@ -25,10 +27,11 @@ Place placeOf(ArrangedPosition const& p)
 // "1-5-10 from G2", "a rest"
 std::string shapeName(arrange::Arrangement const& arrangement, arrange::Voicing const& voicing)
 {
-    if (voicing.notes.empty()) return "a rest";
+    if (voicing.notes.empty()) return base::said("a rest");
     music::Pitch const root = arrangement.harp.string(voicing.rootString).open;
-    return fmt::format("{}{} from {}", voicing.pattern, voicing.rolled ? " rolled" : "",
-                       music::shown(music::naturalAt(diatonicStep(root))));
+    return base::say("{}{} from {}", voicing.pattern,
+                     voicing.rolled ? base::said(" rolled") : "",
+                     music::shown(music::naturalAt(diatonicStep(root))));
 }
 
 struct Change {
@@ -51,14 +54,14 @@ std::string sentence(tune::Tune const& tune, Change const& change)
 {
     std::string bars = barList(tune, change.bars);
     bars.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(bars.front())));
-    return fmt::format("{}: {} becomes {}.", bars, change.from, change.to);
+    return base::say("{}: {} becomes {}.", bars, change.from, change.to);
 }
 
 std::string flipWords(std::size_t flips)
 {
-    if (flips == 0) return "no lever is flipped while playing";
-    return flips == 1 ? "one lever is flipped while playing"
-                      : fmt::format("there are {} lever flips while playing", flips);
+    if (flips == 0) return base::said("no lever is flipped while playing");
+    return base::sayCount(static_cast<long long>(flips), "one lever is flipped while playing",
+                          "there are {} lever flips while playing");
 }
 
 } // namespace
@@ -67,9 +70,9 @@ std::vector<std::string> changesBetween(Proposal const& from, Proposal const& to
 {
     std::vector<std::string> out;
     if (!(from.moved == to.moved))
-        out.push_back(fmt::format("The key changes from {} to {}.",
-                                  music::shown(from.arrangement.tune.key),
-                                  music::shown(to.arrangement.tune.key)));
+        out.push_back(base::say("The key changes from {} to {}.",
+                                music::shown(from.arrangement.tune.key),
+                                music::shown(to.arrangement.tune.key)));
     std::map<Place, ArrangedPosition const*> before;
     for (ArrangedPosition const& p : from.arrangement.positions) before[placeOf(p)] = &p;
     std::vector<Change> changes;
@@ -82,16 +85,17 @@ std::vector<std::string> changesBetween(Proposal const& from, Proposal const& to
             note(changes, p.position.bar, was, is);
         else if (found->second->voicing.rhythm != p.voicing.rhythm)
             note(changes, p.position.bar,
-                 fmt::format("{} ({})", was, found->second->voicing.rhythm),
-                 fmt::format("the same ({})", p.voicing.rhythm));
+                 fmt::format("{} ({})", was,
+                             pattern::rhythmWords(found->second->voicing.rhythm)),
+                 base::say("the same ({})", pattern::rhythmWords(p.voicing.rhythm)));
     }
     for (Change const& change : changes) out.push_back(sentence(to.arrangement.tune, change));
     auto const flips = to.arrangement.levers.flips.size();
     if (from.arrangement.levers.flips.size() != flips)
-        out.push_back("Now " + flipWords(flips) + ".");
+        out.push_back(base::say("Now {}.", flipWords(flips)));
     if (from.arrangement.added.size() != to.arrangement.added.size())
-        out.push_back(fmt::format("The right hand adds notes in {} places; before, it was {}.",
-                                  to.arrangement.added.size(), from.arrangement.added.size()));
+        out.push_back(base::say("The right hand adds notes in {} places; before, it was {}.",
+                                to.arrangement.added.size(), from.arrangement.added.size()));
     return out;
 }
 

@@ -1,5 +1,6 @@
 #include "core/proposal/remedies.h"
 
+#include "core/base/words.h"
 #include "core/levers/keyfit.h"
 #include "core/levers/leverplan.h"
 #include "core/proposal/keywish.h"
@@ -109,8 +110,8 @@ std::optional<Brief> withChanges(Brief brief, std::vector<Change> const& kinds,
 std::string joined(std::vector<std::string> const& names)
 {
     if (names.size() == 1) return names.front();
-    return fmt::format("{} and {}", fmt::join(names.begin(), names.end() - 1, ", "),
-                       names.back());
+    return base::say("{} and {}", fmt::join(names.begin(), names.end() - 1, ", "),
+                     names.back());
 }
 
 // "the C♯5 in bar 7 and the F♯4 in bars 9, 11": the notes of a remedy's own changes.
@@ -124,7 +125,7 @@ std::string notesChanged(Brief const& before, Brief const& after, std::optional<
                                               after.changes.begin() + std::ptrdiff_t(i));
         auto const pitch =
             tune::pitchOf(tune::changed(before.tune, earlier), change.place);
-        std::string const name = pitch ? music::shown(*pitch) : "note";
+        std::string const name = pitch ? music::shown(*pitch) : base::said("remedy|note");
         auto known = std::find_if(byPitch.begin(), byPitch.end(),
                                   [&](auto const& p) { return p.first == name; });
         if (known == byPitch.end()) known = byPitch.insert(known, {name, {}});
@@ -136,10 +137,11 @@ std::string notesChanged(Brief const& before, Brief const& after, std::optional<
         std::vector<std::string> numbers;
         for (int bar : bars) {
             int const number = before.tune.bars[static_cast<std::size_t>(bar)].number;
-            numbers.push_back(number > 0 ? std::to_string(number) : "the pick-up");
+            numbers.push_back(number > 0 ? std::to_string(number) : base::said("the pick-up"));
         }
-        names.push_back(fmt::format("the {} in {} {}", name,
-                                    numbers.size() == 1 ? "bar" : "bars", joined(numbers)));
+        names.push_back(numbers.size() == 1
+                            ? base::say("the {} in bar {}", name, joined(numbers))
+                            : base::say("the {} in bars {}", name, joined(numbers)));
     }
     return names.empty() ? std::string() : joined(names);
 }
@@ -149,20 +151,19 @@ std::string octaveSentence(Brief const& before, Brief const& after)
     std::vector<std::string> parts;
     std::string const higher = notesChanged(before, after, Change::OctaveHigher);
     std::string const lower = notesChanged(before, after, Change::OctaveLower);
-    if (!higher.empty()) parts.push_back(higher + " an octave higher");
-    if (!lower.empty()) parts.push_back(lower + " an octave lower");
-    return "Play " + joined(parts) + ".";
+    if (!higher.empty()) parts.push_back(base::say("{} an octave higher", higher));
+    if (!lower.empty()) parts.push_back(base::say("{} an octave lower", lower));
+    return base::say("Play {}.", joined(parts));
 }
 
 std::string keySentence(Proposal const& proposal)
 {
     music::Key const key = proposal.arrangement.tune.key;
     int const semitones = proposal.moved.semitones;
-    std::string const where = semitones == 0 ? "where it is written"
-                              : semitones > 0
-                                  ? fmt::format("{} semitones higher", semitones)
-                                  : fmt::format("{} semitones lower", -semitones);
-    return fmt::format("Play it in {}, {}.", music::shown(key), where);
+    std::string const where = semitones == 0  ? base::said("where it is written")
+                              : semitones > 0 ? base::say("{} semitones higher", semitones)
+                                              : base::say("{} semitones lower", -semitones);
+    return base::say("Play it in {}, {}.", music::shown(key), where);
 }
 
 // Adds the remedy if its brief is arranged.
@@ -189,8 +190,8 @@ void tryChanges(std::vector<Remedy>& out, Brief const& brief)
         tryOne(out, kind.help, *after, [&](Proposal const&) {
             if (kind.help == Help::OtherOctave) return octaveSentence(brief, *after);
             std::string const notes = notesChanged(brief, *after, std::nullopt);
-            if (kind.help == Help::LeaveOut) return "Leave out " + notes + ".";
-            return "Play " + notes + " without the accidental.";
+            if (kind.help == Help::LeaveOut) return base::say("Leave out {}.", notes);
+            return base::say("Play {} without the accidental.", notes);
         });
     }
 }
@@ -204,7 +205,7 @@ void trySlower(std::vector<Remedy>& out, Brief const& brief)
         slower.quartersPerMinute = own * share;
         std::size_t const before = out.size();
         tryOne(out, Help::Slower, slower, [&](Proposal const& proposal) {
-            return fmt::format(
+            return base::say(
                 "Play it at {}.",
                 tune::tempoWords(music::beatLength(proposal.arrangement.tune.meter),
                                  own * share));
@@ -222,7 +223,7 @@ void tryLevels(std::vector<Remedy>& out, Brief const& brief,
         higher.level = level;
         std::size_t const before = out.size();
         tryOne(out, Help::Level, higher, [&](Proposal const&) {
-            return fmt::format("Arrange it for level {} ({}).", level.number, level.name);
+            return base::say("Arrange it for level {} ({}).", level.number, level.name);
         });
         if (out.size() > before) return;
     }

@@ -1,6 +1,7 @@
 #include "core/proposal/silence.h"
 
 #include "core/arrange/view.h"
+#include "core/base/words.h"
 #include "core/harp/placing.h"
 #include "core/levers/waysround.h"
 
@@ -79,16 +80,16 @@ ForcedRest forcedRest(Proposal const& proposal, arrange::View const& view, std::
     for (arrange::PassView const& pass : view.passes) {
         for (arrange::NearFlip const& flip : pass.flips)
             if (flip.hand == harp::Side::Left && flip.freeFrom < view.span && flip.freeTo > 0)
-                return {index, true, fmt::format("it flips a lever in the time of {}", chord)};
+                return {index, true, base::say("it flips a lever in the time of {}", chord)};
         for (arrange::TuneNote const& note : pass.tune) lowest = std::min(lowest, note.string);
     }
     std::string const below =
         lowest < a.harp.count()
-            ? fmt::format("the tune goes down to string {} here, and ", lowest + 1)
+            ? base::say("the tune goes down to string {} here, and ", lowest + 1)
             : std::string();
     return {index, false,
-            fmt::format("{}no shape for {} fits below the tune for {} at level {}", below,
-                        chord, a.hand.name, a.level.number)};
+            below + base::say("no shape for {} fits below the tune for {} at level {}", chord,
+                              a.hand.name, a.level.number)};
 }
 
 } // namespace
@@ -176,7 +177,7 @@ std::vector<int> addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> 
         int const bar =
             a.positions[static_cast<std::size_t>(silencing.positions.front())].position.bar;
         snag.what =
-            fmt::format("the lever can only be flipped in {}", tune::barName(a.tune, bar));
+            base::say("the lever can only be flipped in {}", tune::barName(a.tune, bar));
         for (levers::OpenWay const& way : levers::openWays(*line, a.harp, a.level, prices))
             snag.ways.push_back({way.way, way.sounds, way.price});
         std::ranges::stable_sort(snag.ways, {}, &SnagWay::cost);
@@ -184,8 +185,8 @@ std::vector<int> addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> 
                              a.tune.bars[static_cast<std::size_t>(line->place.bar)]
                                  .notes[static_cast<std::size_t>(line->place.note)]
                                  .at,
-                             fmt::format("{} as written, the left hand rests for its flip",
-                                         music::shown(line->pitch))});
+                             base::say("{} as written, the left hand rests for its flip",
+                                       music::shown(line->pitch))});
         proposal.snags.push_back(std::move(snag));
         told.insert(told.end(), silencing.positions.begin(), silencing.positions.end());
     }
@@ -227,7 +228,7 @@ void addRestSnags(Proposal& proposal, std::vector<int> const& told)
         snag.what = std::move(rest.why);
         // A place that stands for itself on each pass is told once on the page.
         arrange::GaveWay const words{position.bar, position.at,
-                                     "the left hand rests, because " + snag.what};
+                                     base::say("the left hand rests, because {}", snag.what)};
         if (std::ranges::find(a.gaveWay, words) == a.gaveWay.end()) a.gaveWay.push_back(words);
         proposal.snags.push_back(std::move(snag));
     }

@@ -1,3 +1,4 @@
+#include "core/base/words.h"
 #include "core/levers/keyfit.h"
 #include "core/levers/waysround.h"
 #include "core/proposal/keywish.h"
@@ -65,8 +66,8 @@ bool worthTrying(Left const& left, Proposal const& proposal)
 
 std::string leftWords(int snags)
 {
-    if (snags == 0) return "no snag is left";
-    return snags == 1 ? "1 snag is left" : fmt::format("{} snags are left", snags);
+    if (snags == 0) return base::said("no snag is left");
+    return base::sayCount(snags, "{} snag is left", "{} snags are left");
 }
 
 using Wanted = std::function<bool()>;
@@ -74,8 +75,9 @@ using Wanted = std::function<bool()>;
 // "7 of 8 snags are left"
 std::string leftOfWords(int left, std::size_t of)
 {
-    return left == 0 ? leftWords(0)
-                     : fmt::format("{} of {} snags {} left", left, of, left == 1 ? "is" : "are");
+    return left == 0
+               ? leftWords(0)
+               : base::sayCount(left, "{} of {} snags is left", "{} of {} snags are left", of);
 }
 
 void trySlower(Proposal const& proposal, Wanted const& wanted, std::vector<WholeTuneWay>& out)
@@ -89,13 +91,13 @@ void trySlower(Proposal const& proposal, Wanted const& wanted, std::vector<Whole
         slower.quartersPerMinute = own * (1 - 0.1 * tenths);
         Left const left = leftOver(slower, proposal.moved);
         if (!worthTrying(left, proposal)) continue;
-        out.push_back({Way::Slower,
-                       fmt::format("At {}: {}.",
-                                   tune::tempoWords(
-                                       music::beatLength(proposal.arrangement.tune.meter),
-                                       *slower.quartersPerMinute),
-                                   leftWords(left.snags)),
-                       slower, left.snags, slowerByATenth * tenths + left.price});
+        out.push_back(
+            {Way::Slower,
+             base::say("At {}: {}.",
+                       tune::tempoWords(music::beatLength(proposal.arrangement.tune.meter),
+                                        *slower.quartersPerMinute),
+                       leftWords(left.snags)),
+             slower, left.snags, slowerByATenth * tenths + left.price});
         return;
     }
 }
@@ -111,12 +113,11 @@ void tryLevels(Proposal const& proposal, std::vector<harp::Level> const& levels,
         higher.key = proposal.arrangement.tune.key;
         Left const left = leftOver(higher, proposal.moved);
         if (!worthTrying(left, proposal)) continue;
-        out.push_back({Way::Level,
-                       fmt::format("At level {}, {}: {}.", level.number, level.name,
-                                   leftWords(left.snags)),
-                       higher, left.snags,
-                       aLevelHigher * (level.number - proposal.arrangement.level.number) +
-                           left.price});
+        out.push_back(
+            {Way::Level,
+             base::say("At level {}, {}: {}.", level.number, level.name, leftWords(left.snags)),
+             higher, left.snags,
+             aLevelHigher * (level.number - proposal.arrangement.level.number) + left.price});
     }
 }
 
@@ -137,7 +138,7 @@ void tryKeys(Proposal const& proposal, std::vector<WholeTuneWay>& out)
         other.key = fit.key;
         int const apart = std::abs(fit.moved.semitones - proposal.moved.semitones);
         out.push_back({Way::Key,
-                       fmt::format("In {}: {}.", music::shown(fit.key), leftWords(fit.snags)),
+                       base::say("In {}: {}.", music::shown(fit.key), leftWords(fit.snags)),
                        other, fit.snags,
                        otherKey + aSemitoneFurther * std::min(apart % 12, 12 - apart % 12) +
                            fit.snagPrice});

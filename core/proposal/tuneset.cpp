@@ -1,5 +1,6 @@
 #include "core/proposal/tuneset.h"
 
+#include "core/base/words.h"
 #include "core/proposal/keywish.h"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ base::Result<std::vector<levers::SetStep>> setOf(std::vector<Brief> const& brief
 {
     if (briefs.empty() || briefs.size() > longestSet)
         return base::Fault{base::FaultCode::BadCall, "--set",
-                           "a set has 1 to " + std::to_string(longestSet) + " tunes"};
+                           base::say("a set has 1 to {} tunes", longestSet)};
     constexpr std::size_t keysOfEach = 5;
     std::vector<levers::SetTune> tunes;
     for (Brief const& brief : briefs) {

@@ -3,6 +3,7 @@
 #include "core/proposal/barlist.h"
 
 #include "core/arrange/build.h"
+#include "core/base/words.h"
 #include "core/proposal/locks.h"
 #include "core/proposal/mendedlevers.h"
 #include "core/proposal/repeats.h"
@@ -43,9 +44,9 @@ double seconds(music::Length length, tune::Tempo tempo)
 
 std::string placeName(tune::Place place)
 {
-    if (place.line == 0) return "The file";
-    if (place.column == 0) return fmt::format("Line {}", place.line);
-    return fmt::format("Line {}, column {}", place.line, place.column);
+    if (place.line == 0) return base::said("The file");
+    if (place.column == 0) return base::say("Line {}", place.line);
+    return base::say("Line {}, column {}", place.line, place.column);
 }
 
 // The same remark at many places is made once.
@@ -59,8 +60,7 @@ Sentences ofReading(tune::Tune const& tune)
         if (found == times.end()) continue;
         int const others = found->second - 1;
         times.erase(found);
-        std::string const also =
-            others == 0 ? "" : fmt::format(" (and {} more like it)", others);
+        std::string const also = others == 0 ? "" : base::say(" (and {} more like it)", others);
         out.push_back(fmt::format("{}: {}; {}{}.", placeName(remark.place), remark.what,
                                   remark.did, also));
     }
@@ -73,19 +73,19 @@ Sentences ofMode(Brief const& brief)
 {
     auto const* wished = std::get_if<music::Key>(&brief.key);
     if (wished == nullptr || wished->mode == brief.tune.key.mode) return {};
-    return {
-        fmt::format("The tune is {}, and transposing cannot make it {}, so it is now in {}.",
-                    music::modeName(brief.tune.key.mode), music::modeName(wished->mode),
-                    music::shown(music::Key{wished->tonic, brief.tune.key.mode}))};
+    return {base::say("The tune is {}, and transposing cannot make it {}, so it is now in {}.",
+                      base::said(music::modeName(brief.tune.key.mode)),
+                      base::said(music::modeName(wished->mode)),
+                      music::shown(music::Key{wished->tonic, brief.tune.key.mode}))};
 }
 
 Sentences ofTempo(Proposal const& proposal)
 {
     if (proposal.brief.quartersPerMinute || proposal.brief.tune.tempo) return {};
-    return {fmt::format("The tune gives no tempo, so {} is used, a good speed for learning "
-                        "this kind of tune.",
-                        tune::tempoWords(proposal.arrangement.tempo.beat,
-                                         tune::quartersPerMinute(proposal.arrangement.tempo)))};
+    return {base::say("The tune gives no tempo, so {} is used, a good speed for learning "
+                      "this kind of tune.",
+                      tune::tempoWords(proposal.arrangement.tempo.beat,
+                                       tune::quartersPerMinute(proposal.arrangement.tempo)))};
 }
 
 // --- locks
@@ -100,12 +100,12 @@ Sentences ofLocks(Proposal const& proposal)
         Lock const& lock = locks[index];
         bool const barStands =
             static_cast<std::size_t>(lock.bar) < proposal.arrangement.tune.bars.size();
-        out.push_back(fmt::format(
+        out.push_back(base::say(
             "The {} that you kept in {} cannot be played now, so the best other shape is used "
             "there.",
             lock.voicing.pattern,
             barStands ? tune::barName(proposal.arrangement.tune, lock.bar)
-                      : fmt::format("bar {}, which the tune no longer has", lock.bar + 1)));
+                      : base::say("bar {}, which the tune no longer has", lock.bar + 1)));
     }
     return out;
 }
@@ -119,9 +119,9 @@ Sentences ofFingers(Proposal const& proposal)
             bars.insert(bar);
     }
     if (bars.empty()) return {};
-    return {fmt::format("A finger that you chose in {} cannot be used now, so another is used "
-                        "there until it can.",
-                        barList(proposal.arrangement.tune, bars))};
+    return {base::say("A finger that you chose in {} cannot be used now, so another is used "
+                      "there until it can.",
+                      barList(proposal.arrangement.tune, bars))};
 }
 
 std::string beyondHands(Proposal const& proposal, int from, int to)
@@ -130,9 +130,9 @@ std::string beyondHands(Proposal const& proposal, int from, int to)
         int const bar = proposal.lattice.positions[static_cast<std::size_t>(position)].bar;
         return tune::barName(proposal.arrangement.tune, bar);
     };
-    return fmt::format("From {} to {} the left hand has no time to move between the shapes you "
-                       "kept; let one of them change.",
-                       barOf(from), barOf(to));
+    return base::say("From {} to {} the left hand has no time to move between the shapes you "
+                     "kept; let one of them change.",
+                     barOf(from), barOf(to));
 }
 
 Sentences ofMovesBeyondHands(Proposal const& proposal)
@@ -159,7 +159,7 @@ Sentences ofChanges(Brief const& brief)
     tune::Tune before = brief.tune;
     for (tune::NoteChange const& change : brief.changes) {
         std::string sentence = tune::changeSentence(before, change);
-        if (!sentence.empty()) out.push_back("As chosen: " + std::move(sentence));
+        if (!sentence.empty()) out.push_back(base::say("As chosen: {}", sentence));
         before = tune::changed(std::move(before), {change});
     }
     return out;
@@ -169,8 +169,9 @@ Sentences ofChanges(Brief const& brief)
 Sentences ofDrone(Brief const& brief)
 {
     if (tune::hasChords(brief.tune)) return {};
-    return {"The tune has no chord symbols: the left hand plays over a drone of its key until "
-            "you give it chords."};
+    return {base::said(
+        "The tune has no chord symbols: the left hand plays over a drone of its key until "
+        "you give it chords.")};
 }
 
 // Grace notes of the tune that the arrangement has not.
@@ -188,9 +189,9 @@ Sentences ofGracesLeft(Proposal const& proposal)
                     arranged.bars[bar].notes[note].pitches.empty())
                 bars.insert(static_cast<int>(bar));
     if (bars.empty()) return {};
-    return {fmt::format("A grace note in {} is left out, because there is no time to flip its "
-                        "lever.",
-                        barList(arranged, bars))};
+    return {base::say("A grace note in {} is left out, because there is no time to flip its "
+                      "lever.",
+                      barList(arranged, bars))};
 }
 
 Sentences ofLeverWishes(Proposal const& proposal)
@@ -201,9 +202,9 @@ Sentences ofLeverWishes(Proposal const& proposal)
         auto const string = harp::stringFor(a.harp, {wish.letter, 0, wish.octave});
         if (!string || !a.harp.string(*string).hasLever) continue;
         if (a.levers.setup[static_cast<std::size_t>(*string)] == wish.lever) continue;
-        out.push_back(fmt::format("The lever of {} is set as the tune needs it, not as you "
-                                  "asked.",
-                                  harp::stringName(a.harp, *string)));
+        out.push_back(base::say("The lever of {} is set as the tune needs it, not as you "
+                                "asked.",
+                                harp::stringName(a.harp, *string)));
     }
     return out;
 }
@@ -219,16 +220,14 @@ Sentences ofForcedRests(Proposal const& proposal)
     Sentences out;
     tune::Tune const& tune = proposal.arrangement.tune;
     if (!flips.empty())
-        out.push_back(
-            fmt::format("The left hand rests in {} to flip a lever. A slower tempo, a "
-                        "higher level or another key may help.",
-                        barList(tune, flips)));
+        out.push_back(base::say("The left hand rests in {} to flip a lever. A slower tempo, a "
+                                "higher level or another key may help.",
+                                barList(tune, flips)));
     if (!others.empty())
-        out.push_back(
-            fmt::format("There is nothing the left hand can play in {}, so it rests "
-                        "there. A slower tempo, a higher level, a larger hand or harp, "
-                        "or another key may help.",
-                        barList(tune, others)));
+        out.push_back(base::say("There is nothing the left hand can play in {}, so it rests "
+                                "there. A slower tempo, a higher level, a larger hand or harp, "
+                                "or another key may help.",
+                                barList(tune, others)));
     return out;
 }
 
@@ -240,8 +239,8 @@ Sentences ofBarsWithoutChord(Proposal const& proposal)
         if (tune.bars[static_cast<std::size_t>(bar)].number > 0) bare.insert(bar);
     for (tune::ChordSpan const& span : tune::chordSpans(tune)) bare.erase(span.bar);
     if (bare.empty()) return {};
-    return {fmt::format("There is no chord symbol for {}, so the left hand rests there.",
-                        barList(tune, bare))};
+    return {base::say("There is no chord symbol for {}, so the left hand rests there.",
+                      barList(tune, bare))};
 }
 
 // --- tune
@@ -257,9 +256,9 @@ Sentences ofLowTune(Arrangement const& arrangement)
         if (!lowest || music::midi(note.pitch) < music::midi(*lowest)) lowest = note.pitch;
     }
     if (!lowest) return {};
-    return {fmt::format("The tune goes down to {} in {}, which leaves the left hand less than "
-                        "an octave below it.",
-                        music::shown(*lowest), barList(arrangement.tune, bars))};
+    return {base::say("The tune goes down to {} in {}, which leaves the left hand less than "
+                      "an octave below it.",
+                      music::shown(*lowest), barList(arrangement.tune, bars))};
 }
 
 // Onsets of the right hand, one for notes plucked together.
@@ -291,9 +290,9 @@ Sentences ofFastTune(Arrangement const& arrangement)
     std::string const fitting =
         tune::tempoWords(music::beatLength(arrangement.tune.meter),
                          tune::quartersPerMinute(arrangement.tempo) * limit / rate);
-    return {fmt::format("The tune itself has {:.1f} notes a second, more than the {:.1f} of "
-                        "level {}; try {}.",
-                        rate, limit, arrangement.level.number, fitting)};
+    return {base::say("The tune itself has {:.1f} notes a second, more than the {:.1f} of "
+                      "level {}; try {}.",
+                      rate, limit, arrangement.level.number, fitting)};
 }
 
 // --- care of the hands
@@ -327,7 +326,7 @@ Sentences ofTenths(Arrangement const& arrangement)
         inWindow += tenths[bar];
         if (bar >= windowBars) inWindow -= tenths[bar - windowBars];
         if (inWindow <= tenthsInWindow) continue;
-        return {fmt::format(
+        return {base::say(
             "The left hand holds a tenth {} times in the {} bars up to {}. If your hand tires, "
             "choose narrower shapes there and ask your teacher. If anything hurts, stop; ask "
             "your teacher, and see a doctor or physiotherapist.",
@@ -364,13 +363,19 @@ Sentences ofBusyHand(Arrangement const& arrangement,
         double const lasts = seconds(arrangement.tune.bars[bar].length, arrangement.tempo);
         run = onsetsIn[played] > busy * lasts ? run + 1 : 0;
         if (run <= busyBars) continue;
-        return {fmt::format("The {} hand plays near its limit for more than {} bars without a "
-                            "rest, up to {}. {} a slower tempo will rest it; ask your teacher. "
-                            "If anything hurts, stop; ask your teacher, and see a doctor or "
-                            "physiotherapist.",
-                            left ? "left" : "right", busyBars,
-                            tune::barName(arrangement.tune, static_cast<int>(bar)),
-                            left ? "Simpler shapes or" : "A pause between parts or")};
+        std::string const to = tune::barName(arrangement.tune, static_cast<int>(bar));
+        return {
+            left
+                ? base::say("The left hand plays near its limit for more than {} bars without "
+                            "a rest, up to {}. Simpler shapes or a slower tempo will rest it; "
+                            "ask your teacher. If anything hurts, stop; ask your teacher, and "
+                            "see a doctor or physiotherapist.",
+                            busyBars, to)
+                : base::say("The right hand plays near its limit for more than {} bars without "
+                            "a rest, up to {}. A pause between parts or a slower tempo will "
+                            "rest it; ask your teacher. If anything hurts, stop; ask your "
+                            "teacher, and see a doctor or physiotherapist.",
+                            busyBars, to)};
     }
     return {};
 }
@@ -391,7 +396,7 @@ Sentences ofLeaps(Arrangement const& arrangement, std::vector<arrange::HandNote>
             bool const leaps = std::abs(note.string - before->string) >= stringsOfOctave - 1;
             run = quick && leaps ? run + 1 : 0;
             if (run > leapsInARow)
-                return {fmt::format(
+                return {base::say(
                     "The left hand jumps an octave on every beat up to {}. Close and relax the "
                     "hand between the jumps; ask your teacher. If anything hurts, stop; ask "
                     "your teacher, and see a doctor or physiotherapist.",

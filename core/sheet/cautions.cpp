@@ -1,5 +1,6 @@
 #include "core/sheet/cautions.h"
 
+#include "core/base/words.h"
 #include "core/harp/hand.h"
 
 #include <algorithm>
@@ -33,10 +34,11 @@ std::vector<std::string> cautions(arrange::Arrangement const& arrangement)
             return isWide(arrangement, position.voicing);
         }))
         lines.emplace_back(
-            "Where a shape is wide, let the low finger go as the thumb reaches "
-            "its string; with a smaller hand, roll it or leave out the top note.");
+            base::said("Where a shape is wide, let the low finger go as the thumb reaches "
+                       "its string; with a smaller hand, roll it or leave out the top note."));
     if (!arrangement.levers.flips.empty())
-        lines.emplace_back("Damp the string with a fingertip before you flip its lever.");
+        lines.emplace_back(
+            base::said("Damp the string with a fingertip before you flip its lever."));
     return lines;
 }
 

@@ -1,5 +1,6 @@
 #include "core/sheet/engrave.h"
 
+#include "core/base/words.h"
 #include "core/sheet/breaks.h"
 #include "core/sheet/geometry.h"
 #include "core/sheet/heading.h"
@@ -114,7 +115,9 @@ public:
     {
         m_headingHeight = drawHeading(m_heading, score, m_width) + afterHeading;
         Pen running(font);
-        m_runningHeight = drawRunningHead(running, score, "2 of 2", m_width) + afterHeading;
+        m_runningHeight =
+            drawRunningHead(running, score, base::say("{} of {}", 2, 2), m_width) +
+            afterHeading;
         m_footHeight = drawFoot(m_foot, score, m_width, fit.shapes) + beforeFoot;
     }
 
@@ -190,8 +193,7 @@ private:
         Score named;
         if (number > 1) named.tune.title = m_score.tune.title;
         Pen head(m_font);
-        drawRunningHead(head, named, std::to_string(number) + " of " + std::to_string(pages),
-                        m_width);
+        drawRunningHead(head, named, base::say("{} of {}", number, pages), m_width);
         add(page, head, 0);
     }
 

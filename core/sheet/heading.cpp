@@ -1,5 +1,6 @@
 #include "core/sheet/heading.h"
 
+#include "core/base/words.h"
 #include "core/notation/durations.h"
 #include "core/sheet/glyphs.h"
 #include "core/sheet/words.h"
@@ -190,7 +191,7 @@ double drawHeading(Pen& pen, Score const& score, double width)
     right.words(originLine(tune), {width, y}, lineHeight, Face::Italic, Anchor::Right);
     if (!tune.arranger.empty()) {
         y += 1.25 * lineHeight;
-        right.words("arr. " + tune.arranger, {width, y}, lineHeight, Face::Italic,
+        right.words(base::say("arr. {}", tune.arranger), {width, y}, lineHeight, Face::Italic,
                     Anchor::Right);
     }
     if (!score.setupLine.empty() || !score.harpLine.empty()) {
@@ -221,8 +222,8 @@ double drawFoot(Pen& pen, Score const& score, double width, double shapesScale)
     double y = drawNotes(foot, score.notes, width);
     if (!score.shapes.empty() && shapesScale > 0) {
         Pen box(pen.font());
-        double const height =
-            drawShapeBox(box, score.shapes, "Patterns in this arrangement", width, shapesScale);
+        double const height = drawShapeBox(
+            box, score.shapes, base::said("Patterns in this arrangement"), width, shapesScale);
         foot.take(box, y + 0.4);
         y += height + 0.8;
     }
@@ -234,7 +235,8 @@ double drawFoot(Pen& pen, Score const& score, double width, double shapesScale)
     };
     for (std::string const& text : score.footLines) line(text, Ink::Quiet);
     line(score.caution, Ink::Caution);
-    if (!score.tune.source.empty()) line("Source: " + score.tune.source, Ink::Quiet);
+    if (!score.tune.source.empty())
+        line(base::say("Source: {}", score.tune.source), Ink::Quiet);
     line(score.tune.copyright, Ink::Words);
     pen.take(foot, -y);
     return y;

@@ -1,6 +1,7 @@
 #include "core/sheet/sheet.h"
 
 #include "core/arrange/unfold.h"
+#include "core/base/words.h"
 #include "core/hands/easing.h"
 #include "core/notation/handcrossing.h"
 #include "core/notation/notation.h"
@@ -19,9 +20,8 @@ namespace {
 
 std::string harpLine(arrange::Arrangement const& arrangement)
 {
-    return std::to_string(arrangement.harp.count()) + " strings · " +
-           music::shown(arrangement.harp.tuning()) + " tuning · level " +
-           std::to_string(arrangement.level.number);
+    return base::say("{} strings · {} tuning · level {}", arrangement.harp.count(),
+                     music::shown(arrangement.harp.tuning()), arrangement.level.number);
 }
 
 // Without what the style leaves out.
@@ -62,8 +62,7 @@ std::vector<std::string> untoldSigns(tune::Tune const& tune)
                 if (!isTold(mark)) bars.emplace(mark, bar.number);
     std::vector<std::string> lines;
     for (auto const& [mark, bar] : bars)
-        lines.push_back("The sign \u201c" + mark + "\u201d (bar " + std::to_string(bar) +
-                        ") is not drawn.");
+        lines.push_back(base::say("The sign “{}” (bar {}) is not drawn.", mark, bar));
     return lines;
 }
 
@@ -94,13 +93,14 @@ void note(BarsOfWords& all, std::string const& words, int bar)
 std::string barsWords(tune::Tune const& tune, std::vector<int> const& bars)
 {
     constexpr std::size_t mostBars = 8;
-    std::string line = bars.size() > 1 ? "Bars " : "Bar ";
+    std::string line = bars.size() > 1 ? base::said("Bars ") : base::said("Bar ");
     for (std::size_t i = 0; i < std::min(bars.size(), mostBars); ++i) {
         int const number = tune.bars[static_cast<std::size_t>(bars[i])].number;
-        if (number == 0 && bars.size() == 1) return "The pick-up";
-        line += (i > 0 ? ", " : "") + (number == 0 ? "pick-up" : std::to_string(number));
+        if (number == 0 && bars.size() == 1) return base::said("The pick-up");
+        line += (i > 0 ? ", " : "") +
+                (number == 0 ? base::said("pick-up") : std::to_string(number));
     }
-    return line + (bars.size() > mostBars ? " and others" : "");
+    return line + (bars.size() > mostBars ? base::said(" and others") : "");
 }
 
 // What the hands are to mind, each thing once with all the bars it holds for.
@@ -110,7 +110,9 @@ std::vector<std::string> handLines(arrange::Arrangement const& arrangement)
     for (arrange::HandRemark const& remark : arrangement.handRemarks) {
         if (!hands::easesHand(remark)) continue; // a changed finger is printed itself
         note(byWords,
-             (remark.hand == harp::Side::Left ? "left hand: " : "right hand: ") + remark.words,
+             (remark.hand == harp::Side::Left ? base::said("left hand: ")
+                                              : base::said("right hand: ")) +
+                 remark.words,
              remark.bar);
     }
     std::vector<std::string> lines;
@@ -128,8 +130,7 @@ std::vector<std::string> gaveWayLines(arrange::Arrangement const& arrangement)
     std::vector<std::string> lines;
     for (auto const& [words, bars] : byWords) {
         if (lines.size() == mostLines) {
-            lines.push_back("* And " + std::to_string(byWords.size() - mostLines) +
-                            " more like these.");
+            lines.push_back(base::say("* And {} more like these.", byWords.size() - mostLines));
             break;
         }
         lines.push_back("* " + barsWords(arrangement.tune, bars) + ": " + words + '.');
@@ -156,7 +157,7 @@ Score grandScore(arrange::Arrangement const& arrangement, SheetStyle const& styl
             score.footLines.push_back(std::move(line));
     }
     for (std::string& line : cautions(arrangement)) score.footLines.push_back(std::move(line));
-    score.caution = care;
+    score.caution = base::said(care);
     addHarp(score, arrangement);
     if (style.shapes) score.shapes = shapesUsed(arrangement);
     return score;

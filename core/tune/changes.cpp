@@ -1,5 +1,7 @@
 #include "core/tune/changes.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -162,8 +164,10 @@ Tune changed(Tune tune, std::vector<NoteChange> const& changes)
 std::string noteName(Tune const& tune, NotePlace place)
 {
     auto const pitch = pitchOf(tune, place);
-    return fmt::format("the {}{} in {}", place.grace ? "grace note " : "",
-                       pitch ? shown(*pitch) : "note", barName(tune, place.bar));
+    std::string const name = pitch ? shown(*pitch) : base::said("remedy|note");
+    std::string const bar = barName(tune, place.bar);
+    return place.grace ? base::say("the grace note {} in {}", name, bar)
+                       : base::say("the {} in {}", name, bar);
 }
 
 std::string changeSentence(Tune const& before, NoteChange const& change)
@@ -171,21 +175,25 @@ std::string changeSentence(Tune const& before, NoteChange const& change)
     auto const pitch = pitchOf(before, change.place);
     if (!pitch) return {};
     std::string name = noteName(before, change.place);
-    name.front() = 'T';
+    name.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(name.front())));
     switch (change.change) {
-    case Change::OctaveHigher: return name + " is played an octave higher.";
-    case Change::OctaveLower: return name + " is played an octave lower.";
-    case Change::LeftOut: return name + " is left out.";
-    case Change::HeldOver: return name + " gives way: the note before rings on through it.";
+    case Change::OctaveHigher:
+        return base::say("{} is played an octave higher.", name);
+    case Change::OctaveLower:
+        return base::say("{} is played an octave lower.", name);
+    case Change::LeftOut:
+        return base::say("{} is left out.", name);
+    case Change::HeldOver:
+        return base::say("{} gives way: the note before rings on through it.", name);
     case Change::SemitoneHigher:
     case Change::SemitoneLower:
-        return fmt::format("{} is played as {}, the other pitch of its string.", name,
-                           shown(after(change.change, *pitch, {})));
+        return base::say("{} is played as {}, the other pitch of its string.", name,
+                         shown(after(change.change, *pitch, {})));
     case Change::AsKeySays: break;
     }
     auto const& bar = before.bars[static_cast<std::size_t>(change.place.bar)];
-    return fmt::format("{} is played as {}, without its accidental.", name,
-                       shown(after(Change::AsKeySays, *pitch, bar.key)));
+    return base::say("{} is played as {}, without its accidental.", name,
+                     shown(after(Change::AsKeySays, *pitch, bar.key)));
 }
 
 std::string_view changeId(Change change)

@@ -1,5 +1,7 @@
 #include "core/tune/tune.h"
 
+#include "core/base/words.h"
+
 #include <algorithm>
 
 namespace tune {
@@ -88,9 +90,10 @@ std::string barName(Tune const& tune, int bar)
     auto const number = [&tune](int at) {
         return tune.bars.at(static_cast<std::size_t>(at)).number;
     };
-    if (number(bar) == 0) return "the pick-up bar";
+    if (number(bar) == 0) return base::said("the pick-up bar");
     bool const completesOther = bar > 0 && number(bar - 1) == number(bar);
-    return (completesOther ? "the pick-up after bar " : "bar ") + std::to_string(number(bar));
+    return completesOther ? base::say("the pick-up after bar {}", number(bar))
+                          : base::say("bar {}", number(bar));
 }
 
 } // namespace tune

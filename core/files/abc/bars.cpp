@@ -1,5 +1,6 @@
 #include "core/files/abc/bars.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/quoted.h"
 #include "core/files/abc/text.h"
 #include "core/files/abc/verse.h"
@@ -70,8 +71,8 @@ AbcOutcome AbcBars::setMeter(AbcMeter const& meter, Place place)
     if (meter.meter == m_meter.meter) return std::nullopt;
     if (!barIsEmpty()) {
         if (!barIsFull()) return AbcProblem{FaultCode::MeterMidBar, ""};
-        m_remarks.add(place, "there is no bar line before the new time signature",
-                      "one is added");
+        m_remarks.add(place, base::said("there is no bar line before the new time signature"),
+                      base::said("one is added"));
         closeBar(BarLine::Single, 0);
     }
     m_meter = meter;
@@ -82,8 +83,8 @@ AbcOutcome AbcBars::setMeter(AbcMeter const& meter, Place place)
 void AbcBars::setPart(std::string const& name, Place place)
 {
     if (!barIsEmpty()) {
-        m_remarks.add(place, "there is no bar line before the new part",
-                      "the bar is split here");
+        m_remarks.add(place, base::said("there is no bar line before the new part"),
+                      base::said("the bar is split here"));
         closeBar(barIsFull() ? BarLine::Single : BarLine::None, 0);
     }
     m_bar.part = name;
@@ -118,8 +119,8 @@ AbcOutcome AbcBars::on(sign::Chord const& sign, Place place)
     sortPitches(note.pitches);
     if (note.pitches.size() > limits::mostPitchesAtOnce) {
         note.pitches.resize(limits::mostPitchesAtOnce);
-        m_remarks.add(place, "more notes together than one hand can play",
-                      "only the lowest are used");
+        m_remarks.add(place, base::said("more notes together than one hand can play"),
+                      base::said("only the lowest are used"));
     }
     note.tied = std::any_of(sign.notes.begin(), sign.notes.end(),
                             [](sign::Note const& one) { return one.tied; });
@@ -157,8 +158,10 @@ AbcOutcome AbcBars::on(sign::Grace const& sign, Place place)
 AbcOutcome AbcBars::on(sign::Tuplet const& sign, Place place)
 {
     if (m_tuplet) {
-        m_remarks.add(place, "a triplet or other tuplet begins before the last one is complete",
-                      "the last is cut short");
+        m_remarks.add(
+            place,
+            base::said("a triplet or other tuplet begins before the last one is complete"),
+            base::said("the last is cut short"));
         closeTuplet();
     }
     m_tuplet = OpenTuplet{static_cast<int>(m_bar.notes.size()), sign.actual,
@@ -173,11 +176,13 @@ AbcOutcome AbcBars::on(sign::Broken const& sign, Place place)
 {
     constexpr int mostSigns = 3;
     if (barIsEmpty()) {
-        m_remarks.add(place, "there is no note before > or <", "left out");
+        m_remarks.add(place, base::said("there is no note before > or <"),
+                      base::said("left out"));
         return std::nullopt;
     }
     if (sign.signs > mostSigns)
-        m_remarks.add(place, "more than three > or < together", "read as three");
+        m_remarks.add(place, base::said("more than three > or < together"),
+                      base::said("read as three"));
     Rational const small(1, std::int64_t{1} << std::min(sign.signs, mostSigns));
     Rational const large = Rational(2) - small;
     tune::Note& note = m_bar.notes.back();
@@ -194,7 +199,8 @@ AbcOutcome AbcBars::on(sign::Tie const&, Place place)
     if (note != nullptr && !note->pitches.empty())
         note->tied = true;
     else
-        m_remarks.add(place, "there is no note before the tie", "left out");
+        m_remarks.add(place, base::said("there is no note before the tie"),
+                      base::said("left out"));
     return std::nullopt;
 }
 
@@ -258,7 +264,8 @@ AbcOutcome AbcBars::on(sign::Ending const& sign, Place place)
     // A new first ending says nothing of where the last one stopped.
     endEnding(sign.endings.front() != 1);
     if (m_bars.empty() && sign.endings.front() > 1)
-        m_remarks.add(place, "the tune begins with a later time bar", "left as written");
+        m_remarks.add(place, base::said("the tune begins with a later time bar"),
+                      base::said("left as written"));
     m_bar.endings = sign.endings;
     m_inEnding = true;
     return std::nullopt;
@@ -272,7 +279,8 @@ AbcOutcome AbcBars::on(sign::Field const& sign, Place place)
 
 AbcOutcome AbcBars::on(sign::Overlay const&, Place place)
 {
-    m_remarks.addOnce(place, "a bar has a second line of notes (&)", "only the first is used");
+    m_remarks.addOnce(place, base::said("a bar has a second line of notes (&)"),
+                      base::said("only the first is used"));
     m_overlaid = true;
     return std::nullopt;
 }
@@ -287,7 +295,7 @@ AbcOutcome AbcBars::on(sign::Stray const& sign, Place place)
 {
     constexpr std::size_t mostShown = 30;
     std::string const shown = textString(sign.text.substr(0, mostShown));
-    m_remarks.add(place, "\"" + shown + "\" means nothing here", "left out");
+    m_remarks.add(place, base::say("\"{}\" means nothing here", shown), base::said("left out"));
     return std::nullopt;
 }
 
@@ -306,10 +314,11 @@ AbcOutcome AbcBars::pitches(std::vector<sign::Note> const& notes, Place place,
     for (sign::Note const& note : notes) {
         auto const pitch = m_pitches.pitchOf(note, tiedOver);
         if (!pitch)
-            return AbcProblem{FaultCode::BadNote, "a note beyond the highest or lowest octave"};
+            return AbcProblem{FaultCode::BadNote,
+                              base::said("a note beyond the highest or lowest octave")};
         if (note.quarter)
-            m_remarks.addOnce(place, "accidentals of less than a semitone",
-                              "read as whole semitones");
+            m_remarks.addOnce(place, base::said("accidentals of less than a semitone"),
+                              base::said("read as whole semitones"));
         out.push_back(*pitch);
     }
     return std::nullopt;
@@ -319,7 +328,7 @@ AbcOutcome AbcBars::pitches(std::vector<sign::Note> const& notes, Place place,
 AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
 {
     if (factor == Rational(0)) {
-        m_remarks.add(place, "a note has no length", "left out");
+        m_remarks.add(place, base::said("a note has no length"), base::said("left out"));
         return std::nullopt;
     }
     if (++m_noteCount > limits::mostNotes) return AbcProblem{FaultCode::TuneTooLong, ""};
@@ -392,8 +401,8 @@ void AbcBars::addStacked(tune::ChordMark mark, Place place)
 {
     bool const stacked = !m_bar.chords.empty() && m_bar.chords.back().at == mark.at;
     if (stacked && m_bar.chords.back().pass.value_or(1) != 1) {
-        m_remarks.add(place, "there are more than two chord symbols over one note",
-                      "only two are used");
+        m_remarks.add(place, base::said("there are more than two chord symbols over one note"),
+                      base::said("only two are used"));
         return;
     }
     if (stacked) m_bar.chords.back().pass = 1;
@@ -418,8 +427,8 @@ void AbcBars::closeBar(BarLine line, int closes)
 {
     std::optional<OpenTuplet> goesOn;
     if (m_tuplet) {
-        m_remarks.addOnce(m_tuplet->place, "a bar line stands inside a tuplet",
-                          "the tuplet goes on behind it");
+        m_remarks.addOnce(m_tuplet->place, base::said("a bar line stands inside a tuplet"),
+                          base::said("the tuplet goes on behind it"));
         goesOn = *m_tuplet;
         goesOn->first = 0;
         closeTuplet();
@@ -439,7 +448,8 @@ void AbcBars::strengthenLast(sign::Bar const& sign, Place place)
 {
     if (m_bars.empty()) {
         if (sign.closes > 0)
-            m_remarks.add(place, "a repeat ends before the first note", "left out");
+            m_remarks.add(place, base::said("a repeat ends before the first note"),
+                          base::said("left out"));
         return;
     }
     tune::Bar& last = m_bars.back();
@@ -496,7 +506,9 @@ AbcOutcome AbcBars::addVerse(std::string_view text, Place place)
         note.verses.resize(std::max(note.verses.size(), m_verse + 1));
         note.verses[m_verse] = step.syllable;
     }
-    if (tooMany) m_remarks.add(place, "more syllables than notes", "the last are left out");
+    if (tooMany)
+        m_remarks.add(place, base::said("more syllables than notes"),
+                      base::said("the last are left out"));
     ++m_verse;
     return countText();
 }

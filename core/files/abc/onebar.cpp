@@ -1,5 +1,6 @@
 #include "core/files/abc/onebar.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/read.h"
 #include "core/files/abc/voice.h"
 
@@ -12,7 +13,7 @@ namespace {
 using base::Fault;
 using base::FaultCode;
 
-std::string columnName(int column) { return "column " + std::to_string(column); }
+std::string columnName(int column) { return base::say("column {}", column); }
 
 } // namespace
 
@@ -35,19 +36,19 @@ base::Result<BarNotes> barFromAbc(std::string_view line, tune::Bar const& bar)
     auto read = readAbc(text, entries->front(), "", Rests::Allowed);
     if (!read) {
         Fault fault = read.error();
-        std::size_t const column = fault.place.find("column");
+        std::size_t const column = fault.place.find(base::said("line|, column "));
         fault.place = fault.code == FaultCode::NoNotes || column == std::string::npos
                           ? columnName(1)
-                          : fault.place.substr(column);
+                          : fault.place.substr(column + 2);
         return fault;
     }
     if (read->bars.size() > 1)
         return Fault{FaultCode::BadNote, columnName(read->bars[1].place.column),
-                     "a second bar"};
+                     base::said("a second bar")};
     BarNotes out{read->bars.front().notes, read->bars.front().tuplets, {}};
     for (tune::Note& note : out.notes) note.place = {};
     for (tune::Remark const& remark : read->said)
-        if (remark.place.column > 0 && out.said.empty() && remark.did == "left out")
+        if (remark.place.column > 0 && out.said.empty() && remark.did == base::said("left out"))
             out.said = columnName(remark.place.column) + ": " + remark.what;
     return out;
 }

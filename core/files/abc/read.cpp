@@ -1,5 +1,6 @@
 #include "core/files/abc/read.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/bars.h"
 #include "core/files/abc/fields.h"
 #include "core/files/abc/text.h"
@@ -34,8 +35,8 @@ std::string named(std::string const& file, Place place)
 {
     std::string out = file;
     if (!out.empty()) out += ", ";
-    out += "line " + std::to_string(place.line);
-    if (place.column > 0) out += ", column " + std::to_string(place.column);
+    out += base::say("line {}", place.line);
+    if (place.column > 0) out += base::said("line|, column ") + std::to_string(place.column);
     return out;
 }
 
@@ -66,7 +67,8 @@ public:
             if (m_fault) return *m_fault;
         }
         if (!m_inBody)
-            return Fault{FaultCode::NoTune, named(m_file, {entry.line, 0}), "no K: line"};
+            return Fault{FaultCode::NoTune, named(m_file, {entry.line, 0}),
+                         base::said("no K: line")};
         return finished(entry);
     }
 
@@ -92,9 +94,10 @@ private:
         m_tune.key = m_tune.bars.front().key;
         m_tune.meter = m_tune.bars.front().meter;
         if (m_meterMissing)
-            m_remarks.add({entry.line, 0}, "the tune has no time signature",
-                          "the bar lines stay as written, and the beats are counted in " +
-                              text(m_tune.meter));
+            m_remarks.add(
+                {entry.line, 0}, base::said("the tune has no time signature"),
+                base::say("the bar lines stay as written, and the beats are counted in {}",
+                          text(m_tune.meter)));
         settlePartOrder(entry);
         remarkOnJump(m_tune, m_remarks);
         return std::move(m_tune);
@@ -157,7 +160,8 @@ private:
             return instruction(text);
         case 'm':
         case 's':
-            m_remarks.addOnce(place, fmt::format("{}: lines cannot be used", letter), "left out");
+            m_remarks.addOnce(place, base::say("{}: lines cannot be used", letter),
+                              base::said("left out"));
             return;
         case 'Y':
             // Not of the standard: an old folk tune collection keeps the order of parts here.
@@ -178,8 +182,9 @@ private:
     void goOn(std::string_view text, Place place)
     {
         if (m_goesOn == nullptr)
-            return m_remarks.addOnce(place, "+: lines behind fields that are not of text",
-                                     "left out");
+            return m_remarks.addOnce(place,
+                                     base::said("+: lines behind fields that are not of text"),
+                                     base::said("left out"));
         if (m_goesOn->size() < longestText) *m_goesOn += ' ' + textString(text);
     }
 
@@ -276,8 +281,8 @@ private:
             m_tempoText = text;
             m_tempoPlace = place;
         } else if (m_tune.tempo) {
-            m_remarks.addOnce(place, "the tempo changes inside the tune",
-                              "the first tempo is used throughout");
+            m_remarks.addOnce(place, base::said("the tempo changes inside the tune"),
+                              base::said("the first tempo is used throughout"));
         } else {
             takeTempo(std::string(text), place);
         }
@@ -287,8 +292,8 @@ private:
     {
         auto const tempo = abcTempo(text, *m_unit);
         if (!tempo)
-            return m_remarks.add(place, "Q:" + shortened(text) + " is not a tempo",
-                                 "the usual tempo is used");
+            return m_remarks.add(place, base::say("Q:{} is not a tempo", shortened(text)),
+                                 base::said("the usual tempo is used"));
         m_tune.tempo = tempo->tempo;
         if (!tempo->words.empty()) m_bars.addWords(tempo->words);
     }
@@ -324,7 +329,8 @@ private:
         if (m_inBody) m_voice = name;
         m_bars.setListening(listening());
         if (!listening())
-            m_remarks.addOnce(place, "the tune has more than one voice", "the first is read");
+            m_remarks.addOnce(place, base::said("the tune has more than one voice"),
+                              base::said("the first is read"));
     }
 
     bool listening() const { return m_voice.empty() || m_voice == m_tuneVoice; }
@@ -361,12 +367,14 @@ private:
         if (m_order.empty()) return;
         auto const marked = [this](std::string const& part) { return isMarked(part); };
         if (std::none_of(m_order.begin(), m_order.end(), marked))
-            return m_remarks.add({entry.line, 0},
-                                 "the tune gives an order of parts but marks no parts",
-                                 "the order is ignored");
+            return m_remarks.add(
+                {entry.line, 0},
+                base::said("the tune gives an order of parts but marks no parts"),
+                base::said("the order is ignored"));
         if (!std::all_of(m_order.begin(), m_order.end(), marked))
-            m_remarks.add({entry.line, 0}, "the order names parts that are nowhere marked",
-                          "they are skipped");
+            m_remarks.add({entry.line, 0},
+                          base::said("the order names parts that are nowhere marked"),
+                          base::said("they are skipped"));
         std::copy_if(m_order.begin(), m_order.end(), std::back_inserter(m_tune.partOrder),
                      marked);
     }
@@ -379,9 +387,8 @@ private:
 
     void unread(char letter, std::string_view text, Place place)
     {
-        m_remarks.add(place,
-                      std::string(1, letter) + ':' + shortened(text) + " cannot be understood",
-                      "left out");
+        m_remarks.add(place, base::say("{}:{} cannot be understood", letter, shortened(text)),
+                      base::said("left out"));
     }
 
     void refuse(FaultCode code, Place place, std::string_view text)

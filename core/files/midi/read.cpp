@@ -1,8 +1,9 @@
 #include "core/files/midi/read.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/text.h"
-#include "core/files/remarks.h"
 #include "core/files/midi/smfread.h"
+#include "core/files/remarks.h"
 #include "core/files/tidy.h"
 
 #include <algorithm>
@@ -151,13 +152,13 @@ public:
     Result<tune::Tune> read(std::string const& file)
     {
         for (std::string const& oddity : m_smf.oddities)
-            m_remarks.addOnce({}, oddity, "read as well as possible");
+            m_remarks.addOnce({}, oddity, base::said("read as well as possible"));
         std::vector<Voice> const voices = voicesOf(m_smf);
         if (voices.empty()) return Fault{FaultCode::NoNotes, file, ""};
         std::size_t const chosen = tuneVoice(voices);
         if (voices.size() > 1)
-            m_remarks.add({}, "the file has " + std::to_string(voices.size()) + " voices",
-                          "number " + std::to_string(chosen + 1) + " is read as the tune");
+            m_remarks.add({}, base::say("the file has {} voices", voices.size()),
+                          base::say("number {} is read as the tune", chosen + 1));
         readHead();
         std::vector<Sounding> const notes = melodyOf(voices[chosen]);
         layBars(notes.back().to);
@@ -178,9 +179,11 @@ private:
         m_key = music::keyOf(m_smf.sharps.value_or(0),
                              m_smf.minor ? music::Mode::Aeolian : music::Mode::Ionian);
         if (!m_smf.sharps)
-            m_remarks.add({}, "the file has no key", "notes are spelt as in C major");
+            m_remarks.add({}, base::said("the file has no key"),
+                          base::said("notes are spelt as in C major"));
         if (m_smf.meters.empty())
-            m_remarks.add({}, "the file has no time signature", "the bars are in 4/4");
+            m_remarks.add({}, base::said("the file has no time signature"),
+                          base::said("the bars are in 4/4"));
         else
             m_meters = m_smf.meters;
         if (m_meters.empty() || m_meters.front().at > 0) m_meters.insert(m_meters.begin(), SmfMeter{});
@@ -227,12 +230,13 @@ private:
             note.keys = {note.keys.back()};
         }
         if (moved)
-            m_remarks.add({}, "some notes are a little off the beat",
-                          "moved to the nearest part of the beat");
+            m_remarks.add({}, base::said("some notes are a little off the beat"),
+                          base::said("moved to the nearest part of the beat"));
         if (thinned)
-            m_remarks.add({}, "notes of the tune overlap",
-                          "each is cut short where the next begins, and only the highest note "
-                          "of a large chord is used");
+            m_remarks.add(
+                {}, base::said("notes of the tune overlap"),
+                base::said("each is cut short where the next begins, and only the highest note "
+                           "of a large chord is used"));
         return out;
     }
 
@@ -348,7 +352,8 @@ private:
             std::stable_sort(chords.begin(), chords.end(),
                              [](auto const& a, auto const& b) { return a.first < b.first; });
             for (auto const& [tick, chord] : chords) addChord(tick, chord);
-            m_remarks.add({}, "some texts in the file are chord symbols", "used as chords");
+            m_remarks.add({}, base::said("some texts in the file are chord symbols"),
+                          base::said("used as chords"));
             return;
         }
     }

@@ -1,5 +1,6 @@
 #include "core/files/midi/smfread.h"
 
+#include "core/base/words.h"
 #include "core/files/limits.h"
 
 #include <algorithm>
@@ -87,9 +88,9 @@ public:
             if (!event()) return FaultCode::Malformed;
             if (m_track.notes.size() + m_open.size() > notesLeft) return FaultCode::TuneTooLong;
         }
-        if (!m_done) m_contents.oddities.emplace_back("a track has no end");
+        if (!m_done) m_contents.oddities.emplace_back(base::said("a track has no end"));
         if (!m_open.empty())
-            m_contents.oddities.emplace_back("notes are never switched off");
+            m_contents.oddities.emplace_back(base::said("notes are never switched off"));
         for (auto const& [key, from] : m_open) end(key, from);
         std::stable_sort(m_track.notes.begin(), m_track.notes.end(),
                          [](SmfNote const& a, SmfNote const& b) { return a.from < b.from; });
@@ -161,7 +162,7 @@ private:
             if (good)
                 m_contents.meters.push_back({m_tick, byte(0), 1 << byte(1)});
             else
-                m_contents.oddities.emplace_back("a time signature makes no sense");
+                m_contents.oddities.emplace_back(base::said("a time signature makes no sense"));
         }
         if (type == 0x59 && body.size() >= 2 && !m_contents.sharps) {
             int const sharps = byte(0) > 0x7F ? byte(0) - 256 : byte(0);
@@ -184,7 +185,7 @@ private:
 
 std::string placeName(std::string const& file, std::size_t byte)
 {
-    return file + (file.empty() ? "byte " : ", byte ") + std::to_string(byte + 1);
+    return file + (file.empty() ? "" : ", ") + base::say("byte {}", byte + 1);
 }
 
 } // namespace
@@ -194,7 +195,8 @@ Result<SmfContents> readSmf(std::string_view bytes, std::string const& file)
     std::size_t from = 0;
     if (bytes.starts_with("RIFF")) from = std::min(bytes.find("MThd"), bytes.size());
     if (!bytes.substr(from).starts_with("MThd"))
-        return Fault{FaultCode::Malformed, placeName(file, from), "this is not a MIDI file"};
+        return Fault{FaultCode::Malformed, placeName(file, from),
+                     base::said("this is not a MIDI file")};
     Bytes header(bytes, from + 4, bytes.size());
     std::int64_t const length = header.number(4);
     std::int64_t const format = header.number(2);
@@ -202,18 +204,20 @@ Result<SmfContents> readSmf(std::string_view bytes, std::string const& file)
     std::int64_t const division = header.number(2);
     if (header.overran() || length < 6)
         return Fault{FaultCode::Malformed, placeName(file, header.at()),
-                     "the start of the file is incomplete"};
+                     base::said("the start of the file is incomplete")};
     SmfContents contents;
     contents.ticksACrotchet = static_cast<int>(division);
     if (division >= 0x8000) {
         // Frames a second and ticks a frame; at the usual tempo a crotchet lasts half a second.
         int const frames = 256 - static_cast<int>(division >> 8);
         contents.ticksACrotchet = frames * static_cast<int>(division & 0xFF) / 2;
-        contents.oddities.emplace_back("times are counted in film frames");
+        contents.oddities.emplace_back(base::said("times are counted in film frames"));
     }
     if (contents.ticksACrotchet == 0)
-        return Fault{FaultCode::BadScoreValue, placeName(file, from + 12), "division 0"};
-    if (format > 2) contents.oddities.emplace_back("the MIDI format is not 0, 1 or 2");
+        return Fault{FaultCode::BadScoreValue, placeName(file, from + 12),
+                     base::said("division 0")};
+    if (format > 2)
+        contents.oddities.emplace_back(base::said("the MIDI format is not 0, 1 or 2"));
 
     std::size_t notesLeft = limits::mostNotes;
     std::size_t at = from + 8 + static_cast<std::size_t>(length);
@@ -222,13 +226,14 @@ Result<SmfContents> readSmf(std::string_view bytes, std::string const& file)
         auto const size = static_cast<std::size_t>(head.number(4));
         std::size_t const end = at + 8 + size;
         if (bytes.substr(at, 4) == "MTrk") {
-            if (end > bytes.size()) contents.oddities.emplace_back("a track is cut off");
+            if (end > bytes.size())
+                contents.oddities.emplace_back(base::said("a track is cut off"));
             Bytes body(bytes, at + 8, end);
             contents.tracks.emplace_back();
             TrackReader reader(body, contents, contents.tracks.back());
             if (auto const code = reader.read(notesLeft))
                 return Fault{*code, placeName(file, body.at()),
-                             "in track " + std::to_string(contents.tracks.size())};
+                             base::say("in track {}", contents.tracks.size())};
         }
         at = end;
     }

@@ -1,5 +1,6 @@
 #include "core/files/musicxml/measure.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/text.h"
 #include "core/files/limits.h"
 #include "core/files/musicxml/values.h"
@@ -68,20 +69,20 @@ Outcome MeasureReader::key(xml_node node)
         // A signature of single signs: as many sharps or flats as it has.
         for (xml_node alter : node.children("key-alter")) fifths += alterOf(alter).semitones;
         fifths = std::clamp(fifths, -7, 7);
-        m_remarks.addOnce(m_places.of(node), "the key signature is not a usual one",
-                          "read as the usual one with the same number of sharps or flats");
+        m_remarks.addOnce(m_places.of(node), base::said("the key signature is not a usual one"),
+                          base::said("read as the usual one with the same number of sharps or flats"));
     }
     auto const mode = modeFrom(trimmed(node.child("mode").text().get()));
     m_key = music::keyOf(fifths, mode.value_or(music::Mode::Ionian));
     if (!mode)
-        m_remarks.addOnce(m_places.of(node), "the key does not say major or minor",
-                          "read as major");
+        m_remarks.addOnce(m_places.of(node), base::said("the key does not say major or minor"),
+                          base::said("read as major"));
     m_key.tonic = music::transposed(m_key.tonic, m_transposition);
     if (!m_anyNote)
         m_bar.key = m_key;
     else
-        m_remarks.addOnce(m_places.of(node), "the key changes inside a bar",
-                          "counted from the next bar on");
+        m_remarks.addOnce(m_places.of(node), base::said("the key changes inside a bar"),
+                          base::said("counted from the next bar on"));
     return std::nullopt;
 }
 
@@ -119,15 +120,15 @@ Outcome MeasureReader::meter(xml_node node)
     if (!m_anyNote)
         m_bar.meter = m_meter;
     else
-        m_remarks.addOnce(m_places.of(node), "the time signature changes inside a bar",
-                          "counted from the next bar on");
+        m_remarks.addOnce(m_places.of(node), base::said("the time signature changes inside a bar"),
+                          base::said("counted from the next bar on"));
     return std::nullopt;
 }
 
 void MeasureReader::countFromNextBar(xml_node node, std::string what)
 {
     if (m_anyNote)
-        m_remarks.addOnce(m_places.of(node), std::move(what), "counted from the next bar on");
+        m_remarks.addOnce(m_places.of(node), std::move(what), base::said("counted from the next bar on"));
 }
 
 void MeasureReader::transposition(xml_node node)
@@ -144,8 +145,8 @@ void MeasureReader::transposition(xml_node node)
     int const steps = node.child("diatonic") ? number("diatonic") : usualSteps(semitones);
     m_transposition = {steps + 7 * octaves, semitones + 12 * octaves};
     if (m_transposition == music::Interval{}) return;
-    m_remarks.addOnce(m_places.of(node), "the part is written for a transposing instrument",
-                      "read as it sounds");
+    m_remarks.addOnce(m_places.of(node), base::said("the part is written for a transposing instrument"),
+                      base::said("read as it sounds"));
     // The key of the same attributes stands before and was read as written.
     m_key.tonic = music::transposed(m_key.tonic, m_transposition);
     if (!m_anyNote) m_bar.key = m_key;

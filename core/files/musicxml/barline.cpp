@@ -41,20 +41,20 @@ void MeasureReader::barline(xml_node node)
     std::string_view const type = ending.attribute("type").value();
     if (location == "middle") {
         if (repeat || ending)
-            m_remarks.add(m_places.of(node), "a repeat inside a bar", "left out");
+            m_remarks.add(m_places.of(node), base::said("a repeat inside a bar"), base::said("left out"));
         return;
     }
     if (type == "start") {
         m_bar.endings = endingsFrom(ending.attribute("number").value());
         if (m_bar.endings.empty()) m_bar.endings = endingsFrom(ending.text().get());
         if (m_bar.endings.empty())
-            m_remarks.add(m_places.of(node), "a time bar has no number", "left out");
+            m_remarks.add(m_places.of(node), base::said("a time bar has no number"), base::said("left out"));
     }
     if (direction == "forward") {
         if (location == "left")
             m_bar.repeatOpens = true;
         else
-            m_remarks.add(m_places.of(node), "a repeat opens at the end of a bar", "left out");
+            m_remarks.add(m_places.of(node), base::said("a repeat opens at the end of a bar"), base::said("left out"));
     }
     if (location == "left") {
         if (direction == "backward" && !bars.empty()) bars.back().repeatCloses = true;

@@ -1,5 +1,6 @@
 #include "core/files/musicxml/measure.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/text.h"
 #include "core/files/limits.h"
 #include "core/files/musicxml/values.h"
@@ -67,7 +68,7 @@ void MeasureReader::harmony(xml_node node)
         return;
     }
     if (!at || !letter) {
-        m_remarks.addOnce(place, "a chord symbol has no root", "left out");
+        m_remarks.addOnce(place, base::said("a chord symbol has no root"), base::said("left out"));
         return;
     }
     if (++m_textCount > limits::mostTexts) return;
@@ -79,14 +80,17 @@ void MeasureReader::harmony(xml_node node)
     auto suffix = suffixOf(kindName, degrees);
     if (!suffix) {
         suffix = suffixOf(kindName, {});
-        std::string const what = "the chord kind " + shortened(kindName) +
-                                 (degrees.empty() ? "" : " with its degrees");
-        m_remarks.add(place, what + " is not known", suffix ? "read without them" : "left out");
+        std::string const named = shortened(kindName);
+        m_remarks.add(place,
+                      degrees.empty()
+                          ? base::say("the chord kind {} is not known", named)
+                          : base::say("the chord kind {} with its degrees is not known", named),
+                      suffix ? base::said("read without them") : base::said("left out"));
         if (!suffix) return;
     }
     music::PitchName const name{*letter, alterOf(root.child("root-alter")).semitones};
     auto chord = music::chordFrom(music::plain(name) + *suffix);
-    if (!chord) return m_remarks.add(place, "a chord symbol cannot be read", "left out");
+    if (!chord) return m_remarks.add(place, base::said("a chord symbol cannot be read"), base::said("left out"));
     xml_node const bass = node.child("bass");
     if (auto const low = letterFrom(bass.child("bass-step").text().get())) {
         chord->bass = {*low, alterOf(bass.child("bass-alter")).semitones};

@@ -1,5 +1,6 @@
 #include "core/files/musicxml/measure.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/fields.h"
 #include "core/files/abc/text.h"
 #include "core/files/limits.h"
@@ -38,13 +39,13 @@ void MeasureReader::metronome(xml_node node)
     constexpr Rational slowest{1};
     constexpr Rational fastest{1000};
     if (!beats || *beats < slowest || *beats > fastest || *halvings < 0) {
-        m_remarks.add(m_places.of(node), "the metronome mark is not a tempo",
-                      "the usual tempo is used");
+        m_remarks.add(m_places.of(node), base::said("the metronome mark is not a tempo"),
+                      base::said("the usual tempo is used"));
         return;
     }
     if (tempo) {
-        m_remarks.addOnce(m_places.of(node), "the tempo changes inside the tune",
-                          "only the first is used");
+        m_remarks.addOnce(m_places.of(node), base::said("the tempo changes inside the tune"),
+                          base::said("only the first is used"));
         return;
     }
     Length const plain{Rational(1, std::int64_t{1} << *halvings)};
@@ -142,8 +143,8 @@ void MeasureReader::sound(xml_node node)
     constexpr double fastest = 1000;
     bool const possible = quarters >= 1 && quarters <= fastest;
     if (rate && !possible)
-        m_remarks.addOnce(m_places.of(node), "the tempo of the sound is none",
-                          "it is passed over");
+        m_remarks.addOnce(m_places.of(node), base::said("the tempo of the sound is none"),
+                          base::said("it is passed over"));
     if (!tempo && possible) tempo = tune::Tempo{{Rational(1, 4)}, quarters};
 }
 

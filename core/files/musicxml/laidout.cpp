@@ -31,8 +31,8 @@ void MeasureReader::layOut(std::vector<Gathered>& notes)
         if (note.at < at + smallest && at < note.at + smallest) {
             note.at = at; // rounded by the file
         } else if (note.at < at) {
-            m_remarks.addOnce(note.place, "notes of one voice overlap",
-                              "the later ones are cut or left out");
+            m_remarks.addOnce(note.place, base::said("notes of one voice overlap"),
+                              base::said("the later ones are cut or left out"));
             if (end <= at) continue;
             note.at = at;
             note.length = end - at;
@@ -99,8 +99,8 @@ void MeasureReader::settleMarks()
         bool const stacked = !kept.empty() && kept.back().at == mark.at;
         if (stacked && kept.back().chord == mark.chord && mark.pass != 2) continue;
         if (stacked && (mark.pass != 2 || kept.back().pass)) {
-            m_remarks.addOnce(m_bar.place, "there are two chord symbols in one place",
-                              "only the first is used");
+            m_remarks.addOnce(m_bar.place, base::said("there are two chord symbols in one place"),
+                              base::said("only the first is used"));
             continue;
         }
         if (stacked) kept.back().pass = 1;

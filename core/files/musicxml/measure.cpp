@@ -70,8 +70,9 @@ Outcome MeasureReader::moved(xml_node node, int direction)
     if (auto problem = fits(by, node.child("duration"))) return problem;
     m_at = direction > 0 ? m_at + by : m_at - by;
     if (m_at < Length{}) {
-        m_remarks.add(m_places.of(node), "the file goes back beyond the start of the bar",
-                      "read from the start of the bar");
+        m_remarks.add(m_places.of(node),
+                      base::said("the file goes back beyond the start of the bar"),
+                      base::said("read from the start of the bar"));
         m_at = {};
     }
     m_end = std::max(m_end, m_at);

@@ -1,5 +1,6 @@
 #include "core/files/musicxml/mxl.h"
 
+#include "core/base/words.h"
 #include "core/files/musicxml/xmltext.h"
 
 #include <archive.h>
@@ -136,13 +137,13 @@ Result<std::string> entryNamed(std::string_view bytes, std::string const& name,
     Zip zip(bytes);
     while (auto const found = zip.next()) {
         if (*found != name) continue;
-        if (zip.isEncrypted()) return damaged(file, name + " is encrypted");
+        if (zip.isEncrypted()) return damaged(file, base::say("{} is encrypted", name));
         Zip::Contents contents = zip.contents(most);
         if (contents.tooLong) return Fault{FaultCode::FileTooLarge, file, name};
-        if (!contents.whole) return damaged(file, name + " cannot be unpacked");
+        if (!contents.whole) return damaged(file, base::say("{} cannot be unpacked", name));
         return std::move(contents.bytes);
     }
-    return damaged(file, "there is no " + name + " in it");
+    return damaged(file, base::say("there is no {} in it", name));
 }
 
 bool isScoreName(std::string const& name)
@@ -235,11 +236,10 @@ Result<std::string> scoreInMxl(std::string_view bytes, std::string const& file)
     std::optional<std::string> name;
     if (container) name = rootFileIn(*container);
     if (!name || name->empty()) name = onlyScoreIn(bytes);
-    if (!name) return damaged(file, "its list of contents names no music");
+    if (!name) return damaged(file, base::said("its list of contents names no music"));
     if (!staysInside(*name))
-        return damaged(file, "its list of contents points outside the "
-                             "file: " +
-                                 *name);
+        return damaged(file,
+                       base::say("its list of contents points outside the file: {}", *name));
     return entryNamed(bytes, *name, longestScore, file);
 }
 

@@ -1,5 +1,6 @@
 #include "core/files/musicxml/measure.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/text.h"
 #include "core/files/limits.h"
 #include "core/files/musicxml/values.h"
@@ -50,13 +51,13 @@ Outcome MeasureReader::lengthOf(xml_node note, Length& out)
     bool const tuplet = ratio && actual >= 1 && actual <= largest && normal >= 1 &&
                         normal <= largest && actual != normal;
     if (ratio && !tuplet && actual != normal)
-        m_remarks.addOnce(m_places.of(ratio), "a tuplet of impossible numbers",
-                          "its notes last as long as they are counted");
+        m_remarks.addOnce(m_places.of(ratio), base::said("a tuplet of impossible numbers"),
+                          base::said("its notes last as long as they are counted"));
     if (tuplet && shown) shown = *shown * Rational(normal, actual);
 
     xml_node const duration = note.child("duration");
     if (!duration) {
-        if (!shown) return Problem{FaultCode::BadScoreValue, "a note without length", note};
+        if (!shown) return Problem{FaultCode::BadScoreValue, base::said("a note without length"), note};
         out = *shown;
         return fits(out, note);
     }
@@ -81,11 +82,11 @@ Outcome MeasureReader::pitchOf(xml_node note, Pitch& out)
     if (!octave || *octave < 0 || *octave > 9) return wrongValue(pitch.child("octave"));
     Alter const alter = alterOf(pitch.child("alter"));
     if (alter.rounded)
-        m_remarks.addOnce(m_places.of(pitch), "accidentals of less than a semitone",
-                          "read as whole semitones");
+        m_remarks.addOnce(m_places.of(pitch), base::said("accidentals of less than a semitone"),
+                          base::said("read as whole semitones"));
     if (alter.tooFar)
-        m_remarks.addOnce(m_places.of(pitch), "accidentals beyond a double sharp or flat",
-                          "read as double ones");
+        m_remarks.addOnce(m_places.of(pitch), base::said("accidentals beyond a double sharp or flat"),
+                          base::said("read as double ones"));
     out = music::transposed(Pitch{*letter, alter.semitones, *octave}, m_transposition);
     int const key = midi(out);
     if (key < 0 || key > highestKey) return wrongValue(pitch.child("octave"));
@@ -124,8 +125,8 @@ Outcome MeasureReader::note(xml_node node)
     if (node.child("grace")) return grace(node);
     bool const chord = node.child("chord") && m_anyNote;
     if (node.child("chord") && !m_anyNote)
-        m_remarks.addOnce(m_places.of(node), "a chord has no first note",
-                          "read as a note of its own");
+        m_remarks.addOnce(m_places.of(node), base::said("a chord has no first note"),
+                          base::said("read as a note of its own"));
     Length length;
     if (auto problem = lengthOf(node, length)) return problem;
     m_anyNote = true;
@@ -145,7 +146,7 @@ Outcome MeasureReader::note(xml_node node)
     m_noteBefore.reset();
     if (!isOurs(node) || node.child("cue")) return std::nullopt;
     if (length == Length{}) {
-        m_remarks.add(m_places.of(node), "a note has no length", "left out");
+        m_remarks.add(m_places.of(node), base::said("a note has no length"), base::said("left out"));
         return std::nullopt;
     }
     if (++m_noteCount > limits::mostNotes) return Problem{FaultCode::TuneTooLong, "", node};
@@ -160,7 +161,7 @@ Outcome MeasureReader::note(xml_node node)
         gathered.note.pitches.push_back(pitch);
         gathered.note.graces = std::exchange(m_graces, {});
     } else if (node.child("unpitched")) {
-        m_remarks.addOnce(m_places.of(node), "notes without pitch", "read as rests");
+        m_remarks.addOnce(m_places.of(node), base::said("notes without pitch"), base::said("read as rests"));
     } else {
         gathered.note.hidden = std::string_view(node.attribute("print-object").value()) == "no";
         gathered.note.graces = std::exchange(m_graces, {});
@@ -210,8 +211,8 @@ void MeasureReader::notations(xml_node note, Gathered& gathered)
             } else {
                 for (xml_node inner : sign.children()) {
                     if (std::string_view(inner.name()) == "fingering")
-                        m_remarks.addOnce(m_places.of(inner), "the music has fingering",
-                                          "left out, as new fingering is worked out");
+                        m_remarks.addOnce(m_places.of(inner), base::said("the music has fingering"),
+                                          base::said("left out, as new fingering is worked out"));
                     if (MarkElement const* row = markOf(name, inner.name()))
                         mark(gathered, std::string(row->mark));
                 }

@@ -1,5 +1,6 @@
 #include "core/files/musicxml/parts.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/text.h"
 
 #include <algorithm>
@@ -114,7 +115,8 @@ PartSurvey surveyOf(Part const& part)
 
 std::string partLabel(Part const& part)
 {
-    return part.name.empty() ? "part " + part.id : "the part \"" + part.name + "\"";
+    return part.name.empty() ? base::say("file|part {}", part.id)
+                             : base::say("the part \"{}\"", part.name);
 }
 
 } // namespace
@@ -190,16 +192,14 @@ std::optional<TuneVoice> tuneVoiceOf(std::vector<Part> const& parts, Places cons
     auto const sounding = std::count_if(surveys.begin(), surveys.end(),
                                         [](PartSurvey const& s) { return s.pitched > 0; });
     if (sounding > 1)
-        remarks.add(places.of(first), "the music has " + std::to_string(sounding) + " parts",
-                    partLabel(parts[tune.part]) + " is read as the tune");
+        remarks.add(places.of(first), base::say("the music has {} parts", sounding),
+                    base::say("{} is read as the tune", partLabel(parts[tune.part])));
     if (survey.staves.size() > 1)
-        remarks.add(places.of(first),
-                    "the part has " + std::to_string(survey.staves.size()) + " staves",
-                    "the tune is read from staff " + std::to_string(tune.staff));
+        remarks.add(places.of(first), base::say("the part has {} staves", survey.staves.size()),
+                    base::say("the tune is read from staff {}", tune.staff));
     if (voices.size() > 1)
-        remarks.add(places.of(first),
-                    "the staff has " + std::to_string(voices.size()) + " voices",
-                    "voice " + plainText(tune.voice) + " is read as the tune");
+        remarks.add(places.of(first), base::say("the staff has {} voices", voices.size()),
+                    base::say("voice {} is read as the tune", plainText(tune.voice)));
     return tune;
 }
 

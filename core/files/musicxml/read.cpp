@@ -1,5 +1,6 @@
 #include "core/files/musicxml/read.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/text.h"
 #include "core/files/musicxml/measure.h"
 #include "core/files/musicxml/mxl.h"
@@ -127,8 +128,7 @@ bool sameWord(std::string const& a, std::string const& b)
 std::string placeName(std::string const& file, tune::Place place)
 {
     std::string name = file;
-    if (place.line > 0)
-        name += (name.empty() ? "" : ", ") + ("line " + std::to_string(place.line));
+    if (place.line > 0) name += (name.empty() ? "" : ", ") + base::say("line {}", place.line);
     return name;
 }
 
@@ -154,7 +154,7 @@ public:
             auto const at =
                 static_cast<std::size_t>(std::max<std::ptrdiff_t>(parsed.offset, 0));
             return Fault{FaultCode::Malformed, placeName(m_file, m_places.ofByte(at)),
-                         std::string(xmlWords(parsed.status))};
+                         base::said(xmlWords(parsed.status))};
         }
         xml_node const score = scoreIn(document);
         if (!score) return Fault{FaultCode::NoScore, m_file, rootName(document)};
@@ -210,11 +210,12 @@ private:
     Fault fault(musicxml::Problem const& problem, Part const& part, std::size_t measure) const
     {
         std::string place = m_file;
-        place += (place.empty() ? "" : ", ") + ("part " + part.id);
+        place += (place.empty() ? "" : ", ") + base::say("file|part {}", part.id);
         std::string const& number = part.measures[measure].number;
-        place += ", measure " + (number.empty() ? std::to_string(measure + 1) : number);
+        place += ", " +
+                 base::say("measure {}", number.empty() ? std::to_string(measure + 1) : number);
         if (int const line = m_places.of(problem.at).line; line > 0)
-            place += ", line " + std::to_string(line);
+            place += ", " + base::say("line {}", line);
         return {problem.code, place, problem.detail};
     }
 

@@ -21,7 +21,7 @@ std::string shortened(std::string_view text)
 
 Problem wrongValue(xml_node node)
 {
-    if (!node) return {FaultCode::BadScoreValue, "an element is missing", node};
+    if (!node) return {FaultCode::BadScoreValue, base::said("an element is missing"), node};
     return {FaultCode::BadScoreValue,
             std::string(node.name()) + ' ' + shortened(node.text().get()), node};
 }

@@ -1,8 +1,9 @@
 #include "core/files/tables/harpbook.h"
 
-#include "core/files/tables/harpjson.h"
+#include "core/base/words.h"
 #include "core/files/jsonline.h"
 #include "core/files/jsonwords.h"
+#include "core/files/tables/harpjson.h"
 
 #include <algorithm>
 #include <set>
@@ -35,7 +36,7 @@ std::vector<bool> listOf(Json const& numbers, int strings, bool named,
         int const number = numbers.at(i).get<int>();
         if (number < 1 || number > strings)
             throw WrongHarp{pointer + '/' + std::to_string(i),
-                            "there is no string " + std::to_string(number)};
+                            base::say("there is no string {}", number)};
         out[static_cast<std::size_t>(number) - 1] = named;
     }
     return out;
@@ -43,24 +44,25 @@ std::vector<bool> listOf(Json const& numbers, int strings, bool named,
 
 std::string asked(Json const& member, char const* key, std::string const& pointer)
 {
-    if (!member.contains(key))
-        throw WrongHarp{pointer, std::string("\"") + key + "\" is missing"};
+    if (!member.contains(key)) throw WrongHarp{pointer, base::say("\"{}\" is missing", key)};
     return member.at(key).get<std::string>();
 }
 
 std::vector<HarpModel> harpsFrom(Json const& json)
 {
     if (!json.is_object() || !json.contains("sallow_harps"))
-        throw WrongHarp{"", "this is not a file of harps"};
+        throw WrongHarp{"", base::said("this is not a file of harps")};
     if (json.at("sallow_harps").get<int>() != version)
-        throw WrongHarp{"/sallow_harps", "it was saved by a newer version of Sallow"};
+        throw WrongHarp{"/sallow_harps",
+                        base::said("it was saved by a newer version of Sallow")};
     std::vector<HarpModel> harps;
     std::set<std::string> ids;
     for (std::size_t i = 0; i < json.at("harps").size(); ++i) {
         std::string const pointer = "/harps/" + std::to_string(i);
         harps.push_back(harpFromMember(json.at("harps").at(i), pointer));
         if (!ids.insert(harps.back().id).second)
-            throw WrongHarp{pointer + "/id", harps.back().id + " stands here a second time"};
+            throw WrongHarp{pointer + "/id",
+                            base::say("{} stands here a second time", harps.back().id)};
     }
     return harps;
 }
@@ -87,11 +89,12 @@ HarpModel harpFromMember(Json const& member, std::string const& pointer)
     model.name = asked(member, "name", pointer);
     auto const lowest = music::pitchFrom(asked(member, "lowest", pointer));
     if (!lowest || lowest->alter != 0)
-        throw WrongHarp{pointer + "/lowest", "a letter and an octave are needed, such as C2"};
+        throw WrongHarp{pointer + "/lowest",
+                        base::said("a letter and an octave are needed, such as C2")};
     model.lowest = *lowest;
     int const strings = member.at("strings").get<int>();
     if (strings < harp::fewestStrings || strings > harp::mostStrings)
-        throw WrongHarp{pointer + "/strings", std::to_string(strings) + " strings"};
+        throw WrongHarp{pointer + "/strings", base::say("{} strings", strings)};
     auto const tuning = music::pitchNameFrom(asked(member, "tuning", pointer));
     if (!tuning) throw WrongHarp{pointer + "/tuning", asked(member, "tuning", pointer)};
     model.tuning = *tuning;
@@ -124,13 +127,13 @@ base::Result<std::vector<HarpModel>> readHarpBook(std::string_view text,
         return harpsFrom(Json::parse(text));
     } catch (Json::parse_error const& error) {
         return Fault{FaultCode::Malformed,
-                     file + ", line " + std::to_string(lineOfByte(text, error.byte)),
-                     "this is not a file of harps"};
+                     file + ", " + base::say("line {}", lineOfByte(text, error.byte)),
+                     base::said("this is not a file of harps")};
     } catch (Json::exception const& error) {
         return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     } catch (WrongHarp const& wrong) {
         return Fault{FaultCode::Malformed,
-                     file + ", line " + std::to_string(lineOf(text, wrong.pointer)),
+                     file + ", " + base::say("line {}", lineOf(text, wrong.pointer)),
                      wrong.detail};
     }
 }

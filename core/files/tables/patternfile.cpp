@@ -1,5 +1,6 @@
 #include "core/files/tables/patternfile.h"
 
+#include "core/base/words.h"
 #include "core/files/jsonline.h"
 #include "core/files/jsonwords.h"
 #include "core/pattern/own.h"
@@ -20,7 +21,8 @@ base::Result<std::vector<pattern::Pattern>> patternsFrom(Json const& json,
                                                          std::string const& file)
 {
     if (json.at("sallow_patterns").get<int>() != version)
-        return Fault{FaultCode::Malformed, file, "it was saved by a newer version of Sallow"};
+        return Fault{FaultCode::Malformed, file,
+                     base::said("it was saved by a newer version of Sallow")};
     std::vector<pattern::Pattern> own;
     for (Json const& member : json.at("patterns")) {
         auto read = pattern::ownPatternFrom(member.at("pattern").get<std::string>());
@@ -55,8 +57,8 @@ base::Result<std::vector<pattern::Pattern>> readPatternFile(std::string_view tex
         return patternsFrom(Json::parse(text), file);
     } catch (Json::parse_error const& error) {
         return Fault{FaultCode::Malformed,
-                     file + ", line " + std::to_string(lineOfByte(text, error.byte)),
-                     "this is not a file of patterns"};
+                     file + ", " + base::say("line {}", lineOfByte(text, error.byte)),
+                     base::said("this is not a file of patterns")};
     } catch (Json::exception const& error) {
         return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     }

@@ -26,6 +26,7 @@ struct Node {
 };
 
 std::string text(Node const& node);
+std::string words(Node const& node); // text for the reader, in the language in use
 double number(Node const& node, double least, double most);
 int whole(Node const& node, int least, int most);
 bool yesOrNo(Node const& node);

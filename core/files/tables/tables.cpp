@@ -82,7 +82,7 @@ void readHarps(Row& table, Tables& tables)
     Names names;
     for (Node const& node : list(table["harps"])) {
         Row row(node);
-        HarpSize const size{text(row["id"]), text(row["name"]), naturalPitch(row["lowest"]),
+        HarpSize const size{text(row["id"]), words(row["name"]), naturalPitch(row["lowest"]),
                             naturalPitch(row["highest"])};
         row.done();
         names.add(node, size.id);
@@ -95,7 +95,7 @@ void readHarps(Row& table, Tables& tables)
 LeverFit leverFit(Node const& node)
 {
     Row row(node);
-    LeverFit fit{text(row["id"]), text(row["name"]), {}};
+    LeverFit fit{text(row["id"]), words(row["name"]), {}};
     Node const letters = row["letters"];
     row.done();
     if (!letters.value->is_string()) letters.refuse("letters are wanted");
@@ -113,7 +113,7 @@ void readTunings(Row& table, Tables& tables)
     for (Node const& node : list(table["tunings"])) {
         Row row(node);
         std::string const id = text(row["id"]);
-        std::string const name = text(row["name"]);
+        std::string const name = words(row["name"]);
         row.done();
         tunings.add(node, id);
         auto const key = music::pitchNameFrom(id);
@@ -150,7 +150,7 @@ void readHands(Row& table, Tables& tables)
     constexpr std::size_t pairsOfAHand = harp::fingers * (harp::fingers - 1) / 2;
     for (Node const& node : list(table["hands"])) {
         Row row(node);
-        harp::HandModel hand{text(row["id"]), text(row["name"]), 0, 0, {}};
+        harp::HandModel hand{text(row["id"]), words(row["name"]), 0, 0, {}};
         hand.comfortMm = number(row["comfort_mm"], 30, 400);
         hand.limitMm = number(row["limit_mm"], hand.comfortMm, 400);
         Names pairs;
@@ -191,7 +191,7 @@ void readLevels(Row& table, Tables& tables)
         harp::Level level;
         int const next = static_cast<int>(tables.levels.size()) + 1;
         level.number = whole(row["number"], next, next);
-        level.name = text(row["name"]);
+        level.name = words(row["name"]);
         level.leftNotesPerSecond = number(row["left_notes_per_second"], 0.1, 50);
         level.rightNotesPerSecond = number(row["right_notes_per_second"], 0.1, 50);
         level.sameStringPerSecond = number(row["same_string_per_second"], 0.1, 50);
@@ -224,7 +224,7 @@ pattern::Pattern patternOf(Node const& node)
         for (Node const& m : list(row["meters"])) p.meters.push_back(text(meter(m)));
     if (row.has("lowest_root")) p.lowestRoot = midi(naturalPitch(row["lowest_root"]));
     if (row.has("liking")) p.liking = whole(row["liking"], -leastLiked, leastLiked);
-    p.feel = text(row["feel"]);
+    p.feel = words(row["feel"]);
     row.done();
     return p;
 }
@@ -355,8 +355,8 @@ void readSliders(Row& table, Tables& tables)
     Names names;
     for (Node const& node : list(table["sliders"])) {
         Row row(node);
-        arrange::Slider slider{text(row["id"]), text(row["name"]), text(row["less"]),
-                               text(row["more"]), pullsOf(row["weights"])};
+        arrange::Slider slider{text(row["id"]), words(row["name"]), words(row["less"]),
+                               words(row["more"]), pullsOf(row["weights"])};
         if (row.has("taste")) slider.figures = readFigurePulls(row["taste"]);
         row.done();
         names.add(node, slider.id);
@@ -391,7 +391,7 @@ void readTemperaments(Row& table, Tables& tables)
     Names names;
     for (Node const& node : list(table["temperaments"])) {
         Row row(node);
-        perform::Temperament temperament{text(row["id"]), text(row["name"]), {}};
+        perform::Temperament temperament{text(row["id"]), words(row["name"]), {}};
         Node const centsNode = row["millicents"];
         auto const cents = list(centsNode);
         if (cents.size() != temperament.cents.size()) centsNode.refuse("twelve, from C upwards");

@@ -129,8 +129,8 @@ void readStyles(Row& file, arrange::Taste const& usual, tune::WayPrices const& w
     constexpr int greatestWeight = 100'000;
     for (Node const& node : table::list(file["styles"])) {
         Row row(node);
-        arrange::Weights style{table::text(row["id"]), table::text(row["name"]), {}, usual,
-                               ways};
+        arrange::Weights style{
+            table::text(row["id"]), table::words(row["name"]), {}, usual, ways};
         Row weights(row["weights"]);
         for (std::size_t i = 0; i < arrange::termCount; ++i) {
             auto const term = termName(static_cast<arrange::Term>(i));

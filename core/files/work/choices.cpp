@@ -1,5 +1,6 @@
 #include "core/files/tables/tables.h"
 
+#include "core/base/words.h"
 #include "core/music/key.h"
 
 #include <fmt/format.h>
@@ -21,7 +22,7 @@ base::Result<Item> named(std::vector<Item> const& items, Id id, std::string_view
         known.push_back(item.*id);
     }
     return base::Fault{code, std::string(wanted),
-                       fmt::format("known: {}", fmt::join(known, ", "))};
+                       base::say("known: {}", fmt::join(known, ", "))};
 }
 
 // Gap above a string, from the spacing table.
@@ -97,8 +98,8 @@ base::Result<harp::Level> levelFrom(Tables const& tables, int number)
 {
     for (harp::Level const& level : tables.levels)
         if (level.number == number) return level;
-    return base::Fault{base::FaultCode::NoSuchHand, fmt::format("level {}", number),
-                       fmt::format("levels go from 1 to {}", tables.levels.size())};
+    return base::Fault{base::FaultCode::NoSuchHand, base::say("level {}", number),
+                       base::say("levels go from 1 to {}", tables.levels.size())};
 }
 
 base::Result<arrange::Weights> styleFrom(Tables const& tables, std::string_view id)

@@ -1,5 +1,6 @@
 #include "core/files/work/document.h"
 
+#include "core/base/words.h"
 #include "core/files/abc/read.h"
 #include "core/files/abc/write.h"
 #include "core/files/jsonline.h"
@@ -344,7 +345,8 @@ Result<tune::Tune> tuneIn(std::string const& abc, std::string const& file)
 {
     auto entries = abcTunes(abc);
     if (!entries) return entries.error();
-    return readAbc(abc, entries->front(), file + ", the tune in it", Rests::Allowed);
+    return readAbc(abc, entries->front(), file + base::said(", the tune in it"),
+                   Rests::Allowed);
 }
 
 // What of a tune ABC alone holds in a document: not its chords and words, which have members of
@@ -510,17 +512,17 @@ Result<SavedWork> readDocument(std::string_view text, Tables const& tables,
         return workFrom(Json::parse(text), tables, file);
     } catch (Json::parse_error const& error) {
         return Fault{FaultCode::Malformed,
-                     file + ", line " + std::to_string(lineOfByte(text, error.byte)),
-                     "this is not a saved arrangement"};
+                     file + ", " + base::say("line {}", lineOfByte(text, error.byte)),
+                     base::said("this is not a saved arrangement")};
     } catch (Json::exception const& error) {
         return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     } catch (WrongHarp const& wrong) {
         return Fault{FaultCode::Malformed,
-                     file + ", line " + std::to_string(lineOf(text, wrong.pointer)),
+                     file + ", " + base::say("line {}", lineOf(text, wrong.pointer)),
                      wrong.detail};
     } catch (Wrong const& wrong) {
         return Fault{FaultCode::Malformed,
-                     file + ", line " + std::to_string(lineOf(text, wrong.pointer)),
+                     file + ", " + base::say("line {}", lineOf(text, wrong.pointer)),
                      wrong.detail};
     }
 }

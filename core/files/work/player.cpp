@@ -1,5 +1,6 @@
 #include "core/files/work/player.h"
 
+#include "core/base/words.h"
 #include "core/files/jsonline.h"
 #include "core/files/jsonwords.h"
 #include "core/files/work/form.h"
@@ -131,8 +132,8 @@ Result<Pupils> readPupils(std::string_view text, Tables const& tables, std::stri
         return out;
     } catch (Json::parse_error const& error) {
         return Fault{FaultCode::Malformed,
-                     file + ", line " + std::to_string(lineOfByte(text, error.byte)),
-                     "this is not a list of pupils"};
+                     file + ", " + base::say("line {}", lineOfByte(text, error.byte)),
+                     base::said("this is not a list of pupils")};
     } catch (Json::exception const& error) {
         return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
     } catch (WrongHarp const& wrong) {

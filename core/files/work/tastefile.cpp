@@ -1,5 +1,6 @@
 #include "core/files/work/tastefile.h"
 
+#include "core/base/words.h"
 #include "core/files/json.h"
 #include "core/files/jsonwords.h"
 #include "core/files/work/form.h"
@@ -89,7 +90,7 @@ base::Result<TasteKept> readTaste(std::string_view text, std::string const& file
                 choice.taken < choice.offers.size() && choice.proposed < choice.offers.size();
             if (!whole)
                 return Fault{FaultCode::Malformed, file,
-                             "a choice names a shape that was not offered"};
+                             base::said("a choice names a shape that was not offered")};
             kept.choices.push_back(std::move(choice));
         }
         return kept;

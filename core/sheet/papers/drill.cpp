@@ -1,5 +1,6 @@
 #include "core/sheet/papers/drill.h"
 
+#include "core/base/words.h"
 #include "core/hands/lefthand.h"
 #include "core/notation/durations.h"
 #include "core/sheet/cautions.h"
@@ -31,14 +32,14 @@ constexpr double pictureScale = 1.0;
 constexpr double betweenLines = 2.6;
 
 // Placing before plucking, closing and coming off [trade-3.3]; the rest common practice.
-constexpr std::array<char const*, 4> whatToDo{
+constexpr auto whatToDo = base::markedList(
     "1.  Place all the fingers of the shape before you pluck: look once, then feel the "
     "strings.",
     "2.  Check that your hand is relaxed: thumb high, wrist and shoulder loose, no finger "
     "pressing.",
     "3.  Roll the shape from low to high, closing each finger into the palm; then pluck it "
     "together.",
-    "4.  Come off and move on: place the next shape in good time."};
+    "4.  Come off and move on: place the next shape in good time.");
 
 bool sameHold(std::vector<VoicedNote> const& a, std::vector<VoicedNote> const& b)
 {
@@ -83,7 +84,7 @@ std::string barsText(tune::Tune const& tune, std::vector<int> const& bars)
 {
     constexpr std::size_t most = 4;
     if (bars.size() == 1) return tune::barName(tune, bars.front());
-    std::string text = "bars ";
+    std::string text = base::said("bars ");
     for (std::size_t i = 0; i < std::min(most, bars.size()); ++i)
         text += (i > 0 ? ", " : "") +
                 std::to_string(tune.bars[static_cast<std::size_t>(bars[i])].number);
@@ -136,7 +137,7 @@ ShapePicture pictureOf(DrillShape const& shape, Arrangement const& arrangement)
     picture.title = music::shown(shape.chord);
     picture.ofChord = true;
     picture.caption = barsText(arrangement.tune, shape.bars);
-    if (!shape.block) picture.caption += " · rolled only";
+    if (!shape.block) picture.caption += base::said(" · rolled only");
     return picture;
 }
 
@@ -169,8 +170,8 @@ double drawSteps(Pen& pen, tune::Tempo const& goal, double width)
         x += cell;
         upright(std::min(x, width - 0.05));
         if (!step.restAfter) continue;
-        words("rest", 2.6, Face::Italic, Ink::Caution);
-        words("hands down", 4.5, Face::Italic, Ink::Caution);
+        words(base::said("steps|rest"), 2.6, Face::Italic, Ink::Caution);
+        words(base::said("hands down"), 4.5, Face::Italic, Ink::Caution);
         x += cell;
         upright(std::min(x, width - 0.05));
     }
@@ -194,15 +195,14 @@ void addHead(Papers& papers, Arrangement const& arrangement)
     head.tune.tempo = arrangement.tempo;
     head.setupLine = harp::setupLine(arrangement.harp, arrangement.levers.setup);
     head.levers = leverPicture(arrangement.harp, arrangement.levers.setup);
-    head.harpLine =
-        "left-hand placing drill · level " + std::to_string(arrangement.level.number);
+    head.harpLine = base::say("left-hand placing drill · level {}", arrangement.level.number);
     Pen pen(papers.font());
     double const height = drawHeading(pen, head, papers.width());
     papers.add(pen, height, 0);
     double gap = 1.2;
     for (char const* text : whatToDo) {
         Pen line(papers.font());
-        double const lineRoom = drawWords(line, text, papers.width());
+        double const lineRoom = drawWords(line, base::said(text), papers.width());
         papers.add(line, lineRoom, gap);
         gap = 0.15;
     }
@@ -235,12 +235,13 @@ void addLine(Papers& papers, MusicLine const& line, std::vector<ShapePicture> co
 void addSteps(Papers& papers, tune::Tempo const& goal)
 {
     Pen pen(papers.font());
-    double y = drawWords(
-        pen,
-        "Steps up to the tempo: move on when a step has gone easily three times; if it will "
-        "not, go back one. The beats a minute are under each step. Rest for five minutes in "
-        "every half hour.",
-        papers.width());
+    double y = drawWords(pen,
+                         base::said("Steps up to the tempo: move on when a step has gone "
+                                    "easily three times; if it will "
+                                    "not, go back one. The beats a minute are under each step. "
+                                    "Rest for five minutes in "
+                                    "every half hour."),
+                         papers.width());
     y += 1.0;
     Pen table(papers.font());
     double const height = drawSteps(table, goal, papers.width());
@@ -259,7 +260,7 @@ double drawDrillFoot(Pen& pen, tune::Tune const& tune, double width)
         y -= 1.35 * footHeight;
     };
     line(tune.copyright, Ink::Words);
-    line(care, Ink::Caution);
+    line(base::said(care), Ink::Caution);
     return -y + 1.0;
 }
 

@@ -1,5 +1,6 @@
 #include "core/sheet/papers/exercise.h"
 
+#include "core/base/words.h"
 #include "core/notation/lefthand.h"
 #include "core/pattern/layout.h"
 
@@ -160,8 +161,9 @@ base::Result<arrange::Arrangement> exerciseOf(Exercise const& exercise, Pattern 
             roots.push_back(*root);
         }
     if (kept.empty())
-        return base::Fault{base::FaultCode::NothingPlayable, "the pattern " + pattern.name,
-                           "it is wider than this harp"};
+        return base::Fault{base::FaultCode::NothingPlayable,
+                           base::say("the pattern {}", pattern.name),
+                           base::said("it is wider than this harp")};
     Length const span = music::barLength(meter);
     pattern::Rhythm const rhythm =
         pattern::rhythmsFor(exercise.book, pattern, meter, span).front();

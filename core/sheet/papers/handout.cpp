@@ -1,5 +1,6 @@
 #include "core/sheet/papers/handout.h"
 
+#include "core/base/words.h"
 #include "core/sheet/cautions.h"
 #include "core/sheet/papers/papers.h"
 #include "core/sheet/papers/stringband.h"
@@ -75,9 +76,10 @@ public:
         addShapes(shapes.front());
         for (std::size_t i = 0; i < meters.size(); ++i)
             addMusic(exerciseScore(shapes[i]),
-                     (i == 0 ? "The pattern in " : "The same in ") + music::text(meters[i]),
+                     i == 0 ? base::say("The pattern in {}", music::text(meters[i]))
+                            : base::say("The same in {}", music::text(meters[i])),
                      shapeBars);
-        addMusic(exerciseScore(*practice), "Eight bars to practise", practiceBars);
+        addMusic(exerciseScore(*practice), base::said("Eight bars to practise"), practiceBars);
         addEmptyStaves();
         return base::Done{};
     }
@@ -112,8 +114,8 @@ private:
         pen.words(m_pattern.name, {0, y}, nameHeight, Face::SansBold, Anchor::Left,
                   Ink::PatternLabel);
         double const beside = widthOf(m_pattern.name, Face::SansBold, nameHeight) + 1.6;
-        pen.words("fingers " + fingersCaption(shapes.positions.front().voicing), {beside, y},
-                  lineHeight, Face::Sans, Anchor::Left, Ink::Quiet);
+        pen.words(base::say("fingers {}", fingersCaption(shapes.positions.front().voicing)),
+                  {beside, y}, lineHeight, Face::Sans, Anchor::Left, Ink::Quiet);
         pen.words(music::shown(m_wish.key), {width(), y}, titleHeight, Face::Bold,
                   Anchor::Right);
         for (std::string const& line :
@@ -148,7 +150,8 @@ private:
             fingers = std::max(fingers, static_cast<int>(picture.dots.size()));
             pictures.push_back(std::move(picture));
         }
-        Section heading = sectionHeading(font(), "On the chords of the key", width());
+        Section heading =
+            sectionHeading(font(), base::said("On the chords of the key"), width());
         double y = heading.height;
         std::span<ShapePicture const> const all = pictures;
         if (scaleFor(all, fingers) >= leastScale) {
@@ -209,7 +212,7 @@ private:
 
     void addEmptyStaves()
     {
-        Section head = sectionHeading(font(), "Write your own", width());
+        Section head = sectionHeading(font(), base::said("Write your own"), width());
         double const room = m_papers.room() - betweenSections - head.height - 1.5;
         int const fitting = static_cast<int>((room + emptyGap) / (4 + emptyGap));
         if (fitting < 1) return;
@@ -229,7 +232,7 @@ private:
 
 double drawHandoutFoot(Pen& pen, HandoutWish const& wish, double width)
 {
-    std::vector<std::pair<std::string, Ink>> lines{{care, Ink::Caution}};
+    std::vector<std::pair<std::string, Ink>> lines{{base::said(care), Ink::Caution}};
     if (!wish.words.copyright.empty()) lines.emplace_back(wish.words.copyright, Ink::Words);
     double y = 0;
     for (auto line = lines.rbegin(); line != lines.rend(); ++line) {
@@ -276,8 +279,9 @@ base::Result<Document> handout(HandoutWish const& wish, MusicFont const& font,
         if (!written) return written.error();
         names += (names.empty() ? "" : ", ") + pattern.name;
     }
-    std::string const title =
-        wish.words.title.empty() ? names + " in " + music::shown(wish.key) : wish.words.title;
+    std::string const title = wish.words.title.empty()
+                                  ? base::say("{} in {}", names, music::shown(wish.key))
+                                  : wish.words.title;
     return std::move(papers).document(title, wish.words.arranger);
 }
 

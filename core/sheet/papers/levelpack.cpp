@@ -1,5 +1,7 @@
 #include "core/sheet/papers/levelpack.h"
 
+#include "core/base/words.h"
+
 #include <iterator>
 
 namespace sheet {
@@ -15,8 +17,8 @@ Document levelPack(std::vector<arrange::Arrangement> const& levels, MusicFont co
         Document sheet = arrangementSheet(level, font, alike);
         pack.title = sheet.title;
         pack.author = sheet.author;
-        pack.bookmarks.push_back({"Level " + std::to_string(level.level.number),
-                                  static_cast<int>(pack.pages.size())});
+        pack.bookmarks.push_back(
+            {base::say("Level {}", level.level.number), static_cast<int>(pack.pages.size())});
         // What is clicked belongs to one arrangement; a pack has several.
         for (Page& page : sheet.pages) {
             page.areas.clear();

@@ -1,5 +1,7 @@
 #include "core/tune/edit/barsums.h"
 
+#include "core/base/words.h"
+
 namespace tune {
 
 namespace {
@@ -52,8 +54,8 @@ std::vector<OddBar> oddBars(Tune const& tune)
 std::string oddWords(OddBar const& odd)
 {
     bool const over = odd.off > Length{};
-    return (over ? "too long by " : "too short by ") +
-           text(over ? odd.off.wholes : -odd.off.wholes);
+    return over ? base::say("too long by {}", text(odd.off.wholes))
+                : base::say("too short by {}", text(-odd.off.wholes));
 }
 
 } // namespace tune

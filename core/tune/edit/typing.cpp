@@ -1,5 +1,6 @@
 #include "core/tune/edit/typing.h"
 
+#include "core/base/words.h"
 #include "core/tune/edit/bars.h"
 #include "core/tune/edit/barsums.h"
 #include "core/tune/edit/pitches.h"
@@ -47,7 +48,7 @@ NoteAt before(Tune const& tune, NoteAt at)
     return at.bar > 0 ? NoteAt{at.bar - 1, noteCount(tune, at.bar - 1) - 1} : at;
 }
 
-std::string inBar(Tune const& tune, int bar) { return " in " + barName(tune, bar); }
+std::string inBar(Tune const& tune, int bar) { return base::say(" in {}", barName(tune, bar)); }
 
 void moveTo(Typing& typing, NoteAt at)
 {
@@ -75,7 +76,7 @@ Typed edited(Typing typing, Tune tune, std::string what)
 
 Typed put(Typing typing, std::vector<Pitch> pitches)
 {
-    std::string what = (pitches.empty() ? "rest" : shown(pitches.front()));
+    std::string what = (pitches.empty() ? base::said("edit|rest") : shown(pitches.front()));
     Tune tune = typing.tune;
     // Behind a full last bar a new one begins.
     if (typing.at.note == noteCount(tune, typing.at.bar) &&
@@ -149,7 +150,7 @@ Typed tied(Typing typing)
     if (tune == typing.tune && typing.written) typing.tie = at; // to what is typed next
     auto keep = typing.tie;
     auto written = typing.written;
-    std::string what = "tie" + inBar(tune, at.bar);
+    std::string what = base::said("edit|tie") + inBar(tune, at.bar);
     Typed out = edited(std::move(typing), std::move(tune), std::move(what));
     out.typing.tie = keep;
     out.typing.written = written;
@@ -163,7 +164,7 @@ Typed graced(Typing typing)
         return {std::move(typing), {}}; // for the next note
     Tune tune = withGraces(typing.tune, typing.at, *typing.graces);
     typing.graces.reset();
-    std::string what = "grace notes" + inBar(tune, typing.at.bar);
+    std::string what = base::said("grace notes") + inBar(tune, typing.at.bar);
     return edited(std::move(typing), std::move(tune), std::move(what));
 }
 
@@ -184,7 +185,8 @@ Typed deleted(Typing typing, NoteAt at)
     moveTo(typing, at);
     bool const note = isNote(typing.tune, at);
     Tune tune = note ? silenced(typing.tune, at) : withoutNote(typing.tune, at);
-    std::string what = (note ? "note taken out" : "rest taken out") + inBar(tune, at.bar);
+    std::string what = (note ? base::said("note taken out") : base::said("rest taken out")) +
+                       inBar(tune, at.bar);
     return edited(std::move(typing), std::move(tune), std::move(what));
 }
 
@@ -306,16 +308,19 @@ std::string lengthWords(Length length)
         Rational wholes;
         std::string_view name;
     };
-    constexpr std::array names{Named{{2, 1}, "breve"},          Named{{1, 1}, "semibreve"},
-                               Named{{1, 2}, "minim"},          Named{{1, 4}, "crotchet"},
-                               Named{{1, 8}, "quaver"},         Named{{1, 16}, "semiquaver"},
-                               Named{{1, 32}, "demisemiquaver"}};
+    constexpr std::array names{Named{{2, 1}, base::marked("breve")},
+                               Named{{1, 1}, base::marked("semibreve")},
+                               Named{{1, 2}, base::marked("minim")},
+                               Named{{1, 4}, base::marked("crotchet")},
+                               Named{{1, 8}, base::marked("quaver")},
+                               Named{{1, 16}, base::marked("semiquaver")},
+                               Named{{1, 32}, base::marked("demisemiquaver")}};
     for (Named const& each : names) {
-        if (each.wholes == length.wholes) return std::string(each.name);
+        if (each.wholes == length.wholes) return base::said(each.name);
         if (each.wholes * Rational(3, 2) == length.wholes)
-            return "dotted " + std::string(each.name);
+            return base::say("dotted {}", base::said(each.name));
     }
-    return text(length.wholes) + " of a whole note";
+    return base::say("{} of a whole note", text(length.wholes));
 }
 
 } // namespace tune
