@@ -3985,7 +3985,7 @@
     <name>ui</name>
     <message>
         <source>&amp;New tune…</source>
-        <translation>&amp;Neues Stück…</translation>
+        <translation>Neues &amp;Stück…</translation>
     </message>
     <message>
         <source>&amp;Open…</source>
@@ -3993,11 +3993,11 @@
     </message>
     <message>
         <source>Another &amp;tune of this tunebook…</source>
-        <translation>Anderes &amp;Stück dieser Sammlung…</translation>
+        <translation>&amp;Anderes Stück dieser Sammlung…</translation>
     </message>
     <message>
         <source>&amp;Next tune of this tunebook</source>
-        <translation>&amp;Nächstes Stück dieser Sammlung</translation>
+        <translation>Nächstes Stück &amp;dieser Sammlung</translation>
     </message>
     <message>
         <source>Pre&amp;vious tune of this tunebook</source>
@@ -4005,19 +4005,19 @@
     </message>
     <message>
         <source>Open &amp;demo tune</source>
-        <translation>&amp;Demostück öffnen</translation>
+        <translation>Demostück &amp;öffnen</translation>
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation>&amp;Speichern</translation>
+        <translation>Spe&amp;ichern</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
-        <translation>Speichern &amp;unter…</translation>
+        <translation>S&amp;peichern unter…</translation>
     </message>
     <message>
         <source>&amp;Go back to…</source>
-        <translation>&amp;Zurückgehen zu…</translation>
+        <translation>Z&amp;urückgehen zu…</translation>
     </message>
     <message>
         <source>Work left &amp;unsaved…</source>
@@ -4025,11 +4025,11 @@
     </message>
     <message>
         <source>&amp;Export…</source>
-        <translation>&amp;Exportieren…</translation>
+        <translation>E&amp;xportieren…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation>&amp;Drucken…</translation>
+        <translation>D&amp;rucken…</translation>
     </message>
     <message>
         <source>T&amp;itle and notes…</source>
@@ -4037,7 +4037,7 @@
     </message>
     <message>
         <source>Pattern &amp;handout…</source>
-        <translation>&amp;Arbeitsblatt zu Mustern…</translation>
+        <translation>Arbeitsblatt &amp;zu Mustern…</translation>
     </message>
     <message>
         <source>Export &amp;levels 1 to 5…</source>
@@ -4045,7 +4045,7 @@
     </message>
     <message>
         <source>A &amp;folder of tunes…</source>
-        <translation>Ein &amp;Ordner voller Stücke…</translation>
+        <translation>&amp;Ein Ordner voller Stücke…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -4053,11 +4053,11 @@
     </message>
     <message>
         <source>Paste a &amp;tune (ABC)</source>
-        <translation>&amp;Stück einfügen (ABC)</translation>
+        <translation>S&amp;tück einfügen (ABC)</translation>
     </message>
     <message>
         <source>&amp;Copy the left hand</source>
-        <translation>Linke Hand &amp;kopieren</translation>
+        <translation>&amp;Linke Hand kopieren</translation>
     </message>
     <message>
         <source>&amp;Paste the left hand</source>
@@ -4069,19 +4069,19 @@
     </message>
     <message>
         <source>Use at e&amp;very chord like this</source>
-        <translation>Bei jedem solchen &amp;Akkord verwenden</translation>
+        <translation>Bei &amp;jedem solchen Akkord verwenden</translation>
     </message>
     <message>
         <source>Use wherever the &amp;bar comes again</source>
-        <translation>Überall verwenden, wo der &amp;Takt wiederkehrt</translation>
+        <translation>&amp;Überall verwenden, wo der Takt wiederkehrt</translation>
     </message>
     <message>
         <source>Use at every cl&amp;ose</source>
-        <translation>Bei jedem &amp;Schluss verwenden</translation>
+        <translation>&amp;Bei jedem Schluss verwenden</translation>
     </message>
     <message>
         <source>Choose all c&amp;hords together</source>
-        <translation>Alle Akkorde z&amp;usammen wählen</translation>
+        <translation>Alle Akkorde &amp;zusammen wählen</translation>
     </message>
     <message>
         <source>Choose every bar l&amp;ike this</source>
@@ -4093,11 +4093,11 @@
     </message>
     <message>
         <source>Let the rest &amp;follow</source>
-        <translation>Den Rest &amp;folgen lassen</translation>
+        <translation>Den Rest f&amp;olgen lassen</translation>
     </message>
     <message>
         <source>&amp;Your taste…</source>
-        <translation>&amp;Ihr Geschmack…</translation>
+        <translation>I&amp;hr Geschmack…</translation>
     </message>
     <message>
         <source>&amp;Messages</source>
@@ -4105,7 +4105,7 @@
     </message>
     <message>
         <source>String &amp;bank</source>
-        <translation>&amp;Saitenbild</translation>
+        <translation>Sa&amp;itenbild</translation>
     </message>
     <message>
         <source>S&amp;hapes</source>
@@ -4113,7 +4113,7 @@
     </message>
     <message>
         <source>String bank at the &amp;top</source>
-        <translation>Saitenbild &amp;oben</translation>
+        <translation>S&amp;aitenbild oben</translation>
     </message>
     <message>
         <source>Shapes on the &amp;left</source>
@@ -4129,7 +4129,7 @@
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation>&amp;Wiederholen</translation>
+        <translation>W&amp;iederherstellen</translation>
     </message>
     <message>
         <source>H&amp;istory…</source>
@@ -4137,11 +4137,11 @@
     </message>
     <message>
         <source>&amp;Keep this shape</source>
-        <translation>Diesen Griff &amp;behalten</translation>
+        <translation>Diese&amp;n Griff behalten</translation>
     </message>
     <message>
         <source>&amp;Let this shape change</source>
-        <translation>Diesen Griff &amp;freigeben</translation>
+        <translation>Diesen &amp;Griff freigeben</translation>
     </message>
     <message>
         <source>Let &amp;all shapes change</source>
@@ -4153,39 +4153,39 @@
     </message>
     <message>
         <source>An&amp;other setting of the whole tune</source>
-        <translation>A&amp;ndere Fassung des ganzen Stücks</translation>
+        <translation>Andere Fassung des ganzen &amp;Stücks</translation>
     </message>
     <message>
         <source>The &amp;best setting</source>
-        <translation>Die b&amp;este Fassung</translation>
+        <translation>Die beste Fass&amp;ung</translation>
     </message>
     <message>
         <source>&amp;Vary the shapes on repeats</source>
-        <translation>Griffe bei Wiederholungen &amp;variieren</translation>
+        <translation>Griffe bei &amp;Wiederholungen variieren</translation>
     </message>
     <message>
         <source>Arrange for the &amp;tempo you hear</source>
-        <translation>Für das gehörte &amp;Tempo arrangieren</translation>
+        <translation>Für &amp;das gehörte Tempo arrangieren</translation>
     </message>
     <message>
         <source>Arrange for the tune's &amp;own tempo</source>
-        <translation>Für das eigene Tempo des Stücks arran&amp;gieren</translation>
+        <translation>&amp;Für das eigene Tempo des Stücks arrangieren</translation>
     </message>
     <message>
         <source>Hear the whole t&amp;une, or stop</source>
-        <translation>Ganzes &amp;Stück anhören oder anhalten</translation>
+        <translation>Ganzes Stück anhören &amp;oder anhalten</translation>
     </message>
     <message>
         <source>Hear on from h&amp;ere</source>
-        <translation>Ab &amp;hier anhören</translation>
+        <translation>A&amp;b hier anhören</translation>
     </message>
     <message>
         <source>Hear this &amp;bar</source>
-        <translation>Diesen &amp;Takt anhören</translation>
+        <translation>&amp;Diesen Takt anhören</translation>
     </message>
     <message>
         <source>&amp;Stop</source>
-        <translation>&amp;Anhalten</translation>
+        <translation>Anhalt&amp;en</translation>
     </message>
     <message>
         <source>Only this &amp;phrase</source>
@@ -4193,11 +4193,11 @@
     </message>
     <message>
         <source>Only this par&amp;t</source>
-        <translation>Nur diesen T&amp;eil</translation>
+        <translation>&amp;Nur diesen Teil</translation>
     </message>
     <message>
         <source>The bar bef&amp;ore as well</source>
-        <translation>Auch den Takt da&amp;vor</translation>
+        <translation>Auch den &amp;Takt davor</translation>
     </message>
     <message>
         <source>Clic&amp;k on every beat</source>
@@ -4205,23 +4205,23 @@
     </message>
     <message>
         <source>Faster by &amp;itself</source>
-        <translation>Von selbst sc&amp;hneller</translation>
+        <translation>&amp;Von selbst schneller</translation>
     </message>
     <message>
         <source>T&amp;ype the tempo</source>
-        <translation>Tempo einti&amp;ppen</translation>
+        <translation>Te&amp;mpo eintippen</translation>
     </message>
     <message>
         <source>&amp;More for practice…</source>
-        <translation>&amp;Mehr zum Üben…</translation>
+        <translation>Mehr zum &amp;Üben…</translation>
     </message>
     <message>
         <source>Save sou&amp;nd files…</source>
-        <translation>Klan&amp;gdateien speichern…</translation>
+        <translation>Klangdateien &amp;speichern…</translation>
     </message>
     <message>
         <source>&amp;Harp sound and MIDI…</source>
-        <translation>Harfenklang und &amp;MIDI…</translation>
+        <translation>&amp;Harfenklang und MIDI…</translation>
     </message>
     <message>
         <source>P&amp;lay it with me</source>
@@ -4233,11 +4233,11 @@
     </message>
     <message>
         <source>Remember this as &amp;A</source>
-        <translation>Als &amp;A merken</translation>
+        <translation>&amp;Als A merken</translation>
     </message>
     <message>
         <source>Compare A an&amp;d B</source>
-        <translation>A und &amp;B vergleichen</translation>
+        <translation>A &amp;und B vergleichen</translation>
     </message>
     <message>
         <source>Go back to A</source>
@@ -4245,11 +4245,11 @@
     </message>
     <message>
         <source>A&amp;gain</source>
-        <translation>&amp;Wiederholen</translation>
+        <translation>W&amp;iederholen</translation>
     </message>
     <message>
         <source>&amp;Count-in</source>
-        <translation>&amp;Einzähler</translation>
+        <translation>Einz&amp;ähler</translation>
     </message>
     <message>
         <source>Le&amp;ft hand</source>
@@ -4281,7 +4281,7 @@
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation>&amp;Hell</translation>
+        <translation>H&amp;ell</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
@@ -4289,11 +4289,11 @@
     </message>
     <message>
         <source>High &amp;contrast, light</source>
-        <translation>Hoher &amp;Kontrast, hell</translation>
+        <translation>H&amp;oher Kontrast, hell</translation>
     </message>
     <message>
         <source>High contrast, da&amp;rk</source>
-        <translation>Hoher Kontrast, d&amp;unkel</translation>
+        <translation>Hoher &amp;Kontrast, dunkel</translation>
     </message>
     <message>
         <source>&amp;Handbook</source>
@@ -4313,7 +4313,7 @@
     </message>
     <message>
         <source>Open &amp;recent</source>
-        <translation>&amp;Zuletzt geöffnet</translation>
+        <translation>Zu&amp;letzt geöffnet</translation>
     </message>
     <message>
         <source>&amp;Pupil</source>
@@ -7105,7 +7105,7 @@ für die Spielenden</translation>
     </message>
     <message>
         <source>&amp;Redo: %1</source>
-        <translation>&amp;Wiederholen: %1</translation>
+        <translation>W&amp;iederherstellen: %1</translation>
     </message>
     <message>
         <source>For %1.</source>
@@ -8185,7 +8185,7 @@ sallow BEFEHL --help sagt jeweils mehr; --language en sagt es auf Englisch.
     </message>
     <message>
         <source>As the s&amp;ystem</source>
-        <translation>Wie das S&amp;ystem</translation>
+        <translation>&amp;Wie das System</translation>
     </message>
     <message>
         <source>{}: the workbench takes files only, all else is chosen in its window; for options use sallow arrange, see sallow --help</source>

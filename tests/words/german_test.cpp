@@ -105,8 +105,9 @@ TEST_CASE("Every text of the program has finished German with the same values", 
         for (std::string const& form : found->second) {
             CAPTURE(form);
             CHECK(form.find_first_not_of(" \n") != std::string::npos);
-            CHECK(base::haveSameValues(english, form));
-            CHECK(placesOf(english) == placesOf(form));
+            bool const mayLeaveCountOut = use.counted && &form == &found->second.front();
+            CHECK((mayLeaveCountOut || base::haveSameValues(english, form)));
+            CHECK((mayLeaveCountOut || placesOf(english) == placesOf(form)));
             CHECK(mnemonics(english) == mnemonics(form));
             CHECK(english.ends_with('\n') == form.ends_with('\n'));
             CHECK((english.ends_with("…") || english.ends_with("...")) ==
@@ -138,6 +139,7 @@ TEST_CASE("Sentences of core are said, not handed out as they are", "[words][ger
         "core/files/abc/write.cpp",        "core/files/spoken.cpp",
         "core/music/chord.cpp",            "core/files/musicxml/words.cpp",
         "core/files/json.h",               "core/tune/jumps.cpp"};
+    std::set<std::string> const lookedFor{", after a flip", "type must be "};
     UserTexts const texts = textsOfTheProgram(top());
     std::regex const sentence("[A-Za-z']+ [A-Za-z']+.* [A-Za-z']+");
     for (auto const& entry : fs::recursive_directory_iterator(top() / "core")) {
@@ -152,7 +154,7 @@ TEST_CASE("Sentences of core are said, not handed out as they are", "[words][ger
             bool const isForOne = literal.text.find("{}") != std::string::npos ||
                                   literal.text.starts_with("one ");
             bool const known =
-                texts.contains(literal.text) ||
+                texts.contains(literal.text) || lookedFor.contains(literal.text) ||
                 (isForOne && source.rfind("sayCount(", literal.from) + 200 > literal.from);
             CHECK(known);
         }

@@ -34,6 +34,13 @@ std::string unescaped(std::string_view text)
         if (sign == 'x') {
             out += static_cast<char>(std::stoi(std::string(text.substr(i + 1, 2)), nullptr, 16));
             i += 2;
+        } else if (sign == 'u') { // as UTF-8, two bytes or three
+            int const code = std::stoi(std::string(text.substr(i + 1, 4)), nullptr, 16);
+            auto const byte = [&out](int value) { out += static_cast<char>(value); };
+            if (code >= 0x800) byte(0xE0 | code >> 12);
+            byte(code >= 0x800 ? 0x80 | (code >> 6 & 0x3F) : 0xC0 | code >> 6);
+            byte(0x80 | (code & 0x3F));
+            i += 4;
         } else if (sign == 'n') {
             out += '\n';
         } else if (sign == 't') {
