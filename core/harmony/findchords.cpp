@@ -1,6 +1,7 @@
 #include "core/harmony/findchords.h"
 
 #include "core/base/words.h"
+#include "core/harmony/lean.h"
 #include "core/harmony/reasons.h"
 #include "core/harmony/ways.h"
 #include "core/music/typedchord.h"
@@ -131,67 +132,6 @@ void hearTwins(std::vector<Logs>& rows, tune::Tune const& tune, std::vector<Unit
         }
         normalise(rows[t]);
     }
-}
-
-// Where the tonic chords of modes stand that the numbers were not learned from, and the major
-// chord on their fifth.
-struct ModeHome {
-    Mode mode;
-    Degree tonic;
-    Degree raisedFifth;
-};
-constexpr std::array modeHomes{
-    ModeHome{Mode::Dorian, {2, Quality::Minor}, {9, Quality::Major}},
-    ModeHome{Mode::Mixolydian, {7, Quality::Major}, {2, Quality::Major}},
-    ModeHome{Mode::Phrygian, {4, Quality::Minor}, {11, Quality::Major}},
-    ModeHome{Mode::Lydian, {5, Quality::Major}, {0, Quality::Major}},
-};
-
-// Measured on minor tunes harmonised from major ones alone: one nat to the tonic, no more.
-constexpr int homeBonus = nat;
-constexpr int raisedFifthBonus = nat / 2;
-
-bool hasRaisedSeventh(tune::Tune const& tune, Key key)
-{
-    int const leading = (pitchClass(key.tonic) + 11) % 12;
-    for (tune::Bar const& bar : tune.bars)
-        for (tune::Note const& note : bar.notes)
-            for (music::Pitch const& pitch : note.pitches)
-                if (pitchClass(pitch) == leading) return true;
-    return false;
-}
-
-// Whether the tune's last note is the tonic: then its last chord is, too.
-bool endsAtHome(tune::Tune const& tune, Key home)
-{
-    for (std::size_t b = tune.bars.size(); b-- > 0;) {
-        auto const& notes = tune.bars[b].notes;
-        for (std::size_t n = notes.size(); n-- > 0;)
-            if (!notes[n].pitches.empty())
-                return pitchClass(notes[n].pitches.back()) == pitchClass(home.tonic);
-    }
-    return false;
-}
-
-void lean(Chain& chain, ChordTable const& table, tune::Tune const& tune, Key home, Way way)
-{
-    Leaning const leaning = leaningOf(way);
-    auto const own = std::find_if(modeHomes.begin(), modeHomes.end(),
-                                  [&home](ModeHome const& m) { return m.mode == home.mode; });
-    bool const raised = hasRaisedSeventh(tune, home);
-    for (std::size_t s = 0; s < table.degrees.size(); ++s) {
-        int bonus = isPlain(table.degrees[s], home.mode) ? leaning.plainBonus : 0;
-        if (own != modeHomes.end()) {
-            if (table.degrees[s] == own->tonic) bonus += homeBonus;
-            if (raised && table.degrees[s] == own->raisedFifth) bonus += raisedFifthBonus;
-        }
-        for (Logs& row : chain.own) row[s] += bonus;
-        if (own != modeHomes.end() && table.degrees[s] == own->tonic && endsAtHome(tune, home))
-            chain.own.back()[s] += 2 * homeBonus;
-    }
-    for (Logs& steps : chain.steps)
-        for (std::size_t s = 0; s < table.degrees.size(); ++s)
-            steps[s * table.degrees.size() + s] += leaning.stayBonus;
 }
 
 void clamp(Chain& chain, ChordTable const& table, std::vector<Unit> const& units,
@@ -327,6 +267,36 @@ std::vector<std::size_t> leastSureFirst(std::vector<FoundChord> const& chords)
     return order;
 }
 
+struct Finding {
+    tune::Tune const& tune;
+    std::vector<Unit> const& units;
+    std::vector<Frame> const& frames;
+    Kept const& kept;
+};
+
+// What is left of a bar after its last whole unit, as the pick-up to an ending: no chord is
+// changed for it.
+bool isTail(tune::Tune const& tune, Unit const& unit)
+{
+    music::Length const whole = unitLength(tune.bars[static_cast<std::size_t>(unit.bar)].meter);
+    return !unit.opensBar && unit.length * music::Rational(2) < whole;
+}
+
+// How likely each chord is in each unit, by the table, what leans on it and what is kept.
+std::vector<Logs> rowsOf(ChordTable const& table, Finding const& at, Key home, Way way)
+{
+    auto const notes = heard(at.tune, at.units, at.frames);
+    Chain chain = chainOf(table, at.units, notes);
+    lean(chain, table, at.tune, at.units, notes, home, way);
+    clamp(chain, table, at.units, at.frames, at.kept);
+    auto rows = logLikelihoods(chain);
+    hearTwins(rows, at.tune, at.units, at.kept);
+    for (std::size_t t = 1; t < rows.size(); ++t)
+        if (!at.kept[t] && !at.kept[t - 1] && isTail(at.tune, at.units[t]))
+            rows[t] = rows[t - 1];
+    return rows;
+}
+
 struct WayRow {
     Way way;
     std::string_view id;
@@ -371,6 +341,21 @@ std::vector<std::vector<int>> likelihoods(ChordTable const& table, tune::Tune co
     return rows;
 }
 
+std::vector<Degree> usualDegrees(ChordTable const& table, tune::Tune const& tune)
+{
+    std::vector<Unit> const units = unitsOf(tune);
+    if (units.empty()) return {};
+    auto const frames = framesOf(tune);
+    Kept const kept(units.size());
+    auto const rows = rowsOf(table, {tune, units, frames, kept}, tune.key, Way::Usual);
+    std::vector<Degree> degrees;
+    for (std::size_t t = 0; t < units.size(); ++t)
+        degrees.push_back(
+            chosenDegree(table, rows[t], tune, units[t],
+                         signature(tune.bars[static_cast<std::size_t>(units[t].bar)].key)));
+    return degrees;
+}
+
 Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
                          ChordWishes const& wishes)
 {
@@ -385,11 +370,8 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
 
     std::vector<Frame> const frames = framesFor(tune, out.heardIn);
     Kept const kept = keptChords(tune, units, wishes);
-    Chain chain = chainOf(learned.chords, units, heard(tune, units, frames));
-    lean(chain, learned.chords, tune, out.heardIn, wishes.way);
-    clamp(chain, learned.chords, units, frames, kept);
-    auto rows = logLikelihoods(chain);
-    hearTwins(rows, tune, units, kept);
+    std::vector<Logs> const rows =
+        rowsOf(learned.chords, {tune, units, frames, kept}, out.heardIn, wishes.way);
 
     std::vector<int> signatures;
     for (std::size_t t = 0; t < units.size(); ++t) {
@@ -464,11 +446,7 @@ std::optional<music::Chord> homeAtEnd(tune::Tune const& tune)
     int const last = static_cast<int>(tune.bars.size()) - 1;
     if (spans.empty() || spans.back().bar != last) return std::nullopt;
     Key const key = tune.bars.back().key;
-    auto const modal = std::ranges::find(modeHomes, key.mode, &ModeHome::mode);
-    Degree const tonic = modal != modeHomes.end()    ? modal->tonic
-                         : key.mode == Mode::Aeolian ? Degree{9, Quality::Minor}
-                                                     : Degree{0, Quality::Major};
-    music::Chord const home = chordOn(tonic, signature(key));
+    music::Chord const home = chordOn(homeDegree(key.mode), signature(key));
     if (music::contains(spans.back().chord, pitchClass(key.tonic))) return std::nullopt;
     std::optional<int> end;
     for (tune::Note const& note : tune.bars.back().notes)

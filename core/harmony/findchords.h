@@ -96,6 +96,10 @@ tune::Tune withUnletteredFilled(Learned const& learned, tune::Tune tune);
 tune::Tune withFoundChords(Learned const& learned, tune::Tune tune,
                            ChordWishes const& wishes = {});
 
+// The degrees that the usual way takes in the key that the tune says, one a unit, nothing kept.
+// For measuring.
+std::vector<Degree> usualDegrees(ChordTable const& table, tune::Tune const& tune);
+
 // Log likelihoods of the table's degrees, one row a unit, before any way or wish; bars with
 // equal notes hear each other. For measuring and training.
 std::vector<std::vector<int>> likelihoods(ChordTable const& table, tune::Tune const& tune,

@@ -2,7 +2,6 @@
 
 #include "core/base/words.h"
 #include "core/harmony/chain.h"
-#include "core/harmony/units.h"
 
 #include <fmt/format.h>
 
@@ -13,81 +12,7 @@ namespace harmony {
 
 namespace {
 
-using music::Length;
 using music::Mode;
-using music::Rational;
-
-using Lengths = std::array<Length, 12>;
-using Counts = std::array<int, 12>;
-
-std::size_t classOf(tune::Note const& note)
-{
-    return static_cast<std::size_t>(pitchClass(note.pitches.back()));
-}
-
-tune::Note const* firstOf(tune::Bar const& bar)
-{
-    auto const at = std::find_if(bar.notes.begin(), bar.notes.end(),
-                                 [](tune::Note const& n) { return !n.pitches.empty(); });
-    return at == bar.notes.end() ? nullptr : &*at;
-}
-
-tune::Note const* lastOf(tune::Bar const& bar)
-{
-    auto const at = std::find_if(bar.notes.rbegin(), bar.notes.rend(),
-                                 [](tune::Note const& n) { return !n.pitches.empty(); });
-    return at == bar.notes.rend() ? nullptr : &*at;
-}
-
-std::array<int, 12> shares(Lengths const& lengths)
-{
-    Length whole;
-    for (Length const& length : lengths) whole = whole + length;
-    std::array<int, 12> out{};
-    if (whole == Length{}) return out;
-    for (std::size_t i = 0; i < 12; ++i)
-        out[i] = static_cast<int>(
-            floorOf(lengths[i] / whole * Rational(featureOne) + Rational(1, 2)));
-    return out;
-}
-
-std::array<int, 12> shares(Counts const& counts)
-{
-    int const whole = std::accumulate(counts.begin(), counts.end(), 0);
-    std::array<int, 12> out{};
-    if (whole == 0) return out;
-    for (std::size_t i = 0; i < 12; ++i) out[i] = (counts[i] * featureOne + whole / 2) / whole;
-    return out;
-}
-
-struct Gathered {
-    Lengths sounding{};
-    Lengths lastButOne{};
-    Counts last{};
-    Counts strainEnds{};
-    Counts first{};
-    Counts strainStarts{};
-    Counts barStarts{};
-    Counts lowest{};
-};
-
-void gatherBar(Gathered& out, tune::Bar const& bar, Unit const* unit)
-{
-    for (tune::Note const& note : bar.notes) {
-        if (note.pitches.empty()) continue;
-        std::size_t const c = classOf(note);
-        out.sounding[c] = out.sounding[c] + note.length;
-        if (unit && unit->barsToEnd == 1) out.lastButOne[c] = out.lastButOne[c] + note.length;
-    }
-    if (unit == nullptr) return;
-    if (tune::Note const* const first = firstOf(bar)) {
-        if (first->at == Length{}) ++out.barStarts[classOf(*first)];
-        if (unit->firstBar) ++out.first[classOf(*first)];
-        if (unit->barOfStrain == 0) ++out.strainStarts[classOf(*first)];
-    }
-    if (tune::Note const* const last = lastOf(bar); last && unit->barsToEnd == 0)
-        ++out.strainEnds[classOf(*last)];
-}
 
 music::PitchName spelt(int tonic, Mode mode, double fifthsOfNotes)
 {
@@ -131,12 +56,33 @@ std::string listed(std::vector<std::string> const& items)
     return out;
 }
 
-// What tells the mode: the last note, then third, sixth and seventh as the tune has them.
+// Where a tune comes home: at its end, at the end of its first strain, of another.
+std::string homecoming(music::Key key, KeyHistograms const& heard)
+{
+    struct Place {
+        KeyHeard heard;
+        std::string_view words;
+    };
+    constexpr std::array places{Place{KeyHeard::Last, base::marked("it ends on {}")},
+                                Place{KeyHeard::FirstStrainEnd, base::marked("its first part ends on {}")},
+                                Place{KeyHeard::EndsOfStrains, base::marked("a part of it ends on {}")},
+                                Place{KeyHeard::StartsOfStrains, base::marked("a part of it begins on {}")}};
+    for (Place const& place : places)
+        if (of(heard, place.heard)[static_cast<std::size_t>(pitchClass(key.tonic))] > 0)
+            {
+            std::string const home = music::shown(key.tonic);
+            return base::saidWith(place.words, fmt::make_format_args(home));
+        }
+    return base::said("it does not end at home");
+}
+
+// What tells the mode: where it comes home, then third, sixth and seventh as the tune has them,
+// and a raised seventh that goes home in the minor.
 std::string reasonFor(music::Key key, KeyHistograms const& heard)
 {
     auto const has = [&](int above) {
         int const c = (pitchClass(key.tonic) + above) % 12;
-        return heard[1][static_cast<std::size_t>(c)] > 0;
+        return of(heard, KeyHeard::Present)[static_cast<std::size_t>(c)] > 0;
     };
     auto const name = [&](music::Interval above) {
         return shown(transposed(key.tonic, above));
@@ -162,50 +108,15 @@ std::string reasonFor(music::Key key, KeyHistograms const& heard)
         else
             said.push_back(base::say("it has no {}", base::said(t.degree)));
     }
-    bool const ends = heard[2][static_cast<std::size_t>(pitchClass(key.tonic))] > 0;
-    return fmt::format("{}; {}",
-                       ends ? base::say("it ends on {}", shown(key.tonic))
-                            : base::said("it does not end at home"),
-                       listed(said));
+    bool const rises =
+        of(heard, KeyHeard::Moves)[static_cast<std::size_t>(pitchClass(key.tonic))] > 0;
+    return fmt::format("{}; {}{}", homecoming(key, heard), listed(said),
+                       key.mode == Mode::Aeolian && rises
+                           ? "; " + base::say("{} rises to {}", name({6, 11}), shown(key.tonic))
+                           : "");
 }
 
 } // namespace
-
-KeyHistograms keyHistogramsOf(tune::Tune const& tune)
-{
-    Gathered out;
-    std::vector<Unit> const units = unitsOf(tune);
-    std::vector<Unit const*> unitOf(tune.bars.size(), nullptr);
-    for (Unit const& unit : units)
-        if (unit.opensBar) unitOf[static_cast<std::size_t>(unit.bar)] = &unit;
-    int lowest = 1000;
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
-        tune::Bar const& bar = tune.bars[i];
-        gatherBar(out, bar, unitOf[i]);
-        if (tune::Note const* const last = lastOf(bar)) {
-            out.last = {};
-            out.last[classOf(*last)] = 1;
-        }
-        for (tune::Note const& note : bar.notes)
-            if (!note.pitches.empty() && midi(note.pitches.back()) < lowest) {
-                lowest = midi(note.pitches.back());
-                out.lowest = {};
-                out.lowest[classOf(note)] = 1;
-            }
-    }
-    KeyHistograms heard{};
-    heard[0] = shares(out.sounding);
-    for (std::size_t c = 0; c < 12; ++c)
-        heard[1][c] = out.sounding[c] > Length{} ? featureOne : 0;
-    heard[2] = shares(out.last);
-    heard[3] = shares(out.strainEnds);
-    heard[4] = shares(out.first);
-    heard[5] = shares(out.strainStarts);
-    heard[6] = shares(out.barStarts);
-    heard[7] = shares(out.lowest);
-    heard[8] = shares(out.lastButOne);
-    return heard;
-}
 
 std::optional<FoundKey> foundKey(KeyTable const& table, tune::Tune const& tune)
 {
@@ -236,7 +147,7 @@ std::optional<FoundKey> foundKey(KeyTable const& table, tune::Tune const& tune)
         found.likely.push_back({{spelt(static_cast<int>(i % 12), mode, fifths), mode}, p});
     }
     found.tones = static_cast<int>(
-        std::count_if(heard[1].begin(), heard[1].end(), [](int v) { return v > 0; }));
+        std::ranges::count_if(of(heard, KeyHeard::Present), [](int v) { return v > 0; }));
     found.reason = reasonFor(found.likely.front().key, heard);
     return found;
 }

@@ -109,7 +109,8 @@ std::vector<Unit> unitsOf(tune::Tune const& tune)
         for (Length at; at < bar.length; at = at + whole)
             units.push_back({static_cast<int>(i), at, std::min(whole, bar.length - at),
                              at == Length{}, barOfPhrase(place.bar, strainBars), place.bar,
-                             strainBars - 1 - place.bar, firstBar, units.empty()});
+                             strainBars - 1 - place.bar, firstBar, units.empty(),
+                             static_cast<int>(place.strain)});
         firstBar = false;
     }
     return units;

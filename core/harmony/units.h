@@ -19,6 +19,7 @@ struct Unit {
     int barsToEnd = 0;    // of the strain: 0 in its last bar
     bool firstBar = false; // of the tune
     bool first = false;    // unit of the tune
+    int strain = 0;        // counted from the tune's start
 };
 
 // How long one chord of a bar lasts in this meter, at the least: see Unit.

@@ -409,6 +409,7 @@ ChordTable learned(Model const& model, std::vector<Example const*> examples)
 struct Tally {
     int units = 0;
     int right = 0;
+    int chosen = 0; // by the usual way, all its rules considered
     int three = 0;
     int bars = 0;
     int barsRight = 0;
@@ -428,6 +429,7 @@ struct Measured {
     {
         auto const likely = likelihoods(table, e.tune, e.units, e.heard);
         std::map<int, std::pair<bool, bool>> bars; // all right, any labelled
+        auto const usual = usualDegrees(table, e.tune);
         Tally tally;
         for (std::size_t t = 0; t < e.units.size(); ++t) {
             if (e.labels[t] == unlabelled) continue;
@@ -442,6 +444,7 @@ struct Measured {
             bool const right = is(0);
             ++tally.units;
             tally.right += right;
+            tally.chosen += usual[t] == e.written[t];
             tally.three += right || is(1) || is(2);
             auto& bar = bars.emplace(e.units[t].bar, std::pair{true, true}).first->second;
             bar.first = bar.first && right;
@@ -461,6 +464,7 @@ struct Measured {
             Tally& sum = by[row];
             sum.units += tally.units;
             sum.right += tally.right;
+            sum.chosen += tally.chosen;
             sum.three += tally.three;
             sum.bars += tally.bars;
             sum.barsRight += tally.barsRight;
@@ -469,11 +473,12 @@ struct Measured {
 
     void print() const
     {
-        std::printf("%-8s %7s %6s %6s %7s %6s\n", "", "units", "right", "three", "bars", "right");
+        std::printf("%-8s %7s %6s %6s %7s %6s %7s\n", "", "units", "right", "three", "bars",
+                    "right", "chosen");
         for (auto const& [row, t] : by)
-            std::printf("%-8s %7d %6.1f %6.1f %7d %6.1f\n", row.c_str(), t.units,
+            std::printf("%-8s %7d %6.1f %6.1f %7d %6.1f %7.1f\n", row.c_str(), t.units,
                         100.0 * t.right / t.units, 100.0 * t.three / t.units, t.bars,
-                        100.0 * t.barsRight / t.bars);
+                        100.0 * t.barsRight / t.bars, 100.0 * t.chosen / t.units);
         double error = 0;
         int all = 0;
         for (Bin const& bin : bins) all += bin.count;
