@@ -144,22 +144,38 @@ void Filing::open(QString const& path) { openTune(path, 0); }
 
 bool Filing::openTune(QString const& path, int number)
 {
+    return openFrom(path, [number](Book const& book) -> std::optional<std::size_t> {
+        auto const named = std::ranges::find(book.entries, number, &files::AbcEntry::number);
+        if (number <= 0 || named == book.entries.end()) return std::nullopt;
+        return static_cast<std::size_t>(named - book.entries.begin());
+    });
+}
+
+bool Filing::openPlace(QString const& path, int place)
+{
+    return openFrom(path, [place](Book const& book) -> std::optional<std::size_t> {
+        auto const at = static_cast<std::size_t>(place);
+        return at < book.entries.size() ? std::optional(at) : std::nullopt;
+    });
+}
+
+// Of a file with several tunes the one that is meant; where none is, it asks.
+bool Filing::openFrom(QString const& path,
+                      std::function<std::optional<std::size_t>(Book const&)> which)
+{
     auto book = openBook(path.toStdString(), m_tables);
     if (!book) {
         m_workbench.tellNotOpened(QFileInfo(path).fileName(), book.error());
         return false;
     }
-    std::size_t entry = 0;
-    auto const named = std::ranges::find(book->entries, number, &files::AbcEntry::number);
-    if (number > 0 && named != book->entries.end()) {
-        entry = static_cast<std::size_t>(named - book->entries.begin());
-    } else if (book->entries.size() > 1) {
-        auto const chosen = chosenFrom(*book, m_bookPlace ? m_bookPlace(path) : 0);
-        if (!chosen) return false;
-        entry = *chosen;
+    std::optional<std::size_t> entry = which(*book);
+    if (!entry) {
+        entry = 0;
+        if (book->entries.size() > 1)
+            entry = chosenFrom(*book, m_bookPlace ? m_bookPlace(path) : 0);
     }
-    if (!mayLeave()) return false;
-    if (!openEntry(*std::move(book), entry)) return false;
+    if (!entry || !mayLeave()) return false;
+    if (!openEntry(*std::move(book), *entry)) return false;
     m_folder = QFileInfo(path).absolutePath();
     emit fileUsed(path);
     return true;
@@ -262,6 +278,8 @@ void Filing::takeUp(Book book, std::size_t entry)
     QString const whole = QFileInfo(file).absoluteFilePath();
     emit tuneShown(whole + QStringLiteral(" #") + QString::number(m_entry), whole,
                    static_cast<int>(m_entry));
+    files::AbcEntry const& opened = m_book.entries[m_entry];
+    emit tuneOpened(whole, opened.number, QString::fromStdString(opened.title));
 }
 
 void Filing::becomeCopy(QString const& addition)
@@ -436,6 +454,10 @@ bool Filing::saveTo(QString path)
     m_workbench.actions().goBack->setEnabled(true);
     m_workbench.tellDone(tr("Saved: %1").arg(path));
     emit fileUsed(path);
+    files::AbcEntry const& of = m_book.entries[m_entry];
+    emit tuneArranged(QFileInfo(QString::fromStdString(m_book.name)).absoluteFilePath(),
+                      of.number, QString::fromStdString(of.title),
+                      QFileInfo(path).absoluteFilePath());
     return true;
 }
 

@@ -31,6 +31,8 @@ public:
     void open(QString const& path);
     // One tune of a file by its X: number; 0: the file as above. Whether it was opened.
     bool openTune(QString const& path, int number);
+    // The same by its place in the file, from 0; beyond the file's tunes: it asks which.
+    bool openPlace(QString const& path, int place);
     // The tune of a tunebook that the list begins at; by its place there.
     void beginBooksAt(std::function<int(QString const&)> place) { m_bookPlace = std::move(place); }
 
@@ -48,6 +50,10 @@ signals:
     // The tune that is open now, by a name of its own, and its place in the file.
     void tuneShown(QString const& name, QString const& file, int place);
     void leaving();                      // another tune follows, or the end
+    // A tune of a file is open, or an arrangement of it was saved under this name.
+    void tuneOpened(QString const& file, int number, QString const& title);
+    void tuneArranged(QString const& file, int number, QString const& title,
+                      QString const& saved);
 
 protected:
     // Closing the window asks about unsaved work.
@@ -62,6 +68,8 @@ private:
     void step(int by); // through the tunes of the book
     std::optional<std::size_t> chosenFrom(Book const& book, int current);
     void takeUp(Book book, std::size_t entry);
+    bool openFrom(QString const& path,
+                  std::function<std::optional<std::size_t>(Book const&)> which);
     bool openEntry(Book book, std::size_t entry); // what is refused leaves all as it was
     bool save();
     bool saveAs();

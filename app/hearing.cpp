@@ -146,6 +146,7 @@ void Hearing::followDevices()
     connect(&m_link, &devices::MidiLink::keyPressed, this, [this](int midi) {
         m_workbench.pluckPitch(midi);
         m_along->hear(midi);
+        emit keyPlayed(midi);
     });
     connect(&m_link, &devices::MidiLink::outputCame, this, [this](std::string const& port) {
         if (auto harp = devices::openMidiHarp(port))

@@ -33,6 +33,9 @@ public:
     // How the harp sounds, for sound files as well.
     sound::Voice const& voice() const { return m_voice; }
 
+signals:
+    void keyPlayed(int midi); // a key of her instrument
+
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 

@@ -2,9 +2,11 @@
 
 #include "app/batchrun.h"
 #include "app/cautions.h"
+#include "app/collecting.h"
 #include "app/exitstatus.h"
 #include "app/filing.h"
 #include "app/hearing.h"
+#include "app/keeping/userfolder.h"
 #include "app/keptpatterns.h"
 #include "app/language.h"
 #include "app/languagemenu.h"
@@ -102,6 +104,8 @@ int openWorkbench(int argc, char** argv)
     Cautions cautions(preferences, workbench, session);
     BatchRun batch(workbench, session, filing, *tables);
     Hearing hearing(workbench, preferences, tables->temperaments);
+    Collecting collecting(workbench, filing, *tables, userFolder());
+    QObject::connect(&hearing, &Hearing::keyPlayed, &collecting, &Collecting::hear);
     SoundSaving sounds(workbench, session, filing, hearing, *tables);
     ui::ChordMenu chords(workbench, session, tables->harmony);
     QObject::connect(

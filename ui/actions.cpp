@@ -36,6 +36,7 @@ void chooseOne(QWidget* owner, std::initializer_list<QAction*> actions)
 Actions::Actions(QWidget* owner)
     : newTune(made(owner, tr("&New tune…"), QKeySequence::New)),
       open(made(owner, tr("&Open…"), QKeySequence::Open)),
+      tunes(made(owner, tr("&Your tunes…"), Qt::CTRL | Qt::SHIFT | Qt::Key_O)),
       otherTune(made(owner, tr("Another &tune of this tunebook…"), Qt::CTRL | Qt::Key_T)),
       nextTune(made(owner, tr("&Next tune of this tunebook"), Qt::Key_N)),
       previousTune(made(owner, tr("Pre&vious tune of this tunebook"), Qt::SHIFT | Qt::Key_N)),
@@ -142,7 +143,7 @@ void Actions::fill(QMenuBar* bar) const
             for (QAction* action : group) made->addAction(action);
         }
     };
-    menu(tr("&File"), {{newTune, open, recent->menuAction(), demo},
+    menu(tr("&File"), {{newTune, open, tunes, recent->menuAction(), demo},
                        {otherTune, nextTune, previousTune},
                        {save, saveAs, goBack, unsaved},
                        {words},
@@ -191,7 +192,7 @@ QList<QAction*> Actions::all() const
         typeTempo,   practice,     soundFiles, hearBetween, markA,      flip,        takeA,
         loop,        countIn,      left,       right,       faster,     slower,      grid,
         sheet,       nextPane,     system,     light,       dark,       strongLight, strongDark,
-        handbook,    keys,         care,       about,       harpSound,  playAlong};
+        handbook,    keys,         care,       about,       harpSound,  playAlong,   tunes};
 }
 
 } // namespace ui

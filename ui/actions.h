@@ -21,6 +21,7 @@ struct Actions {
 
     QAction* newTune;
     QAction* open;
+    QAction* tunes;     // of her own, in folders, to find one
     QAction* otherTune; // of the book that is open
     QAction* nextTune;
     QAction* previousTune;

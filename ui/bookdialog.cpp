@@ -1,10 +1,8 @@
 #include "ui/bookdialog.h"
 
-#include "ui/paint/sheetfonts.h"
-#include "ui/paint/sheetpainter.h"
+#include "ui/beginning.h"
 #include "ui/theme.h"
 
-#include "core/sheet/sheet.h"
 #include "core/tune/kind.h"
 
 #include <QApplication>
@@ -14,7 +12,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPainter>
 #include <QPushButton>
 #include <QRegularExpression>
 #include <QSortFilterProxyModel>
@@ -28,42 +25,7 @@ namespace ui {
 
 namespace {
 
-constexpr int previewBars = 4;
 constexpr int previewHeight = 96;
-
-// The first bars as they are printed, without heading; as wide as asked for.
-QPixmap beginningOf(tune::Tune tune, int width, double ratio)
-{
-    static auto const font = musicFont();
-    if (!font || tune.bars.empty()) return {};
-    tune.bars.resize(std::min<std::size_t>(tune.bars.size(), previewBars));
-    for (std::string* words : {&tune.title, &tune.composer, &tune.origin, &tune.source,
-                               &tune.arranger, &tune.copyright, &tune.rhythm})
-        words->clear();
-    tune.notes.clear();
-    tune.words.clear();
-    tune.otherTitles.clear();
-    tune.partOrder.clear();
-    sheet::Document const document = sheet::leadSheet(tune, *font, {});
-    if (document.pages.empty() || document.pages.front().areas.empty()) return {};
-    sheet::Page const& page = document.pages.front();
-    QRectF music;
-    for (sheet::Area const& area : page.areas)
-        music |= QRectF(QPointF(area.topLeft.x, area.topLeft.y),
-                        QPointF(area.bottomRight.x, area.bottomRight.y));
-    music = QRectF(0, music.top() - 3, page.widthMm, music.height() + 5);
-    double const scale =
-        std::min(width / music.width(), previewHeight / music.height());
-    QPixmap picture(QSize(width, previewHeight) * ratio);
-    picture.setDevicePixelRatio(ratio);
-    picture.fill(Qt::white);
-    QPainter painter(&picture);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.scale(scale, scale);
-    painter.translate(-music.topLeft());
-    paintPage(painter, page);
-    return picture;
-}
 
 // "Bb" as it is printed.
 QString withSigns(QString key)
@@ -293,8 +255,8 @@ void BookDialog::preview()
         m_beginning->setText(tr("This tune cannot be read. %1").arg(glance.unreadable));
         return;
     }
-    m_beginning->setPixmap(
-        beginningOf(*glance.tune, std::max(200, m_beginning->width()), devicePixelRatioF()));
+    m_beginning->setPixmap(beginningOf(*glance.tune, std::max(200, m_beginning->width()),
+                                       previewHeight, devicePixelRatioF()));
 }
 
 } // namespace ui
