@@ -5,6 +5,7 @@
 #include "core/files/midi/smfread.h"
 #include "core/files/remarks.h"
 #include "core/files/tidy.h"
+#include "core/music/spelling.h"
 
 #include <algorithm>
 #include <array>
@@ -129,21 +130,6 @@ struct Sounding {
     Rational to;
     std::vector<int> keys; // lowest first
 };
-
-// Names every key of the keyboard by the signature: from three fifths flatter than its major
-// tonic to eight sharper.
-music::Pitch spelt(int key, int sharps)
-{
-    for (int fifth = sharps - 3; fifth <= sharps + 8; ++fifth) {
-        music::PitchName const name = music::nameAtFifths(fifth);
-        if (music::pitchClass(name) != key % 12) continue;
-        int const natural =
-            key - name.alter -
-            music::semitonesAboveC[static_cast<std::size_t>(music::index(name.letter))];
-        return {name.letter, name.alter, natural / 12 - 1};
-    }
-    return {};
-}
 
 class TuneFromMidi {
 public:
@@ -287,7 +273,7 @@ private:
             part.at = {from - start};
             part.length = {to - from};
             for (int key : note.keys)
-                part.pitches.push_back(spelt(key, music::signature(m_key)));
+                part.pitches.push_back(music::spelt(key, music::signature(m_key)));
             part.tied = to < note.to;
             bar.notes.push_back(std::move(part));
         }
