@@ -101,7 +101,8 @@ void Filing::beginTune()
 {
     ui::NewTuneDialog dialog(&m_workbench);
     if (dialog.exec() != QDialog::Accepted || !mayLeave()) return;
-    tune::Tune const tune = tune::newTune(dialog.wish());
+    tune::Tune tune = tune::newTune(dialog.wish());
+    tune.tempo = dialog.tempo();
     Book book{nameNow(tr("new tune")), files::abcOfTune(tune), {}, {}, tune};
     auto entries = files::abcTunes(book.text);
     if (!entries) return m_workbench.tellFault(entries.error());
@@ -111,7 +112,7 @@ void Filing::beginTune()
     brief.key = proposal::AsWritten{};
     if (!m_session.open(std::move(brief))) return;
     takeUp(std::move(book), 0);
-    emit begun();
+    emit begun(dialog.playsIn());
 }
 
 // What is on the clipboard, as a tunebook without a file.

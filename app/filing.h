@@ -45,7 +45,7 @@ public:
     bool offerUnsaved();
 
 signals:
-    void begun();                        // a new tune, to be written
+    void begun(bool playsIn);            // a new tune, to be written or played in
     void fileUsed(QString const& path);  // opened or saved
     // The tune that is open now, by a name of its own, and its place in the file.
     void tuneShown(QString const& name, QString const& file, int place);

@@ -46,6 +46,12 @@ Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
     m_player = std::make_unique<sound::Player>(sound::silentOutput());
     workbench.installEventFilter(this);
     m_along = new PlayAlong(workbench, *m_player);
+    m_recording = new Recording(*m_player, this);
+    connect(m_recording, &Recording::wanted, this, [this] {
+        m_along->stop();
+        openFirst();
+        openAgain();
+    });
 
     connect(&workbench, &ui::Workbench::playRequested, this, &Hearing::play);
     connect(&workbench, &ui::Workbench::hearingChanged, this, &Hearing::change);
@@ -143,7 +149,9 @@ void Hearing::stop()
 // A key of an instrument plucks the string of its pitch, and is listened to when she plays along.
 void Hearing::followDevices()
 {
-    connect(&m_link, &devices::MidiLink::keyPressed, this, [this](int midi) {
+    connect(&m_link, &devices::MidiLink::keyReleased, m_recording, &Recording::release);
+    connect(&m_link, &devices::MidiLink::keyPressed, this, [this](int midi, int, double at) {
+        m_recording->press(midi, at);
         m_workbench.pluckPitch(midi);
         m_along->hear(midi);
         emit keyPlayed(midi);

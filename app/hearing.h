@@ -2,6 +2,7 @@
 
 #include "app/devices/midilink.h"
 #include "app/playalong.h"
+#include "app/recording.h"
 #include "app/sound/player.h"
 #include "core/perform/temperament.h"
 #include "ui/audition.h"
@@ -30,6 +31,8 @@ public:
     Hearing(ui::Workbench& workbench, Preferences& preferences,
             std::vector<perform::Temperament> temperaments);
 
+    // What is played to clicks.
+    Recording& recording() { return *m_recording; }
     // How the harp sounds, for sound files as well.
     sound::Voice const& voice() const { return m_voice; }
 
@@ -58,6 +61,7 @@ private:
     sound::Voice m_voice;
     std::unique_ptr<sound::Player> m_player;
     PlayAlong* m_along = nullptr;
+    Recording* m_recording = nullptr;
     devices::MidiLink m_link;
     QPointer<ui::HarpSoundDialog> m_dialog;
     bool m_opened = false; // the output, or it was tried

@@ -26,6 +26,7 @@
 #include "ui/engine.h"
 #include "ui/handbook.h"
 #include "ui/noteediting.h"
+#include "ui/notetake.h"
 #include "ui/session.h"
 #include "ui/theme.h"
 #include "ui/workbench.h"
@@ -114,7 +115,12 @@ int openWorkbench(int argc, char** argv)
                 ->show();
         });
     ui::NoteEditing notes(workbench, session);
-    QObject::connect(&filing, &Filing::begun, &notes, [&notes] { notes.openPane(); });
+    ui::NoteTake take(workbench, session, notes);
+    hearing.recording().serve(take);
+    QObject::connect(&filing, &Filing::begun, &notes, [&notes, &take](bool playsIn) {
+        notes.openPane();
+        if (playsIn) take.begin();
+    });
 
     workbench.show();
     if (!kept) workbench.tellFault(kept.error()); // the tune matters more than her own book

@@ -174,7 +174,7 @@ void MelodyEditor::setBar(int bar)
 
 void MelodyEditor::play(music::Pitch pitch) { take(played(m_typing, pitch)); }
 
-bool MelodyEditor::writesWhatIsPlayed() const { return m_plays->isChecked(); }
+bool MelodyEditor::writesWhatIsPlayed() const { return m_plays->isChecked() && !m_held; }
 
 QString MelodyEditor::said() const { return m_said->text(); }
 

@@ -29,6 +29,7 @@ public:
     // A string that was plucked, or a key of a keyboard.
     void play(music::Pitch pitch);
     bool writesWhatIsPlayed() const;
+    void holdStepEntry(bool hold) { m_held = hold; } // what is played is not written one by one
 
     MelodyLane* lane() const { return m_lane; }
     QLineEdit* line() const { return m_line; }
@@ -62,6 +63,7 @@ private:
     QLabel* m_said;
     QLabel* m_help;
     Button* m_plays;
+    bool m_held = false;
     Button* m_triplet;
     Button* m_grace;
     struct LengthButton {

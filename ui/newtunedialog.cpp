@@ -17,6 +17,8 @@ namespace {
 
 constexpr int usualBars = 8;
 constexpr int mostBars = 200;
+constexpr int unsetTempo = 19; // below the slowest beat
+constexpr int fastestTempo = 300;
 
 } // namespace
 
@@ -26,12 +28,14 @@ NewTuneDialog::NewTuneDialog(QWidget* parent)
       m_key(new KeyField({{music::Letter::G, 0}, music::Mode::Ionian}, this)),
       m_meter(new MeterField(tune::usualMeter(tune::Kind::Jig), this)),
       m_bars(new QSpinBox(this)), m_pickUp(new PickUpField(std::nullopt, this)),
-      m_said(new QLabel(this))
+      m_said(new QLabel(this)), m_tempo(new QSpinBox(this))
 {
     setWindowTitle(tr("New tune"));
     m_title->setPlaceholderText(tr("what the tune is called"));
     m_bars->setRange(1, mostBars);
     m_bars->setValue(usualBars);
+    m_tempo->setRange(unsetTempo, fastestTempo);
+    m_tempo->setSpecialValueText(tr("usual for its kind"));
     m_said->setWordWrap(true);
 
     auto* form = new QFormLayout;
@@ -42,10 +46,18 @@ NewTuneDialog::NewTuneDialog(QWidget* parent)
     form->addRow(tr("Time &signature"), m_meter);
     form->addRow(tr("&Bars"), m_bars);
     form->addRow(tr("&Pick-up"), m_pickUp);
+    form->addRow(tr("Te&mpo, beats a minute"), m_tempo);
 
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     m_begin = buttons->button(QDialogButtonBox::Ok);
     m_begin->setText(tr("Begin"));
+    m_play = buttons->addButton(tr("Play it &in…"), QDialogButtonBox::ActionRole);
+    m_play->setToolTip(tr("Play the notes on a MIDI harp or keyboard, in time with clicks"));
+    m_play->setAutoDefault(false);
+    connect(m_play, &QPushButton::clicked, this, [this] {
+        m_playsIn = true;
+        accept();
+    });
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(m_kind, &QComboBox::currentIndexChanged, this, [this] {
@@ -78,6 +90,14 @@ void NewTuneDialog::check()
     m_said->setText(why);
     m_said->setVisible(!why.isEmpty());
     m_begin->setEnabled(why.isEmpty());
+    m_play->setEnabled(why.isEmpty());
+}
+
+std::optional<tune::Tempo> NewTuneDialog::tempo() const
+{
+    auto const meter = m_meter->meter();
+    if (m_tempo->value() == unsetTempo || !meter) return std::nullopt;
+    return tune::Tempo{beatLength(*meter), static_cast<double>(m_tempo->value())};
 }
 
 QString NewTuneDialog::said() const { return m_said->text(); }

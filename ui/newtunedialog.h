@@ -4,6 +4,8 @@
 
 #include <QDialog>
 
+#include <optional>
+
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -23,6 +25,8 @@ public:
     explicit NewTuneDialog(QWidget* parent = nullptr);
 
     tune::NewTune wish() const;
+    std::optional<tune::Tempo> tempo() const;  // none: as is usual for its kind
+    bool playsIn() const { return m_playsIn; } // it is to be played, not typed
     QString said() const; // why it cannot begin; empty: it can
 
 private:
@@ -35,7 +39,10 @@ private:
     QSpinBox* m_bars;
     PickUpField* m_pickUp;
     QLabel* m_said;
+    QSpinBox* m_tempo;
     QPushButton* m_begin;
+    QPushButton* m_play;
+    bool m_playsIn = false;
     bool m_meterChosen = false;
 };
 

@@ -5,6 +5,7 @@
 #include <QMetaObject>
 
 #include <algorithm>
+#include <chrono>
 
 namespace devices {
 
@@ -33,14 +34,17 @@ void arrived(double, std::vector<unsigned char>* bytes, void* keys)
     constexpr int noteOff = 0x80;
     constexpr int noteOn = 0x90;
     if (kind != noteOn && kind != noteOff) return;
+    double const at =
+        std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch())
+            .count();
     auto* const receiver = static_cast<MidiKeys*>(keys);
     QMetaObject::invokeMethod(
         receiver,
-        [receiver, midi, velocity, pressed = kind == noteOn && velocity > 0] {
+        [receiver, midi, velocity, at, pressed = kind == noteOn && velocity > 0] {
             if (pressed)
-                emit receiver->keyPressed(midi, velocity);
+                emit receiver->keyPressed(midi, velocity, at);
             else
-                emit receiver->keyReleased(midi);
+                emit receiver->keyReleased(midi, at);
         },
         Qt::QueuedConnection);
 }

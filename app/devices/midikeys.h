@@ -28,8 +28,9 @@ public:
     bool isOpen() const;
 
 signals:
-    void keyPressed(int midi, int velocity); // velocity 1 to 127
-    void keyReleased(int midi);
+    // Velocity 1 to 127; `at`: when it arrived, in seconds of the steady clock.
+    void keyPressed(int midi, int velocity, double at);
+    void keyReleased(int midi, double at);
 
 private:
     struct Input;

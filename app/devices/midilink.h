@@ -32,8 +32,8 @@ public:
     void look();
 
 signals:
-    void keyPressed(int midi, int velocity);
-    void keyReleased(int midi);
+    void keyPressed(int midi, int velocity, double at); // as of MidiKeys
+    void keyReleased(int midi, double at);
     void inputCame(std::string const& port);
     void inputGone(std::string const& port);
     void outputCame(std::string const& port);

@@ -11,9 +11,11 @@
 #include "ui/melodyeditor.h"
 #include "ui/melodylane.h"
 #include "ui/noteediting.h"
+#include "ui/notetake.h"
 #include "ui/playedalong.h"
 #include "ui/practicecard.h"
 #include "ui/session.h"
+#include "ui/takebar.h"
 #include "ui/transport.h"
 #include "ui/workbench.h"
 
@@ -22,6 +24,7 @@
 #include <RtMidi.h>
 
 #include <QApplication>
+#include <QElapsedTimer>
 #include <QLabel>
 #include <QTemporaryDir>
 #include <QTest>
@@ -202,6 +205,62 @@ TEST_CASE("A MIDI harp that plays along is judged by what arrives from it", "[pl
             REQUIRE(QTest::qWaitFor([&] { return bar() != before; }, patienceMs));
         }
         CHECK(bar() == "G2A2B2");
+    }
+    SECTION("a new tune played in: counted in, put on the beat, shown and kept")
+    {
+        ui::NoteEditing notes(open.workbench, open.session);
+        ui::NoteTake take(open.workbench, open.session, notes);
+        open.hearing->recording().serve(take);
+        tune::NewTune wish;
+        wish.title = "The Kiln Door";
+        wish.key = {{music::Letter::G, 0}, music::Mode::Ionian};
+        wish.bars = 4;
+        proposal::Brief brief = scenario::brief();
+        brief.key = proposal::AsWritten{};
+        brief.tune = tune::newTune(wish);
+        brief.tune.tempo = tune::Tempo{music::Length{music::Rational(3, 8)}, 66};
+        REQUIRE(open.session.open(std::move(brief)));
+        take.begin();
+        REQUIRE(take.bar()->isVisible());
+        // G A B d2 B | A G E G3: when each is plucked, in quavers from the first beat.
+        std::vector<std::pair<int, int>> const plucks{
+            {0, 67}, {1, 69}, {2, 71}, {3, 74}, {5, 71}, {6, 69}, {7, 67}, {8, 64}, {9, 67}};
+        double const quaver = 60.0 / 66 / 3;
+        double countIn = 0;
+        QElapsedTimer since;
+        QObject::connect(&take, &ui::NoteTake::clicksWanted, &take,
+                         [&](perform::Course const&, double seconds) {
+                             countIn = seconds;
+                             since.start();
+                         });
+        QStringList shown;
+        // A machine that is busy plucks late: then it is played again, as a harper would.
+        for (int attempt = 0; attempt < 4; ++attempt) {
+            bool inTime = true;
+            QTest::keyClick(take.bar(), Qt::Key_Return);
+            for (auto const& [at, midi] : plucks) {
+                double const due = countIn + at * quaver;
+                while (static_cast<double>(since.elapsed()) / 1000 < due) QTest::qWait(1);
+                inTime = inTime && static_cast<double>(since.elapsed()) / 1000 - due < 0.05;
+                harp.pluck(midi);
+            }
+            QTest::qWait(300);
+            QTest::keyClick(take.bar(), Qt::Key_Return); // stop
+            REQUIRE(QTest::qWaitFor(
+                [&] { return take.bar()->stage() != ui::TakeBar::Stage::Playing; },
+                patienceMs));
+            shown.clear();
+            if (take.shown())
+                for (tune::Bar const& each : take.shown()->bars)
+                    shown << QString::fromStdString(files::abcOfBar(each)).remove(' ');
+            if (inTime || attempt == 3) break;
+            QTest::keyClick(take.bar(), Qt::Key_R);
+        }
+        CHECK(shown == QStringList{"GABd2B", "AGEG3"});
+        CHECK_FALSE(tune::hasNotes(open.session.brief().tune));
+        QTest::keyClick(take.bar(), Qt::Key_Return); // keep
+        CHECK(files::abcOfBar(open.session.brief().tune.bars[0]) == "GABd2B");
+        CHECK(open.session.undoStack().count() == 1);
     }
     qunsetenv("SALLOW_MIDI_DRIVER");
 }
