@@ -171,7 +171,8 @@ Declared declareAll(CLI::App& program, app::Verb const& verb, app::Call& call)
     for (Option const& option : declared.options) {
         if (std::holds_alternative<bool*>(option.target)) {
             declared.written.emplace_back();
-            declared.known.push_back(program.add_flag(option.name, base::said(option.help)));
+            std::string const help = base::said(option.help);
+            declared.known.push_back(program.add_flag(option.name, help));
             continue;
         }
         auto& words = declared.written.emplace_back();
