@@ -182,8 +182,7 @@ bool Filing::openFrom(QString const& path,
     return true;
 }
 
-// The list of the tunes comes before any of them is arranged.
-std::optional<std::size_t> Filing::chosenFrom(Book const& book, int current)
+std::vector<ui::BookTune> tunesOf(Book const& book)
 {
     std::vector<files::TuneHeading> const headings =
         files::tuneHeadings(book.text, book.entries);
@@ -194,6 +193,12 @@ std::optional<std::size_t> Filing::chosenFrom(Book const& book, int current)
                          QString::fromStdString(headings[i].kind),
                          QString::fromStdString(headings[i].key),
                          QString::fromStdString(headings[i].meter)});
+    return tunes;
+}
+
+// The list of the tunes comes before any of them is arranged.
+std::optional<std::size_t> Filing::chosenFrom(Book const& book, int current)
+{
     auto const glance = [&book](int row) {
         files::TuneGlance read = files::glanceAt(
             book.text, book.entries[static_cast<std::size_t>(row)], book.name);
@@ -201,7 +206,7 @@ std::optional<std::size_t> Filing::chosenFrom(Book const& book, int current)
                               QString::fromStdString(read.unreadable)};
     };
     ui::BookDialog dialog(QFileInfo(QString::fromStdString(book.name)).fileName(),
-                          std::move(tunes), glance, current, &m_workbench);
+                          tunesOf(book), glance, current, &m_workbench);
     if (dialog.exec() != QDialog::Accepted || !dialog.chosen()) return std::nullopt;
     return static_cast<std::size_t>(*dialog.chosen());
 }
@@ -536,6 +541,8 @@ void Filing::exportLevels()
     if (!output) return m_workbench.tellFault(output.error());
     sheet::SheetStyle style;
     style.paper = m_workbench.paper();
+    style.staffMm = m_workbench.reading().staffMm;
+    style.helps = m_workbench.reading().helps;
     OutputNames names;
     auto written = writeLevels(m_session.brief(), ownText(), {1, 2, 3, 4, 5}, m_tables,
                                {*output}, SheetKind::Arrangement, style, names);

@@ -4,6 +4,7 @@
 #include "app/safekeeping.h"
 #include "core/files/tables/tables.h"
 #include "core/sheet/drawing.h"
+#include "ui/bookdialog.h"
 
 #include <QObject>
 #include <QString>
@@ -18,6 +19,9 @@ class Workbench;
 } // namespace ui
 
 namespace app {
+
+// The tunes of a tunebook as their heads tell of them.
+std::vector<ui::BookTune> tunesOf(Book const& book);
 
 // Opening, saving, exporting and printing for the workbench: the dialogs, and the words for
 // what went wrong.
@@ -37,6 +41,9 @@ public:
     void beginBooksAt(std::function<int(QString const&)> place) { m_bookPlace = std::move(place); }
 
     QString const& folder() const { return m_folder; }
+    // What was opened last, and the place of the open tune in it.
+    Book const& book() const { return m_book; }
+    int entry() const { return static_cast<int>(m_entry); }
     void setFolder(QString const& folder) { m_folder = folder; }
     // The open tune is made into another one's: saving asks for a new name, with this in it.
     void becomeCopy(QString const& addition);

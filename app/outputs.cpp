@@ -11,6 +11,7 @@
 #include "core/files/textfile.h"
 #include "core/files/work/document.h"
 #include "core/perform/schedule.h"
+#include "core/sheet/papers/setpaper.h"
 #include "core/sheet/sheet.h"
 #include "ui/paint/sheetfiles.h"
 #include "ui/paint/sheetfonts.h"
@@ -101,6 +102,17 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
     return pagesAs(*document, kind);
 }
 
+base::Result<std::string> bytesOf(perform::PlayedSet const& set, OutputKind kind,
+                                  SheetKind sheetKind, sheet::SheetStyle const& style)
+{
+    if (kind == OutputKind::Midi) return files::midiFile(set);
+    if (kind == OutputKind::Text) return files::spokenText(set, notationKind(sheetKind));
+    if (kind == OutputKind::Html) return files::spokenHtml(set, notationKind(sheetKind));
+    auto document = drawn(set, sheetKind, style);
+    if (!document) return document.error();
+    return pagesAs(*document, kind);
+}
+
 } // namespace
 
 base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind,
@@ -117,6 +129,42 @@ base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, She
         break;
     }
     return sheet::arrangementSheet(arrangement, *font, style);
+}
+
+base::Result<sheet::Document> drawn(perform::PlayedSet const& set, SheetKind kind,
+                                    sheet::SheetStyle const& style)
+{
+    auto font = ui::musicFont();
+    if (!font) return font.error();
+    return sheet::setPaper(set, notationKind(kind), *font, style);
+}
+
+bool isOneForASet(OutputKind kind)
+{
+    return isPages(kind) || isSound(kind) || kind == OutputKind::Midi ||
+           kind == OutputKind::Text || kind == OutputKind::Html;
+}
+
+base::Result<base::Done> writeSet(perform::PlayedSet const& set,
+                                  std::vector<perform::KindOfLilt> const& lilts,
+                                  std::vector<Output> const& outputs, SheetKind sheetKind,
+                                  sheet::SheetStyle const& style, SoundWish const& sound)
+{
+    std::vector<std::pair<std::string, std::string>> made;
+    for (Output const& output : outputs) {
+        if (isSound(output.kind)) continue;
+        auto bytes = bytesOf(set, output.kind, sheetKind, style);
+        if (!bytes) return bytes.error();
+        made.emplace_back(output.path, *std::move(bytes));
+    }
+    for (Output const& output : outputs) {
+        if (!isSound(output.kind)) continue;
+        auto const written = writeSoundFiles(set, lilts, soundFiles(output.path, sound));
+        if (!written) return written.error();
+    }
+    for (auto const& [path, bytes] : made)
+        if (auto written = files::writeWhole(path, bytes); !written) return written.error();
+    return base::Done{};
 }
 
 std::vector<std::string> filesOf(Output const& output, SoundWish const& sound)

@@ -4,6 +4,7 @@
 #include "app/soundwish.h"
 #include "core/base/result.h"
 #include "core/files/tables/tables.h"
+#include "core/perform/tuneset.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/drawing.h"
 #include "core/sheet/sheet.h"
@@ -51,6 +52,18 @@ base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, She
 // of pages, CannotWrite.
 base::Result<base::Done> writePages(sheet::Document const& document,
                                     std::vector<std::string> const& paths);
+
+// The pages of a set, of a kind of sheet.
+base::Result<sheet::Document> drawn(perform::PlayedSet const& set, SheetKind kind,
+                                    sheet::SheetStyle const& style = {});
+// Whether a set makes one file of that kind, not one a tune: pages, sound, MIDI and words.
+bool isOneForASet(OutputKind kind);
+// Makes the files of a set that are one for all its tunes, `lilts` as soundwish.h has it.
+// Faults as those of writeOutputs.
+base::Result<base::Done> writeSet(perform::PlayedSet const& set,
+                                  std::vector<perform::KindOfLilt> const& lilts,
+                                  std::vector<Output> const& outputs, SheetKind sheet,
+                                  sheet::SheetStyle const& style, SoundWish const& sound);
 
 // What outputs are made from.
 struct Finished {

@@ -16,6 +16,7 @@ constexpr char const* themeKey = "theme";
 constexpr char const* languageKey = "language";
 constexpr char const* windowKey = "window";
 constexpr char const* paperKey = "paper";
+constexpr char const* readingKey = "reading"; // of sheets: height of the staff, then helps
 constexpr char const* viewKey = "view";
 constexpr char const* standingKey = "standing";
 constexpr char const* pupilKey = "pupil";
@@ -61,6 +62,34 @@ void Preferences::keepLanguage(QString const& language)
     m_settings.setValue(languageKey, language);
 }
 
+namespace {
+
+QStringList readingAsWords(ui::Reading const& reading)
+{
+    QStringList words;
+    if (reading.staffMm >= sheet::hugeStaffMm)
+        words << QStringLiteral("huge");
+    else if (reading.staffMm >= sheet::largeStaffMm)
+        words << QStringLiteral("large");
+    if (reading.helps.coloured) words << QStringLiteral("coloured");
+    if (reading.helps.noteNames) words << QStringLiteral("names");
+    if (reading.helps.stringPath) words << QStringLiteral("path");
+    return words;
+}
+
+ui::Reading readingFrom(QStringList const& words)
+{
+    ui::Reading reading;
+    if (words.contains(QStringLiteral("large"))) reading.staffMm = sheet::largeStaffMm;
+    if (words.contains(QStringLiteral("huge"))) reading.staffMm = sheet::hugeStaffMm;
+    reading.helps = {words.contains(QStringLiteral("coloured")),
+                     words.contains(QStringLiteral("names")),
+                     words.contains(QStringLiteral("path"))};
+    return reading;
+}
+
+} // namespace
+
 void Preferences::applyTo(ui::Workbench& workbench) const
 {
     workbench.restoreGeometry(m_settings.value(windowKey).toByteArray());
@@ -70,6 +99,7 @@ void Preferences::applyTo(ui::Workbench& workbench) const
     workbench.restorePanes(m_settings.value(panesKey).toByteArray());
     if (m_settings.value(paperKey).toString() == QStringLiteral("letter"))
         workbench.setPaper(sheet::Paper::Letter);
+    workbench.setReading(readingFrom(m_settings.value(readingKey).toStringList()));
     if (m_settings.value(viewKey).toString() == QStringLiteral("sheet"))
         workbench.setView(ui::Workbench::View::Sheet);
     ui::Actions const& actions = workbench.actions();
@@ -86,6 +116,7 @@ void Preferences::keepFrom(ui::Workbench const& workbench)
     m_settings.setValue(viewKey, workbench.actions().sheet->isChecked()
                                      ? QStringLiteral("sheet")
                                      : QStringLiteral("grid"));
+    m_settings.setValue(readingKey, readingAsWords(workbench.reading()));
     m_settings.setValue(paperKey, workbench.paper() == sheet::Paper::Letter
                                       ? QStringLiteral("letter")
                                       : QStringLiteral("a4"));

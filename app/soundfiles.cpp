@@ -12,7 +12,7 @@ namespace {
 constexpr double usualSlow = 0.6;
 
 // What a list of sound files shows of one.
-sound::Tags tagsOf(arrange::Arrangement const& arrangement, SoundWish const& wish)
+sound::Tags tagsOf(std::string const& title, SoundWish const& wish)
 {
     std::string const hands =
         !wish.left    ? wish.tuneAlone ? base::said("the tune alone") : base::said("right hand")
@@ -26,8 +26,41 @@ sound::Tags tagsOf(arrange::Arrangement const& arrangement, SoundWish const& wis
     if (wish.passage)
         bars = base::said(", bars ") + std::to_string(wish.passage->first) + "-" +
                std::to_string(wish.passage->second);
-    std::string const& title = arrangement.tune.title;
     return {title + " (" + hands + ", " + tempo + bars + ")", title};
+}
+
+// Renders each file's course, as `courseFor` makes it for a wish.
+template<typename CourseFor>
+base::Result<int> writeEach(std::string const& title, std::vector<SoundFile> const& files,
+                            sound::Progressing const& progressing, CourseFor courseFor)
+{
+    int written = 0;
+    for (SoundFile const& file : files) {
+        base::Result<perform::Course> const course = courseFor(file.wish);
+        if (!course) return course.error();
+        auto const all = static_cast<double>(files.size());
+        sound::Progressing part;
+        if (progressing)
+            part = [&](double done) { return progressing((written + done) / all); };
+        auto const rendered = sound::renderToFile(*course, file.path, part, file.wish.voice,
+                                                  tagsOf(title, file.wish));
+        if (!rendered) return rendered.error();
+        if (rendered->stopped) break;
+        ++written;
+    }
+    return written;
+}
+
+base::Result<perform::Course> heardSet(perform::PlayedSet const& set, SoundWish const& wish,
+                                       std::vector<perform::KindOfLilt> const& lilts)
+{
+    std::vector<perform::Course> courses;
+    for (perform::TuneOfSet const& tune : set.tunes) {
+        auto course = heard(tune.arrangement, wish, lilts);
+        if (!course) return course.error();
+        courses.push_back(*std::move(course));
+    }
+    return perform::courseOf(set, courses);
 }
 
 } // namespace
@@ -57,21 +90,17 @@ base::Result<int> writeSoundFiles(arrange::Arrangement const& arrangement,
                                   std::vector<SoundFile> const& files,
                                   sound::Progressing const& progressing)
 {
-    int written = 0;
-    for (SoundFile const& file : files) {
-        auto const course = heard(arrangement, file.wish, lilts);
-        if (!course) return course.error();
-        auto const all = static_cast<double>(files.size());
-        sound::Progressing part;
-        if (progressing)
-            part = [&](double done) { return progressing((written + done) / all); };
-        auto const rendered = sound::renderToFile(*course, file.path, part, file.wish.voice,
-                                                  tagsOf(arrangement, file.wish));
-        if (!rendered) return rendered.error();
-        if (rendered->stopped) break;
-        ++written;
-    }
-    return written;
+    return writeEach(arrangement.tune.title, files, progressing,
+                     [&](SoundWish const& wish) { return heard(arrangement, wish, lilts); });
+}
+
+base::Result<int> writeSoundFiles(perform::PlayedSet const& set,
+                                  std::vector<perform::KindOfLilt> const& lilts,
+                                  std::vector<SoundFile> const& files,
+                                  sound::Progressing const& progressing)
+{
+    return writeEach(set.title, files, progressing,
+                     [&](SoundWish const& wish) { return heardSet(set, wish, lilts); });
 }
 
 } // namespace app

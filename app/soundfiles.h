@@ -2,6 +2,7 @@
 
 #include "app/sound/render.h"
 #include "app/soundwish.h"
+#include "core/perform/tuneset.h"
 
 #include <string>
 #include <vector>
@@ -23,6 +24,12 @@ std::vector<SoundFile> soundFiles(std::string const& path, SoundWish const& wish
 // together. Answers how many were written: fewer where it was told to stop. Faults as heard()
 // and renderToFile().
 base::Result<int> writeSoundFiles(arrange::Arrangement const& arrangement,
+                                  std::vector<perform::KindOfLilt> const& lilts,
+                                  std::vector<SoundFile> const& files,
+                                  sound::Progressing const& progressing = {});
+// The same of a set: its tunes one after another in each file, with the pauses that the levers
+// need.
+base::Result<int> writeSoundFiles(perform::PlayedSet const& set,
                                   std::vector<perform::KindOfLilt> const& lilts,
                                   std::vector<SoundFile> const& files,
                                   sound::Progressing const& progressing = {});

@@ -14,6 +14,7 @@
 #include "app/players.h"
 #include "app/preferences.h"
 #include "app/remembering.h"
+#include "app/setmaking.h"
 #include "app/sharedfolder.h"
 #include "app/shelf.h"
 #include "app/soundsaving.h"
@@ -104,6 +105,7 @@ int openWorkbench(int argc, char** argv)
     Tasting tasting(workbench, session, tasteFile());
     Cautions cautions(preferences, workbench, session);
     BatchRun batch(workbench, session, filing, *tables);
+    SetMaking tuneSet(workbench, session, filing, *tables);
     Hearing hearing(workbench, preferences, tables->temperaments);
     Collecting collecting(workbench, filing, *tables, userFolder());
     QObject::connect(&hearing, &Hearing::keyPlayed, &collecting, &Collecting::hear);

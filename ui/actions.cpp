@@ -49,6 +49,7 @@ Actions::Actions(QWidget* owner)
       words(made(owner, tr("T&itle and notes…"), Qt::CTRL | Qt::Key_W)),
       handout(made(owner, tr("Pattern &handout…"), Qt::CTRL | Qt::Key_H)),
       levels(made(owner, tr("Export &levels 1 to 5…"), Qt::CTRL | Qt::SHIFT | Qt::Key_E)),
+      tuneSet(made(owner, tr("A s&et of tunes…"))),
       batch(made(owner, tr("A &folder of tunes…"))),
       quit(made(owner, tr("&Quit"), QKeySequence::Quit)),
       pasteTune(made(owner, tr("Paste a &tune (ABC)"), Qt::CTRL | Qt::ALT | Qt::Key_V)),
@@ -148,7 +149,7 @@ void Actions::fill(QMenuBar* bar) const
                        {save, saveAs, goBack, unsaved},
                        {words},
                        {exportTo, print},
-                       {levels, handout, batch},
+                       {levels, handout, tuneSet, batch},
                        {quit}});
     menu(tr("&Edit"),
          {{undo, redo, history},
@@ -192,7 +193,7 @@ QList<QAction*> Actions::all() const
         typeTempo,   practice,     soundFiles, hearBetween, markA,      flip,        takeA,
         loop,        countIn,      left,       right,       faster,     slower,      grid,
         sheet,       nextPane,     system,     light,       dark,       strongLight, strongDark,
-        handbook,    keys,         care,       about,       harpSound,  playAlong,   tunes};
+        handbook,    keys,         care,       about,       harpSound,  playAlong,   tunes,      tuneSet};
 }
 
 } // namespace ui

@@ -35,6 +35,7 @@ struct Actions {
     QAction* words; // on the page
     QAction* handout;
     QAction* levels;
+    QAction* tuneSet; // tunes that are played one after another
     QAction* batch; // a folder of tunes
     QAction* quit;
     QAction* pasteTune; // ABC from the clipboard

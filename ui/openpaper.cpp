@@ -13,6 +13,7 @@ OpenPaper::OpenPaper(Session& session, SheetPanel& panel, QObject* parent)
 {
     connect(&m_panel, &SheetPanel::kindChosen, this, &OpenPaper::setKind);
     connect(&m_panel, &SheetPanel::paperChosen, this, &OpenPaper::setSize);
+    connect(&m_panel, &SheetPanel::readingChosen, this, &OpenPaper::setReading);
 }
 
 void OpenPaper::setLookedAt(bool looked)
@@ -32,6 +33,15 @@ void OpenPaper::setSize(sheet::Paper size)
 {
     m_style.paper = size;
     m_panel.setPaper(size);
+    if (m_session.isOpen()) show();
+    emit sizeChanged();
+}
+
+void OpenPaper::setReading(Reading const& reading)
+{
+    m_style.staffMm = reading.staffMm;
+    m_style.helps = reading.helps;
+    m_panel.setReading(reading);
     if (m_session.isOpen()) show();
     emit sizeChanged();
 }

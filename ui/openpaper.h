@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/papers.h"
+#include "ui/readingmenu.h"
 
 #include "core/base/fault.h"
 #include "core/sheet/papers/handout.h"
@@ -25,6 +26,8 @@ public:
     void setKind(PaperKind kind);
     sheet::Paper size() const { return m_style.paper; }
     void setSize(sheet::Paper size);
+    void setReading(Reading const& reading); // how large, with what helps
+    Reading reading() const { return {m_style.staffMm, m_style.helps}; }
     void setPupil(QString const& pupil); // whom it names; empty: none
     // Its pages, as they are exported and printed. None: the music font is not there.
     std::optional<sheet::Document> pages();

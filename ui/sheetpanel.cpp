@@ -31,7 +31,8 @@ void setWords(Button* button, QString const& caption, QString const& words)
 
 SheetPanel::SheetPanel(QWidget* parent)
     : QWidget(parent), m_view(new PageView(this)), m_kind(new Button(QString(), this)),
-      m_paper(new Button(QString(), this))
+      m_paper(new Button(QString(), this)), m_reading(new Button(QString(), this)),
+      m_readings(new ReadingMenu(this))
 {
     auto* kinds = new QMenu(this);
     for (PaperKind kind :
@@ -45,11 +46,16 @@ SheetPanel::SheetPanel(QWidget* parent)
     m_paper->setToolTip(tr("Size of the paper"));
     m_paper->setMenu(papers);
 
+    m_reading->setToolTip(tr("Size of the notes, colours and letters"));
+    m_reading->setMenu(m_readings);
+    connect(m_readings, &ReadingMenu::chosen, this, &SheetPanel::readingChosen);
+
     auto* row = new QHBoxLayout;
     row->setContentsMargins(14, 5, 14, 5);
     row->setSpacing(7);
     row->addWidget(m_kind);
     row->addWidget(m_paper);
+    row->addWidget(m_reading);
     row->addStretch(1);
     auto const add = [&](QString const& words, QString const& toolTip, auto signal) {
         auto* button = new Button(words, this);
@@ -72,12 +78,19 @@ SheetPanel::SheetPanel(QWidget* parent)
     setFocusProxy(m_view);
     setKind(PaperKind::Arrangement);
     setPaper(sheet::Paper::A4);
+    setReading({});
 }
 
 void SheetPanel::setKind(PaperKind kind) { setWords(m_kind, tr("Sheet"), paperName(kind)); }
 void SheetPanel::setPaper(sheet::Paper paper)
 {
     setWords(m_paper, tr("Paper"), paperWords(paper));
+}
+
+void SheetPanel::setReading(Reading const& reading)
+{
+    setWords(m_reading, tr("Print"), readingWords(reading));
+    m_readings->setReading(reading);
 }
 
 void SheetPanel::paintEvent(QPaintEvent*)

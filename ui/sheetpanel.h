@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/papers.h"
+#include "ui/readingmenu.h"
 
 #include <QWidget>
 
@@ -19,10 +20,12 @@ public:
     PageView* view() const { return m_view; }
     void setKind(PaperKind kind);
     void setPaper(sheet::Paper paper);
+    void setReading(Reading const& reading);
 
 signals:
     void kindChosen(ui::PaperKind kind);
     void paperChosen(sheet::Paper paper);
+    void readingChosen(ui::Reading const& reading);
     void wordsClicked();
     void exportClicked();
     void printClicked();
@@ -34,6 +37,8 @@ private:
     PageView* m_view;
     Button* m_kind;
     Button* m_paper;
+    Button* m_reading;
+    ReadingMenu* m_readings;
 };
 
 } // namespace ui

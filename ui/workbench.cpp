@@ -564,6 +564,8 @@ PaperKind Workbench::paperKind() const { return m_paper->kind(); }
 void Workbench::setPaperKind(PaperKind kind) { m_paper->setKind(kind); }
 sheet::Paper Workbench::paper() const { return m_paper->size(); }
 void Workbench::setPaper(sheet::Paper paper) { m_paper->setSize(paper); }
+void Workbench::setReading(Reading const& reading) { m_paper->setReading(reading); }
+Reading Workbench::reading() const { return m_paper->reading(); }
 void Workbench::setPapersFor(QString const& pupil) { m_paper->setPupil(pupil); }
 std::optional<sheet::Document> Workbench::pages() { return m_paper->pages(); }
 sheet::HandoutWish Workbench::handoutWish() const { return m_paper->handoutWish(); }

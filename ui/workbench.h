@@ -5,6 +5,7 @@
 #include "ui/header.h"
 #include "ui/papers.h"
 #include "ui/passage.h"
+#include "ui/readingmenu.h"
 #include "ui/theme.h"
 
 #include "core/files/tables/tables.h"
@@ -58,6 +59,8 @@ public:
     void setPaperKind(PaperKind kind);
     sheet::Paper paper() const;
     void setPaper(sheet::Paper paper);
+    void setReading(Reading const& reading);
+    Reading reading() const;
     // The pupil whom papers name; empty: none.
     void setPapersFor(QString const& pupil);
     // Its pages, as they are exported and printed. None: the music font is not there.

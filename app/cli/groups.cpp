@@ -204,9 +204,18 @@ Options paperOptions(Call& call)
 
 Options printSizeOptions(Call& call)
 {
-    return {choice("--print-size", call.style.staffMm,
-                   {{"normal", sheet::usualStaffMm}, {"large", sheet::largeStaffMm}},
-                   "normal or large")};
+    return {
+        choice("--print-size", call.style.staffMm,
+               {{"normal", sheet::usualStaffMm},
+                {"large", sheet::largeStaffMm},
+                {"huge", sheet::hugeStaffMm}},
+               "normal, large or huge"),
+        {"--coloured", &call.style.helps.coloured,
+         "notes on C strings red and on F strings blue, with their letters"},
+        {"--note-names", &call.style.helps.noteNames, "the letter of each note in its head"},
+        {"--string-path", &call.style.helps.stringPath,
+         "under the staff, the strings of the left hand one after another, for players who "
+         "do not read music"}};
 }
 
 Options sheetOptions(Call& call)
@@ -262,7 +271,7 @@ Options setOptions(Call& call)
     SeveralOptions& o = call.several;
     return {{"--set", &o.set,
              "tunes of a set, such as 1,3,2, in the keys that need the fewest lever flips "
-             "between them",
+             "between them; pages, sound and MIDI go into one file",
              listed},
             {"--any-order", &o.anyOrder,
              "with --set: in the order that needs the fewest lever flips"}};

@@ -1,14 +1,10 @@
-#include "app/cli/job.h"
+#include "app/commands/arrange.h"
+
+#include "app/commands/arrangeset.h"
 #include "app/commands/levels.h"
 #include "app/commands/verbs.h"
-#include "core/base/words.h"
-#include "core/proposal/tuneset.h"
-
-#include <iostream>
 
 namespace app {
-
-namespace {
 
 ExitStatus arrangeBrief(Job const& job, proposal::Brief const& brief,
                         files::AbcEntry const& entry, std::vector<Output> const& outputs,
@@ -38,34 +34,6 @@ std::vector<Output> numberedAll(std::vector<Output> outputs, int number)
     return outputs;
 }
 
-// A set: each tune in the key that the set takes it in, written with its place in the set before
-// the ending; what is turned between them is told.
-ExitStatus arrangeSet(Job const& job, std::vector<Output> const& outputs,
-                      SoundWish const& sound, OutputNames& names)
-{
-    auto const briefs = wishedOfAll(job);
-    if (!briefs) return refuse(briefs.error());
-    auto const steps = proposal::setOf(*briefs, job.call.several.anyOrder
-                                                    ? levers::SetOrder::Free
-                                                    : levers::SetOrder::AsGiven);
-    if (!steps) return refuse(steps.error());
-    ExitStatus status = Fine;
-    int place = 0;
-    for (levers::SetStep const& step : *steps) {
-        auto const index = static_cast<std::size_t>(step.tune);
-        proposal::Brief brief = (*briefs)[index];
-        brief.key = step.fit.key;
-        if (place++ > 0)
-            std::cerr << "sallow: " << base::said("note: before \"") << brief.tune.title
-                      << "\": " << levers::changesInWords(brief.harp, step) << '\n';
-        ExitStatus const one = arrangeBrief(job, brief, job.entries[index],
-                                            numberedAll(outputs, place), sound, names);
-        if (status == Fine) status = one;
-    }
-    return status;
-}
-
-} // namespace
 
 ExitStatus arrange(Call const& call)
 {
@@ -73,11 +41,11 @@ ExitStatus arrange(Call const& call)
     if (!outputs) return refuse(outputs.error());
     OutputNames names = namesFor(call);
     if (auto const free = spared(*outputs, names); !free) return refuse(free.error());
+    if (!call.several.set.empty()) return arrangeSet(call, *outputs, names);
     auto const job = jobOf(call);
     if (!job) return refuse(job.error());
     auto const sound = soundOf(call, job->tables, *outputs);
     if (!sound) return refuse(sound.error());
-    if (!call.several.set.empty()) return arrangeSet(*job, *outputs, *sound, names);
 
     bool const many = call.options.tune == "all";
     ExitStatus status = Fine;

@@ -274,11 +274,9 @@ std::string element(std::string const& name, std::string_view text)
     return '<' + name + '>' + escaped(text) + "</" + name + ">\n";
 }
 
-} // namespace
-
-std::string spokenText(arrange::Arrangement const& arrangement, notation::Kind kind)
+// The lines of one piece; its title first.
+std::string textOf(Said const& what)
 {
-    Said const what = said(arrangement, kind);
     std::string out = what.title + '\n';
     for (std::string const& line : what.head) out += line + '\n';
     out += '\n';
@@ -291,12 +289,13 @@ std::string spokenText(arrange::Arrangement const& arrangement, notation::Kind k
     return out;
 }
 
-std::string spokenHtml(arrange::Arrangement const& arrangement, notation::Kind kind)
+// The piece below a heading of a level; `place` before the names that its bars are linked to
+// by.
+std::string htmlOf(Said const& what, int heading, std::string const& place)
 {
-    Said const what = said(arrangement, kind);
-    std::string out = "<!DOCTYPE html>\n<html lang=\"" + base::said("en-GB") +
-                      "\">\n<head>\n<meta charset=\"utf-8\">\n" + element("title", what.title) +
-                      "</head>\n<body>\n" + element("h1", what.title);
+    std::string const title = "h" + std::to_string(heading);
+    std::string const part = "h" + std::to_string(heading + 1);
+    std::string out = element(title, what.title);
     for (std::string const& line : what.head) out += element("p", line);
     bool open = false;
     std::set<int> linked; // a bar of two halves is linked to at its first
@@ -304,17 +303,74 @@ std::string spokenHtml(arrange::Arrangement const& arrangement, notation::Kind k
         if (!bar.part.empty()) {
             if (open) out += "</ul>\n";
             open = false;
-            out += element("h2", base::say("Part {}", bar.part));
+            out += element(part, base::say("Part {}", bar.part));
         }
         if (!open) out += "<ul>\n";
         open = true;
         bool const first = linked.insert(bar.number).second;
-        out += first ? "<li id=\"bar-" + std::to_string(bar.number) + "\">" : "<li>";
+        out +=
+            first ? "<li id=\"" + place + "bar-" + std::to_string(bar.number) + "\">" : "<li>";
         out += "<strong>" + escaped(bar.name) + ".</strong> " + escaped(bar.words) + "</li>\n";
     }
     if (open) out += "</ul>\n";
     for (std::string const& line : what.foot) out += element("p", line);
-    return out + "</body>\n</html>\n";
+    return out;
+}
+
+std::string page(std::string const& title, std::string const& body)
+{
+    return "<!DOCTYPE html>\n<html lang=\"" + base::said("en-GB") +
+           "\">\n<head>\n<meta charset=\"utf-8\">\n" +
+           element("title", title) + "</head>\n<body>\n" + body + "</body>\n</html>\n";
+}
+
+// The tunes of a set, each with what is done before it and what comes next.
+std::vector<Said> saidOf(perform::PlayedSet const& set, notation::Kind kind)
+{
+    std::vector<Said> out;
+    for (std::size_t i = 0; i < set.tunes.size(); ++i) {
+        Said tune = said(set.tunes[i].arrangement, kind);
+        tune.head.insert(tune.head.begin(), base::say("Tune {} of {}.", i + 1, set.tunes.size()));
+        if (i > 0)
+            tune.head.push_back(
+                "Before this tune: " + spoken(perform::changeLine(set.tunes[i])) + '.');
+        if (i + 1 < set.tunes.size())
+            tune.foot.push_back("Next: " + set.tunes[i + 1].arrangement.tune.title + ". " +
+                                spoken(perform::changeLine(set.tunes[i + 1])) + '.');
+        out.push_back(std::move(tune));
+    }
+    return out;
+}
+
+} // namespace
+
+std::string spokenText(arrange::Arrangement const& arrangement, notation::Kind kind)
+{
+    return textOf(said(arrangement, kind));
+}
+
+std::string spokenHtml(arrange::Arrangement const& arrangement, notation::Kind kind)
+{
+    Said const what = said(arrangement, kind);
+    return page(what.title, htmlOf(what, 1, {}));
+}
+
+std::string spokenText(perform::PlayedSet const& set, notation::Kind kind)
+{
+    std::string out = set.title + '\n';
+    for (std::string const& note : set.notes) out += note + '\n';
+    for (Said const& tune : saidOf(set, kind)) out += '\n' + textOf(tune);
+    return out;
+}
+
+std::string spokenHtml(perform::PlayedSet const& set, notation::Kind kind)
+{
+    std::string body = element("h1", set.title);
+    for (std::string const& note : set.notes) body += element("p", note);
+    int number = 0;
+    for (Said const& tune : saidOf(set, kind))
+        body += htmlOf(tune, 2, "tune-" + std::to_string(++number) + '-');
+    return page(set.title, body);
 }
 
 } // namespace files

@@ -2,6 +2,7 @@
 
 #include "core/arrange/arrangement.h"
 #include "core/notation/notation.h"
+#include "core/perform/tuneset.h"
 
 #include <string>
 
@@ -16,5 +17,10 @@ std::string spokenText(arrange::Arrangement const& arrangement, notation::Kind k
 // The same as a page of HTML: a heading for the piece and each part, a list item a bar that can
 // be linked to ("#bar-3"). Needs no style sheet and no script.
 std::string spokenHtml(arrange::Arrangement const& arrangement, notation::Kind kind);
+
+// A set as one text or page: tune after tune, with the levers to flip between them. A bar is
+// linked to as "#tune-2-bar-3".
+std::string spokenText(perform::PlayedSet const& set, notation::Kind kind);
+std::string spokenHtml(perform::PlayedSet const& set, notation::Kind kind);
 
 } // namespace files

@@ -26,6 +26,7 @@ enum class Ink {
     Caution,
     RedString,
     BlueString,
+    Paper, // what shows the paper through: letters in noteheads
     Quiet
 };
 
@@ -104,8 +105,13 @@ struct Bookmark {
     std::string text;
     int page = 0;   // index into Document::pages
     double yMm = 0; // from the top of the page
+    int level = 0;  // 1: a part of the bookmark of level 0 before it
     friend bool operator==(Bookmark const&, Bookmark const&) = default;
 };
+
+// How its pages lie open: one by one; two side by side from the first on; or two side by side
+// as in a book, whose first page is a right-hand one.
+enum class Opening { PageByPage, InPairs, AsABook };
 
 // The printed thing: what screen, PDF, SVG and PNG are painted from.
 struct Document {
@@ -113,6 +119,7 @@ struct Document {
     std::string author;
     std::vector<Page> pages;
     std::vector<Bookmark> bookmarks{}; // in the order of reading
+    Opening opening = Opening::PageByPage;
 };
 
 } // namespace sheet

@@ -134,6 +134,7 @@ public:
             auto const to = last ? systems.end() : systems.begin() + starts[p + 1];
             addPage(out, {from, to}, starts.size());
         }
+        if (starts.size() == 2) out.opening = Opening::InPairs;
         return out;
     }
 
@@ -188,12 +189,16 @@ private:
 
     void addHead(Page& page, std::size_t number, std::size_t pages) const
     {
+        bool const inSet = !m_score.place.empty(); // numbered by the set
         if (number == 1) add(page, m_heading, 0);
-        if (pages == 1) return;
+        if (pages == 1 && !inSet) return;
         Score named;
         if (number > 1) named.tune.title = m_score.tune.title;
+        if (number == 1 && inSet) named.tune.title = m_score.place;
         Pen head(m_font);
-        drawRunningHead(head, named, base::say("{} of {}", number, pages), m_width);
+        drawRunningHead(head, named,
+                        inSet ? std::string() : base::say("{} of {}", number, pages),
+                        m_width);
         add(page, head, 0);
     }
 

@@ -90,16 +90,31 @@ std::string originLine(tune::Tune const& tune)
     return tune.composer + " (" + tune.origin + ")";
 }
 
-void drawSetup(Pen& pen, std::string const& setup, double baseline)
+// Answers the last line's baseline.
+double drawSetup(Pen& pen, std::string const& setup, double baseline, double room)
 {
-    if (setup.empty()) return;
+    if (setup.empty()) return baseline;
     constexpr double padding = 0.45;
-    double const width = widthOf(setup, Face::SansBold, smallHeight);
-    pen.words(setup, {padding, baseline}, smallHeight, Face::SansBold, Anchor::Left,
-              Ink::Lever);
-    pen.frame(
-        {0, baseline - 0.72 * smallHeight - padding, width + 2 * padding, baseline + padding},
-        0.13, Ink::Lever);
+    double const top = baseline - 0.72 * smallHeight - padding;
+    double width = 0;
+    double y = baseline - 1.3 * smallHeight;
+    for (std::string const& line : wrapped(setup, Face::SansBold, smallHeight, room)) {
+        y += 1.3 * smallHeight;
+        pen.words(line, {padding, y}, smallHeight, Face::SansBold, Anchor::Left, Ink::Lever);
+        width = std::max(width, widthOf(line, Face::SansBold, smallHeight));
+    }
+    pen.frame({0, top, width + 2 * padding, y + padding}, 0.13, Ink::Lever);
+    return y;
+}
+
+// Of a tune of a set: what is flipped before it in the box, and all that is set then beside it.
+double drawChange(Pen& pen, Score const& score, double baseline, double room)
+{
+    double y = drawSetup(pen, score.change, baseline, room);
+    if (score.setupLine.empty()) return y;
+    y += 2.2;
+    pen.words(score.setupLine, {0, y}, smallHeight, Face::Sans, Anchor::Left, Ink::Quiet);
+    return y;
 }
 
 constexpr double probe = 0.25; // spaces
@@ -148,6 +163,26 @@ double drawNotes(Pen& pen, std::vector<std::string> const& notes, double width)
     return y;
 }
 
+// What comes next in a set, in a box.
+double drawNext(Pen& pen, std::string const& next, double width)
+{
+    if (next.empty()) return 0;
+    constexpr double padding = 0.45;
+    Pen box(pen.font());
+    double y = 0.72 * noteHeight + padding - 1.3 * noteHeight;
+    double widest = 0;
+    for (std::string const& line : wrapped(next, Face::SansBold, noteHeight, 0.8 * width)) {
+        y += 1.3 * noteHeight;
+        double const needed = widthOf(line, Face::SansBold, noteHeight);
+        box.words(line, {width - padding, y}, noteHeight, Face::SansBold, Anchor::Right,
+                  Ink::Lever);
+        widest = std::max(widest, needed);
+    }
+    box.frame({width - widest - 2 * padding, 0, width, y + padding}, 0.13, Ink::Lever);
+    pen.take(box, 0);
+    return y + padding + betweenNotes;
+}
+
 } // namespace
 
 namespace {
@@ -194,10 +229,15 @@ double drawHeading(Pen& pen, Score const& score, double width)
         right.words(base::say("arr. {}", tune.arranger), {width, y}, lineHeight, Face::Italic,
                     Anchor::Right);
     }
-    if (!score.setupLine.empty() || !score.harpLine.empty()) {
+    if (!score.setupLine.empty() || !score.harpLine.empty() || !score.change.empty()) {
         y += 2.7;
-        drawSetup(left, score.setupLine, y);
-        right.words(score.harpLine, {width, y}, smallHeight, Face::Sans, Anchor::Right,
+        constexpr double changeShare = 0.45; // of the width
+        double const from = y;
+        if (score.change.empty())
+            drawSetup(left, score.setupLine, y, width);
+        else
+            y = drawChange(left, score, y, changeShare * width);
+        right.words(score.harpLine, {width, from}, smallHeight, Face::Sans, Anchor::Right,
                     Ink::Quiet);
     }
     y += 0.6;
@@ -219,7 +259,11 @@ double drawRunningHead(Pen& pen, Score const& score, std::string const& page, do
 double drawFoot(Pen& pen, Score const& score, double width, double shapesScale)
 {
     Pen foot(pen.font());
-    double y = drawNotes(foot, score.notes, width);
+    double y = drawNext(foot, score.next, width);
+    Pen own(pen.font());
+    double const notesHeight = drawNotes(own, score.notes, width);
+    foot.take(own, y);
+    y += notesHeight;
     if (!score.shapes.empty() && shapesScale > 0) {
         Pen box(pen.font());
         double const height = drawShapeBox(

@@ -3,6 +3,7 @@
 #include "core/sheet/beamline.h"
 #include "core/sheet/geometry.h"
 #include "core/sheet/glyphs.h"
+#include "core/sheet/noteletters.h"
 
 #include <algorithm>
 #include <cmath>
@@ -99,10 +100,10 @@ void drawAccidental(Pen& pen, SetHead const& head, double x)
                   {x + advanceOf(pen.font(), accidentalFor(*head.accidental)), y});
 }
 
-void drawHeads(Pen& pen, SetNote const& note, double x)
+void drawHeads(Pen& pen, SetNote const& note, double x, Helps const& helps)
 {
     for (SetHead const& head : note.heads) {
-        pen.glyph(note.head, {x + head.dx, yOfStep(head.step)});
+        drawHead(pen, note, head, {x + head.dx, yOfStep(head.step)}, helps);
         if (head.accidental) drawAccidental(pen, head, x + head.accidentalDx);
     }
     for (SetHead const& head : note.heads)
@@ -250,7 +251,7 @@ DrawnBeam drawBeam(Pen& pen, SetBar const& bar, BarPlace const& place, SetBeam c
 } // namespace
 
 std::vector<DrawnBeam> drawNotes(Pen& pen, SetBar const& bar, BarPlace const& place,
-                                 int barIndex)
+                                 int barIndex, Helps const& helps)
 {
     for (std::size_t i = 0; i < bar.notes.size(); ++i) {
         SetNote const& note = bar.notes[i];
@@ -261,7 +262,7 @@ std::vector<DrawnBeam> drawNotes(Pen& pen, SetBar const& bar, BarPlace const& pl
             continue;
         }
         drawLedgerLines(pen, note, x);
-        drawHeads(pen, note, x);
+        drawHeads(pen, note, x, helps);
         if (note.what.rolled) drawRoll(pen, note, x);
         if (note.what.bracketed) drawTogether(pen, note, x);
         if (!note.graces.empty()) drawGraces(pen, note, x, bar.clef);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/notation/notation.h"
+#include "core/sheet/helps.h"
 #include "core/sheet/pictures.h"
 #include "core/sheet/staffplace.h"
 
@@ -29,6 +30,10 @@ struct Score : notation::Notation {
     std::vector<std::string> notes;     // for the player, after the music
     std::vector<std::string> footLines; // remarks before the caution
     std::string caution;
+    Helps helps;
+    std::string place;  // of a set: "Tune 2 of 3"
+    std::string change; // of a set: the levers to flip before it
+    std::string next;   // of a set: told at the foot
 };
 
 } // namespace sheet

@@ -73,6 +73,12 @@ Score scoreOf(notation::Notation notation, SheetStyle const& style)
     score.notes = score.tune.notes;
     score.wordsBelow = score.tune.words;
     score.footLines = untoldSigns(score.tune);
+    score.helps = style.helps;
+    if (style.inSet) {
+        score.place = style.inSet->place;
+        score.change = style.inSet->change;
+        score.next = style.inSet->next;
+    }
     closeParts(score.tune);
     leaveOut(score, style);
     return score;
@@ -157,7 +163,7 @@ Score grandScore(arrange::Arrangement const& arrangement, SheetStyle const& styl
             score.footLines.push_back(std::move(line));
     }
     for (std::string& line : cautions(arrangement)) score.footLines.push_back(std::move(line));
-    score.caution = base::said(care);
+    if (!style.inSet) score.caution = base::said(care); // a set says so once
     addHarp(score, arrangement);
     if (style.shapes) score.shapes = shapesUsed(arrangement);
     return score;

@@ -4,6 +4,7 @@
 #include "core/arrange/unfold.h"
 #include "core/notation/placings.h"
 #include "core/sheet/drawing.h"
+#include "core/sheet/helps.h"
 #include "core/sheet/musicfont.h"
 
 #include <optional>
@@ -18,6 +19,7 @@ enum class Paper { A4, Letter };
 // instruments.
 inline constexpr double usualStaffMm = 7.5;
 inline constexpr double largeStaffMm = 10.5; // large print
+inline constexpr double hugeStaffMm = 13;    // for beginners, and for eyes that see badly
 struct PaperSize {
     double widthMm = 210; // ISO 216
     double heightMm = 297;
@@ -44,6 +46,13 @@ struct Breaks {
 
 using notation::Placings;
 
+// What a sheet says of its place in a set.
+struct PlaceInSet {
+    std::string place;  // "Tune 2 of 3"
+    std::string change; // what is done about the levers before it; empty: it is the first
+    std::string next;   // told at its foot; empty: it is the last
+};
+
 struct SheetStyle {
     Paper paper = Paper::A4;
     double marginMm = 14;
@@ -56,6 +65,8 @@ struct SheetStyle {
     bool shapes = true;             // the box "Patterns used here"
     std::optional<Breaks> breaks{}; // none: chosen for the sheet itself
     arrange::LastTime lastTime = arrange::LastTime::WhereItDiffers;
+    Helps helps{};
+    std::optional<PlaceInSet> inSet{}; // its pages bear no numbers of their own then
 };
 
 // The arrangement sheet: grand staves with title, key, meter, chord symbols, tune, left hand,

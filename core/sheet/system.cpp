@@ -5,11 +5,14 @@
 #include "core/sheet/glyphs.h"
 #include "core/sheet/placings.h"
 #include "core/sheet/rows.h"
+#include "core/sheet/stringpath.h"
 #include "core/sheet/ties.h"
 #include "core/sheet/verses.h"
 #include "core/sheet/words.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace sheet {
 
@@ -102,6 +105,7 @@ private:
     void drawAllFingers(Pen& pen, StaffLine const& line, FingerSide side) const;
     void drawHandSigns(Pen& pen, StaffLine const& line) const;
     std::vector<PlacedBracket> placings(harp::Side hand) const;
+    std::vector<PathStop> pathStops() const;
     void drawAbove(Pen& pen) const;
     std::vector<PlacedLabel> placed(std::vector<Label> PrintedBar::*row) const;
     std::vector<EndingBracket> endings() const;
@@ -177,8 +181,8 @@ std::vector<DrawnBeams> LineSetting::drawSigns(Pen& pen, StaffLine const& line,
 {
     std::vector<DrawnBeams> beams;
     for (int i = 0; i < count(); ++i)
-        beams.push_back(
-            drawNotes(pen, line.bars[at(i)], line.places[at(i)], line.indices[at(i)]));
+        beams.push_back(drawNotes(pen, line.bars[at(i)], line.places[at(i)],
+                                  line.indices[at(i)], m_score.score->helps));
     drawTies(pen, line, tiedOver);
     pen.belongTo({});
     return beams;
@@ -349,6 +353,42 @@ std::vector<EndingBracket> LineSetting::endings() const
     return out;
 }
 
+// Where the left hand plucks, on whichever staff it is written; a note that is tied over is
+// plucked once.
+std::vector<PathStop> LineSetting::pathStops() const
+{
+    double const middle = boxOf(font(), glyph::noteheadBlack).right / 2;
+    std::map<std::pair<int, Length>, PathStop> stops;
+    for (auto const* staff : {&m_score.lower, &m_score.upperBelow}) {
+        StaffLine const line = staffLine(*staff);
+        std::vector<music::Pitch> tied;
+        for (int i = 0; i < count(); ++i)
+            for (std::size_t n = 0; n < line.bars[at(i)].notes.size(); ++n) {
+                StaffNote const& note = line.bars[at(i)].notes[n].what;
+                std::vector<music::Pitch> const over = std::exchange(tied, {});
+                if (note.tied) tied = note.pitches;
+                PathStop stop{
+                    line.places[at(i)].x[n] + middle, {}, line.indices[at(i)], note.position};
+                for (music::Pitch pitch : note.pitches)
+                    if (std::find(over.begin(), over.end(), pitch) == over.end())
+                        stop.strings.push_back(pitch);
+                if (stop.strings.empty()) continue;
+                PathStop& there = stops.emplace(std::pair{i, note.at}, stop).first->second;
+                if (there.strings != stop.strings)
+                    there.strings.insert(there.strings.end(), stop.strings.begin(),
+                                         stop.strings.end());
+            }
+    }
+    std::vector<PathStop> out;
+    for (auto& [when, stop] : stops) {
+        std::sort(stop.strings.begin(), stop.strings.end(), [](music::Pitch a, music::Pitch b) {
+            return diatonicStep(a) < diatonicStep(b);
+        });
+        out.push_back(std::move(stop));
+    }
+    return out;
+}
+
 void LineSetting::drawAbove(Pen& pen) const
 {
     drawStars(pen, placed(&PrintedBar::gaveWay));
@@ -445,6 +485,8 @@ System LineSetting::set()
         drawRowBelow(lower, placed(&PrintedBar::labels),
                      {Face::SansBold, geometry::labelHeight, Ink::PatternLabel},
                      geometry::labelGap, geometry::labelBelowStaff);
+        if (m_score.score->helps.stringPath)
+            drawStringPath(lower, pathStops(), m_width, m_score.score->helps);
         double const distance =
             std::max(4 + geometry::leastStaffGap,
                      distanceBetween(pen.reach(), lower.reach(), geometry::clearBetweenStaves));

@@ -327,11 +327,22 @@ TEST_CASE("A set is told and written with what is turned between its tunes", "[c
     REQUIRE(told.status == 0);
     CHECK(told.out.find("1. One") != std::string::npos);
     CHECK(told.out.find("2. Two") != std::string::npos);
-    Outcome const written = sallow("arrange " + book + " --set 2,1 -o " + folder.at("s.mid"));
+    Outcome const written =
+        sallow("arrange " + book + " --set 2,1 --title Both -o " + folder.at("s.mid") + " -o " +
+               folder.at("s.pdf") + " -o " + folder.at("s.txt") + " -o " + folder.at("s.abc"));
     CHECK(written.status == 0);
-    CHECK(written.said.find("before \"One\"") != std::string::npos);
-    CHECK(fs::exists(folder.at("s-1.mid")));
-    CHECK(fs::exists(folder.at("s-2.mid")));
+    CHECK(written.said.find("before \"One\": Flip 6C 5C 4C 3C down (about 3 s)") !=
+          std::string::npos);
+    CHECK(fs::exists(folder.at("s.mid"))); // one of the whole set
+    CHECK(fs::exists(folder.at("s.pdf")));
+    CHECK_FALSE(fs::exists(folder.at("s-1.mid")));
+    std::string const words = contents(folder.at("s.txt"));
+    CHECK(words.find("Both\n") == 0);
+    CHECK(words.find("Next: One. Flip 6C 5C 4C 3C down (about 3 s).") != std::string::npos);
+    CHECK(words.find("Before this tune: Flip 6C 5C 4C 3C down (about 3 s).") !=
+          std::string::npos);
+    CHECK(fs::exists(folder.at("s-1.abc"))); // of a kind that holds one tune
+    CHECK(fs::exists(folder.at("s-2.abc")));
     CHECK(sallow("keys " + book + " --set 1,9").status != 0);
 }
 

@@ -120,6 +120,16 @@ inline arrange::Arrangement arrangementOf(tune::Tune tune)
     return out;
 }
 
+// The tune played out, every note with the thumb.
+inline void fingerTune(arrange::Arrangement& arrangement)
+{
+    arrangement.playing = tune::played(arrangement.tune);
+    for (std::size_t b = 0; b < arrangement.tune.bars.size(); ++b)
+        for (std::size_t n = 0; n < arrangement.tune.bars[b].notes.size(); ++n)
+            arrangement.rightFingers.push_back(
+                {static_cast<int>(b), static_cast<int>(n), {1}, false});
+}
+
 inline constexpr music::Meter sixEight{6, 8, false};
 inline constexpr music::Meter threeFour{3, 4, false};
 inline constexpr music::Meter fourFour{4, 4, false};

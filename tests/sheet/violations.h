@@ -37,15 +37,30 @@ enum class Sign {
     Lever,
     Words,
     Bracket,
+    Bead,  // of the string path
+    Frame, // a side of a box of levers
+    Tuplet,
     Other
 };
-inline char const* const signNames[] = {"notehead", "accidental", "dot",     "flag",
-                                        "rest",     "finger",     "label",   "chord",
-                                        "lever",    "words",      "bracket", "other"};
+inline char const* const signNames[] = {
+    "notehead", "accidental", "dot",     "flag", "rest",      "finger", "label", "chord",
+    "lever",    "words",      "bracket", "bead", "lever box", "tuplet", "other"};
 
 inline bool between(char32_t code, char32_t first, char32_t last)
 {
     return first <= code && code <= last;
+}
+
+// Inks of what belongs to a string where strings are coloured.
+inline bool isString(sheet::Ink ink)
+{
+    return ink == sheet::Ink::Music || ink == sheet::Ink::RedString ||
+           ink == sheet::Ink::BlueString;
+}
+// A letter in a notehead, or on a bead of the string path.
+inline bool isLetter(sheet::Words const& words)
+{
+    return words.ink == sheet::Ink::Paper || isString(words.ink);
 }
 
 inline Sign signOf(sheet::Mark const& mark)
@@ -53,7 +68,9 @@ inline Sign signOf(sheet::Mark const& mark)
     namespace g = sheet::glyph;
     if (auto const* glyph = std::get_if<sheet::Glyph>(&mark.what)) {
         if (glyph->ink == sheet::Ink::Finger) return Sign::Finger;
+        if (glyph->ink == sheet::Ink::Paper) return Sign::Other;
         if (isNotehead(glyph->code)) return Sign::Head;
+        if (between(glyph->code, g::tuplet0, g::tuplet0 + 9)) return Sign::Tuplet;
         if (between(glyph->code, g::accidentalFlat, g::accidentalDoubleFlat))
             return Sign::Accidental;
         if (glyph->code == g::augmentationDot) return Sign::Dot;
@@ -62,12 +79,16 @@ inline Sign signOf(sheet::Mark const& mark)
         return Sign::Other;
     }
     if (auto const* words = std::get_if<sheet::Words>(&mark.what)) {
+        if (isLetter(*words)) return Sign::Other;
         if (words->ink == sheet::Ink::PatternLabel) return Sign::Label;
         if (words->ink == sheet::Ink::Chord) return Sign::Chord;
         if (words->ink == sheet::Ink::Lever) return Sign::Lever;
         return Sign::Words;
     }
+    if (auto const* ring = std::get_if<sheet::Circle>(&mark.what))
+        return ring->thicknessMm > 0 && isString(ring->ink) ? Sign::Bead : Sign::Other;
     auto const* line = std::get_if<sheet::Line>(&mark.what);
+    if (line && line->ink == sheet::Ink::Lever) return Sign::Frame;
     return line && line->ink == sheet::Ink::Finger ? Sign::Bracket : Sign::Other;
 }
 
@@ -103,7 +124,9 @@ inline bool belongTogether(Placed const& a, Placed const& b, double spaceMm)
     auto const is = [&](Sign x, Sign y) {
         return (a.sign == x && b.sign == y) || (a.sign == y && b.sign == x);
     };
-    if (is(Sign::Bracket, Sign::Bracket)) return true;
+    if (is(Sign::Bracket, Sign::Bracket) || is(Sign::Bead, Sign::Bead) ||
+        is(Sign::Frame, Sign::Frame) || is(Sign::Frame, Sign::Lever))
+        return true;
     if (is(Sign::Flag, Sign::Head)) {
         sheet::Box const flag = a.sign == Sign::Flag ? a.box : b.box;
         sheet::Box const head = a.sign == Sign::Flag ? b.box : a.box;
@@ -142,6 +165,43 @@ inline Counts overlaps(sheet::Page const& page, sheet::MusicFont const& font, do
                 ++counts[std::string("tie or slur through ") +
                          signNames[static_cast<int>(placed.sign)]];
         }
+    return counts;
+}
+
+// Stems that run through what is not a note, and placing brackets across a bar line.
+inline Counts linesThrough(sheet::Page const& page, sheet::MusicFont const& font,
+                           double spaceMm)
+{
+    double const stem = font.engraving.at("stemThickness") * spaceMm;
+    double const thin = font.engraving.at("thinBarlineThickness") * spaceMm;
+    constexpr double byMm = 0.12;
+    Counts counts;
+    std::vector<Placed> const signs = placedSigns(page, font);
+    for (sheet::Mark const& mark : page.marks) {
+        auto const* line = std::get_if<sheet::Line>(&mark.what);
+        if (!line || line->from.x != line->to.x || line->ink != sheet::Ink::Music) continue;
+        bool const isStem = std::abs(line->thicknessMm - stem) < 1e-6;
+        bool const isBarLine = std::abs(line->thicknessMm - thin) < 1e-6 &&
+                               std::abs(line->to.y - line->from.y) > 3.9 * spaceMm;
+        if (!isStem && !isBarLine) continue;
+        sheet::Box const b = box(mark, font);
+        for (Placed const& placed : signs) {
+            if (placed.box.left + byMm > b.right || placed.box.right - byMm < b.left ||
+                placed.box.top + byMm > b.bottom || placed.box.bottom - byMm < b.top)
+                continue;
+            bool const outsideNotes =
+                placed.sign == Sign::Finger || placed.sign == Sign::Words ||
+                placed.sign == Sign::Chord || placed.sign == Sign::Lever ||
+                placed.sign == Sign::Label || placed.sign == Sign::Tuplet ||
+                placed.sign == Sign::Frame || placed.sign == Sign::Bead;
+            if (isStem && outsideNotes)
+                ++counts[std::string("stem through ") +
+                         signNames[static_cast<int>(placed.sign)]];
+            if (isBarLine && placed.sign != Sign::Words && placed.sign != Sign::Other)
+                ++counts[std::string("bar line through ") +
+                         signNames[static_cast<int>(placed.sign)]];
+        }
+    }
     return counts;
 }
 
@@ -245,6 +305,7 @@ inline Counts violations(sheet::Document const& document, sheet::MusicFont const
         double const spaceMm = spaceMmOf(page);
         bool const last = p + 1 == document.pages.size();
         add(counts, overlaps(page, font, spaceMm));
+        add(counts, linesThrough(page, font, spaceMm));
         count("outside the margins", outside(page, font, margins));
         count("stem off its anchor", stemsOffAnchor(page, font, spaceMm));
         count("staff line short of the margin", unfilledLines(page, last, staves, margins.mm));

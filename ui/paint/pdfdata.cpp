@@ -8,6 +8,7 @@
 
 #include <QDateTime>
 
+#include <array>
 #include <exception>
 #include <optional>
 #include <string>
@@ -46,30 +47,51 @@ void addOutline(QPDF& file, Pages const& pages, sheet::Document const& document)
     outline.replaceKey("/Type", Object::newName("/Outlines"));
     outline.replaceKey("/First", title);
     outline.replaceKey("/Last", title);
-    int const parts = static_cast<int>(document.bookmarks.size());
-    outline.replaceKey("/Count", Object::newInteger(1 + parts));
+    int const all = static_cast<int>(document.bookmarks.size());
+    outline.replaceKey("/Count", Object::newInteger(1 + all));
     title.replaceKey("/Title", text(document.title));
     title.replaceKey("/Parent", outline);
     title.replaceKey("/Dest", destination(pages, document, {"", 0, 0}));
-    Object before;
+    if (all > 0) title.replaceKey("/Count", Object::newInteger(all));
+    std::array<Object, 3> last; // the newest item of each depth
+    last[0] = title;
     for (sheet::Bookmark const& bookmark : document.bookmarks) {
+        std::size_t const depth = bookmark.level > 0 && last[1].isInitialized() ? 2 : 1;
+        Object parent = last[depth - 1];
         Object item = dictionary();
         item.replaceKey("/Title", text(bookmark.text));
-        item.replaceKey("/Parent", title);
+        item.replaceKey("/Parent", parent);
         item.replaceKey("/Dest", destination(pages, document, bookmark));
-        if (before.isInitialized()) {
-            item.replaceKey("/Prev", before);
-            before.replaceKey("/Next", item);
+        if (last[depth].isInitialized()) {
+            item.replaceKey("/Prev", last[depth]);
+            last[depth].replaceKey("/Next", item);
         } else {
-            title.replaceKey("/First", item);
+            parent.replaceKey("/First", item);
         }
-        before = item;
-    }
-    if (parts > 0) {
-        title.replaceKey("/Last", before);
-        title.replaceKey("/Count", Object::newInteger(parts));
+        parent.replaceKey("/Last", item);
+        if (depth == 2)
+            parent.replaceKey("/Count", Object::newInteger(
+                                            parent.hasKey("/Count")
+                                                ? parent.getKey("/Count").getIntValueAsInt() + 1
+                                                : 1));
+        last[depth] = item;
+        if (depth == 1) last[2] = Object();
     }
     file.getRoot().replaceKey("/Outlines", outline);
+}
+
+// Two pages that belong together lie open side by side, and a printer is asked not to put the
+// second on the back of the first: PDF 32000-1:2008, 7.7.2 and 12.2.
+void addOpening(QPDF& file, sheet::Opening opening)
+{
+    if (opening == sheet::Opening::PageByPage) return;
+    bool const book = opening == sheet::Opening::AsABook;
+    Object preferences = Object::newDictionary();
+    preferences.replaceKey("/Duplex",
+                           Object::newName(book ? "/DuplexFlipLongEdge" : "/Simplex"));
+    file.getRoot().replaceKey("/PageLayout",
+                              Object::newName(book ? "/TwoPageRight" : "/TwoPageLeft"));
+    file.getRoot().replaceKey("/ViewerPreferences", preferences);
 }
 
 // Builds that must give the same bytes each time name the moment they stand for: seconds since 1970 in
@@ -90,6 +112,8 @@ QByteArray rewritten(QByteArray const& pdf, sheet::Document const& document)
     file.processMemoryFile("sheet", pdf.constData(), static_cast<std::size_t>(pdf.size()));
     Pages const pages = QPDFPageDocumentHelper(file).getAllPages();
     addOutline(file, pages, document);
+    addOpening(file, document.opening);
+    file.getRoot().replaceKey("/Lang", Object::newString("en-GB"));
     Object info = file.getTrailer().getKey("/Info");
     if (info.isDictionary() && !document.author.empty())
         info.replaceKey("/Author", text(document.author));

@@ -34,6 +34,8 @@ QColor colourOf(sheet::Ink ink, SheetColours const& colours)
         return colours.redString;
     case sheet::Ink::BlueString:
         return colours.blueString;
+    case sheet::Ink::Paper:
+        return colours.paper;
     case sheet::Ink::Quiet:
         return colours.quiet;
     case sheet::Ink::Music:

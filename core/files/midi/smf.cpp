@@ -12,6 +12,7 @@ namespace {
 
 // Meta events and their order at one tick.
 constexpr int trackName = 0x03;
+constexpr int markerText = 0x06;
 constexpr int endOfTrack = 0x2F;
 constexpr int setTempo = 0x51;
 constexpr int timeSignature = 0x58;
@@ -57,6 +58,11 @@ void SmfTrack::meta(std::int64_t tick, int type, std::string_view body)
 }
 
 void SmfTrack::name(std::string_view text) { meta(0, trackName, text); }
+
+void SmfTrack::marker(std::int64_t tick, std::string_view text)
+{
+    meta(tick, markerText, text);
+}
 
 void SmfTrack::tempo(std::int64_t tick, double quartersPerMinute)
 {

@@ -17,6 +17,7 @@ std::string variableLength(std::uint32_t value);
 class SmfTrack {
 public:
     void name(std::string_view text);
+    void marker(std::int64_t tick, std::string_view text);
     void tempo(std::int64_t tick, double quartersPerMinute);
     // `clocksAClick`: 24 a crotchet, for the metronome.
     void meter(std::int64_t tick, int beats, int unit, int clocksAClick);

@@ -4,6 +4,7 @@
 #include "core/perform/schedule.h"
 
 #include <array>
+#include <cmath>
 #include <cstdint>
 #include <numeric>
 #include <optional>
@@ -32,16 +33,24 @@ struct HandTrack {
 constexpr std::array handTracks{HandTrack{harp::Side::Right, "Right hand", 0},
                                 HandTrack{harp::Side::Left, "Left hand", 1}};
 
+// One tune of a file, and the tick on which it begins.
+struct Piece {
+    Arrangement const& arrangement;
+    std::vector<HandNote> notes;
+    std::int64_t from = 0;
+};
+
 // Ticks a crotchet with which every note falls on a tick; the rich one where none does.
-int divisionFor(std::vector<HandNote> const& notes)
+int divisionFor(std::vector<Piece> const& pieces)
 {
     std::int64_t division = usualDivision;
     auto const include = [&division](Rational wholes) {
         division = std::lcm(division, (wholes * Rational(4)).denominator());
         return division <= largestDivision;
     };
-    for (HandNote const& note : notes)
-        if (!include(note.at.wholes) || !include(note.held.wholes)) return richDivision;
+    for (Piece const& piece : pieces)
+        for (HandNote const& note : piece.notes)
+            if (!include(note.at.wholes) || !include(note.held.wholes)) return richDivision;
     return static_cast<int>(division);
 }
 
@@ -87,13 +96,14 @@ void writeMeter(SmfTrack& track, BarLines& lines, music::Meter meter, Moment at,
 }
 
 // Meters and keys of the played bars, each where it changes or where bar lines need it.
-void writeSignatures(SmfTrack& track, Arrangement const& arrangement, int division)
+void writeSignatures(SmfTrack& track, Piece const& piece, int division)
 {
+    Arrangement const& arrangement = piece.arrangement;
     BarLines lines;
     std::optional<music::Key> key;
     for (tune::PlayedBar const& played : arrangement.playing.bars) {
         auto const& bar = arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
-        std::int64_t const tick = ticks(played.at.wholes, division);
+        std::int64_t const tick = piece.from + ticks(played.at.wholes, division);
         bool const sameMeter = lines.meter && lines.meter->beats == bar.meter.beats &&
                                lines.meter->unit == bar.meter.unit;
         if (!sameMeter || lines.intoBar(played.at) != bar.upbeat) {
@@ -108,41 +118,73 @@ void writeSignatures(SmfTrack& track, Arrangement const& arrangement, int divisi
     }
 }
 
-SmfTrack conductor(Arrangement const& arrangement, int division)
+std::int64_t endOf(Piece const& piece, int division)
+{
+    return piece.from + ticks(piece.arrangement.playing.total.wholes, division);
+}
+
+SmfTrack conductor(std::string const& title, std::vector<Piece> const& pieces, int division)
 {
     SmfTrack track;
-    track.name(arrangement.tune.title);
-    track.tempo(0, tune::quartersPerMinute(arrangement.tempo));
-    writeSignatures(track, arrangement, division);
-    track.end(ticks(arrangement.playing.total.wholes, division));
+    track.name(title);
+    for (Piece const& piece : pieces) {
+        if (pieces.size() > 1) track.marker(piece.from, piece.arrangement.tune.title);
+        track.tempo(piece.from, tune::quartersPerMinute(piece.arrangement.tempo));
+        writeSignatures(track, piece, division);
+    }
+    track.end(endOf(pieces.back(), division));
     return track;
 }
 
-SmfTrack handTrack(HandTrack const& hand, Arrangement const& arrangement,
-                   std::vector<HandNote> const& notes, int division)
+SmfTrack handTrack(HandTrack const& hand, std::vector<Piece> const& pieces, int division)
 {
     SmfTrack track;
     track.name(hand.name);
     track.program(hand.channel, harpProgram);
-    for (HandNote const& note : notes)
-        if (note.hand == hand.hand)
-            track.note(ticks(note.at.wholes, division),
-                       ticks((note.at + note.held).wholes, division), hand.channel,
-                       music::midi(note.pitch), perform::velocityOf(arrangement, note));
-    track.end(ticks(arrangement.playing.total.wholes, division));
+    for (Piece const& piece : pieces)
+        for (HandNote const& note : piece.notes)
+            if (note.hand == hand.hand)
+                track.note(piece.from + ticks(note.at.wholes, division),
+                           piece.from + ticks((note.at + note.held).wholes, division),
+                           hand.channel, music::midi(note.pitch),
+                           perform::velocityOf(piece.arrangement, note));
+    track.end(endOf(pieces.back(), division));
     return track;
+}
+
+std::string fileOf(std::string const& title, std::vector<Piece> const& pieces, int division)
+{
+    std::vector<SmfTrack> tracks{conductor(title, pieces, division)};
+    for (HandTrack const& hand : handTracks)
+        tracks.push_back(handTrack(hand, pieces, division));
+    return smf(division, tracks);
+}
+
+// Of the beat that goes on through a pause.
+std::int64_t ticksOfPause(perform::Seconds pause, Arrangement const& before, int division)
+{
+    double const crotchets = pause * tune::quartersPerMinute(before.tempo) / 60;
+    return std::llround(crotchets * division);
 }
 
 } // namespace
 
 std::string midiFile(Arrangement const& arrangement)
 {
-    std::vector<HandNote> const notes = arrange::handNotes(arrangement);
-    int const division = divisionFor(notes);
-    std::vector<SmfTrack> tracks{conductor(arrangement, division)};
-    for (HandTrack const& hand : handTracks)
-        tracks.push_back(handTrack(hand, arrangement, notes, division));
-    return smf(division, tracks);
+    std::vector<Piece> const pieces{{arrangement, arrange::handNotes(arrangement), 0}};
+    return fileOf(arrangement.tune.title, pieces, divisionFor(pieces));
+}
+
+std::string midiFile(perform::PlayedSet const& set)
+{
+    std::vector<Piece> pieces;
+    for (perform::TuneOfSet const& tune : set.tunes)
+        pieces.push_back({tune.arrangement, arrange::handNotes(tune.arrangement), 0});
+    int const division = divisionFor(pieces);
+    for (std::size_t i = 1; i < pieces.size(); ++i)
+        pieces[i].from = endOf(pieces[i - 1], division) +
+                         ticksOfPause(set.tunes[i].pause, pieces[i - 1].arrangement, division);
+    return fileOf(set.title, pieces, division);
 }
 
 } // namespace files

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
+#include "core/perform/tuneset.h"
 
 #include <string>
 
@@ -12,5 +13,9 @@ namespace files {
 // so that other programs can write the notes down again. A pick-up has a bar of its own length,
 // so that bar lines fall where they stand in the tune.
 std::string midiFile(arrange::Arrangement const& arrangement);
+
+// A set as one file: each tune with its title as a marker, its tempo, meter and key, behind the
+// pause that the levers need, which is counted in the beat of the tune before.
+std::string midiFile(perform::PlayedSet const& set);
 
 } // namespace files

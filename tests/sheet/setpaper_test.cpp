@@ -1,0 +1,148 @@
+// A set as one paper, and what helps players who do not read.
+#include "core/sheet/noteletters.h"
+#include "core/sheet/papers/setpaper.h"
+#include "tests/sheet/examples.h"
+#include "tests/sheet/measure.h"
+#include "tests/sheet/violations.h"
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <set>
+
+namespace {
+
+constexpr music::Key dMajor{{music::Letter::D, 0}, music::Mode::Ionian};
+
+arrange::Arrangement tuneOfBars(int bars, music::Key key, std::string const& title)
+{
+    std::string const notes = key == dMajor
+                                  ? "D4:1/8 F#4:1/8 A4:1/8 D5:1/8 F#5:1/8 A4:1/8 D5:1/4"
+                                  : "G4:1/8 B4:1/8 C5:1/8 G5:1/8 F#5:1/8 C5:1/8 B4:1/4";
+    std::vector<tune::Bar> all(static_cast<std::size_t>(bars),
+                               example::withChord(example::bar(notes, example::fourFour, key),
+                                                  key == dMajor ? "D" : "C"));
+    arrange::Arrangement out = example::arrangementOf(example::tuneOf(all, title));
+    example::fingerTune(out);
+    return out;
+}
+
+std::vector<std::string> wordsOf(sheet::Page const& page)
+{
+    std::vector<std::string> words;
+    for (sheet::Words const& w : measure::allOf<sheet::Words>(page)) words.push_back(w.text);
+    return words;
+}
+
+bool says(sheet::Page const& page, std::string const& text)
+{
+    auto const words = wordsOf(page);
+    return std::any_of(words.begin(), words.end(), [&](std::string const& word) {
+        return word.find(text) != std::string::npos;
+    });
+}
+
+} // namespace
+
+TEST_CASE("A set is one paper: a list, then its tunes with what is flipped before each",
+          "[set]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    perform::PlayedSet const set =
+        perform::setOf("Ferry set", {tuneOfBars(8, example::gMajor, "Osier Ferry"),
+                                     tuneOfBars(8, dMajor, "Willow Weir")});
+    sheet::Document const paper = sheet::setPaper(set, notation::Kind::Arrangement, *font, {});
+    REQUIRE(paper.pages.size() == 3);
+    CHECK(paper.title == "Ferry set");
+    REQUIRE(paper.bookmarks.size() == 2);
+    CHECK(paper.bookmarks[1].text == "Willow Weir");
+    CHECK(paper.bookmarks[1].page == 2);
+    CHECK(says(paper.pages[0], "Ferry set"));
+    CHECK(says(paper.pages[0], "page 3"));
+    CHECK(says(paper.pages[1], "Next: Willow Weir; flip 6C 5C 4C 3C up (about 3 s)"));
+    CHECK(says(paper.pages[2], "Flip 6C 5C 4C 3C up (about 3 s)"));
+    CHECK(says(paper.pages[2], "3 of 3"));
+    CHECK_FALSE(says(paper.pages[2], "Next:"));
+    for (std::size_t p = 1; p < 3; ++p) {
+        sheet::Document one;
+        one.pages = {paper.pages[p]};
+        for (auto const& [kind, count] : measure::violations(one, *font, 2)) {
+            CAPTURE(p, kind);
+            CHECK(count == 0);
+        }
+    }
+    CHECK(measure::outside(paper.pages[0], *font, {}) == 0);
+}
+
+TEST_CASE("A tune of two pages in a set begins on a left-hand page", "[set]")
+{
+    // Books have even numbers on the left: common practice, no source.
+    auto const font = measure::musicFont();
+    if (!font) return;
+    perform::PlayedSet const set = perform::setOf(
+        "", {tuneOfBars(8, example::gMajor, "Short"), tuneOfBars(36, dMajor, "Long")});
+    sheet::Document const paper = sheet::setPaper(set, notation::Kind::Arrangement, *font, {});
+    REQUIRE(paper.bookmarks.size() >= 2);
+    auto const found = std::find_if(paper.bookmarks.begin(), paper.bookmarks.end(),
+                                    [](sheet::Bookmark const& b) { return b.text == "Long"; });
+    REQUIRE(found != paper.bookmarks.end());
+    REQUIRE(paper.pages.size() == 5);
+    CHECK(found->page + 1 == 4);
+    CHECK(says(paper.pages[2], "This page is empty"));
+    CHECK(says(paper.pages[0], "pages 4–5"));
+    CHECK(paper.opening == sheet::Opening::AsABook);
+}
+
+TEST_CASE("Coloured strings: C notes are red, F notes blue, both with their letters", "[helps]")
+{
+    // C strings are red and F strings blue or black on harps: common practice, no source.
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto const arrangement = tuneOfBars(4, example::gMajor, "Osier Ferry");
+    auto const counts = [&](sheet::Helps helps) {
+        sheet::SheetStyle style;
+        style.helps = helps;
+        style.shapes = false;
+        std::map<std::pair<sheet::Ink, std::string>, int> found;
+        for (sheet::Page const& page :
+             sheet::arrangementSheet(arrangement, *font, style).pages) {
+            for (sheet::Glyph const& glyph : measure::allOf<sheet::Glyph>(page))
+                if (measure::isNotehead(glyph.code)) ++found[{glyph.ink, "head"}];
+            for (sheet::Words const& words : measure::allOf<sheet::Words>(page))
+                if (words.ink == sheet::Ink::Paper) ++found[{words.ink, words.text}];
+        }
+        return found;
+    };
+    using sheet::Ink;
+    auto plain = counts({});
+    CHECK(plain[{Ink::RedString, "head"}] == 0);
+    auto coloured = counts({true, false, false});
+    // In each of four bars of the tune two C and one F sharp; in the left hand C3 and C4.
+    CHECK(coloured[{Ink::BlueString, "head"}] == 4);
+    CHECK(coloured[{Ink::RedString, "head"}] == 4 * 4);
+    CHECK(coloured[{Ink::Paper, "F"}] == 4);
+    CHECK(coloured[{Ink::Paper, "G"}] == 0);
+    auto named = counts({false, true, false});
+    CHECK(named[{Ink::RedString, "head"}] == 0);
+    CHECK(named[{Ink::Paper, "G"}] > 0);
+}
+
+TEST_CASE("The string path has a bead for every string that the left hand plucks", "[helps]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto const arrangement = tuneOfBars(4, example::gMajor, "Osier Ferry");
+    sheet::SheetStyle style;
+    style.helps.stringPath = true;
+    style.shapes = false;
+    std::multiset<std::string> beads;
+    for (sheet::Page const& page : sheet::arrangementSheet(arrangement, *font, style).pages)
+        for (sheet::Words const& words : measure::allOf<sheet::Words>(page))
+            if (words.ink == sheet::Ink::Music) beads.insert(words.text);
+    // 1-5-8 on C3: C3 G3 C4, in harp octaves 5C 4G 4C (octaves change between E and F and count
+    // from the top, middle C is 4C: common practice, no source).
+    CHECK(beads.count("5C") == 4);
+    CHECK(beads.count("4G") == 4);
+    CHECK(beads.size() == 12);
+}

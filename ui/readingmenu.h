@@ -1,0 +1,44 @@
+#pragma once
+
+#include "core/sheet/sheet.h"
+
+#include <QMenu>
+
+namespace ui {
+
+// How a sheet is made easy to read: the size of its notes and what helps players who do not
+// read music yet.
+struct Reading {
+    double staffMm = sheet::usualStaffMm;
+    sheet::Helps helps{};
+    friend bool operator==(Reading const&, Reading const&) = default;
+};
+
+// Huge notes with everything that helps.
+Reading beginnersReading();
+
+// "Normal print", "Large print, coloured", "Beginner's paper": for the button of the menu.
+QString readingWords(Reading const& reading);
+
+// Chooses among them.
+class ReadingMenu final : public QMenu {
+    Q_OBJECT
+public:
+    explicit ReadingMenu(QWidget* parent = nullptr);
+
+    void setReading(Reading const& reading);
+
+signals:
+    void chosen(ui::Reading const& reading);
+
+private:
+    QAction* size(QString const& words, double staffMm);
+    QAction* help(QString const& words, bool sheet::Helps::* which);
+
+    Reading m_reading;
+    QList<QPair<QAction*, double>> m_sizes;
+    QList<QPair<QAction*, bool sheet::Helps::*>> m_helps;
+    QAction* m_beginners;
+};
+
+} // namespace ui
