@@ -7,6 +7,9 @@
 #include "core/files/textfile.h"
 #include "tests/places.h"
 #include "ui/engine.h"
+#include "ui/melodyeditor.h"
+#include "ui/melodylane.h"
+#include "ui/noteediting.h"
 #include "ui/session.h"
 #include "ui/theme.h"
 #include "ui/workbench.h"
@@ -14,6 +17,7 @@
 #include <benchmark/benchmark.h>
 
 #include <QApplication>
+#include <QKeyEvent>
 
 #include <algorithm>
 #include <chrono>
@@ -167,6 +171,40 @@ void selectNext(benchmark::State& state)
     watch.tell(state);
 }
 
+// One note after another is typed into a tune of so many bars, up to the repainted arrangement:
+// to be under 100 ms for 64 bars.
+void typeNote(benchmark::State& state)
+{
+    tune::Tune tune = longTune(static_cast<std::size_t>(state.range(0)), 1);
+    std::vector<tune::Bar> const once = tune.bars;
+    for (std::size_t i = 0; tune.bars.size() < 64; ++i) {
+        tune::Bar bar = once[1 + i % (once.size() - 1)];
+        bar.endings.clear();
+        bar.repeatOpens = bar.repeatCloses = bar.endingCloses = false;
+        bar.number = static_cast<int>(tune.bars.size());
+        tune.bars.push_back(std::move(bar));
+    }
+    tune.bars.resize(64);
+    Window window(tune);
+    ui::NoteEditing notes(window.workbench, window.session);
+    notes.openPane();
+    Window::paint();
+    state.counters["bars"] = static_cast<double>(window.session.brief().tune.bars.size());
+    Stopwatch watch;
+    int typed = 0;
+    for (auto _ : state) {
+        Qt::Key const key = ++typed % 3 == 0 ? Qt::Key_A : typed % 3 == 1 ? Qt::Key_G : Qt::Key_B;
+        watch.time([&] {
+            QKeyEvent press(QEvent::KeyPress, key, Qt::NoModifier,
+                            QString(QChar(static_cast<char16_t>(key))).toLower());
+            QCoreApplication::sendEvent(notes.pane()->lane(), &press);
+            Window::paint();
+        });
+    }
+    state.counters["steps"] = window.session.undoStack().count();
+    watch.tell(state);
+}
+
 void openTune(benchmark::State& state)
 {
     auto const tune = demoTune(static_cast<std::size_t>(state.range(0)));
@@ -183,6 +221,8 @@ BENCHMARK(chooseSecond)
     ->Iterations(300)
     ->Unit(benchmark::kMillisecond);
 BENCHMARK(selectNext)->ArgName("demo")->DenseRange(0, 2)->Iterations(300)->Unit(
+    benchmark::kMillisecond);
+BENCHMARK(typeNote)->ArgName("demo")->DenseRange(0, 2)->Iterations(60)->Unit(
     benchmark::kMillisecond);
 BENCHMARK(openTune)->ArgName("demo")->DenseRange(0, 2)->Unit(benchmark::kMillisecond);
 

@@ -1,5 +1,6 @@
 #include "core/files/work/player.h"
 #include "core/files/work/tastefile.h"
+#include "core/files/work/tuneindex.h"
 #include "core/files/work/unsaved.h"
 #include "core/learning/learn.h"
 #include "tests/fuzz/outside.h"
@@ -19,8 +20,8 @@ proposal::Brief standing()
 
 } // namespace
 
-// The other files of the user's folder: taste, pupils, unsaved work, and what new tunes are met
-// with. Each is read or refused, and what is read is written and read the same.
+// The other files of the user's folder: taste, pupils, unsaved work, the list of tunes, and what new
+// tunes are met with. Each is read or refused, and what is read is written and read the same.
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* bytes, std::size_t size)
 {
     std::string_view const text(reinterpret_cast<char const*>(bytes), size);
@@ -39,6 +40,15 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* bytes, std::size_t siz
         std::string const saved = files::unsavedText(*unsaved);
         auto const again = files::readUnsaved(saved, "again");
         fuzz::demand(again && files::unsavedText(*again) == saved, "unsaved work is kept");
+    }
+    if (auto const index = files::readTuneIndex(text, "fuzz")) {
+        auto const again = files::readTuneIndex(files::tuneIndexText(*index), "again");
+        fuzz::demand(again && *again == *index, "the index of tunes is kept");
+    }
+    if (auto const tunes = files::readTunes(text, "fuzz")) {
+        std::string const saved = files::tunesText(*tunes);
+        auto const again = files::readTunes(saved, "again");
+        fuzz::demand(again && files::tunesText(*again) == saved, "the list of tunes is kept");
     }
     static proposal::Brief const usual = standing();
     std::string const known =

@@ -93,7 +93,7 @@ TEST_CASE("Every page of the handbook opens with its title, its pictures and who
     scenario::application();
     QPointer<Handbook> handbook = new Handbook(folder(), nullptr);
     handbook->show();
-    REQUIRE(handbook->pages() == 12);
+    REQUIRE(handbook->pages() == 13);
     auto* titles = handbook->findChild<QListWidget*>();
     auto* text = handbook->findChild<QTextBrowser*>();
     REQUIRE(titles);
