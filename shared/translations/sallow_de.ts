@@ -21,7 +21,7 @@
     </message>
     <message>
         <source>The {} is only {} from the tune {}, so the hands are crowded.</source>
-        <translation>{2} liegen zwischen linker Hand ({0}) und Melodie nur {1}; die Hände haben wenig Platz.</translation>
+        <translation>Zwischen linker Hand ({0}) und Melodie ist {2} nur {1} Abstand; die Hände haben wenig Platz.</translation>
     </message>
     <message>
         <source>two strings</source>
@@ -2799,15 +2799,15 @@
     </message>
     <message>
         <source>bars {} and in {} more places</source>
-        <translation>Takte {} und {} weitere Stellen</translation>
+        <translation>T. {} und {} weitere Stellen</translation>
     </message>
     <message>
         <source>bars {}</source>
-        <translation>Takte {}</translation>
+        <translation>T. {}</translation>
     </message>
     <message>
         <source>bars {} and {}</source>
-        <translation>Takte {} und {}</translation>
+        <translation>T. {} und {}</translation>
     </message>
     <message>
         <source>too many notes would have to be left out</source>
@@ -2964,7 +2964,7 @@
     </message>
     <message>
         <source>the {} in bars {}</source>
-        <translation>{} in den Takten {}</translation>
+        <translation>{} in T. {}</translation>
     </message>
     <message>
         <source>{} an octave higher</source>
