@@ -4,6 +4,7 @@
 #include "ui/palette.h"
 
 #include <QFont>
+#include <QRectF>
 #include <QString>
 
 #include <vector>
@@ -11,6 +12,8 @@
 class QPainter;
 
 namespace ui {
+
+inline QRectF rectOf(Box const& box) { return {box.x, box.y, box.width, box.height}; }
 
 // Where a shape has its place from: told by lines, a ring and a word, not by colour.
 enum class Standing { Suggested, Kept, Followed };

@@ -155,7 +155,11 @@ private:
     bool become(proposal::Brief next, QString const& text, int kind = -1);
     arrange::Leaning tasteFor(proposal::Brief const& brief) const;
     void refuse(base::Fault const& fault, proposal::Brief const& brief);
-    void done(proposal::Proposal answer, QString const& text);
+    void step(proposal::Proposal answer, QString const& text);
+    void step(proposal::Brief next, proposal::Proposal answer, QString const& text,
+              int kind = -1);
+    template<typename T>
+    bool wish(T proposal::Brief::* member, T value, QString const& text);
     void restore(proposal::Brief brief, std::optional<int> where);
     void follow(proposal::Brief const& from, proposal::Brief const& to);
     void take(proposal::Brief brief, proposal::Proposal proposal);

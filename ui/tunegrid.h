@@ -104,6 +104,7 @@ private:
     std::optional<int> barUnder(QPointF const& point) const;
     bool onNoteOfTune(QPointF const& point) const;
     void stretchPassage(int bars);
+    void go(Step step, bool together);
     double snagHeight(Lane const& lane, std::optional<int> string) const;
     std::optional<LaneSnag> snagUnder(QPointF const& point) const;
     void openSnagHere();
