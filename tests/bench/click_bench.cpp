@@ -5,6 +5,7 @@
 #include "core/files/abc/read.h"
 #include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
+#include "tests/bench/orquit.h"
 #include "tests/places.h"
 #include "ui/engine.h"
 #include "ui/melodyeditor.h"
@@ -21,20 +22,10 @@
 
 #include <algorithm>
 #include <chrono>
-#include <cstdlib>
 #include <ctime>
-#include <iostream>
 #include <vector>
 
 namespace {
-
-template<typename T>
-T orQuit(base::Result<T> result)
-{
-    if (result) return *std::move(result);
-    std::cerr << base::sentence(result.error()) << '\n';
-    std::exit(EXIT_FAILURE);
-}
 
 tune::Tune demoTune(std::size_t place)
 {

@@ -10,12 +10,12 @@
 // notes, or with drone the drone of its key. A tune whose arrangement breaks a rule is named.
 
 #include "core/arrange/view.h"
-#include "core/files/abc/read.h"
 #include "core/files/tables/tables.h"
-#include "core/files/textfile.h"
 #include "core/harmony/findchords.h"
 #include "core/proposal/proposal.h"
 #include "core/proposal/rules.h"
+#include "tests/bench/orquit.h"
+#include "tests/bench/tunebooks.h"
 #include "tests/places.h"
 
 #include <algorithm>
@@ -27,40 +27,6 @@
 namespace {
 
 namespace fs = std::filesystem;
-
-template<typename T>
-T orQuit(base::Result<T> result)
-{
-    if (result) return *std::move(result);
-    std::cerr << base::sentence(result.error()) << '\n';
-    std::exit(EXIT_FAILURE);
-}
-
-std::vector<tune::Tune> tunesIn(fs::path const& folder, int& unread)
-{
-    std::vector<fs::path> books;
-    for (auto const& entry : fs::directory_iterator(folder))
-        if (entry.path().extension() == ".abc") books.push_back(entry.path());
-    std::sort(books.begin(), books.end());
-    std::vector<tune::Tune> tunes;
-    for (fs::path const& book : books) {
-        auto const text = files::readTextFile(book);
-        auto const entries =
-            text ? files::abcTunes(*text) : base::Result<std::vector<files::AbcEntry>>(text.error());
-        if (!entries) {
-            ++unread;
-            continue;
-        }
-        for (files::AbcEntry const& entry : *entries) {
-            auto tune = files::readAbc(*text, entry, book.filename().string());
-            if (tune && tune::hasNotes(*tune))
-                tunes.push_back(*std::move(tune));
-            else
-                ++unread;
-        }
-    }
-    return tunes;
-}
 
 struct Tally {
     int arranged = 0;

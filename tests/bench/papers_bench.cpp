@@ -6,22 +6,13 @@
 #include "core/proposal/proposal.h"
 #include "core/sheet/papers/drill.h"
 #include "core/sheet/papers/handout.h"
+#include "tests/bench/orquit.h"
 #include "tests/places.h"
 
 #include <benchmark/benchmark.h>
 
-#include <cstdlib>
-#include <iostream>
 
 namespace {
-
-template<typename T>
-T orQuit(base::Result<T> result)
-{
-    if (result) return *std::move(result);
-    std::cerr << base::sentence(result.error()) << '\n';
-    std::exit(EXIT_FAILURE);
-}
 
 files::Tables const& tables()
 {

@@ -5,6 +5,7 @@
 #include "core/files/tables/tables.h"
 #include "core/proposal/keyranking.h"
 #include "core/proposal/proposal.h"
+#include "tests/bench/orquit.h"
 #include "tests/places.h"
 
 #include <benchmark/benchmark.h>
@@ -20,15 +21,6 @@
 namespace {
 
 namespace fs = std::filesystem;
-
-// A value, or the end of the measurement with the reason.
-template<typename T>
-T orQuit(base::Result<T> result)
-{
-    if (result) return *std::move(result);
-    std::cerr << base::sentence(result.error()) << '\n';
-    std::exit(EXIT_FAILURE);
-}
 
 files::Tables const& tables()
 {

@@ -5,6 +5,7 @@
 #include "core/files/tables/tables.h"
 #include "core/proposal/proposal.h"
 #include "core/sheet/sheet.h"
+#include "tests/bench/orquit.h"
 #include "tests/places.h"
 #include "ui/paint/sheetfiles.h"
 #include "ui/paint/sheetfonts.h"
@@ -13,19 +14,9 @@
 
 #include <QGuiApplication>
 
-#include <cstdlib>
-#include <iostream>
 #include <map>
 
 namespace {
-
-template<typename T>
-T orQuit(base::Result<T> result)
-{
-    if (result) return *std::move(result);
-    std::cerr << base::sentence(result.error()) << '\n';
-    std::exit(EXIT_FAILURE);
-}
 
 tune::Tune tuneOf(std::string const& text)
 {

@@ -3,6 +3,7 @@
 // [hand]; and what a teacher would mark in them.
 
 #include "core/files/tables/tables.h"
+#include "tests/bench/orquit.h"
 #include "tests/places.h"
 #include "tests/proposal/faults.h"
 #include "tests/proposal/nottingham.h"
@@ -14,14 +15,6 @@
 #include <vector>
 
 namespace {
-
-template<typename T>
-T orQuit(base::Result<T> result)
-{
-    if (result) return *std::move(result);
-    std::cerr << base::sentence(result.error()) << '\n';
-    std::exit(EXIT_FAILURE);
-}
 
 } // namespace
 

@@ -1,22 +1,13 @@
-#include "core/files/abc/write.h"
-#include "core/files/check.h"
 #include "core/files/musicxml/read.h"
-#include "core/tune/playing.h"
+#include "tests/fuzz/tuneread.h"
 
 #include <cstddef>
 #include <cstdint>
 #include <string_view>
 
-// Whatever the bytes are, plain or zipped, the reader must come back with a tune or a fault,
-// and the tune must stand up to what follows.
+// The bytes are a score, plain or zipped, or none.
 extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* bytes, std::size_t size)
 {
     std::string_view const text(reinterpret_cast<char const*>(bytes), size);
-    auto const tune = files::readMusicXml(text, "fuzz");
-    if (!tune) return 0;
-    tune::played(*tune);
-    tune::chordSpans(*tune);
-    files::checkLine(*tune);
-    files::abcOfTune(*tune);
-    return 0;
+    return standsUp(files::readMusicXml(text, "fuzz"));
 }
