@@ -1,9 +1,10 @@
 #include "core/sheet/breaks.h"
 
+#include "core/sheet/division.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <limits>
 
 namespace sheet {
 
@@ -66,9 +67,7 @@ double costOf(Line const& line, double room, LineRoom const& wish, bool last)
 std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& room)
 {
     std::size_t const count = bars.size();
-    std::vector<double> best(count + 1, std::numeric_limits<double>::infinity());
-    std::vector<std::size_t> from(count + 1, 0);
-    best[0] = 0;
+    Division division(count);
     for (std::size_t first = 0; first < count; ++first) {
         double const width = room.width - (first == 0 ? room.firstHead : room.head);
         double const start = first == 0 ? 0 : room.preference * startCost(bars[first]);
@@ -81,18 +80,13 @@ std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& r
             line.partsInside += end - 1 > first && bar.beginsPart ? 1 : 0;
             bool const alone = end == first + 1;
             if (line.least > width && !alone) break;
-            double const cost = best[first] + start + costOf(line, width, room, end == count) +
+            double const cost = division.cost(first) + start +
+                                costOf(line, width, room, end == count) +
                                 (line.least > width ? tooNarrow : 0);
-            if (cost < best[end]) {
-                best[end] = cost;
-                from[end] = first;
-            }
+            division.offer(first, end, cost);
         }
     }
-    std::vector<int> starts;
-    for (std::size_t end = count; end > 0; end = from[end])
-        starts.insert(starts.begin(), static_cast<int>(from[end]));
-    return starts;
+    return division.starts();
 }
 
 int linesOffPhrase(std::vector<BarWidth> const& bars, std::vector<int> const& starts)

@@ -1,7 +1,8 @@
 #include "core/sheet/pages.h"
 
+#include "core/sheet/division.h"
+
 #include <cstddef>
-#include <limits>
 
 namespace sheet {
 
@@ -20,9 +21,7 @@ constexpr double lastEmptiness = 2;    // the last page may stay short
 std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom const& room)
 {
     std::size_t const count = systems.size();
-    std::vector<double> best(count + 1, std::numeric_limits<double>::infinity());
-    std::vector<std::size_t> from(count + 1, 0);
-    best[0] = 0;
+    Division division(count);
     for (std::size_t first = 0; first < count; ++first) {
         double used = 0;
         for (std::size_t end = first + 1; end <= count; ++end) {
@@ -34,22 +33,16 @@ std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom c
             if (!fits && end > first + 1 && !last) break;
             if (!fits && end > first + 1) continue;
             double const white = fits ? (available - used) / available : 0;
-            double cost =
-                best[first] + newPage + (last ? lastEmptiness : emptiness) * white * white;
+            double cost = division.cost(first) + newPage +
+                          (last ? lastEmptiness : emptiness) * white * white;
             if (!fits) cost += tooTall;
             if (!last && !systems[end].beginsPart) cost += breakInsidePart;
             if (!last && !systems[end - 1].easyTurn) cost += hardTurn;
             if (last && first > 0 && end == first + 1) cost += loneSystem;
-            if (cost < best[end]) {
-                best[end] = cost;
-                from[end] = first;
-            }
+            division.offer(first, end, cost);
         }
     }
-    std::vector<int> starts;
-    for (std::size_t end = count; end > 0; end = from[end])
-        starts.insert(starts.begin(), static_cast<int>(from[end]));
-    return starts;
+    return division.starts();
 }
 
 } // namespace sheet
