@@ -68,6 +68,8 @@ private:
         harp::Side hand = harp::Side::Left;
     };
 
+    static constexpr double faintest = 0.02; // glow below which a string counts as still
+
     void layOut();
     void moveCursor(int string);
     double glow(int string) const; // 1 when just plucked, falling to 0

@@ -1,0 +1,118 @@
+#include "app/filing.h"
+
+#include "app/commands/levels.h"
+#include "app/outputs.h"
+#include "ui/handoutdialog.h"
+#include "ui/paint/printing.h"
+#include "ui/session.h"
+#include "ui/workbench.h"
+
+#include <QFileDialog>
+#include <QFileInfo>
+
+namespace app {
+
+namespace {
+
+// A drill is pages alone; its other kinds are those of the arrangement.
+SheetKind kindOf(ui::PaperKind kind)
+{
+    switch (kind) {
+    case ui::PaperKind::Pattern:
+        return SheetKind::Pattern;
+    case ui::PaperKind::Lead:
+        return SheetKind::Lead;
+    case ui::PaperKind::Arrangement:
+    case ui::PaperKind::Drill:
+        break;
+    }
+    return SheetKind::Arrangement;
+}
+
+} // namespace
+
+void Filing::exportTo()
+{
+    if (!m_session.isOpen()) return;
+    QString const title = QString::fromStdString(m_session.brief().tune.title);
+    QString const path = QFileDialog::getSaveFileName(
+        &m_workbench, tr("Export the arrangement"),
+        m_folder + '/' + title + QStringLiteral(".pdf"),
+        tr("Sheet (*.pdf *.svg *.png);;Sound (*.wav *.flac *.ogg);;Music for other programs "
+           "(*.musicxml *.mxl *.abc);;MIDI (*.mid);;Arrangement as data (*.plan.json)"));
+    if (path.isEmpty()) return;
+    m_folder = QFileInfo(path).absolutePath();
+    auto output = outputFor(path.toStdString());
+    if (!output) return m_workbench.tellFault(output.error());
+    auto written = isPages(output->kind)
+                       ? writeShown(output->path)
+                       : writeOutputs({m_session.proposal(), ownText(), m_tables}, {*output},
+                                      kindOf(m_workbench.paperKind()));
+    if (!written) return m_workbench.tellFault(written.error());
+    m_workbench.tellDone(tr("Exported: %1").arg(path));
+}
+
+// The paper that is shown.
+base::Result<base::Done> Filing::writeShown(std::string const& path)
+{
+    auto const pages = m_workbench.pages();
+    if (!pages) return base::Done{}; // what is missing has been told
+    return writePages(*pages, {path});
+}
+
+void Filing::exportLevels()
+{
+    if (!m_session.isOpen()) return;
+    QString const title = QString::fromStdString(m_session.brief().tune.title);
+    QString const path = QFileDialog::getSaveFileName(&m_workbench, tr("Export levels 1 to 5"),
+                                                      m_folder + '/' + title + tr(", levels") +
+                                                          QStringLiteral(".pdf"),
+                                                      tr("Sheets (*.pdf *.svg *.png)"));
+    if (path.isEmpty()) return;
+    m_folder = QFileInfo(path).absolutePath();
+    auto output = outputFor(path.toStdString());
+    if (!output) return m_workbench.tellFault(output.error());
+    sheet::SheetStyle style;
+    style.paper = m_workbench.paper();
+    style.staffMm = m_workbench.reading().staffMm;
+    style.helps = m_workbench.reading().helps;
+    OutputNames names;
+    auto written = writeLevels(m_session.brief(), ownText(), {1, 2, 3, 4, 5}, m_tables,
+                               {*output}, SheetKind::Arrangement, style, names);
+    if (!written) return m_workbench.tellFault(written.error());
+    m_workbench.tellDone(tr("Exported: %1").arg(path));
+}
+
+void Filing::exportPages(sheet::Document const& document, QWidget* over)
+{
+    QString const path = QFileDialog::getSaveFileName(
+        over, tr("Export the handout"),
+        m_folder + '/' + QString::fromStdString(document.title) + QStringLiteral(".pdf"),
+        tr("Pages (*.pdf *.svg *.png)"));
+    if (path.isEmpty()) return;
+    m_folder = QFileInfo(path).absolutePath();
+    auto written = writePages(document, {path.toStdString()});
+    if (!written) return m_workbench.tellFault(written.error());
+    m_workbench.tellDone(tr("Exported: %1").arg(path));
+}
+
+void Filing::openHandout()
+{
+    if (!m_session.isOpen() || !m_workbench.font()) return;
+    sheet::SheetStyle style;
+    style.paper = m_workbench.paper();
+    ui::HandoutDialog dialog(m_workbench.handoutWish(), *m_workbench.font(), style,
+                             &m_workbench);
+    connect(&dialog, &ui::HandoutDialog::exportClicked, &dialog,
+            [this, &dialog] { exportPages(dialog.document(), &dialog); });
+    connect(&dialog, &ui::HandoutDialog::printClicked, &dialog,
+            [&dialog] { ui::previewPrint(dialog.document(), &dialog); });
+    dialog.exec();
+}
+
+void Filing::print()
+{
+    if (auto const pages = m_workbench.pages()) ui::previewPrint(*pages, &m_workbench);
+}
+
+} // namespace app
