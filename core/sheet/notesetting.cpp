@@ -173,8 +173,11 @@ void measure(SetNote& note, MusicFont const& font)
                                     [](SetHead const& h) { return ledgerLines(h.step) != 0; });
     if (ledger) right += engravingOf(font, "legerLineExtension", 0.4) / 2;
     bool const flagged = !note.what.isRest() && !note.beam && beamCount(note.what.value) > 0;
-    // Two flags and more hang down beside the dots.
-    bool const flagsBeside = flagged && note.stem == Stem::Up && beamCount(note.what.value) > 1;
+    // Two flags and more hang down beside the dots; so does one beside a dot above its line.
+    bool const dotAbove = std::any_of(note.heads.begin(), note.heads.end(),
+                                      [](SetHead const& h) { return h.dotStep > h.step; });
+    bool const flagsBeside =
+        flagged && note.stem == Stem::Up && (beamCount(note.what.value) > 1 || dotAbove);
     note.dotDx = geometry::dotGap +
                  (flagsBeside ? std::max(headsRight, box.right + flagReach(note, font) - 0.1)
                               : headsRight);

@@ -20,6 +20,7 @@ constexpr double leverLetters = 1.3; // em of the letters under them
 
 // A shape on its strings, in spaces.
 constexpr double shapeGap = 1.3;
+constexpr double wideGap = 1.8; // where 10, 11 and 12 stand side by side
 constexpr double ring = 0.72;
 constexpr double rise = 1.05; // from one finger to the next
 constexpr double aboveRings = 0.95;
@@ -49,9 +50,22 @@ std::string letterOf(PicturedString const& string)
     return music::shown(music::PitchName{string.letter, 0});
 }
 
+// From one string of a shape to the next.
+double gapOf(ShapePicture const& picture)
+{
+    for (std::size_t i = 1; i < picture.dots.size(); ++i) {
+        ShapeDot const& low = picture.dots[i - 1];
+        ShapeDot const& high = picture.dots[i];
+        if (high.string == low.string + 1 && low.under.size() > 1 && high.under.size() > 1)
+            return wideGap;
+    }
+    return shapeGap;
+}
+
 double shapeWidth(ShapePicture const& picture, double s)
 {
-    double const strings = (static_cast<double>(picture.strings.size()) - 1) * shapeGap * s;
+    double const strings =
+        (static_cast<double>(picture.strings.size()) - 1) * gapOf(picture) * s;
     Face const face = picture.ofChord ? Face::Bold : Face::SansBold;
     return std::max({strings + 2 * ring * s,
                      widthOf(picture.title, face, pictureTitleHeight * s),
@@ -177,7 +191,7 @@ void drawShapePicture(Pen& pen, ShapePicture const& picture, Point at, int rows,
     ShapeDrawing drawing{pen, picture, scale, top, top + ringsHeight(rows, scale)};
     std::size_t dot = 0;
     for (std::size_t i = 0; i < picture.strings.size(); ++i) {
-        double const x = middle + (static_cast<double>(i) - gaps / 2) * shapeGap * scale;
+        double const x = middle + (static_cast<double>(i) - gaps / 2) * gapOf(picture) * scale;
         bool const placed =
             dot < picture.dots.size() && picture.dots[dot].string == static_cast<int>(i);
         if (placed)

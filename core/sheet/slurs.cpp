@@ -113,8 +113,8 @@ public:
         double const away = below(slur) ? 1 : -1;
         Curve curve;
         curve.away = away;
-        if (!comesIn) curve.from = endAt(slur.from, away);
-        if (!goesOn) curve.to = endAt(slur.to, away);
+        if (!comesIn) curve.from = endAt(slur.from, away, false);
+        if (!goesOn) curve.to = endAt(slur.to, away, true);
         double const lineLeft = m_line.places.front().left;
         double const lineRight = m_line.places.back().right - 0.1;
         if (comesIn && goesOn) {
@@ -155,7 +155,7 @@ private:
     }
 
     // At the notehead, or at the stem's end where the stem points to the slur's side.
-    Point endAt(SlurSpan::End end, double away) const
+    Point endAt(SlurSpan::End end, double away, bool ends) const
     {
         auto const bar = static_cast<std::size_t>(end.bar - m_line.indices.front());
         SetNote const& at = note(end);
@@ -165,7 +165,9 @@ private:
         bool const stemmed = hasStem(at.what.value) && (at.stem == Stem::Up) == (away < 0);
         double const x =
             stemmed ? stemX(at, left, font) : left + boxOf(font, at.head).right / 2;
-        double const y = edge(m_pen, x - 0.2, x + 0.2, away, 2);
+        // Beyond the grace notes that stand before the note it ends on.
+        double const before = ends && !at.graces.empty() ? std::max(0.2, at.left) : 0.2;
+        double const y = edge(m_pen, x - before, x + 0.2, away, 2);
         return {x, y + away * fromHead};
     }
 

@@ -10,6 +10,9 @@
 
 #include <QImage>
 #include <QPainter>
+#include <QProcess>
+#include <QStandardPaths>
+#include <QTemporaryFile>
 #include <QTest>
 #include <QXmlStreamReader>
 
@@ -91,6 +94,44 @@ TEST_CASE("The PDF names its author and its parts, to turn to", "[paint]")
     CHECK(occurrences(pdf, "/XYZ null") == 3);
     // 60 mm from the top of A4 is 237 mm from its foot: 671.8 points.
     CHECK(pdf.contains("/XYZ null 671.8"));
+}
+
+TEST_CASE("A PDF says its language, how two pages lie open, and bookmarks below bookmarks",
+          "[paint]")
+{
+    // ISO 32000-1, 7.7.2: Lang and PageLayout of the catalogue; 12.3.3: outline items.
+    sheet::Document document = jigSheet();
+    CHECK(occurrences(ui::pdfFile(document), "/PageLayout") == 0);
+    document.opening = sheet::Opening::InPairs;
+    document.bookmarks = {
+        {"Osier Ferry", 0, 0, 0}, {"A", 0, 10, 1}, {"B", 0, 20, 1}, {"Willow Weir", 0, 30, 0}};
+    QByteArray const pdf = ui::pdfFile(document);
+    CHECK(occurrences(pdf, "/Lang (en-GB)") == 1);
+    CHECK(occurrences(pdf, "/PageLayout /TwoPageLeft") == 1);
+    CHECK(occurrences(pdf, "/Duplex /Simplex") == 1);
+    CHECK(occurrences(pdf, "/Title (Osier Ferry)") == 1);
+    CHECK(occurrences(pdf, "/Count 2") >= 1); // of the parts of the first
+}
+
+TEST_CASE("Text that is taken out of the PDF has the sharp and flat signs of Unicode",
+          "[paint]")
+{
+    QString const program = QStandardPaths::findExecutable(QStringLiteral("pdftotext"));
+    if (program.isEmpty()) {
+        WARN("SKIPPED: pdftotext is not here");
+        return;
+    }
+    QTemporaryFile file;
+    REQUIRE(file.open());
+    file.write(ui::pdfFile(jigSheet()));
+    file.close();
+    QProcess reader;
+    reader.start(program, {file.fileName(), QStringLiteral("-")});
+    REQUIRE(reader.waitForFinished());
+    QString const text = QString::fromUtf8(reader.readAllStandardOutput());
+    CHECK(text.contains(QChar(0x266F))); // F sharp is set for G major
+    CHECK_FALSE(text.contains(QChar(0xE262)));
+    CHECK_FALSE(text.contains(QChar(0xE260)));
 }
 
 TEST_CASE("The SVG is well-formed XML of the paper's size and needs no font", "[paint]")

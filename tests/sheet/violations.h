@@ -306,7 +306,9 @@ inline Counts violations(sheet::Document const& document, sheet::MusicFont const
         bool const last = p + 1 == document.pages.size();
         add(counts, overlaps(page, font, spaceMm));
         add(counts, linesThrough(page, font, spaceMm));
-        count("outside the margins", outside(page, font, margins));
+        Margins own = margins;
+        own.braceMm *= std::max(1.0, spaceMm / (sheet::usualStaffMm / 4));
+        count("outside the margins", outside(page, font, own));
         count("stem off its anchor", stemsOffAnchor(page, font, spaceMm));
         count("staff line short of the margin", unfilledLines(page, last, staves, margins.mm));
         count("bar line astray", barLinesAstray(page, font, spaceMm));

@@ -8,10 +8,14 @@
 
 #include <QDateTime>
 
+#include <algorithm>
 #include <array>
+#include <cctype>
 #include <exception>
 #include <optional>
 #include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 namespace ui {
@@ -94,6 +98,35 @@ void addOpening(QPDF& file, sheet::Opening opening)
     file.getRoot().replaceKey("/ViewerPreferences", preferences);
 }
 
+// The code points of the music font and of Unicode for the signs that stand in words:
+// SMuFL 1.4, "Standard accidentals (12-EDO)"; Unicode 15, "Miscellaneous Symbols".
+constexpr std::array<std::pair<std::string_view, std::string_view>, 3> accidentals{
+    {{"<e260>", "<266d>"}, {"<e261>", "<266e>"}, {"<e262>", "<266f>"}}};
+
+// Whoever searches or copies the text finds flats, naturals and sharps as such: the tables that
+// say what the characters of a font mean (PDF 32000-1:2008, 9.10.3) name those of Unicode.
+void nameAccidentals(QPDF& file)
+{
+    for (Object& object : file.getAllObjects()) {
+        if (!object.isDictionary() || !object.hasKey("/ToUnicode")) continue;
+        Object table = object.getKey("/ToUnicode");
+        if (!table.isStream()) continue;
+        auto const data = table.getStreamData();
+        std::string text(reinterpret_cast<char const*>(data->getBuffer()), data->getSize());
+        std::string lower = text;
+        std::transform(lower.begin(), lower.end(), lower.begin(),
+                       [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+        bool found = false;
+        for (auto const& [ours, unicode] : accidentals)
+            for (auto at = lower.find(ours); at != std::string::npos;
+                 at = lower.find(ours, at + 1)) {
+                text.replace(at, unicode.size(), unicode);
+                found = true;
+            }
+        if (found) table.replaceStreamData(text, Object::newNull(), Object::newNull());
+    }
+}
+
 // Builds that must give the same bytes each time name the moment they stand for: seconds since 1970 in
 // SOURCE_DATE_EPOCH (the specification of reproducible-builds.org). As PDF writes it (7.9.4).
 std::optional<std::string> namedMoment()
@@ -113,6 +146,7 @@ QByteArray rewritten(QByteArray const& pdf, sheet::Document const& document)
     Pages const pages = QPDFPageDocumentHelper(file).getAllPages();
     addOutline(file, pages, document);
     addOpening(file, document.opening);
+    nameAccidentals(file);
     file.getRoot().replaceKey("/Lang", Object::newString("en-GB"));
     Object info = file.getTrailer().getKey("/Info");
     if (info.isDictionary() && !document.author.empty())
