@@ -363,6 +363,21 @@ void Transport::fit()
     m_tempoWord->setVisible(width() > 1060 && !tight);
     m_fromHere->setText(width() > 960 ? tr("From here") : QString());
     m_loop->setText(width() > 900 ? tr("Again") : QString());
+    // Longer words of another language give way earlier.
+    constexpr int leastSlider = 60;
+    auto const tooLong = [this] {
+        if (layout() == nullptr) return false; // not yet put together
+        int needs = layout()->contentsMargins().left() + layout()->contentsMargins().right();
+        for (QWidget const* part : findChildren<QWidget*>(Qt::FindDirectChildrenOnly))
+            if (part->isVisibleTo(this))
+                needs += (part == m_tempo ? leastSlider : part->sizeHint().width()) +
+                         layout()->spacing();
+        return needs > width();
+    };
+    if (tooLong()) m_tempoWord->hide();
+    if (tooLong()) m_fromHere->setText({});
+    if (tooLong()) m_loop->setText({});
+    if (tooLong()) m_tempo->hide();
     m_fromHere->setAccessibleName(tr("From here"));
     m_loop->setAccessibleName(tr("Again"));
     m_fromHere->updateGeometry();
