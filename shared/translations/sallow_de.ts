@@ -6939,7 +6939,7 @@ Dieser Takt ist %1.</translation>
     </message>
     <message>
         <source>Why not the others?</source>
-        <translation>Warum nicht die anderen?</translation>
+        <translation>Warum nicht andere?</translation>
     </message>
     <message>
         <source>The patterns in the pattern book that cannot be played here, and why</source>
@@ -7173,7 +7173,7 @@ für die Spielenden</translation>
     </message>
     <message>
         <source>%1 shapes, best first</source>
-        <translation>%1 Griffe, beste zuerst</translation>
+        <translation>%1 Griffe, beste vorn</translation>
     </message>
     <message>
         <source>for this and one more chord</source>
