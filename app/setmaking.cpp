@@ -2,6 +2,8 @@
 
 #include "app/batchrun.h"
 #include "app/filing.h"
+#include "app/language.h"
+#include "core/base/words.h"
 #include "ui/session.h"
 #include "ui/words.h"
 #include "ui/workbench.h"
@@ -81,7 +83,11 @@ void SetMaking::start()
     m_line.clear();
     QStringList numbers;
     for (int number : m_dialog->numbers()) numbers << QString::number(number);
-    QStringList words{QStringLiteral("arrange"), QStringLiteral("-"), QStringLiteral("--set"),
+    QStringList words{QStringLiteral("arrange"),
+                      QStringLiteral("--language"),
+                      QString::fromStdString(languageSpoken()),
+                      QStringLiteral("-"),
+                      QStringLiteral("--set"),
                       numbers.join(QLatin1Char(','))};
     if (!m_dialog->title().isEmpty()) words << QStringLiteral("--title=") + m_dialog->title();
     if (m_dialog->anyOrder()) words << QStringLiteral("--any-order");
@@ -98,7 +104,9 @@ void SetMaking::start()
 
 void SetMaking::read()
 {
-    static QRegularExpression const ours(QStringLiteral("^sallow: (note: )?(.*)$"));
+    static QRegularExpression const ours(
+        QStringLiteral("^sallow: (%1)?(.*)$")
+            .arg(QRegularExpression::escape(QString::fromStdString(base::said("note: ")))));
     m_line += m_process.readAllStandardError();
     while (true) {
         qsizetype const end = m_line.indexOf('\n');

@@ -1,6 +1,7 @@
 #include "app/commands/arrangeset.h"
 
 #include "app/commands/arrange.h"
+#include "core/base/words.h"
 #include "core/perform/tuneset.h"
 #include "core/proposal/tuneset.h"
 
@@ -38,8 +39,10 @@ base::Result<std::vector<Chosen>> chosenFor(Job const& job)
 void tell(perform::PlayedSet const& set)
 {
     for (std::size_t i = 1; i < set.tunes.size(); ++i)
-        std::cerr << "sallow: note: before \"" << set.tunes[i].arrangement.tune.title
-                  << "\": " << perform::changeLine(set.tunes[i]) << '\n';
+        std::cerr << "sallow: "
+                  << base::say("note: before \"{}\": {}", set.tunes[i].arrangement.tune.title,
+                               perform::changeLine(set.tunes[i]))
+                  << '\n';
 }
 
 ExitStatus tuneByTune(Job const& job, std::vector<Chosen> const& tunes,

@@ -333,10 +333,11 @@ std::vector<Said> saidOf(perform::PlayedSet const& set, notation::Kind kind)
         tune.head.insert(tune.head.begin(), base::say("Tune {} of {}.", i + 1, set.tunes.size()));
         if (i > 0)
             tune.head.push_back(
-                "Before this tune: " + spoken(perform::changeLine(set.tunes[i])) + '.');
+                base::say("Before this tune: {}.", spoken(perform::changeLine(set.tunes[i]))));
         if (i + 1 < set.tunes.size())
-            tune.foot.push_back("Next: " + set.tunes[i + 1].arrangement.tune.title + ". " +
-                                spoken(perform::changeLine(set.tunes[i + 1])) + '.');
+            tune.foot.push_back(base::say("Next: {}. {}.",
+                                          set.tunes[i + 1].arrangement.tune.title,
+                                          spoken(perform::changeLine(set.tunes[i + 1]))));
         out.push_back(std::move(tune));
     }
     return out;

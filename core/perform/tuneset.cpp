@@ -1,5 +1,7 @@
 #include "core/perform/tuneset.h"
 
+#include "core/base/words.h"
+
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
@@ -141,8 +143,8 @@ std::string changesBySide(harp::Harp const& harp,
                           std::vector<levers::LeverChange> const& changes)
 {
     std::vector<std::string> parts;
-    for (auto const& [lever, word] :
-         {std::pair{harp::Lever::Up, "up"}, std::pair{harp::Lever::Down, "down"}}) {
+    for (auto const& [lever, word] : {std::pair{harp::Lever::Up, base::said("lever|up")},
+                                      std::pair{harp::Lever::Down, base::said("lever|down")}}) {
         std::vector<std::string> strings;
         for (levers::LeverChange const& change : changes) {
             if (change.to != lever) continue;
@@ -158,10 +160,9 @@ std::string changesBySide(harp::Harp const& harp,
 
 std::string changeLine(TuneOfSet const& tune)
 {
-    if (tune.changes.empty()) return "Leave the levers as they are";
-    return fmt::format("Flip {} (about {:.0f} s)",
-                       changesBySide(tune.arrangement.harp, tune.changes),
-                       std::ceil(tune.pause));
+    if (tune.changes.empty()) return base::said("Leave the levers as they are");
+    return base::say("Flip {} (about {:.0f} s)",
+                     changesBySide(tune.arrangement.harp, tune.changes), std::ceil(tune.pause));
 }
 
 Course courseOf(PlayedSet const& set, std::vector<Course> const& tunes)

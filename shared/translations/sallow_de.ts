@@ -760,10 +760,6 @@
         <translation>das Stück hat keine Noten</translation>
     </message>
     <message>
-        <source>write its melody; in ABC, below the K: line</source>
-        <translation>schreiben Sie seine Melodie; in ABC unter die Zeile K:</translation>
-    </message>
-    <message>
         <source>the tune is too long</source>
         <translation>das Stück ist zu lang</translation>
     </message>
@@ -2830,10 +2826,6 @@
         <translation>{}; Wertung der linken Hand {:.2Lf} je Akkord, niedriger ist besser{}</translation>
     </message>
     <message>
-        <source>{} bars, {} notes, {} in one bar, {} chords; it may have {}, {}, {} and {}</source>
-        <translation>{} Takte, {} Noten, {} in einem Takt, {} Akkorde; möglich sind {}, {}, {} und {}</translation>
-    </message>
-    <message>
         <source>no string of this harp sounds {}</source>
         <translation>keine Saite dieser Harfe klingt als {}</translation>
     </message>
@@ -3404,6 +3396,118 @@
     <message>
         <source>bar {}</source>
         <translation>Takt {}</translation>
+    </message>
+    <message>
+        <source>{} bars, at most {}</source>
+        <translation>{} Takte, höchstens {}</translation>
+    </message>
+    <message>
+        <source>{} notes, at most {}</source>
+        <translation>{} Noten, höchstens {}</translation>
+    </message>
+    <message>
+        <source>{} notes in one bar, at most {}</source>
+        <translation>{} Noten in einem Takt, höchstens {}</translation>
+    </message>
+    <message>
+        <source>{} chords, at most {}</source>
+        <translation>{} Akkorde, höchstens {}</translation>
+    </message>
+    <message>
+        <source>its first part ends on {}</source>
+        <translation>sein erster Teil endet auf {}</translation>
+    </message>
+    <message>
+        <source>a part of it ends on {}</source>
+        <translation>ein Teil endet auf {}</translation>
+    </message>
+    <message>
+        <source>a part of it begins on {}</source>
+        <translation>ein Teil beginnt auf {}</translation>
+    </message>
+    <message>
+        <source>{} rises to {}</source>
+        <translation>{} steigt zu {}</translation>
+    </message>
+    <message>
+        <source>write its melody first, then open it again</source>
+        <translation>schreiben Sie erst seine Melodie und öffnen Sie es dann neu</translation>
+    </message>
+    <message>
+        <source>it is not as it was written</source>
+        <translation>sie ist nicht so, wie sie geschrieben wurde</translation>
+    </message>
+    <message>
+        <source>{}, line {}</source>
+        <translation>{}, Zeile {}</translation>
+    </message>
+    <message>
+        <source>it ends, or closes a part, before all is closed</source>
+        <translation>sie endet oder schließt einen Teil, bevor alles geschlossen ist</translation>
+    </message>
+    <message>
+        <source>there is no score in it</source>
+        <translation>es ist keine Partitur darin</translation>
+    </message>
+    <message>
+        <source>a part begins or ends in the middle of a word</source>
+        <translation>ein Teil beginnt oder endet mitten in einem Wort</translation>
+    </message>
+    <message>
+        <source>a value has no quotation marks round it</source>
+        <translation>um einen Wert fehlen die Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>its first lines or a remark are cut off</source>
+        <translation>die ersten Zeilen oder eine Bemerkung sind abgeschnitten</translation>
+    </message>
+    <message>
+        <source>a text in it is cut off</source>
+        <translation>ein Text darin ist abgeschnitten</translation>
+    </message>
+    <message>
+        <source>it is too large to read</source>
+        <translation>sie ist zum Lesen zu groß</translation>
+    </message>
+    <message>
+        <source>Flip {} (about {:.0f} s)</source>
+        <translation>Umlegen: {} (etwa {:.0f} s)</translation>
+    </message>
+    <message>
+        <source>Next: {}; {}</source>
+        <translation>Danach: {}; {}</translation>
+    </message>
+    <message>
+        <source>Tune {} of {}</source>
+        <translation>Stück {} von {}</translation>
+    </message>
+    <message>
+        <source>Tune {} of {}.</source>
+        <translation>Stück {} von {}.</translation>
+    </message>
+    <message>
+        <source>Before this tune: {}.</source>
+        <translation>Vor diesem Stück: {}.</translation>
+    </message>
+    <message>
+        <source>Next: {}. {}.</source>
+        <translation>Danach: {}. {}.</translation>
+    </message>
+    <message>
+        <source>page {}</source>
+        <translation>Seite {}</translation>
+    </message>
+    <message>
+        <source>pages {}–{}</source>
+        <translation>Seiten {}–{}</translation>
+    </message>
+    <message>
+        <source>{} tunes · {} strings · {} tuning · level {}</source>
+        <translation>{} Stücke · {} Saiten · Stimmung {} · Niveau {}</translation>
+    </message>
+    <message>
+        <source>This page is empty so that “{}” lies open on two pages.</source>
+        <translation>Diese Seite ist leer, damit „{}“ aufgeschlagen auf zwei Seiten liegt.</translation>
     </message>
 </context>
 <context>
@@ -7263,6 +7367,398 @@ für die Spielenden</translation>
         <source>0 % as written; 100 %: the first of three as a dotted quaver, the second as a semiquaver</source>
         <translation>0 % wie geschrieben; 100 %: die erste von dreien als punktierte Achtel, die zweite als Sechzehntel</translation>
     </message>
+    <message>
+        <source>1 note</source>
+        <translation>1 Note</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 Noten</translation>
+    </message>
+    <message>
+        <source>1 text file has no tune in it and is left out.</source>
+        <translation>In 1 Textdatei ist kein Stück; sie bleibt weg.</translation>
+    </message>
+    <message>
+        <source>%1 text files have no tune in them and are left out.</source>
+        <translation>In %1 Textdateien ist kein Stück; sie bleiben weg.</translation>
+    </message>
+    <message>
+        <source>Everything could be read.</source>
+        <translation>Alles konnte gelesen werden.</translation>
+    </message>
+    <message>
+        <source>1 thing could &amp;not be read:</source>
+        <translation>1 Eintrag konnte &amp;nicht gelesen werden:</translation>
+    </message>
+    <message>
+        <source>%1 things could &amp;not be read:</source>
+        <translation>%1 Einträge konnten &amp;nicht gelesen werden:</translation>
+    </message>
+    <message>
+        <source>%1 things could not be read: Folders (Alt+F) lists them.</source>
+        <translation>%1 Einträge konnten nicht gelesen werden: Unter „Ordner“ (Alt+O) stehen sie.</translation>
+    </message>
+    <message>
+        <source>1 triplet</source>
+        <translation>1 Triole</translation>
+    </message>
+    <message>
+        <source>%1 triplets</source>
+        <translation>%1 Triolen</translation>
+    </message>
+    <message>
+        <source>%1 under others left out</source>
+        <translation>%1 unter anderen Noten weggelassen</translation>
+    </message>
+    <message>
+        <source>%1s a minute</source>
+        <translation>%1 pro Minute</translation>
+    </message>
+    <message>
+        <source>&amp;Add</source>
+        <translation>Hin&amp;zufügen</translation>
+    </message>
+    <message>
+        <source>Take o&amp;ut</source>
+        <translation>Heraus&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Earlier</source>
+        <translation>Nach &amp;vorn</translation>
+    </message>
+    <message>
+        <source>&amp;Later</source>
+        <translation>Nach &amp;hinten</translation>
+    </message>
+    <message>
+        <source>&amp;Tunes of this tunebook</source>
+        <translation>S&amp;tücke dieser Sammlung</translation>
+    </message>
+    <message>
+        <source>The &amp;set, in the order of playing</source>
+        <translation>Das S&amp;et in Spielreihenfolge</translation>
+    </message>
+    <message>
+        <source>Put them in the &amp;order that needs the fewest lever flips</source>
+        <translation>In die &amp;Reihenfolge mit den wenigsten Klappenwechseln bringen</translation>
+    </message>
+    <message>
+        <source>A set of tunes</source>
+        <translation>Ein Set</translation>
+    </message>
+    <message>
+        <source>Part of a title, kind or key</source>
+        <translation>Teil von Titel, Art oder Tonart</translation>
+    </message>
+    <message>
+        <source>Find a tune</source>
+        <translation>Stück suchen</translation>
+    </message>
+    <message>
+        <source>Tune %1</source>
+        <translation>Stück %1</translation>
+    </message>
+    <message>
+        <source>The titles of the tunes</source>
+        <translation>Die Titel der Stücke</translation>
+    </message>
+    <message>
+        <source>T&amp;itle of the set</source>
+        <translation>T&amp;itel des Sets</translation>
+    </message>
+    <message>
+        <source>Words (HTML)</source>
+        <translation>Text (HTML)</translation>
+    </message>
+    <message>
+        <source>/Set</source>
+        <translation>/Set</translation>
+    </message>
+    <message>
+        <source>Save as</source>
+        <translation>Speichern als</translation>
+    </message>
+    <message>
+        <source>Save the set as</source>
+        <translation>Set speichern als</translation>
+    </message>
+    <message>
+        <source>Levers and things to check</source>
+        <translation>Klappen und Hinweise</translation>
+    </message>
+    <message>
+        <source>&amp;Make the set</source>
+        <translation>Set &amp;machen</translation>
+    </message>
+    <message>
+        <source>A set has 2 to %1 tunes.</source>
+        <translation>Ein Set hat 2 bis %1 Stücke.</translation>
+    </message>
+    <message>
+        <source>A set has at most %1 tunes.</source>
+        <translation>Ein Set hat höchstens %1 Stücke.</translation>
+    </message>
+    <message>
+        <source>The tunes are being arranged…</source>
+        <translation>Die Stücke werden arrangiert…</translation>
+    </message>
+    <message>
+        <source>&amp;Make a set of tunes…</source>
+        <translation>Ein &amp;Set machen…</translation>
+    </message>
+    <message>
+        <source>&amp;Your tunes…</source>
+        <translation>&amp;Ihre Stücke…</translation>
+    </message>
+    <message>
+        <source>&amp;Take out of the list</source>
+        <translation>Aus der &amp;Liste nehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Add a folder…</source>
+        <translation>Ordner &amp;hinzufügen…</translation>
+    </message>
+    <message>
+        <source>Folders</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>Folders of your tunes</source>
+        <translation>Ordner Ihrer Stücke</translation>
+    </message>
+    <message>
+        <source>Every tune in these &amp;folders, and in the folders inside them, is in the list. The files stay as they are.</source>
+        <translation>Alle Stücke in diesen &amp;Ordnern und in den Ordnern darin stehen in der Liste. Die Dateien bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>What could not be read</source>
+        <translation>Was nicht gelesen werden konnte</translation>
+    </message>
+    <message>
+        <source>Your tunes</source>
+        <translation>Ihre Stücke</translation>
+    </message>
+    <message>
+        <source>part of a title, a kind, a key, a file</source>
+        <translation>Teil eines Titels, einer Art, Tonart oder Datei</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>g a b d, or degrees 1 2 3 5, or play them</source>
+        <translation>g a b d, oder Tonstufen 1 2 3 5, oder spielen</translation>
+    </message>
+    <message>
+        <source>The notes that the tune begins with, in any key and rhythm. Letters or degrees, or keys of your MIDI harp or keyboard; after a pause of three seconds a key begins again.</source>
+        <translation>Die Töne, mit denen das Stück beginnt, in beliebiger Tonart und beliebigem Rhythmus. Buchstaben oder Tonstufen, oder Tasten Ihrer MIDI-Harfe oder Ihres Keyboards; nach drei Sekunden Pause beginnt eine Taste neu.</translation>
+    </message>
+    <message>
+        <source>First notes</source>
+        <translation>Erste Töne</translation>
+    </message>
+    <message>
+        <source>First &amp;notes</source>
+        <translation>Erste &amp;Töne</translation>
+    </message>
+    <message>
+        <source>Arranged or not</source>
+        <translation>Arrangiert oder nicht</translation>
+    </message>
+    <message>
+        <source>Arranged</source>
+        <translation>Arrangiert</translation>
+    </message>
+    <message>
+        <source>Not arranged yet</source>
+        <translation>Noch nicht arrangiert</translation>
+    </message>
+    <message>
+        <source>Time signature</source>
+        <translation>Taktart</translation>
+    </message>
+    <message>
+        <source>&amp;Folders…</source>
+        <translation>&amp;Ordner…</translation>
+    </message>
+    <message>
+        <source>All kinds</source>
+        <translation>Alle Arten</translation>
+    </message>
+    <message>
+        <source>All keys</source>
+        <translation>Alle Tonarten</translation>
+    </message>
+    <message>
+        <source>All time signatures</source>
+        <translation>Alle Taktarten</translation>
+    </message>
+    <message>
+        <source>First notes are letters from a to g, such as g a b d, or degrees from 1 to 8, such as 1 2 3 5.</source>
+        <translation>Erste Töne sind Buchstaben von a bis g, etwa g a b d, oder Tonstufen von 1 bis 8, etwa 1 2 3 5.</translation>
+    </message>
+    <message>
+        <source>1 tune</source>
+        <translation>1 Stück</translation>
+    </message>
+    <message>
+        <source>This file is not there any more, or has changed.</source>
+        <translation>Diese Datei gibt es nicht mehr, oder sie hat sich geändert.</translation>
+    </message>
+    <message>
+        <source>Choose the folders where your tunes are: press Folders (Alt+F).</source>
+        <translation>Wählen Sie die Ordner, in denen Ihre Stücke liegen: Drücken Sie „Ordner“ (Alt+O).</translation>
+    </message>
+    <message>
+        <source>Reading: %1 of %2 files</source>
+        <translation>Gelesen: %1 von %2 Dateien</translation>
+    </message>
+    <message>
+        <source>arrangement</source>
+        <translation>Arrangement</translation>
+    </message>
+    <message>
+        <source>arranged</source>
+        <translation>arrangiert</translation>
+    </message>
+    <message>
+        <source>Arranged in %1</source>
+        <translation>Arrangiert in %1</translation>
+    </message>
+    <message>
+        <source>Last opened</source>
+        <translation>Zuletzt geöffnet</translation>
+    </message>
+    <message>
+        <source>Listen…</source>
+        <translation>Hören Sie zu…</translation>
+    </message>
+    <message>
+        <source>Count-in: %1</source>
+        <translation>Einzähler: %1</translation>
+    </message>
+    <message>
+        <source>Play. %1 so far.</source>
+        <translation>Spielen Sie. Bisher %1.</translation>
+    </message>
+    <message>
+        <source>A bar is counted in, then play from %1. Notes just before it are the pick-up.</source>
+        <translation>Ein Takt wird eingezählt, dann spielen Sie ab %1. Töne kurz davor sind der Auftakt.</translation>
+    </message>
+    <message>
+        <source>No note arrived. Connect a MIDI harp or keyboard and choose it in the menu Hear, Harp sound and MIDI; then start again.</source>
+        <translation>Es kam kein Ton an. Schließen Sie eine MIDI-Harfe oder ein Keyboard an und wählen Sie es im Menü „Anhören“ unter „Harfenklang und MIDI“; beginnen Sie dann neu.</translation>
+    </message>
+    <message>
+        <source>Played: %1. It is shown below and is not in the tune yet.</source>
+        <translation>Gespielt: %1. Das steht unten und ist noch nicht im Stück.</translation>
+    </message>
+    <message>
+        <source>notes played in time</source>
+        <translation>im Takt eingespielte Noten</translation>
+    </message>
+    <message>
+        <source>Play again</source>
+        <translation>Neu spielen</translation>
+    </message>
+    <message>
+        <source>Play notes in time</source>
+        <translation>Noten im Takt einspielen</translation>
+    </message>
+    <message>
+        <source>Play notes in t&amp;ime…</source>
+        <translation>Noten &amp;im Takt einspielen…</translation>
+    </message>
+    <message>
+        <source>Beats a minute</source>
+        <translation>Schläge pro Minute</translation>
+    </message>
+    <message>
+        <source>R</source>
+        <translation>R</translation>
+    </message>
+    <message>
+        <source>Start (Enter)</source>
+        <translation>Beginnen (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Stop (Enter)</source>
+        <translation>Anhalten (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Keep it (Enter)</source>
+        <translation>Behalten (Eingabe)</translation>
+    </message>
+    <message>
+        <source>Play it &amp;in…</source>
+        <translation>&amp;Einspielen…</translation>
+    </message>
+    <message>
+        <source>Play the notes on a MIDI harp or keyboard, in time with clicks</source>
+        <translation>Die Noten auf einer MIDI-Harfe oder einem Keyboard zum Klick einspielen</translation>
+    </message>
+    <message>
+        <source>Te&amp;mpo, beats a minute</source>
+        <translation>Te&amp;mpo, Schläge pro Minute</translation>
+    </message>
+    <message>
+        <source>usual for its kind</source>
+        <translation>üblich für seine Art</translation>
+    </message>
+    <message>
+        <source>&amp;Normal print</source>
+        <translation>&amp;Normaler Druck</translation>
+    </message>
+    <message>
+        <source>&amp;Large print</source>
+        <translation>&amp;Großdruck</translation>
+    </message>
+    <message>
+        <source>&amp;Huge print</source>
+        <translation>&amp;Riesendruck</translation>
+    </message>
+    <message>
+        <source>Normal print</source>
+        <translation>Normaler Druck</translation>
+    </message>
+    <message>
+        <source>Large print</source>
+        <translation>Großdruck</translation>
+    </message>
+    <message>
+        <source>Huge print</source>
+        <translation>Riesendruck</translation>
+    </message>
+    <message>
+        <source>with help</source>
+        <translation>mit Hilfen</translation>
+    </message>
+    <message>
+        <source>&amp;Beginner's paper</source>
+        <translation>&amp;Blatt für Anfänger</translation>
+    </message>
+    <message>
+        <source>Beginner's paper</source>
+        <translation>Blatt für Anfänger</translation>
+    </message>
+    <message>
+        <source>&amp;Red C and blue F strings</source>
+        <translation>Rote &amp;C- und blaue F-Saiten</translation>
+    </message>
+    <message>
+        <source>Note &amp;names in the heads</source>
+        <translation>N&amp;otennamen in den Köpfen</translation>
+    </message>
+    <message>
+        <source>&amp;String path under the staff</source>
+        <translation>&amp;Saitenfolge unter dem System</translation>
+    </message>
+    <message>
+        <source>Size of the notes, colours and letters</source>
+        <translation>Größe der Noten, Farben und Buchstaben</translation>
+    </message>
 </context>
 <context>
     <name>app</name>
@@ -7479,10 +7975,6 @@ für die Spielenden</translation>
         <translation>a4 oder letter</translation>
     </message>
     <message>
-        <source>normal or large</source>
-        <translation>normal oder large</translation>
-    </message>
-    <message>
         <source>which sheet to draw: arrangement, pattern or lead</source>
         <translation>welches Blatt: arrangement, pattern oder lead</translation>
     </message>
@@ -7549,10 +8041,6 @@ für die Spielenden</translation>
     <message>
         <source>sound files: a General MIDI sound font (.sf2)</source>
         <translation>Klangdateien: eine General-MIDI-Klangdatei (.sf2)</translation>
-    </message>
-    <message>
-        <source>tunes of a set, such as 1,3,2, in the keys that need the fewest lever flips between them</source>
-        <translation>Stücke eines Sets, etwa 1,3,2, in den Tonarten mit den wenigsten Klappenwechseln dazwischen</translation>
     </message>
     <message>
         <source>with --set: in the order that needs the fewest lever flips</source>
@@ -7727,10 +8215,6 @@ sallow BEFEHL --help sagt jeweils mehr; --language en sagt es auf Englisch.
     <message>
         <source>{}: there is no such command or file; the commands are {}</source>
         <translation>{}: diesen Befehl oder diese Datei gibt es nicht; die Befehle sind {}</translation>
-    </message>
-    <message>
-        <source>note: before &quot;</source>
-        <translation>Hinweis: vor &quot;</translation>
     </message>
     <message>
         <source>{}; write K/N, such as 2/4</source>
@@ -8463,6 +8947,54 @@ Die Liste bleibt auf diesem Rechner.</translation>
     <message>
         <source>there is no chord at that bar and beat</source>
         <translation>in diesem Takt auf dieser Zählzeit ist kein Akkord</translation>
+    </message>
+    <message>
+        <source>A set is made of tunes of one tunebook. Open a tunebook with two or more tunes first.</source>
+        <translation>Ein Set besteht aus Stücken einer Sammlung. Öffnen Sie erst eine Sammlung mit zwei oder mehr Stücken.</translation>
+    </message>
+    <message>
+        <source>Done: %1</source>
+        <translation>Fertig: %1</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>The set could not be made.</source>
+        <translation>Das Set konnte nicht gemacht werden.</translation>
+    </message>
+    <message>
+        <source>The list of your tunes was damaged (%1), so your tunes are read again.</source>
+        <translation>Die Liste Ihrer Stücke war beschädigt (%1); Ihre Stücke werden daher neu gelesen.</translation>
+    </message>
+    <message>
+        <source>normal, large or huge</source>
+        <translation>normal, large oder huge</translation>
+    </message>
+    <message>
+        <source>notes on C strings red and on F strings blue, with their letters</source>
+        <translation>Noten auf C-Saiten rot und auf F-Saiten blau, mit ihren Buchstaben</translation>
+    </message>
+    <message>
+        <source>the letter of each note in its head</source>
+        <translation>den Buchstaben jeder Note in ihrem Kopf</translation>
+    </message>
+    <message>
+        <source>under the staff, the strings of the left hand one after another, for players who do not read music</source>
+        <translation>unter dem System die Saiten der linken Hand nacheinander, für alle, die keine Noten lesen</translation>
+    </message>
+    <message>
+        <source>tunes of a set, such as 1,3,2, in the keys that need the fewest lever flips between them; pages, sound and MIDI go into one file</source>
+        <translation>Stücke eines Sets, etwa 1,3,2, in den Tonarten mit den wenigsten Klappenwechseln dazwischen; Seiten, Klang und MIDI kommen in eine Datei</translation>
+    </message>
+    <message>
+        <source>stopped; what is saved is whole</source>
+        <translation>angehalten; was gespeichert ist, ist vollständig</translation>
+    </message>
+    <message>
+        <source>note: before &quot;{}&quot;: {}</source>
+        <translation>Hinweis: vor „{}“: {}</translation>
     </message>
 </context>
 <context>

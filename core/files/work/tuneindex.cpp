@@ -1,5 +1,7 @@
 #include "core/files/work/tuneindex.h"
 
+#include "core/base/words.h"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -204,8 +206,8 @@ base::Result<std::vector<FileEntry>> readTuneIndex(std::string_view text,
     std::vector<FileEntry> files;
     std::size_t lines = 0; // behind the first
     auto const malformed = [&] {
-        return Fault{FaultCode::Malformed, file + ", line " + std::to_string(lines + 1),
-                     "it is not as it was written"};
+        return Fault{FaultCode::Malformed, base::say("{}, line {}", file, lines + 1),
+                     base::said("it is not as it was written")};
     };
     std::string_view rest = text;
     auto const next = [&rest]() -> std::optional<std::string_view> {

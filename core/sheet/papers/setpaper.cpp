@@ -1,5 +1,6 @@
 #include "core/sheet/papers/setpaper.h"
 
+#include "core/base/words.h"
 #include "core/harp/levers.h"
 #include "core/sheet/cautions.h"
 #include "core/sheet/geometry.h"
@@ -32,14 +33,15 @@ constexpr double indent = 3.2;
 std::string nextWords(TuneOfSet const& next)
 {
     std::string change = perform::changeLine(next);
-    change.front() = static_cast<char>(change.front() - 'A' + 'a');
-    return "Next: " + next.arrangement.tune.title + "; " + change;
+    if ('A' <= change.front() && change.front() <= 'Z')
+        change.front() = static_cast<char>(change.front() - 'A' + 'a');
+    return base::say("Next: {}; {}", next.arrangement.tune.title, change);
 }
 
 PlaceInSet placeOf(PlayedSet const& set, std::size_t index)
 {
     PlaceInSet out;
-    out.place = "Tune " + std::to_string(index + 1) + " of " + std::to_string(set.tunes.size());
+    out.place = base::say("Tune {} of {}", index + 1, set.tunes.size());
     if (index > 0) out.change = perform::changeLine(set.tunes[index]);
     if (index + 1 < set.tunes.size()) out.next = nextWords(set.tunes[index + 1]);
     return out;
@@ -96,8 +98,8 @@ std::string keyAndTempo(arrange::Arrangement const& arrangement)
 // "page 2" or "pages 2–3"
 std::string pagesWords(int first, int count)
 {
-    if (count < 2) return "page " + std::to_string(first);
-    return "pages " + std::to_string(first) + "–" + std::to_string(first + count - 1);
+    if (count < 2) return base::say("page {}", first);
+    return base::say("pages {}–{}", first, first + count - 1);
 }
 
 // One tune of the list on the first page.
@@ -162,10 +164,9 @@ Document listOf(PlayedSet const& set, std::vector<Place> const& places, notation
     papers.add(title, titleHeight, 0);
     arrange::Arrangement const& first = set.tunes.front().arrangement;
     Pen harp(font);
-    harp.words(std::to_string(set.tunes.size()) + " tunes · " +
-                   std::to_string(first.harp.count()) + " strings · " +
-                   music::shown(first.harp.tuning()) + " tuning · level " +
-                   std::to_string(first.level.number),
+    harp.words(base::say("{} tunes · {} strings · {} tuning · level {}", set.tunes.size(),
+                         first.harp.count(), music::shown(first.harp.tuning()),
+                         first.level.number),
                {papers.width() / 2, 0.75 * wordsOfTune}, wordsOfTune, Face::Sans,
                Anchor::Centre, Ink::Quiet);
     papers.add(harp, wordsOfTune, 1.6);
@@ -213,7 +214,7 @@ Page emptyPage(std::string const& title, SheetStyle const& style, MusicFont cons
     Page page{paper.widthMm, paper.heightMm, {}, {}};
     double const space = style.staffMm / 4;
     Pen words(font);
-    words.words("This page is empty so that “" + title + "” lies open on two pages.",
+    words.words(base::say("This page is empty so that “{}” lies open on two pages.", title),
                 {(paper.widthMm / 2 - style.marginMm) / space,
                  (paper.heightMm / 2 - style.marginMm) / space},
                 wordsOfTune, Face::Italic, Anchor::Centre, Ink::Quiet);
@@ -253,8 +254,7 @@ Document setPaper(PlayedSet const& set, notation::Kind kind, MusicFont const& fo
         }
     }
     for (std::size_t p = listed; p < out.pages.size(); ++p)
-        addHead(out.pages[p], std::to_string(p + 1) + " of " + std::to_string(out.pages.size()),
-                style, font);
+        addHead(out.pages[p], base::say("{} of {}", p + 1, out.pages.size()), style, font);
     return out;
 }
 
