@@ -115,9 +115,11 @@ std::vector<Box> slices(std::vector<Point> const& corners)
 
 Box lineBox(Point from, Point to, double thickness)
 {
-    double const half = thickness / 2;
-    return {std::min(from.x, to.x) - half, std::min(from.y, to.y) - half,
-            std::max(from.x, to.x) + half, std::max(from.y, to.y) + half};
+    // Lines end flat: upright and level ones reach no further than their ends.
+    double const besideX = from.y == to.y ? 0 : thickness / 2;
+    double const besideY = from.x == to.x ? 0 : thickness / 2;
+    return {std::min(from.x, to.x) - besideX, std::min(from.y, to.y) - besideY,
+            std::max(from.x, to.x) + besideX, std::max(from.y, to.y) + besideY};
 }
 
 } // namespace
@@ -225,10 +227,11 @@ void Pen::words(std::string text, Point at, double height, Face face, Anchor anc
 void Pen::frame(Box box, double thickness, Ink ink)
 {
     double const half = thickness / 2;
-    line({box.left - half, box.top}, {box.right + half, box.top}, thickness, ink);
-    line({box.left - half, box.bottom}, {box.right + half, box.bottom}, thickness, ink);
-    line({box.left, box.top}, {box.left, box.bottom}, thickness, ink);
-    line({box.right, box.top}, {box.right, box.bottom}, thickness, ink);
+    Box const middle{box.left + half, box.top + half, box.right - half, box.bottom - half};
+    line({box.left, middle.top}, {box.right, middle.top}, thickness, ink);
+    line({box.left, middle.bottom}, {box.right, middle.bottom}, thickness, ink);
+    line({middle.left, middle.top}, {middle.left, middle.bottom}, thickness, ink);
+    line({middle.right, middle.top}, {middle.right, middle.bottom}, thickness, ink);
 }
 
 void Pen::take(Pen const& other, double dy)

@@ -38,7 +38,7 @@ public:
     // Height of the em.
     void words(std::string text, Point at, double height, Face face,
                Anchor anchor = Anchor::Left, Ink ink = Ink::Words);
-    void frame(Box box, double thickness, Ink ink);
+    void frame(Box box, double thickness, Ink ink); // within the box
 
     // Space that is taken without being drawn.
     void keepClear(Box box) { m_reach.add(box); }

@@ -233,8 +233,7 @@ double drawShapeBox(Pen& pen, std::vector<ShapePicture> const& shapes,
         rowHeight = std::max(rowHeight, box.bottom);
     }
     double const height = y + rowHeight + padding;
-    pen.frame({0.07, 0.07, std::min(width - 0.07, used + padding), height - 0.07}, 0.13,
-              Ink::Quiet);
+    pen.frame({0, 0, std::min(width, used + padding), height}, 0.13, Ink::Quiet);
     return height;
 }
 

@@ -1,5 +1,6 @@
 #include "core/sheet/ties.h"
 
+#include "core/notation/beams.h"
 #include "core/sheet/pen.h"
 
 #include <algorithm>
@@ -44,6 +45,25 @@ std::optional<std::size_t> headOf(SetNote const& note, music::Pitch pitch)
     return std::nullopt;
 }
 
+bool flagged(SetNote const& note)
+{
+    return !note.beam && !note.what.isRest() && beamCount(note.what.value) > 0;
+}
+
+// Away from the stems of grace notes that stand under it, and off the flag of the note it
+// leaves where the chord is wide enough for a tie between its heads.
+bool curvesUpTo(Standing const& here, std::size_t head, SetNote const& next)
+{
+    SetNote const& note = *here.note;
+    bool const up = curvesUp(note, head, here.voice);
+    if (here.voice != Voice::Alone) return up;
+    bool const hangs = flagged(note) && note.stem == Stem::Down;
+    if (up) return hangs || next.graces.empty() || note.heads.size() > 1;
+    bool const room =
+        head + 1 < note.heads.size() && note.heads[head + 1].step - note.heads[head].step > 3;
+    return hangs && room;
+}
+
 constexpr double clear = 0.12;   // between notehead and tie
 constexpr double shortTie = 2.2; // out of the line before
 constexpr double leastTie = 1.0;
@@ -80,12 +100,12 @@ void drawTies(Pen& pen, StaffLine const& line, std::vector<music::Pitch> const& 
         for (std::size_t h = 0; h < here.note->heads.size(); ++h) {
             SetHead const& head = here.note->heads[h];
             double const from = here.x + head.dx + middle + clear;
-            bool const up = curvesUp(*here.note, h, here.voice);
             if (i + 1 == signs.size()) {
                 drawTie(pen, from, std::max(here.place->right - clear, from + 1.2), head.step,
-                        up);
+                        curvesUp(*here.note, h, here.voice));
             } else if (headOf(*signs[i + 1].note, head.pitch)) {
-                drawTie(pen, from, signs[i + 1].x + middle - clear, head.step, up);
+                drawTie(pen, from, signs[i + 1].x + middle - clear, head.step,
+                        curvesUpTo(here, h, *signs[i + 1].note));
             }
         }
     }

@@ -30,9 +30,11 @@ struct BoxOf {
     }
     sheet::Box operator()(sheet::Line const& l) const
     {
-        double const h = l.thicknessMm / 2;
-        return {std::min(l.from.x, l.to.x) - h, std::min(l.from.y, l.to.y) - h,
-                std::max(l.from.x, l.to.x) + h, std::max(l.from.y, l.to.y) + h};
+        // Lines end flat: upright and level ones reach no further than their ends.
+        double const besideX = l.from.y == l.to.y ? 0 : l.thicknessMm / 2;
+        double const besideY = l.from.x == l.to.x ? 0 : l.thicknessMm / 2;
+        return {std::min(l.from.x, l.to.x) - besideX, std::min(l.from.y, l.to.y) - besideY,
+                std::max(l.from.x, l.to.x) + besideX, std::max(l.from.y, l.to.y) + besideY};
     }
     sheet::Box operator()(sheet::Shape const& s) const
     {

@@ -146,3 +146,28 @@ TEST_CASE("The string path has a bead for every string that the left hand plucks
     CHECK(beads.count("4G") == 4);
     CHECK(beads.size() == 12);
 }
+
+TEST_CASE("Boxes of levers and letters of parts begin at the margin in huge print, too",
+          "[helps]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    sheet::SheetStyle style;
+    style.staffMm = sheet::hugeStaffMm;
+    style.helps = {true, true, true};
+    auto const document =
+        sheet::arrangementSheet(example::arrangementOf(example::jig()), *font, style);
+    int sides = 0;
+    for (sheet::Page const& page : document.pages)
+        for (sheet::Mark const& mark : page.marks) {
+            auto const* line = std::get_if<sheet::Line>(&mark.what);
+            if (!line || (line->ink != sheet::Ink::Lever && line->ink != sheet::Ink::Words))
+                continue;
+            ++sides;
+            sheet::Box const box = measure::box(mark, *font);
+            CHECK(box.left > 14 - 0.01);
+            CHECK(box.right < page.widthMm - 14 + 0.01);
+        }
+    CHECK(sides >= 4);
+    CHECK(measure::violations(document, *font, 2).count("outside the margins") == 0);
+}

@@ -4,6 +4,7 @@
 #include "core/sheet/slurs.h"
 #include "tests/sheet/examples.h"
 #include "tests/sheet/measure.h"
+#include "tests/sheet/violations.h"
 
 #include <catch2/catch.hpp>
 
@@ -70,6 +71,36 @@ TEST_CASE("A slur lies below where all stems point up, else above, clear of the 
          measure::allOf<sheet::Glyph>(sheet::leadSheet(tune, *font, {}).pages[0]))
         if (measure::isNotehead(glyph.code)) highest = std::min(highest, glyph.at.y);
     CHECK(sheet::onBow(above[0], 0.6).y < highest - 0.5 * 7.5 / 4);
+}
+
+TEST_CASE("A tie to a note with grace notes before it runs under them", "[ties]")
+{
+    // Stems of grace notes point up [gould11], from memory: above, the tie would cross them.
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto tune = example::tuneOf(
+        {example::bar("B4:1/4~ B4:1/4 z:1/2", example::fourFour, example::gMajor)});
+    auto const plain = bowsOf(tune, *font);
+    REQUIRE(plain.size() == 1);
+    CHECK(plain[0].control1.y < plain[0].from.y);
+    tune.bars[0].notes[1].graces = {*music::pitchFrom("C5")};
+    auto const graced = bowsOf(tune, *font);
+    REQUIRE(graced.size() == 1);
+    CHECK(graced[0].control1.y > graced[0].from.y);
+    CHECK(measure::violations(sheet::leadSheet(tune, *font, {}), *font, 1).empty());
+}
+
+TEST_CASE("A tie from a chord with a flag keeps off the flag", "[ties]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto const tune = example::tuneOf({example::bar("z:3/16 C5+C6:1/16~ C5+C6:1/4 z:1/2",
+                                                    example::fourFour, example::gMajor)});
+    auto const ties = bowsOf(tune, *font);
+    REQUIRE(ties.size() == 2);
+    for (sheet::Bow const& tie : ties) CHECK(tie.control1.y < tie.from.y);
+    auto const found = measure::violations(sheet::leadSheet(tune, *font, {}), *font, 1);
+    CHECK(found.count("tie or slur through flag") == 0);
 }
 
 TEST_CASE("A high left-hand note stands on the upper staff where the tune leaves it room",
