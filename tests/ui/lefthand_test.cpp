@@ -1,7 +1,7 @@
 // Several chords chosen together, and left hands taken from one place to another.
 
 #include "core/pattern/own.h"
-#include "scenario.h"
+#include "openwindow.h"
 #include "ui/actions.h"
 #include "ui/header.h"
 #include "ui/lefthandcopy.h"
@@ -21,18 +21,8 @@ using namespace ui;
 
 namespace {
 
-struct Open {
-    QApplication& application = scenario::application();
-    Session session{coreEngine(), scenario::brief()};
-    Workbench workbench{session, scenario::tables()};
-    explicit Open(tune::Tune const& tune = scenario::jig())
-    {
-        workbench.resize(1200, 900);
-        workbench.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
-        REQUIRE(session.open(tune));
-        QApplication::processEvents();
-    }
+struct Open : scenario::OpenWindow {
+    using OpenWindow::OpenWindow;
     Actions const& actions() const { return workbench.actions(); }
     std::string pattern(int position) const
     {

@@ -1,6 +1,6 @@
 // Practising in the window: passages by key, tempo typed and turned, faster by itself.
 
-#include "scenario.h"
+#include "openwindow.h"
 #include "ui/button.h"
 #include "ui/practicecard.h"
 #include "ui/session.h"
@@ -20,10 +20,7 @@ using namespace ui;
 
 namespace {
 
-struct Open {
-    QApplication& application = scenario::application();
-    Session session{coreEngine(), scenario::brief()};
-    Workbench workbench{session, scenario::tables()};
+struct Open : scenario::OpenWindow {
     std::optional<Audition> heard;
     std::optional<Audition> changed;
 
@@ -33,12 +30,7 @@ struct Open {
                          [this](Audition const& audition) { heard = audition; });
         QObject::connect(&workbench, &Workbench::hearingChanged,
                          [this](Audition const& audition) { changed = audition; });
-        workbench.resize(1200, 900);
-        workbench.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
-        REQUIRE(session.open(scenario::jig()));
         workbench.activateWindow();
-        QApplication::processEvents();
     }
 
     Transport* transport() const { return workbench.transport(); }

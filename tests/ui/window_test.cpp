@@ -1,6 +1,6 @@
 // The window as it is used: by the mouse and by keys.
 
-#include "scenario.h"
+#include "openwindow.h"
 #include "ui/button.h"
 #include "ui/followedbox.h"
 #include "ui/header.h"
@@ -23,18 +23,7 @@ using namespace ui;
 
 namespace {
 
-struct Open {
-    QApplication& application = scenario::application();
-    Session session{coreEngine(), scenario::brief()};
-    Workbench workbench{session, scenario::tables()};
-    Open()
-    {
-        workbench.resize(1200, 900);
-        workbench.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
-        REQUIRE(session.open(scenario::jig()));
-        QApplication::processEvents();
-    }
+struct Open : scenario::OpenWindow {
     QPoint middleOf(int bar) const
     {
         Box const& box = workbench.grid()->grid().bars[static_cast<std::size_t>(bar)].box;

@@ -1,6 +1,6 @@
 #include "ui/workbench.h"
 
-#include "scenario.h"
+#include "openwindow.h"
 #include "ui/messagebar.h"
 #include "ui/session.h"
 #include "ui/stringbank.h"
@@ -22,18 +22,8 @@ using namespace ui;
 
 namespace {
 
-struct Open {
-    QApplication& application = scenario::application();
-    Session session{coreEngine(), scenario::brief()};
-    Workbench workbench{session, scenario::tables()};
-    Open()
-    {
-        workbench.resize(1200, 800);
-        workbench.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
-        REQUIRE(session.open(scenario::jig()));
-        QApplication::processEvents();
-    }
+struct Open : scenario::OpenWindow {
+    Open() { workbench.resize(1200, 800); }
     arrange::ArrangedPosition const& at(int position) const
     {
         return session.arrangement().positions[static_cast<std::size_t>(position)];
