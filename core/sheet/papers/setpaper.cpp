@@ -183,7 +183,7 @@ Document listOf(PlayedSet const& set, std::vector<Place> const& places, notation
         papers.add(entry.pen, entry.height, i == 0 ? 3.0 : aroundTune);
     }
     std::vector<std::string> closing = set.notes;
-    if (kind == notation::Kind::Arrangement) closing.emplace_back(care);
+    if (kind == notation::Kind::Arrangement) closing.push_back(base::said(care));
     for (std::string const& note : closing) {
         Pen words(font);
         double y = 0;
