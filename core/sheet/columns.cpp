@@ -226,27 +226,34 @@ struct Builder {
         if (lastColumn) strut(*lastColumn, column(), lastWidth - line.closing);
     }
 
-    // Syllables stand centred under their notes; a held one takes no room of its own.
+    // Syllables keep clear of each other and of bar lines; a held one takes no room of its own.
     void addVerse(BarRange range, std::size_t verse)
     {
+        bool const grand = score.score->grand;
         std::optional<int> lastColumn;
-        double lastHalf = 0;
+        double lastRight = 0;
         bool hyphen = false; // behind the last one: it has room of its own
-        for (int bar = range.first; bar < range.end; ++bar)
+        for (int bar = range.first; bar < range.end; ++bar) {
+            if (grand && lastColumn)
+                strut(*lastColumn, line.bars[at(bar - range.first - 1)].endColumn,
+                      lastRight + geometry::syllableBeforeBarLine);
             for (SetNote const& note : score.upper[at(bar)].notes) {
                 if (verse >= note.what.verses.size()) continue;
                 if (note.what.verses[verse].text.empty()) continue;
                 int const here = columnOf(line.bars[at(bar - range.first)], note.what.at);
-                double const half = syllableWidth(note.what.verses[verse]) / 2;
+                SyllableReach const reach =
+                    syllableReach(note.what.verses[verse], boxOf(font(), note.head).right,
+                                  grand && bar > range.first && note.what.at == Length{});
                 if (lastColumn && *lastColumn < here)
                     strut(*lastColumn, here,
-                          lastHalf + half +
+                          lastRight + reach.left +
                               (hyphen ? geometry::aroundHyphen : geometry::betweenSyllables));
                 lastColumn = here;
                 hyphen = note.what.verses[verse].hyphen;
-                lastHalf = half;
+                lastRight = reach.right;
             }
-        if (lastColumn) strut(*lastColumn, column(), lastHalf + 0.6 - line.closing);
+        }
+        if (lastColumn) strut(*lastColumn, column(), lastRight + 0.1 - line.closing);
     }
 
     std::size_t verses(BarRange range) const

@@ -15,6 +15,7 @@ namespace {
 // Heights of the em in spaces.
 constexpr double titleHeight = 4.2;
 constexpr double longTitleHeight = 3.2; // of one that is wrapped
+constexpr double besideTitle = 1.5;     // white beside what stands in a corner
 constexpr double titleShare = 0.88; // of the width, at most
 constexpr double subtitleHeight = 2.0;
 constexpr double lineHeight = 1.9;
@@ -103,7 +104,8 @@ double drawSetup(Pen& pen, std::string const& setup, double baseline, double roo
         pen.words(line, {padding, y}, smallHeight, Face::SansBold, Anchor::Left, Ink::Lever);
         width = std::max(width, widthOf(line, Face::SansBold, smallHeight));
     }
-    pen.frame({0, top, width + 2 * padding, y + padding}, 0.13, Ink::Lever);
+    // Accidentals reach below the line of the words.
+    pen.frame({0, top, width + 2 * padding, y + padding + 0.15}, 0.13, Ink::Lever);
     return y;
 }
 
@@ -187,10 +189,14 @@ double drawNext(Pen& pen, std::string const& next, double width)
 
 namespace {
 
-// A long title is wrapped, in smaller letters. Answers the last line's baseline.
-double drawTitle(Pen& pen, std::string const& title, double width)
+// A long title is wrapped, in smaller letters; that of a tune of a set leaves its place in the
+// set room in both corners. Answers the last line's baseline.
+double drawTitle(Pen& pen, Score const& score, double width)
 {
-    double const room = titleShare * width;
+    std::string const& title = score.tune.title;
+    double const corner =
+        score.place.empty() ? 0 : widthOf(score.place, Face::Italic, smallHeight) + besideTitle;
+    double const room = std::min(titleShare * width, width - 2 * corner);
     double y = 0.72 * titleHeight;
     if (widthOf(title, Face::Bold, longTitleHeight) <= room) {
         pen.words(title, {width / 2, y}, fitted(title, Face::Bold, titleHeight, room),
@@ -211,7 +217,7 @@ double drawTitle(Pen& pen, std::string const& title, double width)
 double drawHeading(Pen& pen, Score const& score, double width)
 {
     tune::Tune const& tune = score.tune;
-    double y = drawTitle(pen, tune.title, width);
+    double y = drawTitle(pen, score, width);
     if (!tune.otherTitles.empty()) {
         std::string const& other = tune.otherTitles.front();
         y += 1.35 * subtitleHeight;

@@ -120,10 +120,11 @@ void drawLeverCues(Pen& pen, std::vector<PlacedLabel> const& cues)
         double const middle = beside <= last ? beside : wished;
         double const roof = pen.reach().bottom(middle - half - 0.2, middle + half + 0.2, 4);
         double const top = roof + geometry::leverGap;
-        double const bottom = top + 0.72 * height + 2 * padding;
+        double const baseline = top + 0.72 * height + padding;
+        double const bottom = baseline + padding + 0.15; // accidentals reach below the words
         pen.belongTo(cue.bar, cue.label.position);
-        pen.words(cue.label.text, {middle, bottom - padding}, height, Face::SansBold,
-                  Anchor::Centre, Ink::Lever);
+        pen.words(cue.label.text, {middle, baseline}, height, Face::SansBold, Anchor::Centre,
+                  Ink::Lever);
         pen.frame({middle - half, top, middle + half, bottom},
                   engravingOf(pen.font(), "textEnclosureThickness", 0.16), Ink::Lever);
         free = middle + half;

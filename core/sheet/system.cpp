@@ -274,7 +274,7 @@ void LineSetting::drawUpperStaff(Pen& pen) const
     drawOutside(pen, line, beams);
     drawOutside(pen, below, beamsBelow);
     drawLoudness(pen);
-    drawVerses(pen, line);
+    drawVerses(pen, line, m_score.score->grand);
 }
 
 void LineSetting::drawLowerStaff(Pen& pen) const

@@ -24,7 +24,8 @@ struct Sung {
     int bar = 0;
 };
 
-std::vector<Sung> row(StaffLine const& line, std::size_t verse, MusicFont const& font)
+std::vector<Sung> row(StaffLine const& line, std::size_t verse, bool grand,
+                      MusicFont const& font)
 {
     std::vector<Sung> out;
     for (std::size_t b = 0; b < line.bars.size(); ++b)
@@ -35,10 +36,12 @@ std::vector<Sung> row(StaffLine const& line, std::size_t verse, MusicFont const&
             if (syllable == tune::Syllable{}) continue;
             double const x = signX(note, line.places[b], i, font);
             double const head = boxOf(font, note.head).right;
-            double const width = syllableWidth(syllable);
-            double const left = syllable.held ? x : std::max(0.0, x + head / 2 - width / 2);
-            out.push_back(
-                {&syllable, left, syllable.held ? x + head : left + width, line.indices[b]});
+            SyllableReach const reach = syllableReach(
+                syllable, head, grand && b > 0 && note.what.at == music::Length{});
+            double const left = syllable.held ? x : std::max(0.0, x - reach.left);
+            out.push_back({&syllable, left,
+                           syllable.held ? x + head : left + reach.left + reach.right,
+                           line.indices[b]});
         }
     return out;
 }
@@ -105,19 +108,23 @@ void drawRow(Pen& pen, std::vector<Sung> const& row, std::vector<BarPlace> const
 
 } // namespace
 
-double syllableWidth(tune::Syllable const& syllable)
+SyllableReach syllableReach(tune::Syllable const& syllable, double head, bool afterBarLine)
 {
-    return widthOf(syllable.text, Face::Roman, geometry::verseHeight);
+    double const width = widthOf(syllable.text, Face::Roman, geometry::verseHeight);
+    double const centred = (width - head) / 2;
+    double const left =
+        afterBarLine ? std::min(centred, geometry::syllableAfterBarLine) : centred;
+    return {left, width - left};
 }
 
-void drawVerses(Pen& pen, StaffLine const& line)
+void drawVerses(Pen& pen, StaffLine const& line, bool grand)
 {
     double const capitals = wordsRise * geometry::verseHeight;
     double baseline = 4 + geometry::verseBelowStaff + capitals;
     std::size_t const verses = verseCount(line);
     std::vector<std::vector<Sung>> rows;
     for (std::size_t verse = 0; verse < verses; ++verse) {
-        rows.push_back(row(line, verse, pen.font()));
+        rows.push_back(row(line, verse, grand, pen.font()));
         for (Sung const& sung : rows.back()) {
             double const floor = pen.reach().bottom(sung.left - 0.2, sung.right + 0.2, 4);
             baseline = std::max(baseline, floor + geometry::verseGap + capitals);

@@ -171,3 +171,26 @@ TEST_CASE("Boxes of levers and letters of parts begin at the margin in huge prin
     CHECK(sides >= 4);
     CHECK(measure::violations(document, *font, 2).count("outside the margins") == 0);
 }
+
+TEST_CASE("A long title of a tune of a set keeps clear of its place in the set", "[set]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    perform::PlayedSet const set = perform::setOf(
+        "",
+        {tuneOfBars(8, example::gMajor, "A Song of Slow Water with Rather a Long Title Here"),
+         tuneOfBars(8, dMajor, "Willow Weir")});
+    sheet::Page const page =
+        sheet::setPaper(set, notation::Kind::Arrangement, *font, {}).pages.at(1);
+    auto const all = measure::allOf<sheet::Words>(page);
+    auto const find = [&all](std::string const& text) {
+        auto const found = std::find_if(all.begin(), all.end(), [&](sheet::Words const& words) {
+            return words.text.find(text) != std::string::npos;
+        });
+        REQUIRE(found != all.end());
+        return *found;
+    };
+    measure::BoxOf const box{*font};
+    CHECK(box(find("Tune 1 of 2")).right + 1 < box(find("A Song of")).left);
+    CHECK(box(find("A Song of")).right + 1 < box(find("2 of 3")).left);
+}

@@ -3,11 +3,13 @@
 #include "core/files/abc/read.h"
 #include "core/sheet/sheet.h"
 #include "tests/sheet/boxes.h"
+#include "tests/sheet/examples.h"
 #include "tests/sheet/measure.h"
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <set>
 
 using sheet::Words;
 
@@ -74,4 +76,34 @@ TEST_CASE("Verses stand below one another, in their order", "[sheet][verses]")
     if (!font) return;
     sheet::Page const page = pageOf("w: one a b c d e f\nw: two a b c d e f\n", *font);
     CHECK(saying(page, "one").front().at.y < saying(page, "two").front().at.y);
+}
+
+TEST_CASE("Between the staves of a grand staff no bar line runs through a syllable",
+          "[sheet][verses]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    std::string const abc =
+        "X:1\nT:Sung\nM:3/4\nL:1/4\nK:G\nD|\"G\"G2A|\"C\"c2B|\"D\"A2D|\"G\"G3|]\n"
+        "w: O bring through strength thought breadth lengths stretched "
+        "straight\n";
+    auto const tune = files::readAbc(abc, files::abcTunes(abc)->front(), "t");
+    REQUIRE(tune);
+    auto const document = sheet::arrangementSheet(example::arrangementOf(*tune), *font, {});
+    std::set<std::string> const sung{"O",       "bring",   "through",   "strength", "thought",
+                                     "breadth", "lengths", "stretched", "straight"};
+    int words = 0;
+    int crossed = 0;
+    for (sheet::Page const& page : document.pages)
+        for (sheet::Words const& syllable : measure::allOf<Words>(page)) {
+            if (sung.count(syllable.text) == 0) continue;
+            ++words;
+            sheet::Box const box = measure::BoxOf{*font}(syllable);
+            for (sheet::Line const& line : measure::allOf<sheet::Line>(page))
+                crossed += line.from.x == line.to.x && line.from.y < box.top &&
+                           line.to.y > box.bottom && line.from.x > box.left - 0.2 &&
+                           line.from.x < box.right + 0.2;
+        }
+    CHECK(words >= 8);
+    CHECK(crossed == 0);
 }
