@@ -6,6 +6,7 @@
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -127,11 +128,9 @@ SetDialog::SetDialog(std::vector<BookTune> tunes, QString const& forWhom, QStrin
     column->addWidget(closing);
 
     connect(m_words, &QLineEdit::textChanged, this, &SetDialog::narrow);
-    connect(m_tunes, &QListWidget::itemActivated, this,
-            [this](QListWidgetItem* item) { add(item->data(rowRole).toInt()); });
-    connect(m_addButton, &QPushButton::clicked, this, [this] {
-        if (auto const* item = m_tunes->currentItem()) add(item->data(rowRole).toInt());
-    });
+    m_words->installEventFilter(this);
+    connect(m_tunes, &QListWidget::itemActivated, this, &SetDialog::addCurrent);
+    connect(m_addButton, &QPushButton::clicked, this, &SetDialog::addCurrent);
     connect(m_outButton, &QPushButton::clicked, this, &SetDialog::takeOut);
     connect(m_upButton, &QPushButton::clicked, this, [this] { move(-1); });
     connect(m_downButton, &QPushButton::clicked, this, [this] { move(1); });
@@ -179,13 +178,26 @@ void SetDialog::add(int row)
         new QListWidgetItem(tuneWords(m_all[static_cast<std::size_t>(row)]), m_set);
     item->setData(rowRole, row);
     m_set->setCurrentItem(item);
+    changed();
+}
+
+void SetDialog::addCurrent()
+{
+    QListWidgetItem const* item = m_tunes->currentItem();
+    if (item && !item->isHidden()) add(item->data(rowRole).toInt());
+}
+
+void SetDialog::changed()
+{
+    m_notes->clear();
+    m_state->clear();
     enable();
 }
 
 void SetDialog::takeOut()
 {
     delete m_set->takeItem(m_set->currentRow());
-    enable();
+    changed();
 }
 
 void SetDialog::move(int by)
@@ -195,6 +207,7 @@ void SetDialog::move(int by)
     if (from < 0 || to < 0 || to >= m_set->count()) return;
     m_set->insertItem(to, m_set->takeItem(from));
     m_set->setCurrentRow(to);
+    changed();
 }
 
 void SetDialog::narrow(QString const& words)
@@ -202,6 +215,35 @@ void SetDialog::narrow(QString const& words)
     for (int i = 0; i < m_tunes->count(); ++i)
         m_tunes->item(i)->setHidden(
             !m_tunes->item(i)->text().contains(words.trimmed(), Qt::CaseInsensitive));
+    QListWidgetItem const* current = m_tunes->currentItem();
+    if (!current || current->isHidden()) step(1, -1);
+    enable();
+}
+
+// To the next tune that is shown, from one row on.
+void SetDialog::step(int by, int from)
+{
+    for (int row = from + by; row >= 0 && row < m_tunes->count(); row += by)
+        if (!m_tunes->item(row)->isHidden()) {
+            m_tunes->setCurrentRow(row);
+            return;
+        }
+}
+
+bool SetDialog::eventFilter(QObject* watched, QEvent* event)
+{
+    if (watched != m_words || event->type() != QEvent::KeyPress)
+        return QDialog::eventFilter(watched, event);
+    int const key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_Return || key == Qt::Key_Enter)
+        addCurrent();
+    else if (key == Qt::Key_Down)
+        step(1, m_tunes->currentRow());
+    else if (key == Qt::Key_Up)
+        step(-1, m_tunes->currentRow());
+    else
+        return QDialog::eventFilter(watched, event);
+    return true;
 }
 
 void SetDialog::chooseFile()
@@ -221,7 +263,8 @@ void SetDialog::enable()
          std::initializer_list<QWidget*>{m_words, m_tunes, m_set, m_title, m_anyOrder, m_into})
         part->setEnabled(free);
     for (QCheckBox* box : m_kinds) box->setEnabled(free);
-    m_addButton->setEnabled(free && m_tunes->currentItem() && m_set->count() < mostTunes);
+    m_addButton->setEnabled(free && m_tunes->currentItem() &&
+                            !m_tunes->currentItem()->isHidden() && m_set->count() < mostTunes);
     m_outButton->setEnabled(free && m_set->currentItem());
     m_upButton->setEnabled(free && m_set->currentRow() > 0);
     m_downButton->setEnabled(free && m_set->currentItem() &&
@@ -233,8 +276,6 @@ void SetDialog::enable()
         m_state->setText(tr("A set has 2 to %1 tunes.").arg(mostTunes));
     if (!m_running && m_set->count() == mostTunes)
         m_state->setText(tr("A set has at most %1 tunes.").arg(mostTunes));
-    if (!m_running && m_set->count() > 1 && m_set->count() < mostTunes && m_notes->count() == 0)
-        m_state->clear();
 }
 
 void SetDialog::started()

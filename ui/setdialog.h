@@ -44,9 +44,13 @@ signals:
 
 protected:
     void reject() override; // while it runs: asks the work to stop
+    bool eventFilter(QObject* watched, QEvent* event) override; // keys of the search field
 
 private:
     void add(int row);
+    void addCurrent();
+    void changed(); // the set is another one: what was said of it is wiped
+    void step(int by, int from);
     void takeOut();
     void move(int by);
     void narrow(QString const& words);
