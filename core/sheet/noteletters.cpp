@@ -7,8 +7,8 @@ namespace sheet {
 
 namespace {
 
-constexpr double letterHeight = 1.22; // em, in spaces: capitals just inside a head
-constexpr double openLetterHeight = 1.1;
+constexpr double letterHeight = 0.98; // em, in spaces: capitals well inside a head
+constexpr double openLetterHeight = 0.82;
 
 bool isFilled(char32_t head) { return head == glyph::noteheadBlack; }
 
