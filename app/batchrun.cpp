@@ -1,6 +1,8 @@
 #include "app/batchrun.h"
 
 #include "app/filing.h"
+#include "app/language.h"
+#include "core/base/words.h"
 #include "core/files/work/player.h"
 #include "ui/batchdialog.h"
 #include "ui/session.h"
@@ -17,26 +19,32 @@ namespace app {
 
 std::optional<BatchLine> batchLine(QString const& line)
 {
-    static QRegularExpression const ours(QStringLiteral("^sallow: (note: )?(.*)$"));
+    QString const note = QString::fromStdString(base::said("note: "));
+    QRegularExpression const ours(
+        QStringLiteral("^sallow: (%1)?(.*)$").arg(QRegularExpression::escape(note)));
     auto const said = ours.match(line);
     if (!said.hasMatch()) return std::nullopt;
     QString const words = said.captured(2);
-    static QRegularExpression const progress(QStringLiteral("^(\\d+) of (\\d+) tunes"));
+    static QRegularExpression const progress(QStringLiteral("^(\\d+) \\pL+ (\\d+) \\pL+$"));
     if (auto const match = progress.match(words); match.hasMatch())
         return BatchLine{match.captured(1).toInt(), match.captured(2).toInt(), {}, {}};
     static QRegularExpression const tune(QStringLiteral("^(.+?), X:(\\d+)[,:]"));
-    static QRegularExpression const bar(QStringLiteral("\\b[Bb]ars? (\\d+)"));
+    // "bar 3", "bars 3 and 5"
+    QString const named = QString::fromStdString(base::say("bar {}", ""));
+    QRegularExpression const bar(QStringLiteral("\\b%1\\pL? (\\d+)").arg(named.trimmed()),
+                                 QRegularExpression::CaseInsensitiveOption);
     if (auto const match = tune.match(words); match.hasMatch())
         return BatchLine{0,
                          0,
                          words,
                          {match.captured(1), match.captured(2).toInt(),
                           bar.match(words, match.capturedEnd()).captured(1).toInt()}};
-    static QRegularExpression const file(
-        QStringLiteral("^(.+?\\.\\w+)(, (line|column|byte) \\d+)*:"));
+    static QRegularExpression const file(QStringLiteral("^(.+?\\.\\w+)(, \\pL+ \\d+)*:"));
     // What it all came to the dialog says itself.
-    static QRegularExpression const summary(QStringLiteral("^(\\d+ tunes?: |stopped; )"));
-    if (summary.match(words).hasMatch()) return std::nullopt;
+    static QRegularExpression const summary(QStringLiteral("^\\d+ \\pL+: "));
+    QString const stopped =
+        QString::fromStdString(base::said("stopped; what is saved is whole"));
+    if (summary.match(words).hasMatch() || words.startsWith(stopped)) return std::nullopt;
     return BatchLine{0, 0, words, {file.match(words).captured(1)}};
 }
 
@@ -110,8 +118,13 @@ void BatchRun::start()
 {
     m_cancelled = false;
     m_line.clear();
-    QStringList words{QStringLiteral("batch"), m_dialog->from(), QStringLiteral("-o"),
-                      m_dialog->into(), QStringLiteral("--to"),
+    QStringList words{QStringLiteral("batch"),
+                      QStringLiteral("--language"),
+                      QString::fromStdString(languageSpoken()),
+                      m_dialog->from(),
+                      QStringLiteral("-o"),
+                      m_dialog->into(),
+                      QStringLiteral("--to"),
                       m_dialog->kinds().join(QLatin1Char(','))};
     if (m_dialog->leavesWhatIsThere()) words << QStringLiteral("--resume");
     m_dialog->started();

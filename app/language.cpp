@@ -5,6 +5,7 @@
 #include "core/base/words.h"
 #include "core/files/catalogue.h"
 #include "core/files/textfile.h"
+#include "ui/numbers.h"
 
 #include <fmt/format.h>
 
@@ -126,6 +127,7 @@ base::Result<bool> takeLanguage(std::vector<std::string>& words)
 
 void translateQt()
 {
+    QLocale::setDefault(ui::spokenLocale()); // of fields for numbers
     if (spoken() != "en") QCoreApplication::installTranslator(new Spoken(qApp));
 }
 

@@ -38,7 +38,7 @@ void addLanguageMenu(ui::Workbench& workbench, Preferences& preferences)
     QMenu* const view = viewMenu(workbench);
     if (view == nullptr) return;
     view->addSeparator();
-    QMenu* const menu = view->addMenu(tr("&Language"));
+    QMenu* const menu = view->addMenu(tr("Lang&uage"));
     auto* const one = new QActionGroup(menu);
     auto const add = [&](QString const& name, QString const& language) {
         QAction* const action = menu->addAction(name);

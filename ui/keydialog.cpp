@@ -1,6 +1,7 @@
 #include "ui/keydialog.h"
 
 #include "core/harp/levers.h"
+#include "ui/numbers.h"
 
 #include <QDialogButtonBox>
 #include <QHeaderView>
@@ -64,7 +65,7 @@ KeyDialog::KeyDialog(harp::Harp const& harp, std::vector<proposal::RankedKey> co
         }
         double const points =
             key.cost ? static_cast<double>(*key.cost) / 1000 / std::max(1, key.chords) : last;
-        if (key.cost) row->setText(LeftHand, QString::number(points, 'f', 2));
+        if (key.cost) row->setText(LeftHand, decimal(points, 2));
         row->setData(Levers, Qt::UserRole, possible ? key.leversRaised : last);
         row->setData(Flips, Qt::UserRole, possible ? key.fit.flips : last);
         row->setData(Room, Qt::UserRole, possible ? -key.fit.roomBelow : last);

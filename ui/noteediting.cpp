@@ -95,7 +95,7 @@ void NoteEditing::fillMenu()
     add(tr("Take this bar &out"), [this] { removeBar(); });
     m_menu->addSeparator();
     add(tr("&Repeat this part or passage"), [this] { repeat(true); });
-    add(tr("&No repeat here"), [this] { repeat(false); });
+    add(tr("No repea&t here"), [this] { repeat(false); });
     add(tr("&1st-time and 2nd-time bar here"), [this] { timeBars(); });
     add(tr("&Part begins here…"), [this] { namePart(); });
     m_menu->addSeparator();

@@ -1,5 +1,6 @@
 #include "ui/opentunewords.h"
 
+#include "ui/numbers.h"
 #include "ui/session.h"
 #include "ui/words.h"
 
@@ -19,7 +20,7 @@ QString detailWords(arrange::Arrangement const& arrangement, double difficulty)
     QStringList detail;
     // The levers first: they are what must not be cut off in a narrow window.
     detail << tr("levers up: %1").arg(setupWords(arrangement.harp, arrangement.levers.setup))
-           << tr("difficulty %1").arg(difficulty, 0, 'f', 1);
+           << tr("difficulty %1").arg(decimal(difficulty, 1));
     tune::Tune const& tune = arrangement.tune;
     if (!tune.rhythm.empty()) detail << QString::fromStdString(tune.rhythm);
     detail << QString::fromStdString(music::text(tune.meter));
@@ -34,7 +35,7 @@ QString answerWords(Session const& session)
     proposal::Proposal const& proposal = session.proposal();
     QStringList words;
     words << tr("Score %1, lower is better")
-                 .arg(static_cast<double>(proposal.solution.best.cost) / 1000, 0, 'f', 1);
+                 .arg(decimal(static_cast<double>(proposal.solution.best.cost) / 1000, 1));
     if (proposal.take) words << QString::fromStdString(takeWords(*proposal.take)).chopped(1);
     int locks = 0;
     for (auto const& lock : proposal.lattice.locks) locks += lock.has_value() ? 1 : 0;

@@ -1,10 +1,11 @@
 #include "ui/pastdialog.h"
 
+#include "ui/numbers.h"
+
 #include <QDateTime>
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QListWidget>
-#include <QLocale>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -59,14 +60,14 @@ QString whenWords(QString const& isoTime)
 {
     QDateTime const when = QDateTime::fromString(isoTime, Qt::ISODateWithMs);
     if (!when.isValid()) return isoTime;
-    QLocale const locale(QLocale::English, QLocale::UnitedKingdom);
+    QLocale const locale = spokenLocale();
     QString const time = locale.toString(when.time(), QStringLiteral("H:mm"));
     qint64 const days = when.date().daysTo(QDate::currentDate());
     if (days == 0) return PastDialog::tr("today at %1").arg(time);
     if (days == 1) return PastDialog::tr("yesterday at %1").arg(time);
     bool const thisYear = when.date().year() == QDate::currentDate().year();
-    QString const date = locale.toString(when.date(), thisYear ? QStringLiteral("d MMMM")
-                                                               : QStringLiteral("d MMMM yyyy"));
+    QString const date = locale.toString(when.date(), thisYear ? PastDialog::tr("d MMMM")
+                                                               : PastDialog::tr("d MMMM yyyy"));
     return PastDialog::tr("%1 at %2").arg(date, time);
 }
 

@@ -27,7 +27,7 @@ ReadingMenu::ReadingMenu(QWidget* parent) : QMenu(parent)
         sizes->addAction(size(words, staffMm));
     addSeparator();
     help(tr("&Red C and blue F strings"), &sheet::Helps::coloured);
-    help(tr("Note &names in the heads"), &sheet::Helps::noteNames);
+    help(tr("Note n&ames in the heads"), &sheet::Helps::noteNames);
     help(tr("&String path under the staff"), &sheet::Helps::stringPath);
     addSeparator();
     m_beginners = addAction(tr("&Beginner's paper"));

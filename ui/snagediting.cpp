@@ -1,5 +1,6 @@
 #include "ui/snagediting.h"
 
+#include "ui/numbers.h"
 #include "ui/session.h"
 #include "ui/snagcard.h"
 #include "ui/stringbank.h"
@@ -106,7 +107,7 @@ void SnagEditing::open(int snag, QPoint const& where)
     for (proposal::SnagWay const& way : here.ways)
         told.ways.push_back({asLine(proposal::wayWords(here, way)),
                              told.choice ? wayPlaceWords(way.cost - cheapest) : QString(),
-                             tr("score %1, lower is better").arg(way.cost / 100.0, 0, 'f', 1),
+                             tr("score %1, lower is better").arg(decimal(way.cost / 100.0, 1)),
                              way.way == here.way});
     told.alike = static_cast<int>(
         std::ranges::count_if(m_session.proposal().snags, [&here](proposal::Snag const& other) {

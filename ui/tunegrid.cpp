@@ -1,6 +1,7 @@
 #include "ui/tunegrid.h"
 
 #include "core/tune/edit/barsums.h"
+#include "ui/numbers.h"
 #include "ui/theme.h"
 #include "ui/words.h"
 
@@ -207,13 +208,13 @@ QString TuneGrid::difficultyWords(int bar) const
     hands::BarDifficulty const& asked = m_difficulty.bars[static_cast<std::size_t>(bar)];
     QString words = tr("%1: difficulty %2")
                         .arg(barTitle(m_arrangement->tune, bar))
-                        .arg(asked.level, 0, 'f', 1);
+                        .arg(decimal(asked.level, 1));
     if (auto const odd = tune::oddBar(m_arrangement->tune.bars, bar))
         words += tr("\nThis bar is %1.").arg(QString::fromStdString(oddWords(*odd)));
     constexpr std::size_t told = 4;
     for (std::size_t i = 0; i < std::min(told, asked.reasons.size()); ++i)
         words += tr("\n%1: %2")
-                     .arg(asked.reasons[i].level, 0, 'f', 1)
+                     .arg(decimal(asked.reasons[i].level, 1))
                      .arg(QString::fromStdString(asked.reasons[i].words));
     return words;
 }

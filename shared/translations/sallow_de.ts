@@ -4100,7 +4100,7 @@
         <translation>&amp;Anderes Stück dieser Sammlung…</translation>
     </message>
     <message>
-        <source>&amp;Next tune of this tunebook</source>
+        <source>Ne&amp;xt tune of this tunebook</source>
         <translation>Nächstes Stück &amp;dieser Sammlung</translation>
     </message>
     <message>
@@ -4113,7 +4113,7 @@
     </message>
     <message>
         <source>&amp;Save</source>
-        <translation>Spe&amp;ichern</translation>
+        <translation>Spei&amp;chern</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
@@ -4169,10 +4169,10 @@
     </message>
     <message>
         <source>S&amp;wap with the copied bar</source>
-        <translation>Mit dem kopierten Takt &amp;tauschen</translation>
+        <translation>&amp;Mit dem kopierten Takt tauschen</translation>
     </message>
     <message>
-        <source>Use at e&amp;very chord like this</source>
+        <source>Use at every chor&amp;d like this</source>
         <translation>Bei &amp;jedem solchen Akkord verwenden</translation>
     </message>
     <message>
@@ -4188,8 +4188,8 @@
         <translation>Alle Akkorde &amp;zusammen wählen</translation>
     </message>
     <message>
-        <source>Choose every bar l&amp;ike this</source>
-        <translation>Alle &amp;gleichen Takte wählen</translation>
+        <source>Choo&amp;se every bar like this</source>
+        <translation>Alle glei&amp;chen Takte wählen</translation>
     </message>
     <message>
         <source>Go to the next bar like this</source>
@@ -4220,7 +4220,7 @@
         <translation>S&amp;aitenbild oben</translation>
     </message>
     <message>
-        <source>Shapes on the &amp;left</source>
+        <source>Shapes on the le&amp;ft</source>
         <translation>Griffe &amp;links</translation>
     </message>
     <message>
@@ -4256,11 +4256,11 @@
         <translation>Linke Hand &amp;pausiert hier</translation>
     </message>
     <message>
-        <source>An&amp;other setting of the whole tune</source>
+        <source>A&amp;nother setting of the whole tune</source>
         <translation>Andere Fassung des ganzen &amp;Stücks</translation>
     </message>
     <message>
-        <source>The &amp;best setting</source>
+        <source>The best settin&amp;g</source>
         <translation>Die beste Fass&amp;ung</translation>
     </message>
     <message>
@@ -4268,12 +4268,12 @@
         <translation>Griffe bei &amp;Wiederholungen variieren</translation>
     </message>
     <message>
-        <source>Arrange for the &amp;tempo you hear</source>
+        <source>Arrange for the te&amp;mpo you hear</source>
         <translation>Für &amp;das gehörte Tempo arrangieren</translation>
     </message>
     <message>
-        <source>Arrange for the tune's &amp;own tempo</source>
-        <translation>&amp;Für das eigene Tempo des Stücks arrangieren</translation>
+        <source>Arrange for the tune's own tempo</source>
+        <translation>Für das eigene Tempo des Stücks arrangieren</translation>
     </message>
     <message>
         <source>Hear the whole t&amp;une, or stop</source>
@@ -4332,12 +4332,12 @@
         <translation>Mit mir &amp;zusammen spielen</translation>
     </message>
     <message>
-        <source>Hear it bet&amp;ween its neighbours</source>
-        <translation>Z&amp;wischen den Nachbarn anhören</translation>
+        <source>Hear it between its neighbours</source>
+        <translation>Zwischen den Nachbarn anhören</translation>
     </message>
     <message>
-        <source>Remember this as &amp;A</source>
-        <translation>&amp;Als A merken</translation>
+        <source>Remember this as A</source>
+        <translation>Als A merken</translation>
     </message>
     <message>
         <source>Compare A an&amp;d B</source>
@@ -5845,7 +5845,7 @@
     </message>
     <message>
         <source>&amp;Pick-up</source>
-        <translation>Auf&amp;takt</translation>
+        <translation>A&amp;uftakt</translation>
     </message>
     <message>
         <source>Begin</source>
@@ -5865,7 +5865,7 @@
     </message>
     <message>
         <source>Change &amp;notes</source>
-        <translation>&amp;Noten ändern</translation>
+        <translation>Noten &amp;ändern</translation>
     </message>
     <message>
         <source>&amp;Key, time and kind…</source>
@@ -5888,7 +5888,7 @@
         <translation>Diesen Teil oder Abschnitt &amp;wiederholen</translation>
     </message>
     <message>
-        <source>&amp;No repeat here</source>
+        <source>No repea&amp;t here</source>
         <translation>&amp;Keine Wiederholung hier</translation>
     </message>
     <message>
@@ -5897,7 +5897,7 @@
     </message>
     <message>
         <source>&amp;Part begins here…</source>
-        <translation>&amp;Teil beginnt hier…</translation>
+        <translation>Teil &amp;beginnt hier…</translation>
     </message>
     <message>
         <source>An octave &amp;higher</source>
@@ -5905,7 +5905,7 @@
     </message>
     <message>
         <source>An octave &amp;lower</source>
-        <translation>Eine Oktave &amp;tiefer</translation>
+        <translation>Eine &amp;Oktave tiefer</translation>
     </message>
     <message>
         <source>a bar more at %1</source>
@@ -7505,7 +7505,7 @@ für die Spielenden</translation>
     </message>
     <message>
         <source>&amp;Make a set of tunes…</source>
-        <translation>Ein &amp;Set machen…</translation>
+        <translation>Ein Set &amp;machen…</translation>
     </message>
     <message>
         <source>&amp;Your tunes…</source>
@@ -7748,7 +7748,7 @@ für die Spielenden</translation>
         <translation>Rote &amp;C- und blaue F-Saiten</translation>
     </message>
     <message>
-        <source>Note &amp;names in the heads</source>
+        <source>Note n&amp;ames in the heads</source>
         <translation>N&amp;otennamen in den Köpfen</translation>
     </message>
     <message>
@@ -7758,6 +7758,14 @@ für die Spielenden</translation>
     <message>
         <source>Size of the notes, colours and letters</source>
         <translation>Größe der Noten, Farben und Buchstaben</translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <translation>d. MMMM</translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <translation>d. MMMM yyyy</translation>
     </message>
 </context>
 <context>
@@ -8660,7 +8668,7 @@ sallow BEFEHL --help sagt jeweils mehr; --language en sagt es auf Englisch.
         <translation>die Sprache „{}“ gibt es nicht; wählen Sie aus {}</translation>
     </message>
     <message>
-        <source>&amp;Language</source>
+        <source>Lang&amp;uage</source>
         <translation>Sprac&amp;he</translation>
     </message>
     <message>

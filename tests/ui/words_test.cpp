@@ -1,7 +1,9 @@
 #include "ui/words.h"
 
+#include "core/base/words.h"
 #include "core/harp/levers.h"
 #include "scenario.h"
+#include "ui/numbers.h"
 
 #include <catch2/catch.hpp>
 
@@ -60,4 +62,17 @@ TEST_CASE("A fault is told with its place, what is wrong and what to do", "[ui]"
     CHECK(words.contains("(C2)"));
     CHECK(words.contains("larger harp"));
     CHECK(words.endsWith("."));
+}
+
+TEST_CASE("Numbers of the window have the decimal point of the language in use", "[ui][words]")
+{
+    CHECK(ui::decimal(3.14, 1) == QStringLiteral("3.1"));
+    CHECK(ui::decimal(1234.5, 1) == QStringLiteral("1234.5"));
+    base::Catalogue german;
+    german.sayings["en-GB"] = {"de"};
+    base::speakBy(german);
+    // DIN 5008: a comma before the decimals (from memory).
+    CHECK(ui::decimal(3.14, 1) == QStringLiteral("3,1"));
+    CHECK(ui::decimal(1234.5, 1) == QStringLiteral("1234,5"));
+    base::speakBy({});
 }
