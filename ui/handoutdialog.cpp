@@ -26,7 +26,7 @@ HandoutDialog::HandoutDialog(sheet::HandoutWish wish, sheet::MusicFont font,
 {
     setWindowTitle(tr("Pattern handout"));
     m_patterns->setAccessibleName(tr("Patterns"));
-    m_title->setPlaceholderText(tr("none"));
+    m_title->setPlaceholderText(tr("none", "title"));
     m_refusal->setWordWrap(true);
     m_refusal->hide();
     fillKeys();

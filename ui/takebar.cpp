@@ -31,7 +31,8 @@ bool isOfTake(int key)
 TakeBar::TakeBar(QWidget* parent)
     : QWidget(parent), m_words(new QLabel(this)), m_beatWords(new QLabel(this)),
       m_tempo(new QSpinBox(this)), m_next(new Button(QString(), this)),
-      m_again(new Button(tr("Play again"), this)), m_leave(new Button(tr("Cancel"), this))
+      m_again(new Button(tr("Play again"), this)), m_leave(new Button(tr("Cancel"), this)),
+      m_all(new QBoxLayout(QBoxLayout::LeftToRight, this)), m_row(new QHBoxLayout)
 {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Play notes in time"));
@@ -50,14 +51,13 @@ TakeBar::TakeBar(QWidget* parent)
     connect(m_tempo, &QSpinBox::editingFinished, this,
             [this] { setFocus(Qt::OtherFocusReason); });
 
-    auto* const row = new QHBoxLayout(this);
-    row->setContentsMargins(8, 4, 8, 4);
-    row->addWidget(m_words, 1);
-    row->addWidget(m_beatWords);
-    row->addWidget(m_tempo);
-    row->addWidget(m_next);
-    row->addWidget(m_again);
-    row->addWidget(m_leave);
+    m_all->setContentsMargins(8, 4, 8, 4);
+    m_all->addWidget(m_words, 1);
+    m_all->addLayout(m_row);
+    m_row->addStretch(1);
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{m_beatWords, m_tempo, m_next, m_again, m_leave})
+        m_row->addWidget(widget);
     setStage(Stage::Ready, {});
 }
 
@@ -71,7 +71,21 @@ void TakeBar::setStage(Stage stage, QString const& words)
     m_again->setVisible(stage == Stage::Played);
     m_leave->setText(stage == Stage::Played ? tr("Throw away") : tr("Cancel"));
     m_tempo->setEnabled(stage == Stage::Ready);
+    lay();
     updateGeometry();
+}
+
+void TakeBar::lay()
+{
+    int const forWords = 36 * fontMetrics().averageCharWidth();
+    bool const beside = m_row->sizeHint().width() + forWords <= width();
+    m_all->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+}
+
+void TakeBar::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    lay();
 }
 
 QString TakeBar::words() const { return m_words->text(); }

@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QLabel;
 class QSpinBox;
 
@@ -37,11 +38,13 @@ signals:
 protected:
     bool event(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 
 private:
     void next(); // what Enter does
+    void lay();  // the words beside the rest, or over it where there is no room
 
     Stage m_stage = Stage::Ready;
     music::Length m_beat{music::Rational(1, 4)};
@@ -51,6 +54,8 @@ private:
     Button* m_next;
     Button* m_again;
     Button* m_leave;
+    QBoxLayout* m_all;
+    QBoxLayout* m_row;
 };
 
 } // namespace ui

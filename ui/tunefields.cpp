@@ -1,5 +1,7 @@
 #include "ui/tunefields.h"
 
+#include "core/base/words.h"
+
 #include <QHBoxLayout>
 #include <QRegularExpression>
 
@@ -44,8 +46,7 @@ KeyField::KeyField(music::Key key, QWidget* parent)
     for (int fifths = fewestFifths; fifths <= mostFifths; ++fifths)
         m_tonic->addItem(QString::fromStdString(shown(music::nameAtFifths(fifths))), fifths);
     for (music::Mode mode : modes) {
-        std::string_view const name = music::modeName(mode);
-        m_mode->addItem(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())),
+        m_mode->addItem(QString::fromStdString(base::said(music::modeName(mode))),
                         static_cast<int>(mode));
     }
     m_tonic->setCurrentIndex(std::max(m_tonic->findData(music::fifths(key.tonic)), 0));
@@ -90,7 +91,7 @@ void MeterField::setMeter(music::Meter meter) { setCurrentText(meterText(meter))
 PickUpField::PickUpField(std::optional<music::Length> length, QWidget* parent)
     : QComboBox(parent)
 {
-    addItem(tr("none"), 0);
+    addItem(tr("none", "pickup"), 0);
     addItem(tr("1 quaver"), 1);
     addItem(tr("1 crotchet"), 2);
     for (int quavers = 3; quavers <= mostPickUp; ++quavers)

@@ -6473,7 +6473,7 @@
     </message>
     <message>
         <source>Title and notes…</source>
-        <translation>Titel und Anmerkungen…</translation>
+        <translation>Titel…</translation>
     </message>
     <message>
         <source>Title, composer, source and notes</source>
@@ -7709,7 +7709,7 @@ für die Spielenden</translation>
     </message>
     <message>
         <source>&amp;Normal print</source>
-        <translation>&amp;Normaler Druck</translation>
+        <translation>&amp;Normaldruck</translation>
     </message>
     <message>
         <source>&amp;Large print</source>
@@ -7721,7 +7721,7 @@ für die Spielenden</translation>
     </message>
     <message>
         <source>Normal print</source>
-        <translation>Normaler Druck</translation>
+        <translation>Normaldruck</translation>
     </message>
     <message>
         <source>Large print</source>
@@ -7766,6 +7766,16 @@ für die Spielenden</translation>
     <message>
         <source>d MMMM yyyy</source>
         <translation>d. MMMM yyyy</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>pickup</comment>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>title</comment>
+        <translation>keiner</translation>
     </message>
 </context>
 <context>
