@@ -50,7 +50,7 @@ constexpr int dominantBonus = nat * 3 / 4;
 constexpr int restBonus = nat;
 
 // Where a unit's histograms begin among its features; see features.cpp.
-enum Histogram { Share = 0, First = 12, Last = 72 };
+enum Place { Share = 0, First = 12, Last = 72 };
 
 int valueOf(Heard const& heard, int index)
 {

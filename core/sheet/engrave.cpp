@@ -235,7 +235,7 @@ private:
 };
 
 // A division into lines and pages for one fit, and what speaks against it.
-struct Division {
+struct Divided {
     Fit fit;
     Breaks breaks;
     std::vector<System> systems;
@@ -276,12 +276,12 @@ std::vector<Fit> fits(SheetStyle const& style, bool shapes)
 
 // The cheapest of these divisions; those that cannot be cheaper are not tried.
 template <class Divide>
-Division bestOf(std::vector<Fit> const& fits, Divide divide)
+Divided bestOf(std::vector<Fit> const& fits, Divide divide)
 {
-    std::optional<Division> best;
+    std::optional<Divided> best;
     for (Fit fit : fits) {
         if (best && costOf(fit, {0}, 0, 0) >= best->cost) continue;
-        Division next = divide(fit);
+        Divided next = divide(fit);
         if (!best || next.cost < best->cost) best = std::move(next);
     }
     return *std::move(best);
@@ -301,7 +301,7 @@ Document engraved(Score const& score, MusicFont const& font, SheetStyle const& s
     std::vector<BarWidth> const bars = barWidths(set);
     auto const divide = [&](Fit fit) {
         Paging const paging(score, font, style, fit);
-        Division out{fit, {}, {}, 0};
+        Divided out{fit, {}, {}, 0};
         out.breaks.lines = style.breaks ? style.breaks->lines
                                         : lineStarts(bars, roomFor(set, paging.width()));
         out.systems = systemsOf(set, paging.width(), out.breaks.lines);
@@ -313,7 +313,7 @@ Document engraved(Score const& score, MusicFont const& font, SheetStyle const& s
                           linesOffPhrase(bars, out.breaks.lines));
         return out;
     };
-    Division const best =
+    Divided const best =
         style.breaks ? divide(style.breaks->fit)
                      : bestOf(fits(style, !score.shapes.empty()), divide);
     return Paging(score, font, style, best.fit).document(best.systems, best.breaks.pages);
@@ -336,7 +336,7 @@ Breaks commonBreaks(std::vector<Score> const& scores, MusicFont const& font,
         }
     }
     auto const divide = [&](Fit fit) {
-        Division out{fit, {}, {}, 0};
+        Divided out{fit, {}, {}, 0};
         std::vector<SystemHeight> highest;
         PageRoom room;
         for (SetScore const& set : sets) {

@@ -15,7 +15,7 @@ constexpr double leastShare = 0.62;
 constexpr double between = 0.15;
 constexpr double aboveBeads = 0.7;
 constexpr double beadHeight = 1.3; // em of its words
-constexpr double ring = 0.12;
+constexpr double rim = 0.12; // of a bead
 constexpr double pathThickness = 0.1;
 
 std::string nameOfString(music::Pitch pitch)
@@ -38,7 +38,7 @@ void drawBead(Pen& pen, music::Pitch pitch, Point middle, double share, Helps co
     Ink const ink = inkOf(pitch.letter, helps);
     double const radius = share * bead / 2;
     pen.circle(middle, radius, Ink::Paper);
-    pen.ring(middle, radius - ring / 2, ring, ink);
+    pen.ring(middle, radius - rim / 2, rim, ink);
     double const height = share * beadHeight;
     pen.words(nameOfString(pitch), {middle.x, middle.y + 0.36 * height}, height, Face::SansBold,
               Anchor::Centre, ink);
