@@ -44,7 +44,7 @@ TuneEntry ofHeadAlone(files::AbcEntry const& entry, files::TuneHeading const& he
     return out;
 }
 
-std::vector<TuneEntry> tunesOf(Book const& book)
+std::vector<TuneEntry> entriesOf(Book const& book)
 {
     std::vector<TuneEntry> out;
     if (book.saved) {
@@ -85,7 +85,7 @@ FileEntry readNow(FileEntry file, files::Tables const& tables)
 {
     auto const book = openBook(file.path, tables);
     if (book)
-        file.tunes = tunesOf(*book);
+        file.tunes = entriesOf(*book);
     else if (mayBeOther(file.path, book.error().code))
         file.passedOver = true;
     else
