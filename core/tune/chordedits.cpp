@@ -175,27 +175,6 @@ std::optional<Tune> withChangeMoved(Tune tune, ChordPlace place, Length by)
     return keepingOthers(before, std::move(tune), {place.bar, to.bar});
 }
 
-Tune withChordsCopied(Tune tune, int from, int count, int to)
-{
-    int const bars = static_cast<int>(tune.bars.size());
-    if (from < 0 || to < 0 || from >= bars || to >= bars || count < 1) return tune;
-    Tune const before = tune;
-    std::vector<ChordSpan> const spans = chordSpans(before);
-    std::vector<int> edited;
-    for (int i = 0; i < std::min({count, bars - from, bars - to}); ++i) {
-        Bar& bar = barAt(tune, to + i);
-        edited.push_back(to + i);
-        bar.chords.clear();
-        for (ChordSpan const& span : spans) {
-            if (span.bar != from + i || span.at >= bar.length) continue;
-            bar.chords.push_back(chordMark(span.at, span.chord, ChordOrigin::Set));
-            bar.chords.back().pass = span.pass;
-        }
-        sortMarks(bar);
-    }
-    return keepingOthers(before, std::move(tune), edited);
-}
-
 std::vector<int> barsAlike(Tune const& tune, int bar)
 {
     std::vector<int> alike;
@@ -217,14 +196,6 @@ Tune withChordEverywhere(Tune tune, ChordPlace place, music::Chord const& chord)
     std::vector<int> const alike = barsAlike(tune, place.bar);
     for (int bar : alike) tune = put(std::move(tune), {bar, place.at}, chord);
     return keepingOthers(before, std::move(tune), alike);
-}
-
-Tune withChordMarks(Tune tune, std::vector<std::vector<ChordMark>> chords)
-{
-    chords.resize(tune.bars.size());
-    for (std::size_t i = 0; i < tune.bars.size(); ++i)
-        tune.bars[i].chords = std::move(chords[i]);
-    return tune;
 }
 
 } // namespace tune

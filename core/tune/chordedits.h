@@ -42,17 +42,10 @@ Tune withChordSplit(Tune tune, ChordPlace place);
 // another change is in the way, or the tune ends.
 std::optional<Tune> withChangeMoved(Tune tune, ChordPlace place, music::Length by);
 
-// The chords of `count` bars from `from` on, put into the bars from `to` on.
-Tune withChordsCopied(Tune tune, int from, int count, int to);
-
 // Bars with the same notes as this one, itself among them.
 std::vector<int> barsAlike(Tune const& tune, int bar);
 
 // The chord at this place in every bar with the same notes.
 Tune withChordEverywhere(Tune tune, ChordPlace place, music::Chord const& chord);
-
-// All chords now as they are in `chords`, bar by bar; the lists are cut or filled with nothing
-// to fit.
-Tune withChordMarks(Tune tune, std::vector<std::vector<ChordMark>> chords);
 
 } // namespace tune

@@ -2,7 +2,7 @@
 #include "core/files/abc/write.h"
 #include "core/notation/lefthand.h"
 #include "tests/exchange/same.h"
-#include "tests/proposal/nottingham.h"
+#include "tests/exchange/samples.h"
 #include "tests/proposal/scenario.h"
 
 #include <catch2/catch.hpp>
@@ -133,24 +133,16 @@ TEST_CASE("Both hands are voices of one ABC tune", "[abc][write]")
 
 TEST_CASE("Folk tunes written as ABC read back the same in both hands", "[abc][write][data][slow]")
 {
-    auto const tunes = nottingham::tunesWithChords();
-    if (!tunes) {
-        WARN("SKIPPED: the folk tune collection is absent");
-        return;
-    }
-    constexpr std::size_t every = 25; // the whole collection is tried by hand
-    for (std::size_t i = 0; i < tunes->size(); i += every) {
-        tune::Tune const& tune = (*tunes)[i].tune;
-        CAPTURE((*tunes)[i].name);
+    samples::someFolkTunes(25, [](tune::Tune const& tune) {
         CHECK(same::difference(tune, readBack(files::abcOfTune(tune))) == "");
         auto const proposal = proposal::propose(scenario::briefFor(tune));
-        if (!proposal) continue;
+        if (!proposal) return;
         std::string const abc = files::abcOfArrangement(proposal->arrangement);
         tune::Tune timed = proposal->arrangement.tune;
         timed.tempo = proposal->arrangement.tempo;
         CHECK(same::difference(same::sounding(timed), same::sounding(readBack(abc)), {true, true, true}) == "");
         checkLeftHand(proposal->arrangement, leftHandOf(abc));
-    }
+    });
 }
 
 TEST_CASE("Fingers inside a chord's brackets are marks of the chord, in order", "[abc]")

@@ -1,9 +1,10 @@
 #include "core/files/check.h"
-#include "core/files/midi/write.h"
 #include "core/files/midi/read.h"
 #include "core/files/midi/smf.h"
 #include "core/files/midi/smfread.h"
+#include "core/files/midi/write.h"
 #include "core/files/textfile.h"
+#include "tests/exchange/samples.h"
 #include "tests/places.h"
 #include "tests/proposal/scenario.h"
 
@@ -119,20 +120,10 @@ TEST_CASE("The outside MIDI files have the notes that are expected of them",
 TEST_CASE("Damaged and hostile MIDI files are read with remarks or refused with a reason",
           "[midi][read][data]")
 {
-    fs::path const folder = data / "broken";
-    if (!fs::exists(folder)) {
-        WARN("SKIPPED: absent: broken");
-        return;
-    }
-    int files = 0;
-    for (auto const& entry : fs::directory_iterator(folder)) {
-        if (entry.path().extension() != ".mid") continue;
-        ++files;
-        CAPTURE(entry.path().filename().string());
-        auto const tune = files::readMidi(*files::readTextFile(entry.path()), "file");
+    samples::eachBroken({".mid"}, 13, [](fs::path const& path) {
+        auto const tune = files::readMidi(*files::readTextFile(path), "file");
         if (!tune) CHECK(tune.error().place.starts_with("file"));
-    }
-    CHECK(files == 13);
+    });
 }
 
 TEST_CASE("What is no MIDI file, or has no division or notes, is refused", "[midi][read]")

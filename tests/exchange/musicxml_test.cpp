@@ -1,7 +1,7 @@
-#include "core/files/musicxml/write.h"
 #include "core/files/musicxml/mxl.h"
+#include "core/files/musicxml/write.h"
 #include "tests/exchange/outside.h"
-#include "tests/proposal/nottingham.h"
+#include "tests/exchange/samples.h"
 #include "tests/proposal/scenario.h"
 #include "tests/sheet/examples.h"
 
@@ -165,18 +165,11 @@ TEST_CASE("Written scores are valid MusicXML 4.0", "[musicxml]")
 
 TEST_CASE("Scores of folk tunes are valid MusicXML 4.0", "[musicxml][data][slow]")
 {
-    auto const tunes = nottingham::tunesWithChords();
-    if (!tunes) {
-        WARN("SKIPPED: the folk tune collection is absent");
-        return;
-    }
-    constexpr std::size_t every = 50; // the whole collection is tried by hand
-    for (std::size_t i = 0; i < tunes->size(); i += every) {
-        CAPTURE((*tunes)[i].name);
-        auto const proposal = proposal::propose(scenario::briefFor((*tunes)[i].tune));
+    samples::someFolkTunes(50, [](tune::Tune const& tune) {
+        auto const proposal = proposal::propose(scenario::briefFor(tune));
         if (proposal)
             checkValid(files::musicXml(proposal->arrangement, Kind::Arrangement));
-    }
+    });
 }
 
 TEST_CASE("A compressed score is a zip with its type first and a valid container",

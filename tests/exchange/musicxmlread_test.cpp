@@ -1,12 +1,13 @@
 #include "core/files/check.h"
-#include "core/files/musicxml/write.h"
-#include "core/files/musicxml/read.h"
 #include "core/files/musicxml/mxl.h"
+#include "core/files/musicxml/read.h"
+#include "core/files/musicxml/write.h"
 #include "core/files/textfile.h"
 #include "core/tune/playing.h"
+#include "tests/exchange/roundtrip.h"
 #include "tests/exchange/same.h"
+#include "tests/exchange/samples.h"
 #include "tests/places.h"
-#include "tests/proposal/nottingham.h"
 #include "tests/proposal/scenario.h"
 #include "tests/sheet/examples.h"
 
@@ -73,25 +74,6 @@ std::string notesOf(tune::Tune const& tune)
     return out;
 }
 
-void checkRoundTrip(arrange::Arrangement const& arrangement)
-{
-    using notation::Kind;
-    for (Kind kind : {Kind::Arrangement, Kind::Patterns, Kind::Lead}) {
-        tune::Tune back = tuneIn(files::musicXml(arrangement, kind));
-        // The lead sheet keeps notes that gave way; the others say in words what is played.
-        tune::Tune timed =
-            kind == Kind::Lead ? arrange::writtenTune(arrangement) : arrangement.tune;
-        timed.tempo = arrangement.tempo;
-        for (arrange::GaveWay const& one : arrangement.gaveWay)
-            std::erase_if(back.bars[static_cast<std::size_t>(one.bar)].annotations,
-                          [&](tune::Annotation const& said) {
-                              return one.words.find(said.text) != std::string::npos ||
-                                     said.text.find(one.words) != std::string::npos;
-                          });
-        CHECK(same::difference(same::sounding(timed), same::sounding(back), {true, true, false}) == "");
-    }
-}
-
 // The invariants of tune.h, and what follows the reader.
 void checkPromises(tune::Tune const& tune)
 {
@@ -123,8 +105,9 @@ TEST_CASE("A tune written as MusicXML reads back as the same tune", "[musicxml][
     tune::Tune jig = example::jig();
     tune::markPickUps(jig.bars);
     tune::numberBars(jig.bars);
-    checkRoundTrip(example::arrangementOf(jig));
-    checkRoundTrip(scenario::proposed(scenario::briefFor(scenario::eightBars)).arrangement);
+    roundtrip::checkMusicXml(example::arrangementOf(jig));
+    roundtrip::checkMusicXml(
+        scenario::proposed(scenario::briefFor(scenario::eightBars)).arrangement);
     for (char const* abc : {
              "M:4/4\nK:D\n^C_B=F f|F2 f2|^G4-|G2 g2|[^CE^c]2 c2|__B2 ^^F2|",
              "M:6/8\nK:C\n(2ab c3|(3abc (5:4:5c/d/e/f/g/ a|z3/2x/2c2 (3:2:2c2e|",
@@ -135,7 +118,7 @@ TEST_CASE("A tune written as MusicXML reads back as the same tune", "[musicxml][
              "M:4/4\nK:C\n{^cd}C2 D2 x4|z4{g}c4|",
          }) {
         CAPTURE(abc);
-        checkRoundTrip(example::arrangementOf(scenario::tuneOf(
+        roundtrip::checkMusicXml(example::arrangementOf(scenario::tuneOf(
             "X:1\nT:A & B <c>\nT:other\nC:me\nO:here\nS:book\nN:one\nR:reel\n" +
             std::string(abc) + '\n')));
     }
@@ -143,17 +126,10 @@ TEST_CASE("A tune written as MusicXML reads back as the same tune", "[musicxml][
 
 TEST_CASE("Folk tunes written as MusicXML read back the same", "[musicxml][read][data][slow]")
 {
-    auto const tunes = nottingham::tunesWithChords();
-    if (!tunes) {
-        WARN("SKIPPED: the folk tune collection is absent");
-        return;
-    }
-    constexpr std::size_t every = 25; // the whole collection is tried by hand
-    for (std::size_t i = 0; i < tunes->size(); i += every) {
-        CAPTURE((*tunes)[i].name);
-        auto const proposal = proposal::propose(scenario::briefFor((*tunes)[i].tune));
-        if (proposal) checkRoundTrip(proposal->arrangement);
-    }
+    samples::someFolkTunes(25, [](tune::Tune const& tune) {
+        auto const proposal = proposal::propose(scenario::briefFor(tune));
+        if (proposal) roundtrip::checkMusicXml(proposal->arrangement);
+    });
 }
 
 TEST_CASE("Timewise scores read as partwise ones", "[musicxml][read]")
@@ -398,26 +374,15 @@ TEST_CASE("Damaged and hostile scores are read with remarks or refused with a re
           "[musicxml][read][data]")
 {
     // shared/data/broken/manifest.json: no crash, no hang, no great appetite for memory.
-    fs::path const folder = data / "broken";
-    if (!fs::exists(folder)) {
-        WARN("SKIPPED: absent: broken");
-        return;
-    }
-    int files = 0;
-    for (auto const& entry : fs::directory_iterator(folder)) {
-        std::string const ending = entry.path().extension().string();
-        if (ending != ".musicxml" && ending != ".mxl") continue;
-        ++files;
-        CAPTURE(entry.path().filename().string());
-        auto const bytes = files::readTextFile(entry.path());
+    samples::eachBroken({".musicxml", ".mxl"}, 43, [](fs::path const& path) {
+        auto const bytes = files::readTextFile(path);
         REQUIRE(bytes);
         auto const tune = files::readMusicXml(*bytes, "file");
         if (tune)
             checkPromises(*tune);
         else
             CHECK(tune.error().place.starts_with("file"));
-    }
-    CHECK(files == 43);
+    });
 }
 
 TEST_CASE("Where a score sends the player is followed, from words and from sound alike",

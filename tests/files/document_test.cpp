@@ -1,6 +1,7 @@
 #include "core/files/abc/read.h"
-#include "core/files/work/document.h"
+#include "core/files/abc/write.h"
 #include "core/files/textfile.h"
+#include "core/files/work/document.h"
 #include "core/harmony/findchords.h"
 #include "core/music/typedchord.h"
 #include "core/pattern/own.h"
@@ -8,6 +9,7 @@
 #include "core/proposal/proposal.h"
 #include "core/tune/chordorigin.h"
 #include "tests/places.h"
+#include "tests/tune/randomtunes.h"
 
 #include <catch2/catch.hpp>
 
@@ -253,4 +255,65 @@ TEST_CASE("A tune without chords is saved with those that were found", "[documen
     CHECK(again->abc == abc); // the file stays as it was
     CHECK(again->brief.tune == work.brief.tune);
     CHECK(proposal::propose(again->brief));
+}
+
+TEST_CASE("Decisions at random about tunes at random are saved and read back the same",
+          "[document][random]")
+{
+    std::mt19937 random(20261130); // fixed, so that a failure can be seen again
+    auto const upTo = [&random](std::size_t most) { return random() % (most + 1); };
+    auto const oneOf = [&](auto const& list) { return list[upTo(list.size() - 1)]; };
+    std::size_t locks = 0;
+    for (int run = 0; run < 40; ++run) {
+        tune::Tune const tune = randomtunes::some(random, 20);
+        if (!tune::hasNotes(tune)) continue;
+        std::string const abc = abcOfTune(tune);
+        CAPTURE(run, abc);
+        auto const read = readAbc(abc, abcTunes(abc)->front(), "test");
+        REQUIRE(read);
+        SavedWork work{abc,
+                       {*read, *harpFrom(shelf(), "floor34", "Eb"), oneOf(shelf().hands),
+                        oneOf(shelf().levels), shelf().book, oneOf(shelf().styles)}};
+        proposal::Brief& brief = work.brief;
+        if (upTo(1) == 0) brief.key = proposal::AsWritten{};
+        if (upTo(1) == 0) brief.quartersPerMinute = 40 + static_cast<double>(upTo(400)) / 4;
+        if (upTo(1) == 0) brief.passes = proposal::Passes::Varied;
+        brief.right = static_cast<proposal::RightHand>(upTo(2));
+        brief.take = static_cast<int>(upTo(2));
+        brief.sliders =
+            arrange::withSlider({}, oneOf(shelf().sliders), static_cast<int>(10 * upTo(20)));
+        int const bar = static_cast<int>(upTo(brief.tune.bars.size() - 1));
+        brief.fingers = {
+            {static_cast<harp::Side>(upTo(1)), bar, {}, 1, 0, 1 + static_cast<int>(upTo(3))}};
+        brief.changes = {{{bar, 0, 0, false}, static_cast<tune::Change>(upTo(2))}};
+        if (auto proposal = proposal::propose(brief);
+            proposal && !proposal->lattice.positions.empty()) {
+            auto const at = upTo(proposal->lattice.positions.size() - 1);
+            auto const which = upTo(proposal->lattice.candidates[at].size() - 1);
+            auto const chosen = proposal::withChoice(*std::move(proposal), static_cast<int>(at),
+                                                     static_cast<int>(which), true);
+            if (chosen) brief = chosen->brief;
+        }
+        locks += brief.locks.size();
+        std::string const text = documentText(work, shelf());
+        auto const again = readDocument(text, shelf(), "a.sallow");
+        REQUIRE(again);
+        CHECK(again->abc == work.abc);
+        CHECK(again->brief.tune == brief.tune);
+        CHECK(again->brief.harp == brief.harp);
+        CHECK(again->brief.hand == brief.hand);
+        CHECK(again->brief.level == brief.level);
+        CHECK(again->brief.weights.style == brief.weights.style);
+        CHECK(again->brief.key == brief.key);
+        CHECK(again->brief.quartersPerMinute == brief.quartersPerMinute);
+        CHECK(again->brief.passes == brief.passes);
+        CHECK(again->brief.right == brief.right);
+        CHECK(again->brief.take == brief.take);
+        CHECK(again->brief.sliders == brief.sliders);
+        CHECK(again->brief.fingers == brief.fingers);
+        CHECK(again->brief.changes == brief.changes);
+        CHECK(again->brief.locks.size() == brief.locks.size());
+        CHECK(documentText(*again, shelf()) == text);
+    }
+    CHECK(locks > 10);
 }

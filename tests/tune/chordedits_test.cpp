@@ -105,14 +105,6 @@ TEST_CASE("A change moves by a beat, over the bar line too, until another is in 
     CHECK_FALSE(withChangeMoved(march(), {4, Length{Rational(1, 2)}}, Length{Rational(1, 2)}));
 }
 
-TEST_CASE("A row of chords is copied, what was carried into it too", "[chordedits]")
-{
-    CHECK(row(withChordsCopied(march(), 1, 2, 3)) == "|G G|D D|D D|D D|D D");
-    CHECK(row(withChordsCopied(march(), 4, 1, 0)) == "|D G|D D|D D|G G|D G");
-    CHECK(row(withChordsCopied(march(), 3, 9, 4)) == "|G G|D D|D D|G G|G G");
-    CHECK(withChordsCopied(march(), -1, 1, 2) == march());
-}
-
 TEST_CASE("A chord is set in every bar with the same notes", "[chordedits]")
 {
     CHECK(barsAlike(march(), 0) == std::vector<int>{0, 3});

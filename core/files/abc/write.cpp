@@ -1,11 +1,10 @@
 #include "core/files/abc/write.h"
 
 #include "core/files/abc/voice.h"
+#include "core/files/decimal.h"
 #include "core/notation/notation.h"
 
 #include <algorithm>
-#include <array>
-#include <charconv>
 
 namespace files {
 
@@ -19,15 +18,6 @@ using tune::Bar;
 using tune::Tune;
 
 constexpr std::size_t barsALine = 4;
-
-std::string decimal(double value)
-{
-    std::array<char, 32> text{};
-    auto const end =
-        std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed)
-            .ptr;
-    return {text.data(), end};
-}
 
 void addField(std::string& out, char letter, std::string const& text)
 {

@@ -1,5 +1,6 @@
 #include "core/files/musicxml/write.h"
 
+#include "core/files/decimal.h"
 #include "core/files/musicxml/notes.h"
 #include "core/files/musicxml/words.h"
 #include "core/files/musicxml/xmltext.h"
@@ -7,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <numeric>
 
 namespace files {
@@ -25,16 +25,6 @@ using xml::addNumber;
 using xml::addText;
 
 constexpr int harpProgram = 47; // General MIDI 1: Orchestral Harp, counted from 1
-
-// The shortest decimal that reads back as the same number.
-std::string decimal(double value)
-{
-    std::array<char, 32> text{};
-    auto const end =
-        std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed)
-            .ptr;
-    return {text.data(), end};
-}
 
 // Divisions of a crotchet with which every place and length is a whole number.
 std::int64_t divisionsFor(Notation const& notation)

@@ -1,8 +1,7 @@
 #include "core/files/tables/harpbook.h"
 
 #include "core/base/words.h"
-#include "core/files/jsonline.h"
-#include "core/files/jsonwords.h"
+#include "core/files/jsonreading.h"
 #include "core/files/tables/harpjson.h"
 
 #include <algorithm>
@@ -15,6 +14,7 @@ namespace {
 using Json = nlohmann::ordered_json;
 using base::Fault;
 using base::FaultCode;
+using Result = base::Result<std::vector<harp::HarpModel>>;
 using harp::HarpModel;
 
 constexpr int version = 1;
@@ -124,17 +124,10 @@ base::Result<std::vector<HarpModel>> readHarpBook(std::string_view text,
                                                   std::string const& file)
 {
     try {
-        return harpsFrom(Json::parse(text));
-    } catch (Json::parse_error const& error) {
-        return Fault{FaultCode::Malformed,
-                     file + ", " + base::say("line {}", lineOfByte(text, error.byte)),
-                     base::said("this is not a file of harps")};
-    } catch (Json::exception const& error) {
-        return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
+        return readJson(text, file, base::said("this is not a file of harps"),
+                        [](Json const& json) { return Result(harpsFrom(json)); });
     } catch (WrongHarp const& wrong) {
-        return Fault{FaultCode::Malformed,
-                     file + ", " + base::say("line {}", lineOf(text, wrong.pointer)),
-                     wrong.detail};
+        return faultAt(text, file, wrong.pointer, wrong.detail);
     }
 }
 

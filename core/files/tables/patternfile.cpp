@@ -1,11 +1,8 @@
 #include "core/files/tables/patternfile.h"
 
 #include "core/base/words.h"
-#include "core/files/jsonline.h"
-#include "core/files/jsonwords.h"
+#include "core/files/jsonreading.h"
 #include "core/pattern/own.h"
-
-#include "core/files/json.h"
 
 namespace files {
 
@@ -53,15 +50,8 @@ std::string patternFileText(std::vector<pattern::Pattern> const& own)
 base::Result<std::vector<pattern::Pattern>> readPatternFile(std::string_view text,
                                                             std::string const& file)
 {
-    try {
-        return patternsFrom(Json::parse(text), file);
-    } catch (Json::parse_error const& error) {
-        return Fault{FaultCode::Malformed,
-                     file + ", " + base::say("line {}", lineOfByte(text, error.byte)),
-                     base::said("this is not a file of patterns")};
-    } catch (Json::exception const& error) {
-        return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
-    }
+    return readJson(text, file, base::said("this is not a file of patterns"),
+                    [&](Json const& json) { return patternsFrom(json, file); });
 }
 
 } // namespace files

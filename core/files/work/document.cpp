@@ -3,8 +3,7 @@
 #include "core/base/words.h"
 #include "core/files/abc/read.h"
 #include "core/files/abc/write.h"
-#include "core/files/jsonline.h"
-#include "core/files/jsonwords.h"
+#include "core/files/jsonreading.h"
 #include "core/files/tables/patternfile.h"
 #include "core/files/work/harpmember.h"
 #include "core/music/typedchord.h"
@@ -509,21 +508,12 @@ Result<SavedWork> readDocument(std::string_view text, Tables const& tables,
                                std::string const& file)
 {
     try {
-        return workFrom(Json::parse(text), tables, file);
-    } catch (Json::parse_error const& error) {
-        return Fault{FaultCode::Malformed,
-                     file + ", " + base::say("line {}", lineOfByte(text, error.byte)),
-                     base::said("this is not a saved arrangement")};
-    } catch (Json::exception const& error) {
-        return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
+        return readJson(text, file, base::said("this is not a saved arrangement"),
+                        [&](Json const& json) { return workFrom(json, tables, file); });
     } catch (WrongHarp const& wrong) {
-        return Fault{FaultCode::Malformed,
-                     file + ", " + base::say("line {}", lineOf(text, wrong.pointer)),
-                     wrong.detail};
+        return faultAt(text, file, wrong.pointer, wrong.detail);
     } catch (Wrong const& wrong) {
-        return Fault{FaultCode::Malformed,
-                     file + ", " + base::say("line {}", lineOf(text, wrong.pointer)),
-                     wrong.detail};
+        return faultAt(text, file, wrong.pointer, wrong.detail);
     }
 }
 

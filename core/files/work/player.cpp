@@ -1,8 +1,7 @@
 #include "core/files/work/player.h"
 
 #include "core/base/words.h"
-#include "core/files/jsonline.h"
-#include "core/files/jsonwords.h"
+#include "core/files/jsonreading.h"
 #include "core/files/work/form.h"
 #include "core/files/work/harpmember.h"
 
@@ -117,10 +116,8 @@ std::string pupilsText(std::vector<Player> const& pupils, Tables const& tables)
 
 Result<Pupils> readPupils(std::string_view text, Tables const& tables, std::string const& file)
 {
-    try {
-        Json const json = Json::parse(text);
-        if (json.at("sallow_pupils").get<int>() > version)
-            return newerForm(file);
+    auto const pupilsFrom = [&](Json const& json) -> Result<Pupils> {
+        if (json.at("sallow_pupils").get<int>() > version) return newerForm(file);
         Pupils out;
         for (Json const& member : json.at("pupils")) {
             auto pupil = playerFrom(member, tables);
@@ -130,12 +127,9 @@ Result<Pupils> readPupils(std::string_view text, Tables const& tables, std::stri
                 out.leftOut.push_back(member.value("name", std::string()));
         }
         return out;
-    } catch (Json::parse_error const& error) {
-        return Fault{FaultCode::Malformed,
-                     file + ", " + base::say("line {}", lineOfByte(text, error.byte)),
-                     base::said("this is not a list of pupils")};
-    } catch (Json::exception const& error) {
-        return Fault{FaultCode::Malformed, file, jsonWords(error.id, error.what())};
+    };
+    try {
+        return readJson(text, file, base::said("this is not a list of pupils"), pupilsFrom);
     } catch (WrongHarp const& wrong) {
         return Fault{FaultCode::Malformed, file, wrong.detail};
     }

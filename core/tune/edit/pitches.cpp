@@ -141,14 +141,6 @@ Tune withOctave(Tune tune, NoteAt at, int octaves)
     });
 }
 
-Tune withAccidental(Tune tune, NoteAt at, int alter)
-{
-    return moved(std::move(tune), at, [alter](Pitch pitch, music::Key) {
-        pitch.alter = alter;
-        return pitch;
-    });
-}
-
 Tune withTie(Tune tune, NoteAt at)
 {
     if (!isIn(tune, at) || noteAt(tune, at)->pitches.empty()) return tune;

@@ -15,7 +15,6 @@ music::Pitch typedPitch(Tune const& tune, NoteAt at, music::Letter letter);
 Tune withStep(Tune tune, NoteAt at, int strings);      // along the strings, in the key
 Tune withSemitone(Tune tune, NoteAt at, int semitone); // +1 or -1, spelt as the key has it
 Tune withOctave(Tune tune, NoteAt at, int octaves);
-Tune withAccidental(Tune tune, NoteAt at, int alter); // -1 flat, 0 natural, +1 sharp
 
 // Signs at a note.
 Tune withTie(Tune tune,
