@@ -1,5 +1,7 @@
 #include "app/sound/locked.h"
 
+#include "core/base/words.h"
+
 #include <fluidsynth.h>
 
 #include <array>
@@ -93,7 +95,7 @@ base::Result<std::unique_ptr<Output>> openDevice(Voice const& voice)
     auto device = std::make_unique<Device>(std::move(*synth));
     for (std::string const& driver : driversToTry())
         if (device->open(driver)) return std::unique_ptr<Output>(std::move(device));
-    return base::Fault{base::FaultCode::NoSoundDevice, "sound", {}};
+    return base::Fault{base::FaultCode::NoSoundDevice, base::said("sound"), {}};
 }
 
 } // namespace sound

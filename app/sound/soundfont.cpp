@@ -39,7 +39,7 @@ base::Result<std::filesystem::path> findSoundFont(std::filesystem::path const& w
     }
     for (char const* place : usualPlaces)
         if (isFile(place)) return std::filesystem::path(place);
-    return base::Fault{base::FaultCode::NoSoundFont, "sound", {}};
+    return base::Fault{base::FaultCode::NoSoundFont, base::said("sound"), {}};
 }
 
 std::vector<std::filesystem::path> soundFonts()

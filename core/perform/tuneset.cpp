@@ -143,8 +143,8 @@ std::string changesBySide(harp::Harp const& harp,
                           std::vector<levers::LeverChange> const& changes)
 {
     std::vector<std::string> parts;
-    for (auto const& [lever, word] : {std::pair{harp::Lever::Up, base::said("lever|up")},
-                                      std::pair{harp::Lever::Down, base::said("lever|down")}}) {
+    for (auto const& [lever, word] : {std::pair{harp::Lever::Up, base::said("flip|up")},
+                                      std::pair{harp::Lever::Down, base::said("flip|down")}}) {
         std::vector<std::string> strings;
         for (levers::LeverChange const& change : changes) {
             if (change.to != lever) continue;

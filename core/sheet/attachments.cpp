@@ -1,5 +1,6 @@
 #include "core/sheet/attachments.h"
 
+#include "core/base/words.h"
 #include "core/notation/words.h"
 #include "core/sheet/geometry.h"
 #include "core/sheet/glyphs.h"
@@ -206,7 +207,7 @@ void drawRing(Pen& pen, SetNote const& note, double x)
 // "R.H." over a note of the left hand's staff.
 void drawHandSign(Pen& pen, double x)
 {
-    constexpr char const* words = "R.H.";
+    std::string const words = base::said("R.H.");
     double const height = geometry::handHeight;
     double const width = widthOf(words, Face::Italic, height);
     double const roof = std::min(pen.reach().top(x - 0.1, x + width + 0.1, 0), -0.2);

@@ -1,5 +1,6 @@
 #include "core/sheet/system.h"
 
+#include "core/base/words.h"
 #include "core/sheet/attachments.h"
 #include "core/sheet/geometry.h"
 #include "core/sheet/glyphs.h"
@@ -22,7 +23,7 @@ namespace {
 
 constexpr double beforeClef = 0.6;
 constexpr double betweenEndings = 0.6; // white between two brackets
-constexpr char const* leftHand = "L.H.";
+constexpr char const* leftHand = base::marked("L.H.");
 
 using DrawnBeams = std::vector<DrawnBeam>; // of one bar
 
@@ -245,10 +246,11 @@ void LineSetting::drawHandSigns(Pen& pen, StaffLine const& line) const
         if (line.bars[at(i)].notes.empty()) continue;
         if (i > 0 && !line.bars[at(i - 1)].notes.empty()) continue; // once for a passage
         double const x = line.places[at(i)].x.front();
-        double const width = widthOf(leftHand, Face::Italic, geometry::handHeight);
+        double const width =
+            widthOf(base::wordsFor(leftHand), Face::Italic, geometry::handHeight);
         double const floor = std::max(pen.reach().bottom(x - 0.1, x + width, 4), 4.3);
         pen.belongTo(line.indices[at(i)], line.bars[at(i)].notes.front().what.position);
-        pen.words(leftHand, {x, floor + 0.25 + wordsRise * geometry::handHeight},
+        pen.words(base::said(leftHand), {x, floor + 0.25 + wordsRise * geometry::handHeight},
                   geometry::handHeight, Face::Italic, Anchor::Left, Ink::Quiet);
     }
     pen.belongTo({});

@@ -3509,6 +3509,24 @@
         <source>This page is empty so that “{}” lies open on two pages.</source>
         <translation>Diese Seite ist leer, damit „{}“ aufgeschlagen auf zwei Seiten liegt.</translation>
     </message>
+    <message>
+        <source>up</source>
+        <comment>flip</comment>
+        <translation>nach oben</translation>
+    </message>
+    <message>
+        <source>down</source>
+        <comment>flip</comment>
+        <translation>nach unten</translation>
+    </message>
+    <message>
+        <source>L.H.</source>
+        <translation>l. H.</translation>
+    </message>
+    <message>
+        <source>R.H.</source>
+        <translation>r. H.</translation>
+    </message>
 </context>
 <context>
     <name>shared</name>
@@ -9013,6 +9031,10 @@ Die Liste bleibt auf diesem Rechner.</translation>
     <message>
         <source>note: before &quot;{}&quot;: {}</source>
         <translation>Hinweis: vor „{}“: {}</translation>
+    </message>
+    <message>
+        <source>sound</source>
+        <translation>Klang</translation>
     </message>
 </context>
 <context>

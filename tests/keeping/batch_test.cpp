@@ -2,6 +2,7 @@
 #include "window.h"
 
 #include "app/batchrun.h"
+#include "app/language.h"
 #include "core/files/textfile.h"
 #include "core/files/work/document.h"
 #include "tests/places.h"
@@ -186,4 +187,24 @@ TEST_CASE("A folder that is cancelled leaves whole papers, and is gone on with",
         if (box->text().contains("Leave") && !box->isChecked()) box->click();
     on.run();
     CHECK(on.papersMade() == 120);
+}
+
+TEST_CASE("What a batch says is understood in the language of the window", "[keeping][batch]")
+{
+    REQUIRE(app::speak("de"));
+    auto const progress = app::batchLine("sallow: 12 von 40 Stücken");
+    auto const trouble = app::batchLine("sallow: Hinweis: a.abc, X:2: Takte 5 und 7 sind eng");
+    auto const unread = app::batchLine("sallow: b.abc, Zeile 3: dies ist keine Note");
+    auto const summary = app::batchLine("sallow: 3 Stücke: 3 gespeichert");
+    REQUIRE(app::speak("en"));
+    REQUIRE(progress);
+    CHECK(progress->done == 12);
+    CHECK(progress->all == 40);
+    REQUIRE(trouble);
+    CHECK(trouble->words == QStringLiteral("a.abc, X:2: Takte 5 und 7 sind eng"));
+    CHECK(trouble->place.number == 2);
+    CHECK(trouble->place.bar == 5);
+    REQUIRE(unread);
+    CHECK(unread->place.file == QStringLiteral("b.abc"));
+    CHECK(!summary);
 }
