@@ -5535,11 +5535,11 @@
     </message>
     <message>
         <source>Strings below the tune</source>
-        <translation>Saiten unter der Melodie</translation>
+        <translation>Saiten darunter</translation>
     </message>
     <message>
         <source>Score a chord (lower is better)</source>
-        <translation>Wertung je Akkord (niedriger ist besser)</translation>
+        <translation>Wertung je Akkord</translation>
     </message>
     <message>
         <source>Use this key</source>
