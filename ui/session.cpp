@@ -36,7 +36,8 @@ public:
     // Edits of one kind, from 0 up, that follow each other become one.
     Edit(Session& session, Brief before, Brief after, QString const& text, int kind = -1)
         : QUndoCommand(text), m_session(session), m_before(std::move(before)),
-          m_after(std::move(after)), m_where(session.m_selected), m_kind(kind)
+          m_after(std::move(after)), m_where(session.m_selected), m_kind(kind),
+          m_followed(session.m_following)
     {}
     int id() const override { return m_kind; }
     bool mergeWith(QUndoCommand const* next) override
@@ -44,19 +45,27 @@ public:
         m_after = static_cast<Edit const*>(next)->m_after;
         return true;
     }
-    void undo() override { m_session.restore(m_before, m_where); }
+    void undo() override { restore(m_before); }
     void redo() override
     {
-        if (m_done) m_session.restore(m_after, m_where);
+        if (m_done) restore(m_after);
         m_done = true;
     }
 
 private:
+    void restore(Brief const& brief)
+    {
+        bool const follows = std::exchange(m_session.m_following, m_followed);
+        m_session.restore(brief, m_where);
+        m_session.m_following = follows;
+    }
+
     Session& m_session;
     Brief m_before;
     Brief m_after;
     std::optional<int> m_where; // the position that was selected
     int m_kind;
+    bool m_followed; // it changed what new tunes are met with
     bool m_done = false;
 };
 
