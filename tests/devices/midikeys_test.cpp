@@ -2,6 +2,7 @@
 #include "core/harp/placing.h"
 #include "tests/devices/dummyserver.h"
 #include "tests/harp/harps.h"
+#include "tests/sound/application.h"
 
 #include <catch2/catch.hpp>
 
@@ -14,15 +15,6 @@
 #include <vector>
 
 namespace {
-
-QCoreApplication& application()
-{
-    static int count = 1;
-    static char name[] = "test";
-    static char* words[] = {name, nullptr};
-    static QCoreApplication instance(count, words);
-    return instance;
-}
 
 std::vector<std::string> portsNamedKeyboard(devices::MidiKeys const& keys)
 {
@@ -37,7 +29,7 @@ std::vector<std::string> portsNamedKeyboard(devices::MidiKeys const& keys)
 
 TEST_CASE("Keys pressed and released on a MIDI keyboard arrive with their pitch", "[midikeys]")
 {
-    application();
+    hearing::application();
     if (!DummyServer::isInstalled()) {
         WARN("SKIPPED: no JACK server: no keyboard was played");
         return;

@@ -4,6 +4,7 @@
 #include "app/devices/midiharp.h"
 #include "app/devices/midilink.h"
 #include "tests/devices/dummyserver.h"
+#include "tests/sound/application.h"
 
 #include <catch2/catch.hpp>
 
@@ -51,11 +52,7 @@ TEST_CASE("A device is the same when the system's numbers behind its name have c
 TEST_CASE("MIDI devices are taken when they come, let go when they go, and taken again",
           "[midilink]")
 {
-    static int count = 1;
-    static char name[] = "test";
-    static char* words[] = {name, nullptr};
-    std::optional<QCoreApplication> application;
-    if (!QCoreApplication::instance()) application.emplace(count, words);
+    hearing::application();
     if (!DummyServer::isInstalled()) {
         WARN("SKIPPED: no JACK server: no device was plugged in");
         return;

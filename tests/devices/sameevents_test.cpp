@@ -11,6 +11,7 @@
 #include "core/perform/practice.h"
 #include "tests/devices/dummyserver.h"
 #include "tests/perform/pieces.h"
+#include "tests/sound/application.h"
 #include "tests/sound/spectrum.h"
 
 #include <catch2/catch.hpp>
@@ -81,11 +82,7 @@ struct Cable { // what arrives at the other end
 
 TEST_CASE("Sound, MIDI file, MIDI device and string bank have the same events", "[sameevents]")
 {
-    static int count = 1;
-    static char name[] = "test";
-    static char* words[] = {name, nullptr};
-    std::optional<QCoreApplication> application;
-    if (!QCoreApplication::instance()) application.emplace(count, words);
+    hearing::application();
 
     auto const arrangement = pieces::twoBars({pieces::wholes(1, 4), 150});
     perform::Course const course = perform::course(arrangement, {}, {});

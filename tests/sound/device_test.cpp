@@ -1,5 +1,6 @@
 #include "app/sound/player.h"
 #include "tests/devices/dummyserver.h"
+#include "tests/sound/application.h"
 #include "tests/sound/hearing.h"
 
 #include <QCoreApplication>
@@ -57,11 +58,7 @@ TEST_CASE(
         WARN("SKIPPED: no JACK server: no device was opened");
         return;
     }
-    static int count = 1;
-    static char name[] = "test";
-    static char* words[] = {name, nullptr};
-    std::optional<QCoreApplication> application;
-    if (!QCoreApplication::instance()) application.emplace(count, words);
+    hearing::application();
     DummyServer server("sallow-test-lost");
     auto output = openedDevice(server);
     if (!output) {

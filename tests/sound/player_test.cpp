@@ -1,4 +1,5 @@
 #include "app/sound/player.h"
+#include "tests/sound/application.h"
 
 #include <catch2/catch.hpp>
 
@@ -11,16 +12,6 @@
 using perform::Event;
 
 namespace {
-
-// Qt's timers want an application, even where the test turns the clock by hand.
-QCoreApplication& application()
-{
-    static int count = 1;
-    static char name[] = "test";
-    static char* words[] = {name, nullptr};
-    static QCoreApplication instance(count, words);
-    return instance;
-}
 
 // Two bars of one second each: string 5 on the first beat, 7 half a second later, 5 again on
 // the second bar.
@@ -53,7 +44,7 @@ class Listener {
 public:
     Listener()
     {
-        application();
+        hearing::application();
         QObject::connect(&player, &sound::Player::started, [this] { say("started"); });
         QObject::connect(&player, &sound::Player::stopped, [this] { say("stopped"); });
         QObject::connect(

@@ -8,11 +8,10 @@
 // (Lafferty, McCallum and Pereira 2001). The numbers that ship are the learned ones rounded;
 // what is measured is what ships, by the program's own inference.
 
-#include "core/files/abc/read.h"
-#include "core/files/textfile.h"
 #include "core/harmony/chain.h"
 #include "core/harmony/findchords.h"
 #include "core/tune/playing.h"
+#include "tests/training/examples.h"
 
 #include <lbfgs.h>
 
@@ -72,57 +71,24 @@ std::vector<std::optional<Degree>> writtenChords(Example const& example)
     return out;
 }
 
-// The first twelve degrees of the melody, with or without its pick-up.
-std::string opening(tune::Tune const& tune, int tonic, bool pickUp)
-{
-    std::string out;
-    int count = 0;
-    for (tune::Bar const& bar : tune.bars) {
-        if (!pickUp && bar.upbeat.wholes > music::Rational(0)) continue;
-        for (tune::Note const& note : bar.notes) {
-            if (note.pitches.empty()) continue;
-            out += std::to_string(((midi(note.pitches.back()) - tonic) % 12 + 12) % 12) + ' ';
-            if (++count == 12) return out;
-        }
-    }
-    return out;
-}
-
 std::vector<Example> examplesIn(std::filesystem::path const& folder)
 {
-    std::vector<std::filesystem::path> files;
-    for (auto const& entry : std::filesystem::directory_iterator(folder))
-        if (entry.path().extension() == ".abc") files.push_back(entry.path());
-    std::sort(files.begin(), files.end());
     std::vector<Example> examples;
-    std::map<std::string, std::size_t> openings; // to the example that has it
-    for (auto const& file : files) {
-        auto const text = files::readTextFile(file);
-        if (!text) continue;
-        auto const entries = files::abcTunes(*text);
-        if (!entries) continue;
-        for (files::AbcEntry const& entry : *entries) {
-            auto tune = files::readAbc(*text, entry, file.string());
-            if (!tune || !tune::hasChords(*tune)) continue;
-            Example e;
-            e.book = file.stem().string();
-            e.tune = *std::move(tune);
-            e.units = unitsOf(e.tune);
-            e.frames = framesOf(e.tune);
-            e.heard = heard(e.tune, e.units, e.frames);
-            e.written = writtenChords(e);
-            e.minor = e.tune.key.mode == music::Mode::Aeolian;
-            e.meter = music::text(e.tune.meter);
-            int const tonic = e.frames.front().tonic;
-            std::array const keys{opening(e.tune, tonic, true), opening(e.tune, tonic, false)};
-            e.group = std::to_string(examples.size());
-            for (auto const& key : keys)
-                if (auto const found = openings.find(key); found != openings.end())
-                    e.group = examples[found->second].group;
-            for (auto const& key : keys) openings.emplace(key, examples.size());
-            examples.push_back(std::move(e));
-        }
-    }
+    training::Openings openings;
+    training::eachTune(folder, [&](std::filesystem::path const& file, tune::Tune tune) {
+        if (!tune::hasChords(tune)) return;
+        Example e;
+        e.book = file.stem().string();
+        e.tune = std::move(tune);
+        e.units = unitsOf(e.tune);
+        e.frames = framesOf(e.tune);
+        e.heard = heard(e.tune, e.units, e.frames);
+        e.written = writtenChords(e);
+        e.minor = e.tune.key.mode == music::Mode::Aeolian;
+        e.meter = music::text(e.tune.meter);
+        int const tonic = e.frames.front().tonic;
+        training::add(examples, openings, std::move(e), tonic);
+    });
     return examples;
 }
 

@@ -9,11 +9,10 @@
 // One softmax over twelve tonics and four modes, maximum likelihood with a Gaussian prior. The
 // numbers that ship are the learned ones rounded; what is measured is what ships.
 
-#include "core/files/abc/read.h"
-#include "core/files/textfile.h"
 #include "core/harmony/chordtable.h"
 #include "core/harmony/findkey.h"
 
+#include "tests/training/examples.h"
 #include "tests/training/profiles.h"
 
 #include <lbfgs.h>
@@ -46,55 +45,23 @@ struct Example {
     std::size_t label = 0; // mode * 12 + tonic
 };
 
-std::string opening(tune::Tune const& tune, bool pickUp)
-{
-    std::string out;
-    int count = 0;
-    for (tune::Bar const& bar : tune.bars) {
-        if (!pickUp && bar.upbeat.wholes > music::Rational(0)) continue;
-        for (tune::Note const& note : bar.notes) {
-            if (note.pitches.empty()) continue;
-            int const degree = midi(note.pitches.back()) - pitchClass(tune.key.tonic);
-            out += std::to_string((degree % 12 + 12) % 12) + ' ';
-            if (++count == 12) return out;
-        }
-    }
-    return out;
-}
-
 void addFolder(std::filesystem::path const& folder, std::vector<Example>& examples,
-               std::map<std::string, std::size_t>& openings)
+               training::Openings& openings)
 {
-    std::vector<std::filesystem::path> files;
-    for (auto const& entry : std::filesystem::directory_iterator(folder))
-        if (entry.path().extension() == ".abc") files.push_back(entry.path());
-    std::sort(files.begin(), files.end());
-    for (auto const& file : files) {
-        auto const text = files::readTextFile(file);
-        if (!text) continue;
-        auto const entries = files::abcTunes(*text);
-        if (!entries) continue;
-        for (files::AbcEntry const& entry : *entries) {
-            auto tune = files::readAbc(*text, entry, file.string());
-            if (!tune || !tune::hasNotes(*tune)) continue;
-            auto const mode = std::find(keyModes.begin(), keyModes.end(), tune->key.mode);
-            if (mode == keyModes.end()) continue;
-            Example e;
-            e.folder = folder.filename().string();
-            e.book = file.stem().string();
-            e.tune = *std::move(tune);
-            e.heard = keyHistogramsOf(e.tune);
-            e.label = static_cast<std::size_t>(mode - keyModes.begin()) * 12 +
-                      static_cast<std::size_t>(pitchClass(e.tune.key.tonic));
-            std::array const keys{opening(e.tune, true), opening(e.tune, false)};
-            e.group = std::to_string(examples.size());
-            for (auto const& key : keys)
-                if (auto const found = openings.find(key); found != openings.end())
-                    e.group = examples[found->second].group;
-            for (auto const& key : keys) openings.emplace(key, examples.size());
-            examples.push_back(std::move(e));
-        }
-    }
+    training::eachTune(folder, [&](std::filesystem::path const& file, tune::Tune tune) {
+        if (!tune::hasNotes(tune)) return;
+        auto const mode = std::find(keyModes.begin(), keyModes.end(), tune.key.mode);
+        if (mode == keyModes.end()) return;
+        Example e;
+        e.folder = folder.filename().string();
+        e.book = file.stem().string();
+        e.tune = std::move(tune);
+        e.heard = keyHistogramsOf(e.tune);
+        int const tonic = pitchClass(e.tune.key.tonic);
+        e.label = static_cast<std::size_t>(mode - keyModes.begin()) * 12 +
+                  static_cast<std::size_t>(tonic);
+        training::add(examples, openings, std::move(e), tonic);
+    });
 }
 
 // Precisions of the Gaussian priors: of the numbers shared by signature, by tonic, of a mode's
@@ -365,7 +332,7 @@ int main(int argc, char** argv)
     bool list = false;
     Priors priors;
     std::vector<Example> examples;
-    std::map<std::string, std::size_t> openings;
+    training::Openings openings;
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (words[i] == "-o" && i + 1 < words.size())
             out = words[++i];
