@@ -115,6 +115,7 @@ SetDialog::SetDialog(std::vector<BookTune> tunes, QString const& forWhom, QStrin
     m_notes->setAccessibleName(tr("Levers and things to check"));
     m_notes->setWordWrap(true);
     m_notes->setMaximumHeight(110);
+    m_notes->hide(); // until there is something to check
     m_state->setWordWrap(true);
     auto* const closing = new QDialogButtonBox(QDialogButtonBox::Close, this);
     m_start = closing->addButton(tr("&Make the set"), QDialogButtonBox::ActionRole);
@@ -190,6 +191,7 @@ void SetDialog::addCurrent()
 void SetDialog::changed()
 {
     m_notes->clear();
+    m_notes->hide();
     m_state->clear();
     enable();
 }
@@ -286,7 +288,11 @@ void SetDialog::started()
     enable();
 }
 
-void SetDialog::addNote(QString const& words) { m_notes->addItem(words); }
+void SetDialog::addNote(QString const& words)
+{
+    m_notes->addItem(words);
+    m_notes->show();
+}
 
 void SetDialog::ended(QString const& words)
 {

@@ -78,8 +78,9 @@ base::Result<proposal::Proposal> proposed(Job const& job, proposal::Brief const&
         std::cerr << "sallow: "
                   << base::said("note: the last clearly different setting is number ")
                   << proposal->brief.take << '\n';
+    std::string const whose = job.entries.size() > 1 ? '"' + brief.tune.title + "\": " : "";
     for (std::string const& warning : proposal->warnings)
-        std::cerr << "sallow: " << base::said("note: ") << warning << '\n';
+        std::cerr << "sallow: " << base::said("note: ") << whose << warning << '\n';
     return proposal;
 }
 
