@@ -9,7 +9,9 @@ install_npm
 configure_and_build -DSALLOW_TESTS=OFF
 
 say "packing"
-export SOURCE_DATE_EPOCH="${SOURCE_DATE_EPOCH:-$(git -C "$project" log -1 --format=%ct 2>/dev/null || echo 0)}"
+# Files have the time of the last change, or, where there is no git to tell it, of the release.
+released="$(sed -n 's/^ -- .*>  //p' "$project/packaging/installed/changelog" | head -n 1)"
+export SOURCE_DATE_EPOCH="${SOURCE_DATE_EPOCH:-$(git -C "$project" log -1 --format=%ct 2>/dev/null || date -d "$released" +%s)}"
 rm -rf "$build/packages"
 quietly cpack --config "$build/CPackConfig.cmake" -B "$build/packages"
 package="$(ls "$build"/packages/sallow_*.deb)"
