@@ -2,6 +2,7 @@
 #include "app/commands/verbs.h"
 #include "app/shelf.h"
 #include "core/base/words.h"
+#include "core/files/abc/headings.h"
 
 #include <fmt/format.h>
 
@@ -19,10 +20,11 @@ std::string lineFor(Book const& book, files::AbcEntry const& entry)
     if (!tune)
         return base::say("{}{:<40} cannot be read: {}\n", number, entry.title,
                          base::sentence(tune.error()));
+    int const bars = files::barsCounted(*tune);
     return fmt::format("{}{:<40} {:<12} {:<12} {:<6} {:>4} {:<5} {}\n", number, tune->title,
                        tune->rhythm.empty() ? "-" : tune->rhythm, music::shown(tune->key),
-                       music::text(tune->meter), tune->bars.size(),
-                       base::said(tune->bars.size() == 1 ? "count|bar" : "count|bars"),
+                       music::text(tune->meter), bars,
+                       base::said(bars == 1 ? "count|bar" : "count|bars"),
                        tune::hasChords(*tune) ? base::said("chords") : base::said("no chords"));
 }
 

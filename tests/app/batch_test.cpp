@@ -149,7 +149,7 @@ TEST_CASE("A tunebook is listed with what can be read and what cannot", "[tunes]
 {
     Folder folder;
     std::string const in = folder.file(
-        "b.abc", "X:3\nT:The Weir\nR:jig\nM:6/8\nL:1/8\nK:Ador\n\"Am\"ABc cBA|\"G\"G3 G3|]\n\n"
+        "b.abc", "X:3\nT:The Weir\nR:jig\nM:6/8\nL:1/8\nK:Ador\nE|\"Am\"ABc cBA|\"G\"G3 G3|]\n\n"
                  "X:4\nT:Torn\nK:G\n\"Gxyz7\"GABc|\n\n"
                  "X:9\nT:Bare\nM:3/4\nL:1/4\nK:D\nd2A|]\n");
     Outcome const list = sallow("tunes " + in);

@@ -66,13 +66,18 @@ std::vector<TuneHeading> tuneHeadings(std::string_view bytes,
     return out;
 }
 
+int barsCounted(tune::Tune const& tune)
+{
+    return static_cast<int>(std::ranges::count_if(
+        tune.bars, [](tune::Bar const& bar) { return bar.upbeat == music::Length{}; }));
+}
+
 TuneGlance glanceAt(std::string_view bytes, AbcEntry const& entry, std::string const& file)
 {
     auto tune = readAbc(bytes, entry, file);
     if (!tune) return {std::nullopt, 0, false, base::sentence(tune.error())};
     TuneGlance out;
-    out.bars = static_cast<int>(std::ranges::count_if(
-        tune->bars, [](tune::Bar const& bar) { return bar.upbeat == music::Length{}; }));
+    out.bars = barsCounted(*tune);
     out.chords = tune::hasChords(*tune);
     out.tune = *std::move(tune);
     return out;

@@ -21,10 +21,13 @@ struct TuneHeading {
 std::vector<TuneHeading> tuneHeadings(std::string_view bytes,
                                       std::vector<AbcEntry> const& entries);
 
+// Bars as a player counts them: a pick-up is none.
+int barsCounted(tune::Tune const& tune);
+
 // What only reading a tune tells.
 struct TuneGlance {
     std::optional<tune::Tune> tune; // none: it cannot be read
-    int bars = 0;                   // pick-ups are not counted
+    int bars = 0;                   // barsCounted
     bool chords = false;
     std::string unreadable; // why, for the reader
 };
