@@ -6,9 +6,9 @@
 #include <limits>
 
 // Where the processor has wide registers the inner loops use them; the same program runs where
-// it has not. (Address sanitizers cannot start such programs.)
+// it has not. (Sanitizers of addresses and of threads cannot start such programs.)
 #if defined(__GNUC__) && !defined(__clang__) && defined(__x86_64__) && defined(__GLIBC__) &&  \
-    !defined(__SANITIZE_ADDRESS__)
+    !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
 #define SALLOW_WIDE_REGISTERS __attribute__((target_clones("avx2", "default")))
 #else
 #define SALLOW_WIDE_REGISTERS
