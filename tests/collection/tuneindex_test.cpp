@@ -87,7 +87,7 @@ TEST_CASE("A damaged index is refused with its line, or is one that might have b
 TEST_CASE("Folders and what was opened and arranged read back", "[tuneindex]")
 {
     files::TunesKept kept;
-    kept.folders = {"/home/x/Tunes", "/media/stick"};
+    kept.folders = {"/music/Tunes", "/media/stick"};
     kept.uses.opened[{"/t/a.abc", 3, "The Basket Maker"}] = "2026-11-30T10:00:00";
     kept.uses.made[{"/t/a.abc", 3, "The Basket Maker"}] = "/t/b.sallow";
     auto const read = files::readTunes(files::tunesText(kept), "tunes.json");
