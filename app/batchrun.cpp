@@ -1,7 +1,6 @@
 #include "app/batchrun.h"
 
 #include "app/filing.h"
-#include "app/language.h"
 #include "core/base/words.h"
 #include "core/files/work/player.h"
 #include "ui/batchdialog.h"
@@ -9,7 +8,6 @@
 #include "ui/words.h"
 #include "ui/workbench.h"
 
-#include <QCoreApplication>
 #include <QDir>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -76,15 +74,11 @@ QStringList optionsFor(ui::Session const& session, files::Tables const& tables)
 BatchRun::BatchRun(ui::Workbench& workbench, ui::Session& session, Filing& filing,
                    files::Tables const& tables, QString program)
     : QObject(&workbench), m_workbench(workbench), m_session(session), m_filing(filing),
-      m_tables(tables), m_program(std::move(program))
+      m_tables(tables), m_copy(std::move(program), this)
 {
     connect(workbench.actions().batch, &QAction::triggered, this, &BatchRun::open);
-    m_process.setStandardOutputFile(QProcess::nullDevice());
-    connect(&m_process, &QProcess::readyReadStandardError, this, &BatchRun::read);
-    connect(&m_process, &QProcess::finished, this, &BatchRun::ended);
-    connect(&m_process, &QProcess::errorOccurred, this, [this](QProcess::ProcessError error) {
-        if (error == QProcess::FailedToStart) ended();
-    });
+    connect(&m_copy, &SecondCopy::said, this, &BatchRun::hear);
+    connect(&m_copy, &SecondCopy::ended, this, &BatchRun::tellEnd);
 }
 
 void BatchRun::open()
@@ -99,10 +93,7 @@ void BatchRun::open()
         m_dialog->setAttribute(Qt::WA_DeleteOnClose);
         connect(m_dialog, &QObject::destroyed, this, [this] { m_dialog = nullptr; });
         connect(m_dialog, &ui::BatchDialog::startClicked, this, &BatchRun::start);
-        connect(m_dialog, &ui::BatchDialog::cancelClicked, this, [this] {
-            m_cancelled = true;
-            m_process.terminate();
-        });
+        connect(m_dialog, &ui::BatchDialog::cancelClicked, &m_copy, &SecondCopy::stop);
         connect(m_dialog, &ui::BatchDialog::placeWanted, this,
                 [this](ui::BatchPlace const& at) {
                     if (m_filing.openTune(at.file, at.number))
@@ -116,48 +107,31 @@ void BatchRun::open()
 
 void BatchRun::start()
 {
-    m_cancelled = false;
-    m_line.clear();
-    QStringList words{QStringLiteral("batch"),
-                      QStringLiteral("--language"),
-                      QString::fromStdString(languageSpoken()),
-                      m_dialog->from(),
-                      QStringLiteral("-o"),
-                      m_dialog->into(),
-                      QStringLiteral("--to"),
-                      m_dialog->kinds().join(QLatin1Char(','))};
+    QStringList words{m_dialog->from(), QStringLiteral("-o"), m_dialog->into(),
+                      QStringLiteral("--to"), m_dialog->kinds().join(QLatin1Char(','))};
     if (m_dialog->leavesWhatIsThere()) words << QStringLiteral("--resume");
     m_dialog->started();
-    m_process.start(m_program.isEmpty() ? QCoreApplication::applicationFilePath() : m_program,
-                    words + optionsFor(m_session, m_tables));
+    m_copy.start(QStringLiteral("batch"), words + optionsFor(m_session, m_tables));
 }
 
-void BatchRun::read()
+void BatchRun::hear(QString const& line)
 {
-    m_line += m_process.readAllStandardError();
-    while (true) {
-        qsizetype const end = m_line.indexOf('\n');
-        if (end < 0) return;
-        QString const line = QString::fromUtf8(m_line.left(end));
-        m_line.remove(0, end + 1);
-        auto const said = batchLine(line);
-        if (!said || !m_dialog) continue;
-        if (said->all > 0)
-            m_dialog->reached(said->done, said->all);
-        else
-            m_dialog->addTrouble(said->words, said->place);
-    }
+    auto const said = batchLine(line);
+    if (!said || !m_dialog) return;
+    if (said->all > 0)
+        m_dialog->reached(said->done, said->all);
+    else
+        m_dialog->addTrouble(said->words, said->place);
 }
 
-void BatchRun::ended()
+void BatchRun::tellEnd(SecondCopy::End how)
 {
-    read();
     if (!m_dialog) return;
     int const troubles = m_dialog->troubles();
-    if (m_cancelled)
+    if (how == SecondCopy::End::Stopped)
         m_dialog->ended(tr("Stopped. The papers made so far are whole; start again with “Leave "
                            "papers that are there already” to go on."));
-    else if (m_process.error() == QProcess::FailedToStart)
+    else if (how == SecondCopy::End::NotStarted)
         m_dialog->ended(tr("The work could not be started."));
     else if (troubles == 1)
         m_dialog->ended(tr("Done, with 1 thing to check."));

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "app/secondcopy.h"
 #include "core/files/tables/tables.h"
 #include "ui/batchdialog.h"
 
 #include <QObject>
-#include <QProcess>
 #include <QString>
 
 #include <optional>
@@ -30,18 +30,15 @@ public:
 
 private:
     void start();
-    void read();
-    void ended();
+    void hear(QString const& line);
+    void tellEnd(SecondCopy::End how);
 
     ui::Workbench& m_workbench;
     ui::Session& m_session;
     Filing& m_filing;
     files::Tables const& m_tables;
-    QString m_program;
+    SecondCopy m_copy;
     ui::BatchDialog* m_dialog = nullptr;
-    QProcess m_process;
-    QByteArray m_line; // the beginning of one that is not whole yet
-    bool m_cancelled = false;
 };
 
 // One line that the program said: how far it is, or a snag, or what it could not arrange or

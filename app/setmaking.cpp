@@ -2,15 +2,11 @@
 
 #include "app/batchrun.h"
 #include "app/filing.h"
-#include "app/language.h"
-#include "core/base/words.h"
 #include "ui/session.h"
 #include "ui/words.h"
 #include "ui/workbench.h"
 
-#include <QCoreApplication>
 #include <QDir>
-#include <QRegularExpression>
 
 namespace app {
 
@@ -34,15 +30,11 @@ QStringList readingOptions(ui::Reading const& reading)
 SetMaking::SetMaking(ui::Workbench& workbench, ui::Session& session, Filing& filing,
                      files::Tables const& tables, QString program)
     : QObject(&workbench), m_workbench(workbench), m_session(session), m_filing(filing),
-      m_tables(tables), m_program(std::move(program))
+      m_tables(tables), m_copy(std::move(program), this)
 {
     connect(workbench.actions().tuneSet, &QAction::triggered, this, &SetMaking::open);
-    m_process.setStandardOutputFile(QProcess::nullDevice());
-    connect(&m_process, &QProcess::readyReadStandardError, this, &SetMaking::read);
-    connect(&m_process, &QProcess::finished, this, &SetMaking::ended);
-    connect(&m_process, &QProcess::errorOccurred, this, [this](QProcess::ProcessError error) {
-        if (error == QProcess::FailedToStart) ended();
-    });
+    connect(&m_copy, &SecondCopy::said, this, &SetMaking::hear);
+    connect(&m_copy, &SecondCopy::ended, this, &SetMaking::tellEnd);
 }
 
 void SetMaking::open()
@@ -67,10 +59,7 @@ void SetMaking::open()
         m_dialog->setAttribute(Qt::WA_DeleteOnClose);
         connect(m_dialog, &QObject::destroyed, this, [this] { m_dialog = nullptr; });
         connect(m_dialog, &ui::SetDialog::startClicked, this, &SetMaking::start);
-        connect(m_dialog, &ui::SetDialog::cancelClicked, this, [this] {
-            m_cancelled = true;
-            m_process.terminate();
-        });
+        connect(m_dialog, &ui::SetDialog::cancelClicked, &m_copy, &SecondCopy::stop);
     }
     m_dialog->show();
     m_dialog->raise();
@@ -79,15 +68,9 @@ void SetMaking::open()
 
 void SetMaking::start()
 {
-    m_cancelled = false;
-    m_line.clear();
     QStringList numbers;
     for (int number : m_dialog->numbers()) numbers << QString::number(number);
-    QStringList words{QStringLiteral("arrange"),
-                      QStringLiteral("--language"),
-                      QString::fromStdString(languageSpoken()),
-                      QStringLiteral("-"),
-                      QStringLiteral("--set"),
+    QStringList words{QStringLiteral("-"), QStringLiteral("--set"),
                       numbers.join(QLatin1Char(','))};
     if (!m_dialog->title().isEmpty()) words << QStringLiteral("--title=") + m_dialog->title();
     if (m_dialog->anyOrder()) words << QStringLiteral("--any-order");
@@ -96,39 +79,29 @@ void SetMaking::start()
         words << QStringLiteral("--paper") << QStringLiteral("letter");
     words << readingOptions(m_workbench.reading());
     m_dialog->started();
-    m_process.start(m_program.isEmpty() ? QCoreApplication::applicationFilePath() : m_program,
-                    words + optionsFor(m_session, m_tables));
-    m_process.write(m_text);
-    m_process.closeWriteChannel();
+    m_copy.start(QStringLiteral("arrange"), words + optionsFor(m_session, m_tables), m_text);
 }
 
-void SetMaking::read()
+void SetMaking::hear(QString const& line)
 {
-    static QRegularExpression const ours(
-        QStringLiteral("^sallow: (%1)?(.*)$")
-            .arg(QRegularExpression::escape(QString::fromStdString(base::said("note: ")))));
-    m_line += m_process.readAllStandardError();
-    while (true) {
-        qsizetype const end = m_line.indexOf('\n');
-        if (end < 0) return;
-        auto const said = ours.match(QString::fromUtf8(m_line.left(end)));
-        m_line.remove(0, end + 1);
-        if (said.hasMatch() && m_dialog) m_dialog->addNote(said.captured(2));
-    }
+    auto const said = batchLine(line);
+    if (said && m_dialog) m_dialog->addNote(said->words);
 }
 
-void SetMaking::ended()
+void SetMaking::tellEnd(SecondCopy::End how)
 {
-    read();
     if (!m_dialog) return;
-    if (m_cancelled)
-        m_dialog->ended(tr("Stopped."));
-    else if (m_process.error() == QProcess::FailedToStart)
-        m_dialog->ended(tr("The work could not be started."));
-    else if (m_process.exitStatus() == QProcess::NormalExit && m_process.exitCode() == 0)
-        m_dialog->ended(tr("Done: %1").arg(m_dialog->files().join(QStringLiteral(", "))));
-    else
-        m_dialog->ended(tr("The set could not be made."));
+    switch (how) {
+    case SecondCopy::End::Stopped:
+        return m_dialog->ended(tr("Stopped."));
+    case SecondCopy::End::NotStarted:
+        return m_dialog->ended(tr("The work could not be started."));
+    case SecondCopy::End::Done:
+        return m_dialog->ended(
+            tr("Done: %1").arg(m_dialog->files().join(QStringLiteral(", "))));
+    case SecondCopy::End::Refused:
+        return m_dialog->ended(tr("The set could not be made."));
+    }
 }
 
 } // namespace app

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "app/secondcopy.h"
 #include "core/files/tables/tables.h"
 #include "ui/setdialog.h"
 
 #include <QObject>
-#include <QProcess>
 #include <QString>
 
 namespace ui {
@@ -29,19 +29,16 @@ public:
 
 private:
     void start();
-    void read();
-    void ended();
+    void hear(QString const& line);
+    void tellEnd(SecondCopy::End how);
 
     ui::Workbench& m_workbench;
     ui::Session& m_session;
     Filing& m_filing;
     files::Tables const& m_tables;
-    QString m_program;
+    SecondCopy m_copy;
     QByteArray m_text; // the tunebook, as ABC
     ui::SetDialog* m_dialog = nullptr;
-    QProcess m_process;
-    QByteArray m_line; // the beginning of one that is not whole yet
-    bool m_cancelled = false;
 };
 
 } // namespace app
