@@ -119,6 +119,19 @@ struct Open {
     }
 };
 
+// Four bars in G with nothing in them, to be written or played into.
+proposal::Brief emptyTune()
+{
+    tune::NewTune wish;
+    wish.title = "The Kiln Door";
+    wish.key = {{music::Letter::G, 0}, music::Mode::Ionian};
+    wish.bars = 4;
+    proposal::Brief brief = scenario::brief();
+    brief.key = proposal::AsWritten{};
+    brief.tune = tune::newTune(wish);
+    return brief;
+}
+
 } // namespace
 
 TEST_CASE("A MIDI harp that plays along is judged by what arrives from it", "[playalong]")
@@ -187,13 +200,7 @@ TEST_CASE("A MIDI harp that plays along is judged by what arrives from it", "[pl
     SECTION("step entry: keys of the instrument are written as notes, one after another")
     {
         ui::NoteEditing notes(open.workbench, open.session);
-        tune::NewTune wish;
-        wish.title = "The Kiln Door";
-        wish.key = {{music::Letter::G, 0}, music::Mode::Ionian};
-        wish.bars = 4;
-        proposal::Brief brief = scenario::brief();
-        brief.key = proposal::AsWritten{};
-        brief.tune = tune::newTune(wish);
+        proposal::Brief brief = emptyTune();
         REQUIRE(open.session.open(std::move(brief)));
         QTest::keyClick(&open.workbench, Qt::Key_F2);
         REQUIRE(notes.pane()->isVisible());
@@ -211,13 +218,7 @@ TEST_CASE("A MIDI harp that plays along is judged by what arrives from it", "[pl
         ui::NoteEditing notes(open.workbench, open.session);
         ui::NoteTake take(open.workbench, open.session, notes);
         open.hearing->recording().serve(take);
-        tune::NewTune wish;
-        wish.title = "The Kiln Door";
-        wish.key = {{music::Letter::G, 0}, music::Mode::Ionian};
-        wish.bars = 4;
-        proposal::Brief brief = scenario::brief();
-        brief.key = proposal::AsWritten{};
-        brief.tune = tune::newTune(wish);
+        proposal::Brief brief = emptyTune();
         brief.tune.tempo = tune::Tempo{music::Length{music::Rational(3, 8)}, 66};
         REQUIRE(open.session.open(std::move(brief)));
         take.begin();
