@@ -1,7 +1,7 @@
 # The direction of includes: app -> ui -> core, and within core each room uses only those above it.
 # Run as a test: cmake -DPROJECT=<folder> -P directions.cmake
 cmake_minimum_required(VERSION 3.25)
-set(rooms base music tune harp pattern harmony collection arrange hands levers proposal learning perform notation sheet files)
+set(rooms base music tune harp pattern harmony collection arrange explain hands levers proposal learning perform notation sheet files)
 
 set(broken "")
 

@@ -1,7 +1,7 @@
 #include "core/proposal/asked.h"
 
-#include "core/arrange/whynot.h"
 #include "core/base/words.h"
+#include "core/explain/whynot.h"
 #include "core/pattern/own.h"
 
 #include <fmt/format.h>
@@ -88,7 +88,7 @@ base::Result<Proposal> withPattern(Proposal proposal, int position, std::string_
     }
     pattern::Pattern const* const shape = pattern::named(proposal.brief.book, pattern);
     if (shape == nullptr) return Fault{FaultCode::NoSuchPattern, place, std::string(pattern)};
-    auto const why = arrange::whyNot(sceneOf(proposal), proposal.lattice.positions[i], *shape);
+    auto const why = explain::whyNot(sceneOf(proposal), proposal.lattice.positions[i], *shape);
     return Fault{
         FaultCode::CannotPlayHere, place,
         why ? lowerFirst(why->reason) + ": " + why->remedy
@@ -105,12 +105,12 @@ std::vector<Unplayable> unplayable(Proposal const& proposal, int position)
     std::vector<Unplayable> notMeant;
     for (pattern::Pattern const& shape : proposal.brief.book.patterns) {
         if (bestOf(proposal, position, shape.name)) continue;
-        auto const why = arrange::whyNot(scene, place, shape);
+        auto const why = explain::whyNot(scene, place, shape);
         if (!why) continue; // its notes are there under another name
         bool const meant =
             arrange::suitsLevel(shape, scene.level) &&
             pattern::suits(shape, scene.tune.bars[static_cast<std::size_t>(place.bar)].meter);
-        (meant ? hindered : notMeant).push_back({shape.name, arrange::sentence(*why)});
+        (meant ? hindered : notMeant).push_back({shape.name, explain::sentence(*why)});
     }
     hindered.insert(hindered.end(), notMeant.begin(), notMeant.end());
     return hindered;

@@ -3,8 +3,8 @@
 #include "core/arrange/alike.h"
 #include "core/arrange/build.h"
 #include "core/arrange/positions.h"
-#include "core/arrange/reasons.h"
 #include "core/base/words.h"
+#include "core/explain/reasons.h"
 #include "core/hands/handsof.h"
 #include "core/levers/leverplan.h"
 #include "core/proposal/flipmoments.h"
@@ -339,7 +339,7 @@ std::vector<Variant> variants(Proposal const& proposal, int position)
     auto const i = static_cast<std::size_t>(position);
     assert(i < proposal.lattice.candidates.size());
     arrange::Scene const scene = sceneOf(proposal);
-    arrange::ReasonsAt const reasons(scene, proposal.lattice, proposal.solution, position);
+    explain::ReasonsAt const reasons(scene, proposal.lattice, proposal.solution, position);
     std::vector<Variant> out;
     out.reserve(proposal.lattice.candidates[i].size());
     for (int c = 0; c < static_cast<int>(proposal.lattice.candidates[i].size()); ++c)
@@ -353,7 +353,7 @@ std::vector<Variant> variants(Proposal const& proposal, int position)
 
 std::vector<std::string> reasons(Proposal const& proposal, int position, int candidate)
 {
-    return arrange::reasonsFor(sceneOf(proposal), proposal.lattice, proposal.solution, position,
+    return explain::reasonsFor(sceneOf(proposal), proposal.lattice, proposal.solution, position,
                                candidate);
 }
 

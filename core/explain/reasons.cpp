@@ -1,4 +1,4 @@
-#include "core/arrange/reasons.h"
+#include "core/explain/reasons.h"
 
 #include "core/arrange/alike.h"
 #include "core/arrange/laid.h"
@@ -9,7 +9,9 @@
 #include <algorithm>
 #include <utility>
 
-namespace arrange {
+namespace explain {
+
+using namespace arrange;
 
 namespace {
 
@@ -171,4 +173,4 @@ std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
     return ReasonsAt(scene, lattice, solution, position).of(candidate);
 }
 
-} // namespace arrange
+} // namespace explain

@@ -1,14 +1,16 @@
-#include "core/arrange/tellingchord.h"
+#include "core/explain/chordtones.h"
 
-#include "core/arrange/tellingnames.h"
 #include "core/arrange/terms.h"
 #include "core/base/words.h"
+#include "core/explain/names.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 
-namespace arrange::telling {
+namespace explain {
+
+using namespace arrange;
 
 namespace {
 
@@ -109,4 +111,4 @@ std::string wantsLevers(Told const& told)
     return base::said("It leaves the left hand little time to flip a lever.");
 }
 
-} // namespace arrange::telling
+} // namespace explain

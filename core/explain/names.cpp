@@ -1,4 +1,4 @@
-#include "core/arrange/tellingnames.h"
+#include "core/explain/names.h"
 
 #include "core/base/words.h"
 
@@ -7,7 +7,9 @@
 #include <algorithm>
 #include <array>
 
-namespace arrange::telling {
+namespace explain {
+
+using namespace arrange;
 
 namespace {
 
@@ -111,4 +113,4 @@ bool isThird(View const& view, int midi)
     return view.chord.third && midi % 12 == *view.chord.third;
 }
 
-} // namespace arrange::telling
+} // namespace explain

@@ -1,11 +1,11 @@
-#include "core/arrange/telling.h"
+#include "core/explain/judgement.h"
 
 #include "core/arrange/roughness.h"
-#include "core/arrange/tellingchord.h"
-#include "core/arrange/tellingnames.h"
-#include "core/arrange/tellingneighbours.h"
 #include "core/arrange/terms.h"
 #include "core/base/words.h"
+#include "core/explain/chordtones.h"
+#include "core/explain/eitherside.h"
+#include "core/explain/names.h"
 
 #include <fmt/format.h>
 
@@ -14,9 +14,9 @@
 #include <optional>
 #include <set>
 
-namespace arrange {
+namespace explain {
 
-using namespace telling;
+using namespace arrange;
 
 namespace {
 
@@ -472,4 +472,4 @@ std::string character(Told const& told)
     return base::say("Only notes of {}, from {} up.", chordName(told.position), lowest);
 }
 
-} // namespace arrange
+} // namespace explain

@@ -1,7 +1,7 @@
 #include "core/arrange/build.h"
-#include "core/arrange/reasons.h"
 #include "core/arrange/solve.h"
-#include "core/arrange/telling.h"
+#include "core/explain/judgement.h"
+#include "core/explain/reasons.h"
 
 #include "tests/arrange/scenes.h"
 
@@ -10,6 +10,7 @@
 #include <algorithm>
 
 using namespace arrange;
+using namespace explain;
 
 namespace {
 

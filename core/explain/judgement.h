@@ -9,30 +9,30 @@
 #include <string>
 
 // One sentence for each judgement, with the strings and beats it is about.
-namespace arrange {
+namespace explain {
 
 // A voicing in its place, and the chords on either side of it.
 struct Told {
-    Scene const& scene;
-    Position const& position;
-    Position const* before = nullptr; // none at the ends
-    Position const* after = nullptr;
-    View view;
-    Laid laid;
-    Voicing const* voicedBefore = nullptr; // what the best choice has on either side
-    Voicing const* voicedAfter = nullptr;
+    arrange::Scene const& scene;
+    arrange::Position const& position;
+    arrange::Position const* before = nullptr; // none at the ends
+    arrange::Position const* after = nullptr;
+    arrange::View view;
+    arrange::Laid laid;
+    arrange::Voicing const* voicedBefore = nullptr; // what the best choice has on either side
+    arrange::Voicing const* voicedAfter = nullptr;
     std::optional<int> likeBar{};   // an earlier bar with the same tune and chord, and here the
     std::optional<int> unlikeBar{}; // same left hand, or another
 };
 
 // What the term holds against the voicing. Empty where there is nothing to point at.
-std::string against(Term term, Told const& told);
+std::string against(arrange::Term term, Told const& told);
 
 // What the term likes in it.
-std::string inFavour(Term term, Told const& told);
+std::string inFavour(arrange::Term term, Told const& told);
 
 // What the shape is, before anything is compared: "Open fifth and octave on G2: clear in any
 // mode." A rest says what the hand does meanwhile.
 std::string character(Told const& told);
 
-} // namespace arrange
+} // namespace explain

@@ -1,10 +1,11 @@
-#include "core/arrange/whynot.h"
+#include "core/explain/whynot.h"
 
 #include "tests/arrange/scenes.h"
 
 #include <catch2/catch.hpp>
 
 using namespace arrange;
+using namespace explain;
 
 // Each refusal names the string, the beat or the figure that a harper would point at, and what
 // would help. The scenes are those of the tests of the rules themselves.

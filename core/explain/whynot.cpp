@@ -1,4 +1,4 @@
-#include "core/arrange/whynot.h"
+#include "core/explain/whynot.h"
 
 #include "core/arrange/handmove.h"
 #include "core/base/words.h"
@@ -12,7 +12,9 @@
 #include <cstdlib>
 #include <tuple>
 
-namespace arrange {
+namespace explain {
+
+using namespace arrange;
 
 namespace {
 
@@ -212,4 +214,4 @@ std::optional<WhyNot> whyNot(Scene const& scene, Position const& position,
         base::said("choose a shorter pattern, or write your own")};
 }
 
-} // namespace arrange
+} // namespace explain

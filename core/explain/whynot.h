@@ -5,7 +5,7 @@
 #include <optional>
 #include <string>
 
-namespace arrange {
+namespace explain {
 
 // Why a shape cannot be had at a position, and what would help: two halves of one sentence for
 // the arranger, with strings, beats and figures.
@@ -21,7 +21,7 @@ std::string sentence(WhyNot const& why);
 // Why the left hand cannot play a shape there, at any root and in any rhythm of the book; none
 // where it can. Of all the ways to lay it the one is told whose root lies nearest to the left
 // hand's home, and of these the one that comes furthest.
-std::optional<WhyNot> whyNot(Scene const& scene, Position const& position,
+std::optional<WhyNot> whyNot(arrange::Scene const& scene, arrange::Position const& position,
                              pattern::Pattern const& shape);
 
-} // namespace arrange
+} // namespace explain

@@ -1,12 +1,12 @@
 #pragma once
 
-#include "core/arrange/telling.h"
+#include "core/explain/judgement.h"
 
 #include <optional>
 #include <string>
 
 // Sentences on the tones of the chord and on the levers that give them.
-namespace arrange::telling {
+namespace explain {
 
 std::string foreignNote(Told const& told);
 std::string fitsChord(Told const& told);
@@ -18,4 +18,4 @@ std::string statesQuality(Told const& told);
 
 std::string wantsLevers(Told const& told);
 
-} // namespace arrange::telling
+} // namespace explain

@@ -2,14 +2,14 @@
 
 #include "core/arrange/lattice.h"
 #include "core/arrange/scene.h"
-#include "core/arrange/telling.h"
 #include "core/arrange/terms.h"
+#include "core/explain/judgement.h"
 
 #include <optional>
 #include <string>
 #include <vector>
 
-namespace arrange {
+namespace explain {
 
 // What speaks for or against the candidates of one position, in the trade's words: two or three
 // whole sentences, the deciding one first. A candidate of a best arrangement is praised for
@@ -17,8 +17,8 @@ namespace arrange {
 // share is worked out once. All that it is made from must outlive it.
 class ReasonsAt {
 public:
-    ReasonsAt(Scene const& scene, Lattice const& lattice, Solution const& solution,
-              int position);
+    ReasonsAt(arrange::Scene const& scene, arrange::Lattice const& lattice,
+              arrange::Solution const& solution, int position);
     ReasonsAt(ReasonsAt const&) = delete; // its parts point to one another
     ReasonsAt& operator=(ReasonsAt const&) = delete;
     std::vector<std::string> of(int candidate) const;
@@ -26,27 +26,29 @@ public:
 private:
     // A neighbour's shape in the best arrangement, and what joins it to this position.
     struct Beside {
-        View view;
-        Laid laid;
-        Neighbours join;
+        arrange::View view;
+        arrange::Laid laid;
+        arrange::Neighbours join;
     };
-    Account accountOf(int candidate) const;
+    arrange::Account accountOf(int candidate) const;
     Told told(int candidate) const;
 
-    Scene const& m_scene;
-    Lattice const& m_lattice;
-    Solution const& m_solution;
+    arrange::Scene const& m_scene;
+    arrange::Lattice const& m_lattice;
+    arrange::Solution const& m_solution;
     int m_position;
-    View m_view;
+    arrange::View m_view;
     std::optional<Beside> m_before;
     std::optional<Beside> m_after;
-    HandPlace m_handBefore;  // as the shape before ends
-    Ringing m_ringingBefore; // from it
-    HandPlace m_handAfter;   // as the shape after begins
+    arrange::HandPlace m_handBefore;  // as the shape before ends
+    arrange::Ringing m_ringingBefore; // from it
+    arrange::HandPlace m_handAfter;   // as the shape after begins
 };
 
 // Of one candidate.
-std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
-                                    Solution const& solution, int position, int candidate);
+std::vector<std::string> reasonsFor(arrange::Scene const& scene,
+                                    arrange::Lattice const& lattice,
+                                    arrange::Solution const& solution, int position,
+                                    int candidate);
 
-} // namespace arrange
+} // namespace explain

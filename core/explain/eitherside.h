@@ -1,11 +1,11 @@
 #pragma once
 
-#include "core/arrange/telling.h"
+#include "core/explain/judgement.h"
 
 #include <string>
 
 // Sentences on a voicing between those on either side of it.
-namespace arrange::telling {
+namespace explain {
 
 std::string farToGo(Told const& told);
 std::string blurs(Told const& told);
@@ -23,4 +23,4 @@ std::string bassWalks(Told const& told);
 std::string dullOrRestless(Told const& told);
 std::string varied(Told const& told);
 
-} // namespace arrange::telling
+} // namespace explain

@@ -1,7 +1,7 @@
-#include "core/arrange/tellingneighbours.h"
+#include "core/explain/eitherside.h"
 
-#include "core/arrange/tellingnames.h"
 #include "core/base/words.h"
+#include "core/explain/names.h"
 
 #include <fmt/format.h>
 
@@ -9,7 +9,9 @@
 #include <cstdlib>
 #include <optional>
 
-namespace arrange::telling {
+namespace explain {
+
+using namespace arrange;
 
 namespace {
 
@@ -182,4 +184,4 @@ std::string bassWalks(Told const& told)
                 : base::say("The lowest note moves only a little: {}.", lowName(told));
 }
 
-} // namespace arrange::telling
+} // namespace explain
