@@ -1,7 +1,9 @@
 #include "core/sheet/glyphs.h"
 #include "core/sheet/sheet.h"
+#include "core/sheet/words.h"
 #include "tests/paint/application.h"
 #include "tests/sheet/examples.h"
+#include "ui/paint/lettering.h"
 #include "ui/paint/sheetfiles.h"
 #include "ui/paint/sheetfonts.h"
 #include "ui/paint/sheetpainter.h"
@@ -12,9 +14,13 @@
 #include <QPainter>
 #include <QProcess>
 #include <QStandardPaths>
+#include <QSvgRenderer>
 #include <QTemporaryFile>
 #include <QTest>
 #include <QXmlStreamReader>
+
+#include <map>
+#include <vector>
 
 namespace {
 
@@ -134,25 +140,141 @@ TEST_CASE("Text that is taken out of the PDF has the sharp and flat signs of Uni
     CHECK_FALSE(text.contains(QChar(0xE260)));
 }
 
-TEST_CASE("The SVG is well-formed XML of the paper's size and needs no font", "[paint]")
-{
-    QByteArray const svg = ui::svgFile(jigSheet());
-    QXmlStreamReader reader(svg);
-    int paths = 0;
-    int texts = 0;
+namespace {
+
+struct SvgText {
+    QString words;
+    double lengthMm = 0; // of what is to be seen
+};
+
+// The drawing read back by its elements, as SVG 1.1 names them.
+struct SvgParts {
     QString width;
+    QString title;
+    std::map<QString, int> elements;
+    std::vector<SvgText> texts;
+    bool sound = false;
+};
+
+SvgParts partsOf(QByteArray const& svg)
+{
+    SvgParts parts;
+    QXmlStreamReader reader(svg);
+    bool inTitle = false;
+    int inText = 0;
     while (!reader.atEnd()) {
         reader.readNext();
-        if (!reader.isStartElement()) continue;
-        if (reader.name() == QLatin1String("svg"))
-            width = reader.attributes().value("width").toString();
-        if (reader.name() == QLatin1String("path")) ++paths;
-        if (reader.name() == QLatin1String("text")) ++texts;
+        bool const ofText =
+            reader.name() == QLatin1String("text") || reader.name() == QLatin1String("tspan");
+        if (reader.isStartElement()) {
+            ++parts.elements[reader.name().toString()];
+            if (reader.name() == QLatin1String("svg"))
+                parts.width = reader.attributes().value("width").toString();
+            inTitle = reader.name() == QLatin1String("title");
+            if (!ofText) continue;
+            if (inText++ == 0) {
+                parts.texts.emplace_back();
+                // CSS 2.1, 15.3: the last name is one of the generic families.
+                CHECK(reader.attributes().value("font-family").endsWith(u"serif"));
+            }
+            parts.texts.back().lengthMm +=
+                reader.attributes().value("textLength").toDouble() / 10;
+        } else if (reader.isEndElement()) {
+            if (ofText) --inText;
+            inTitle = false;
+        } else if (reader.isCharacters()) {
+            if (inTitle) parts.title += reader.text();
+            if (inText > 0) parts.texts.back().words += reader.text();
+        }
     }
-    CHECK_FALSE(reader.hasError());
-    CHECK(paths > 300);
-    CHECK(texts == 0);
-    CHECK(width == "210mm");
+    parts.sound = !reader.hasError();
+    return parts;
+}
+
+// By a reader of SVG Tiny, which takes a list of fonts for one name and knows no textLength, so
+// that it wants the sheet's own faces.
+QImage shown(QByteArray svg, QSize size)
+{
+    svg.replace("TeX Gyre Termes, Nimbus Roman, Times, Times New Roman, serif",
+                "TeX Gyre Termes");
+    svg.replace("TeX Gyre Heros, Nimbus Sans, Helvetica, Arial, sans-serif", "TeX Gyre Heros");
+    QImage image(size, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    QSvgRenderer(svg).render(&painter);
+    return image;
+}
+
+// Of a thousand dark points of one, those that have none near them in the other.
+double strayInk(QImage const& a, QImage const& b)
+{
+    constexpr int near = 2;
+    auto const dark = [](QImage const& image, int x, int y) {
+        return image.rect().contains(x, y) && qGray(image.pixel(x, y)) < 150;
+    };
+    int stray = 0;
+    int all = 0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x) {
+            if (!dark(a, x, y)) continue;
+            ++all;
+            bool found = false;
+            for (int dy = -near; dy <= near && !found; ++dy)
+                for (int dx = -near; dx <= near && !found; ++dx)
+                    found = dark(b, x + dx, y + dy);
+            if (!found) ++stray;
+        }
+    return 1000.0 * stray / all;
+}
+
+} // namespace
+
+TEST_CASE(
+    "The SVG is well-formed XML of the paper's size, its music outlines and its words text",
+    "[paint]")
+{
+    sheet::Document const document = jigSheet();
+    SvgParts const parts = partsOf(ui::svgFile(document));
+    CHECK(parts.sound);
+    CHECK(parts.width == "210mm");
+    CHECK(parts.elements.at("use") > 250);
+    CHECK(parts.elements.at("path") > 15);
+    std::vector<sheet::Words> words;
+    for (sheet::Mark const& mark : document.pages.front().marks)
+        if (auto const* w = std::get_if<sheet::Words>(&mark.what)) words.push_back(*w);
+    REQUIRE(parts.texts.size() == words.size());
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        CAPTURE(words[i].text);
+        CHECK(parts.texts[i].words == QString::fromStdString(words[i].text));
+        // As long as the layout measured it, in whatever font: SVG 1.1, 10.5, textLength.
+        double const measured = sheet::widthOf(words[i].text, words[i].face, words[i].heightMm);
+        CHECK(parts.texts[i].lengthMm == Approx(measured).epsilon(0.05).margin(0.05));
+    }
+}
+
+TEST_CASE("The SVG shows what the PNG shows", "[paint]")
+{
+    sheet::Document document = jigSheet();
+    // Lines of several pieces are left out: places within a line are not in SVG Tiny.
+    std::erase_if(document.pages.front().marks, [](sheet::Mark const& mark) {
+        auto const* words = std::get_if<sheet::Words>(&mark.what);
+        return words && ui::runsOf(*words).size() > 1;
+    });
+    QImage const picture = ui::sheetImage(document, 150);
+    QImage const drawing = shown(ui::svgFile(document), picture.size());
+    // That reader kerns words a little.
+    CHECK(strayInk(picture, drawing) < 5);
+    CHECK(strayInk(drawing, picture) < 5);
+}
+
+TEST_CASE("Words of an SVG are escaped, and what XML cannot hold is left out", "[paint]")
+{
+    // XML 1.0, 2.2: no control characters but tab and line ends; 2.4: & and < are escaped.
+    sheet::Document document = jigSheet();
+    document.title = "Reed & <Rush> \x01\"quoted\"";
+    SvgParts const parts = partsOf(ui::svgFile(document));
+    CHECK(parts.sound);
+    CHECK(parts.title == "Reed & <Rush> \"quoted\"");
 }
 
 TEST_CASE("The PNG is as large as its paper and is not blank", "[paint]")

@@ -7,7 +7,6 @@
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSvgGenerator>
 
 #include <algorithm>
 #include <cmath>
@@ -17,7 +16,6 @@ namespace ui {
 namespace {
 
 constexpr double mmPerInch = 25.4;
-constexpr double betweenPagesMm = 6;
 
 QPageSize sizeOf(sheet::Page const& page)
 {
@@ -47,17 +45,6 @@ QByteArray metadataOf(sheet::Document const& document)
            "<?xpacket end='w'?>";
 }
 
-QSizeF stackedMm(sheet::Document const& document)
-{
-    QSizeF size;
-    for (sheet::Page const& page : document.pages) {
-        double const gap = size.height() > 0 ? betweenPagesMm : 0;
-        size = QSizeF(std::max(size.width(), page.widthMm),
-                      std::max(size.height(), 0.0) + gap + page.heightMm);
-    }
-    return size;
-}
-
 void paintStacked(QPainter& painter, sheet::Document const& document)
 {
     for (sheet::Page const& page : document.pages) {
@@ -68,6 +55,17 @@ void paintStacked(QPainter& painter, sheet::Document const& document)
 }
 
 } // namespace
+
+QSizeF stackedMm(sheet::Document const& document)
+{
+    QSizeF size;
+    for (sheet::Page const& page : document.pages) {
+        double const gap = size.height() > 0 ? betweenPagesMm : 0;
+        size = QSizeF(std::max(size.width(), page.widthMm),
+                      std::max(size.height(), 0.0) + gap + page.heightMm);
+    }
+    return size;
+}
 
 QByteArray pdfFile(sheet::Document const& document)
 {
@@ -95,27 +93,6 @@ QByteArray pdfFile(sheet::Document const& document)
     }
     painter.end();
     return withReadersData(bytes, document);
-}
-
-QByteArray svgFile(sheet::Document const& document)
-{
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    constexpr int dotsPerMm = 10;
-    QSizeF const size = stackedMm(document) * dotsPerMm;
-    QSvgGenerator generator;
-    generator.setOutputDevice(&buffer);
-    generator.setTitle(QString::fromStdString(document.title));
-    generator.setDescription("Sallow");
-    generator.setResolution(static_cast<int>(std::lround(dotsPerMm * mmPerInch)));
-    generator.setSize(size.toSize());
-    generator.setViewBox(QRectF(QPointF(), size));
-    QPainter painter(&generator);
-    painter.scale(dotsPerMm, dotsPerMm);
-    paintStacked(painter, document);
-    painter.end();
-    return bytes;
 }
 
 QImage sheetImage(sheet::Document const& document, double dotsPerInch)

@@ -4,6 +4,7 @@
 
 #include <QByteArray>
 #include <QImage>
+#include <QSizeF>
 
 namespace ui {
 
@@ -13,7 +14,12 @@ namespace ui {
 // One page of the file for every page; fonts embedded; title and creator set.
 QByteArray pdfFile(sheet::Document const& document);
 
-// One drawing, pages one below the other; letters as outlines, so that no font is needed.
+// Pages one below the other, where a file has room for one drawing.
+inline constexpr double betweenPagesMm = 6;
+QSizeF stackedMm(sheet::Document const& document);
+
+// One drawing, pages one below the other. Signs of music are outlines, words are text: they can
+// be found and changed, and keep place and length in any font.
 QByteArray svgFile(sheet::Document const& document);
 
 // Pages one below the other.

@@ -1,15 +1,10 @@
 #include "ui/paint/sheetpainter.h"
 
-#include "core/sheet/glyphs.h"
-#include "core/sheet/words.h"
+#include "ui/paint/lettering.h"
 #include "ui/paint/sheetfonts.h"
 
-#include <QFontMetricsF>
-#include <QHash>
 #include <QPainter>
 #include <QPainterPath>
-
-#include <string_view>
 
 namespace ui {
 
@@ -44,37 +39,16 @@ QColor colourOf(sheet::Ink ink, SheetColours const& colours)
     return colours.music;
 }
 
+// A cubic reaches three quarters of the way to its control points.
+double halfOf(sheet::Bow const& bow)
+{
+    double const half = bow.thicknessMm / 2 * 4 / 3;
+    return bow.control1.y < bow.from.y ? -half : half;
+}
+
 namespace {
 
 QPointF point(sheet::Point p) { return {p.x, p.y}; }
-
-QString character(char32_t code) { return QString::fromUcs4(&code, 1); }
-
-// Outlines are made once a thread and kept: a page draws the same few signs over and over.
-QPainterPath const& outlineOf(char32_t code)
-{
-    thread_local QHash<char32_t, QPainterPath> outlines;
-    auto found = outlines.find(code);
-    if (found == outlines.end()) {
-        QPainterPath path;
-        path.addText(0, 0, musicGlyphFont(), character(code));
-        found = outlines.insert(code, path);
-    }
-    return *found;
-}
-
-char32_t signGlyph(sheet::AccidentalSign sign)
-{
-    switch (sign) {
-    case sheet::AccidentalSign::Flat:
-        return sheet::glyph::accidentalFlat;
-    case sheet::AccidentalSign::Sharp:
-        return sheet::glyph::accidentalSharp;
-    case sheet::AccidentalSign::Natural:
-        break;
-    }
-    return sheet::glyph::accidentalNatural;
-}
 
 class Painting {
 public:
@@ -91,11 +65,15 @@ public:
 
     void operator()(sheet::Words const& words)
     {
-        double const width = widthOf(words);
-        double x = words.at.x;
-        if (words.anchor == sheet::Anchor::Centre) x -= width / 2;
-        if (words.anchor == sheet::Anchor::Right) x -= width;
-        forEachRun(words.text, [&](std::string_view run) { x += drawRun(run, words, x); });
+        for (LetterRun const& run : runsOf(words)) {
+            if (run.sign != 0) {
+                sheet::Point const at = signPlace(run, words);
+                drawSign(run.sign, QTransform::fromTranslate(at.x, at.y), signSpaceMm(words),
+                         words.ink);
+            } else {
+                drawLetters(run, words);
+            }
+        }
     }
 
     void operator()(sheet::Line const& line)
@@ -114,12 +92,9 @@ public:
         m_painter.drawPolygon(polygon);
     }
 
-    // Two curves through the same ends, a thickness apart in the middle: a cubic reaches three
-    // quarters of the way to its control points.
     void operator()(sheet::Bow const& bow)
     {
-        double const half = bow.thicknessMm / 2 * 4 / 3;
-        double const side = bow.control1.y < bow.from.y ? -half : half;
+        double const side = halfOf(bow);
         auto const outer = [side](sheet::Point p) { return QPointF(p.x, p.y + side); };
         auto const inner = [side](sheet::Point p) { return QPointF(p.x, p.y - side); };
         QPainterPath path(point(bow.from));
@@ -168,69 +143,23 @@ private:
                 return;
             }
             m_painter.setFont(m_musicFont);
-            m_painter.drawText(QPointF(0, 0), character(code));
+            m_painter.drawText(QPointF(0, 0), QString::fromUcs4(&code, 1));
         });
     }
 
-    // Hands over stretches without accidentals, and accidentals one by one.
-    template<typename Take>
-    static void forEachRun(std::string_view text, Take take)
+    void drawLetters(LetterRun const& run, sheet::Words const& words)
     {
-        std::size_t start = 0;
-        for (std::size_t i = 0; i < text.size();) {
-            if (!sheet::accidentalSignAt(text.substr(i))) {
-                ++i;
-                continue;
-            }
-            if (i > start) take(text.substr(start, i - start));
-            take(text.substr(i, sheet::accidentalSignBytes));
-            i += sheet::accidentalSignBytes;
-            start = i;
-        }
-        if (start < text.size()) take(text.substr(start));
-    }
-
-    static QString unicode(std::string_view run)
-    {
-        return QString::fromUtf8(run.data(), static_cast<qsizetype>(run.size()));
-    }
-
-    static double runWidth(std::string_view run, sheet::Words const& words)
-    {
-        if (sheet::accidentalSignAt(run)) return sheet::accidentalSignWidth * words.heightMm;
-        return QFontMetricsF(textFont(words.face)).horizontalAdvance(unicode(run)) / fontEm *
-               words.heightMm;
-    }
-
-    static double widthOf(sheet::Words const& words)
-    {
-        double width = 0;
-        forEachRun(words.text, [&](std::string_view run) { width += runWidth(run, words); });
-        return width;
-    }
-
-    double drawRun(std::string_view run, sheet::Words const& words, double x)
-    {
-        double const em = words.heightMm;
-        if (auto const sign = sheet::accidentalSignAt(run)) {
-            drawSign(signGlyph(*sign),
-                     QTransform::fromTranslate(x + 0.03 * em,
-                                               words.at.y - sheet::accidentalSignRise * em),
-                     sheet::accidentalSignScale * em, words.ink);
-            return runWidth(run, words);
-        }
         QFont const font = textFont(words.face);
-        inEm(QTransform::fromTranslate(x, words.at.y), em, words.ink, [&] {
+        inEm(QTransform::fromTranslate(run.x, words.at.y), words.heightMm, words.ink, [&] {
             if (m_lettering == Lettering::Outlines) {
                 QPainterPath path;
-                path.addText(0, 0, font, unicode(run));
+                path.addText(0, 0, font, letters(run.text));
                 m_painter.drawPath(path);
                 return;
             }
             m_painter.setFont(font);
-            m_painter.drawText(QPointF(0, 0), unicode(run));
+            m_painter.drawText(QPointF(0, 0), letters(run.text));
         });
-        return runWidth(run, words);
     }
 
     QPainter& m_painter;

@@ -25,6 +25,11 @@ struct SheetColours {
 };
 QColor colourOf(sheet::Ink ink, SheetColours const& colours);
 
+// A bow is filled between two curves through the same ends, a thickness apart in the middle:
+// how far down the control points of the outer one lie from the bow's own; those of the inner
+// one lie as far the other way.
+double halfOf(sheet::Bow const& bow);
+
 // Letters as characters of their fonts, or as filled outlines where the reader of the file may
 // not have the fonts.
 enum class Lettering { Fonts, Outlines };
