@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/input.h"
+#include "app/outputs.h"
 #include "app/safekeeping.h"
 #include "core/files/tables/tables.h"
 #include "core/sheet/drawing.h"
@@ -87,7 +88,7 @@ private:
     void joinSafekeeping();
     QString offeredName() const; // for Save as
     void exportTo();
-    base::Result<base::Done> writeShown(std::string const& path);
+    base::Result<base::Done> writeShown(Output const& output);
     std::string ownText() const; // the open tune's own lines
     void exportPages(sheet::Document const& document, QWidget* over);
     void exportLevels();

@@ -1,7 +1,6 @@
 #include "app/filing.h"
 
 #include "app/commands/levels.h"
-#include "app/outputs.h"
 #include "ui/handoutdialog.h"
 #include "ui/paint/printing.h"
 #include "ui/session.h"
@@ -45,7 +44,7 @@ void Filing::exportTo()
     auto output = outputFor(path.toStdString());
     if (!output) return m_workbench.tellFault(output.error());
     auto written = isPages(output->kind)
-                       ? writeShown(output->path)
+                       ? writeShown(*output)
                        : writeOutputs({m_session.proposal(), ownText(), m_tables}, {*output},
                                       kindOf(m_workbench.paperKind()));
     if (!written) return m_workbench.tellFault(written.error());
@@ -53,11 +52,11 @@ void Filing::exportTo()
 }
 
 // The paper that is shown.
-base::Result<base::Done> Filing::writeShown(std::string const& path)
+base::Result<base::Done> Filing::writeShown(Output const& output)
 {
     auto const pages = m_workbench.pages();
     if (!pages) return base::Done{}; // what is missing has been told
-    return writePages(*pages, {path});
+    return writePages(*pages, {output});
 }
 
 void Filing::exportLevels()
@@ -91,7 +90,9 @@ void Filing::exportPages(sheet::Document const& document, QWidget* over)
         tr("Pages (*.pdf *.svg *.png)"));
     if (path.isEmpty()) return;
     m_folder = QFileInfo(path).absolutePath();
-    auto written = writePages(document, {path.toStdString()});
+    auto const output = outputFor(path.toStdString());
+    if (!output) return m_workbench.tellFault(output.error());
+    auto written = writePages(document, {*output});
     if (!written) return m_workbench.tellFault(written.error());
     m_workbench.tellDone(tr("Exported: %1").arg(path));
 }

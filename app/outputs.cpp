@@ -69,16 +69,49 @@ std::string abcOf(arrange::Arrangement const& arrangement, SheetKind kind)
     return "%abc-2.1\n" + files::abcOfTune(tune);
 }
 
-std::string pagesAs(sheet::Document const& document, OutputKind kind)
+using Made = std::vector<std::pair<std::string, std::string>>; // path and bytes
+
+// A file a page, the last first: where the first is there, all are.
+base::Result<Made> pageByPage(sheet::Document const& document, Output const& output,
+                              OutputNames* names)
 {
-    QByteArray const bytes = kind == OutputKind::Pdf   ? ui::pdfFile(document)
-                             : kind == OutputKind::Svg ? ui::svgFile(document)
-                                                       : ui::pngFile(document);
-    return bytes.toStdString();
+    Made made;
+    std::size_t const count = document.pages.size();
+    for (std::size_t page = count; page-- > 0;) {
+        std::string path = output.path;
+        if (count > 1) {
+            path = numbered(path, static_cast<int>(page) + 1);
+            if (names) {
+                auto free = names->claim(path);
+                if (!free) return free.error();
+                path = *std::move(free);
+            }
+        }
+        made.emplace_back(path,
+                          ui::pngFileOfPage(document, page, *output.dotsPerInch).toStdString());
+    }
+    return made;
 }
 
-base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
-                                  SheetKind sheetKind, sheet::SheetStyle const& style)
+base::Result<Made> pagesOf(sheet::Document const& document, Output const& output,
+                           OutputNames* names)
+{
+    if (output.dotsPerInch) return pageByPage(document, output, names);
+    QByteArray const bytes = output.kind == OutputKind::Pdf   ? ui::pdfFile(document)
+                             : output.kind == OutputKind::Svg ? ui::svgFile(document)
+                                                              : ui::pngFile(document);
+    return Made{{output.path, bytes.toStdString()}};
+}
+
+base::Result<base::Done> writeAll(Made const& made)
+{
+    for (auto const& [path, bytes] : made)
+        if (auto written = files::writeWhole(path, bytes); !written) return written.error();
+    return base::Done{};
+}
+
+// Of all that is no picture of pages.
+std::string bytesOf(Finished const& finished, OutputKind kind, SheetKind sheetKind)
 {
     proposal::Proposal const& proposal = finished.proposal;
     if (kind == OutputKind::Plan)
@@ -93,24 +126,29 @@ base::Result<std::string> bytesOf(Finished const& finished, OutputKind kind,
         return files::spokenText(proposal.arrangement, notationKind(sheetKind));
     if (kind == OutputKind::Html)
         return files::spokenHtml(proposal.arrangement, notationKind(sheetKind));
-    if (kind == OutputKind::MusicXml || kind == OutputKind::Mxl) {
-        std::string score = files::musicXml(proposal.arrangement, notationKind(sheetKind));
-        return kind == OutputKind::MusicXml ? score : files::mxlFile(score, "score");
-    }
-    auto document = drawn(proposal.arrangement, sheetKind, style);
-    if (!document) return document.error();
-    return pagesAs(*document, kind);
+    std::string score = files::musicXml(proposal.arrangement, notationKind(sheetKind));
+    return kind == OutputKind::Mxl ? files::mxlFile(score, "score") : score;
 }
 
-base::Result<std::string> bytesOf(perform::PlayedSet const& set, OutputKind kind,
-                                  SheetKind sheetKind, sheet::SheetStyle const& style)
+std::string bytesOf(perform::PlayedSet const& set, OutputKind kind, SheetKind sheetKind)
 {
     if (kind == OutputKind::Midi) return files::midiFile(set);
     if (kind == OutputKind::Text) return files::spokenText(set, notationKind(sheetKind));
-    if (kind == OutputKind::Html) return files::spokenHtml(set, notationKind(sheetKind));
-    auto document = drawn(set, sheetKind, style);
+    return files::spokenHtml(set, notationKind(sheetKind));
+}
+
+// What an output other than sound holds. `What` is what is finished, `toDraw` what is drawn of
+// it.
+template<typename What, typename Drawn>
+base::Result<Made> madeOf(What const& what, Drawn const& toDraw, Output const& output,
+                          SheetKind sheetKind, sheet::SheetStyle const& style,
+                          OutputNames* names)
+{
+    if (!isPages(output.kind))
+        return Made{{output.path, bytesOf(what, output.kind, sheetKind)}};
+    auto const document = drawn(toDraw, sheetKind, style);
     if (!document) return document.error();
-    return pagesAs(*document, kind);
+    return pagesOf(*document, output, names);
 }
 
 } // namespace
@@ -148,23 +186,22 @@ bool isOneForASet(OutputKind kind)
 base::Result<base::Done> writeSet(perform::PlayedSet const& set,
                                   std::vector<perform::KindOfLilt> const& lilts,
                                   std::vector<Output> const& outputs, SheetKind sheetKind,
-                                  sheet::SheetStyle const& style, SoundWish const& sound)
+                                  sheet::SheetStyle const& style, SoundWish const& sound,
+                                  OutputNames* names)
 {
-    std::vector<std::pair<std::string, std::string>> made;
+    Made made;
     for (Output const& output : outputs) {
         if (isSound(output.kind)) continue;
-        auto bytes = bytesOf(set, output.kind, sheetKind, style);
-        if (!bytes) return bytes.error();
-        made.emplace_back(output.path, *std::move(bytes));
+        auto files = madeOf(set, set, output, sheetKind, style, names);
+        if (!files) return files.error();
+        made.insert(made.end(), files->begin(), files->end());
     }
     for (Output const& output : outputs) {
         if (!isSound(output.kind)) continue;
         auto const written = writeSoundFiles(set, lilts, soundFiles(output.path, sound));
         if (!written) return written.error();
     }
-    for (auto const& [path, bytes] : made)
-        if (auto written = files::writeWhole(path, bytes); !written) return written.error();
-    return base::Done{};
+    return writeAll(made);
 }
 
 std::vector<std::string> filesOf(Output const& output, SoundWish const& sound)
@@ -236,14 +273,16 @@ std::string numbered(std::string const& path, int number)
 
 base::Result<base::Done> writeOutputs(Finished const& finished,
                                       std::vector<Output> const& outputs, SheetKind sheetKind,
-                                      sheet::SheetStyle const& style, SoundWish const& sound)
+                                      sheet::SheetStyle const& style, SoundWish const& sound,
+                                      OutputNames* names)
 {
-    std::vector<std::pair<Output, std::string>> made;
+    Made made;
     for (Output const& output : outputs) {
         if (isSound(output.kind)) continue;
-        auto bytes = bytesOf(finished, output.kind, sheetKind, style);
-        if (!bytes) return bytes.error();
-        made.emplace_back(output, *std::move(bytes));
+        auto files =
+            madeOf(finished, finished.proposal.arrangement, output, sheetKind, style, names);
+        if (!files) return files.error();
+        made.insert(made.end(), files->begin(), files->end());
     }
     // Sound goes to its file as it is rendered (whole or not at all, like the others), so it
     // comes first: it is the one most likely to be refused.
@@ -254,29 +293,22 @@ base::Result<base::Done> writeOutputs(Finished const& finished,
                             soundFiles(output.path, sound));
         if (!written) return written.error();
     }
-    for (auto const& [output, bytes] : made) {
-        auto written = files::writeWhole(output.path, bytes);
-        if (!written) return written.error();
-    }
-    return base::Done{};
+    return writeAll(made);
 }
 
 base::Result<base::Done> writePages(sheet::Document const& document,
-                                    std::vector<std::string> const& paths)
+                                    std::vector<Output> const& outputs, OutputNames* names)
 {
-    std::vector<Output> outputs;
-    for (std::string const& path : paths) {
-        Ending const* ending = endingOf(path);
-        if (!ending || !isPages(ending->kind))
-            return base::Fault{base::FaultCode::UnknownFileKind, path,
-                               base::said("pages are written as .pdf, .svg or .png")};
-        outputs.push_back({path, ending->kind});
-    }
+    Made made;
     for (Output const& output : outputs) {
-        auto written = files::writeWhole(output.path, pagesAs(document, output.kind));
-        if (!written) return written.error();
+        if (!isPages(output.kind))
+            return base::Fault{base::FaultCode::UnknownFileKind, output.path,
+                               base::said("pages are written as .pdf, .svg or .png")};
+        auto files = pagesOf(document, output, names);
+        if (!files) return files.error();
+        made.insert(made.end(), files->begin(), files->end());
     }
-    return base::Done{};
+    return writeAll(made);
 }
 
 } // namespace app

@@ -9,6 +9,7 @@
 #include "core/sheet/drawing.h"
 #include "core/sheet/sheet.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -20,6 +21,8 @@ enum class SheetKind { Arrangement, Pattern, Lead };
 struct Output {
     std::string path;
     OutputKind kind;
+    std::optional<int>
+        dotsPerInch{}; // PNG: a file a page in this resolution; none: all pages in one
 };
 
 // The files that an output makes: that of its name, but for a practice pack.
@@ -48,10 +51,12 @@ std::string numbered(std::string const& path, int number);
 base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind,
                                     sheet::SheetStyle const& style = {});
 
-// Writes pages that are no tune's sheet. Faults: UnknownFileKind where a path's ending is none
-// of pages, CannotWrite.
+// Writes pages. A file a page is numbered (numbered()) where there are several, under a name
+// that `names`, if they are given, leave it. Faults: UnknownFileKind for an output that is none
+// of pages, BadCall, CannotWrite.
 base::Result<base::Done> writePages(sheet::Document const& document,
-                                    std::vector<std::string> const& paths);
+                                    std::vector<Output> const& outputs,
+                                    OutputNames* names = nullptr);
 
 // The pages of a set, of a kind of sheet.
 base::Result<sheet::Document> drawn(perform::PlayedSet const& set, SheetKind kind,
@@ -63,7 +68,8 @@ bool isOneForASet(OutputKind kind);
 base::Result<base::Done> writeSet(perform::PlayedSet const& set,
                                   std::vector<perform::KindOfLilt> const& lilts,
                                   std::vector<Output> const& outputs, SheetKind sheet,
-                                  sheet::SheetStyle const& style, SoundWish const& sound);
+                                  sheet::SheetStyle const& style, SoundWish const& sound,
+                                  OutputNames* names = nullptr);
 
 // What outputs are made from.
 struct Finished {
@@ -72,11 +78,12 @@ struct Finished {
     files::Tables const& tables;
 };
 
-// Makes every output first and then writes them, each whole or not at all. Faults: those of
-// drawing and sound, CannotWrite.
+// Makes every output first and then writes them, each whole or not at all; `names` as for
+// writePages. Faults: those of drawing and sound, BadCall, CannotWrite.
 base::Result<base::Done> writeOutputs(Finished const& finished,
                                       std::vector<Output> const& outputs, SheetKind sheet,
                                       sheet::SheetStyle const& style = {},
-                                      SoundWish const& sound = {});
+                                      SoundWish const& sound = {},
+                                      OutputNames* names = nullptr);
 
 } // namespace app

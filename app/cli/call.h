@@ -5,6 +5,7 @@
 #include "core/proposal/keyranking.h"
 #include "core/sheet/sheet.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -67,6 +68,7 @@ struct Call {
     ArrangeOptions options;
     SheetKind sheet = SheetKind::Arrangement;
     sheet::SheetStyle style;
+    std::optional<int> resolution; // of PNG, in dots an inch; none: all pages in one picture
     SoundOptions sound;
     SeveralOptions several;
     bool json = false;

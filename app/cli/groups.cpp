@@ -218,6 +218,15 @@ Options printSizeOptions(Call& call)
          "do not read music"}};
 }
 
+Options resolutionOptions(Call& call)
+{
+    return {
+        {"--resolution", &call.resolution,
+         "PNG: a file a page, numbered where there are several, in this many dots an inch, 50 "
+         "to 600; without it all pages are one picture at 150",
+         from(50, 600)}};
+}
+
 Options sheetOptions(Call& call)
 {
     return {choice("--sheet", call.sheet,

@@ -41,6 +41,7 @@ cli::Options sourceOptions(Call& call);
 cli::Options noteOptions(Call& call);
 cli::Options paperOptions(Call& call);
 cli::Options printSizeOptions(Call& call);
+cli::Options resolutionOptions(Call& call);
 cli::Options sheetOptions(Call& call);
 // What is heard in sound files, and how.
 cli::Options soundOptions(Call& call);

@@ -155,9 +155,26 @@ base::Result<std::vector<Output>> outputsOf(Call const& call)
     for (std::string const& path : call.outputs) {
         auto output = outputFor(path);
         if (!output) return output.error();
+        if (output->kind == OutputKind::Png) output->dotsPerInch = call.resolution;
         outputs.push_back(*std::move(output));
     }
+    if (call.resolution && std::ranges::none_of(outputs, [](Output const& o) {
+            return o.dotsPerInch.has_value();
+        }))
+        return base::Fault{base::FaultCode::BadCall, "--resolution",
+                           base::said("it is for .png, and none is asked for")};
     return outputs;
+}
+
+base::Result<std::vector<Output>> pageOutputsOf(Call const& call)
+{
+    for (std::string const& path : call.outputs) {
+        auto const output = outputFor(path);
+        if (!output || !isPages(output->kind))
+            return base::Fault{base::FaultCode::UnknownFileKind, path,
+                               base::said("pages are written as .pdf, .svg or .png")};
+    }
+    return outputsOf(call);
 }
 
 } // namespace app

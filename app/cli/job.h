@@ -45,6 +45,8 @@ std::string placeOf(Book const& book, tune::Tune const& tune);
 // The outputs: kinds and names of the files asked for, none of which is an input or named twice.
 // Faults: UnknownFileKind, BadCall.
 base::Result<std::vector<Output>> outputsOf(Call const& call);
+// The same for a verb that makes pages alone.
+base::Result<std::vector<Output>> pageOutputsOf(Call const& call);
 // How its sound files are to be made. Fault: BadCall for words that are off, or where no output is a
 // sound file.
 base::Result<SoundWish> soundOf(Call const& call, files::Tables const& tables,

@@ -24,7 +24,7 @@ ExitStatus arrangeBrief(Job const& job, proposal::Brief const& brief,
     auto own = claimed(outputs, names);
     if (!own) return refuse(own.error());
     auto written =
-        writeOutputs({*proposal, abc, job.tables}, *own, call.sheet, call.style, sound);
+        writeOutputs({*proposal, abc, job.tables}, *own, call.sheet, call.style, sound, &names);
     return written ? Fine : refuse(written.error());
 }
 

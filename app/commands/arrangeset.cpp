@@ -70,7 +70,7 @@ base::Result<base::Done> writeWholeSet(Job const& job, perform::PlayedSet const&
 {
     auto const own = claimed(outputs, names);
     if (!own) return own.error();
-    return writeSet(set, job.tables.lilts, *own, job.call.sheet, job.call.style, sound);
+    return writeSet(set, job.tables.lilts, *own, job.call.sheet, job.call.style, sound, &names);
 }
 
 base::Result<base::Done> writeEachTune(Job const& job, std::vector<Chosen> const& tunes,
@@ -81,8 +81,8 @@ base::Result<base::Done> writeEachTune(Job const& job, std::vector<Chosen> const
         auto const own = claimed(numberedAll(outputs, static_cast<int>(i) + 1), names);
         if (!own) return own.error();
         std::string const abc = files::ownText(job.book.text, tunes[i].entry);
-        auto const written =
-            writeOutputs({proposals[i], abc, job.tables}, *own, job.call.sheet, job.call.style);
+        auto const written = writeOutputs({proposals[i], abc, job.tables}, *own, job.call.sheet,
+                                          job.call.style, {}, &names);
         if (!written) return written.error();
     }
     return base::Done{};

@@ -8,8 +8,10 @@ namespace app {
 ExitStatus drill(Call const& call)
 {
     OutputNames names = namesFor(call);
-    auto const paths = claimed(call.outputs, names);
-    if (!paths) return refuse(paths.error());
+    auto const asked = pageOutputsOf(call);
+    if (!asked) return refuse(asked.error());
+    auto const outputs = claimed(*asked, names);
+    if (!outputs) return refuse(outputs.error());
     auto const job = jobOfOneTune(call);
     if (!job) return refuse(job.error());
     auto const font = ui::musicFont();
@@ -18,8 +20,8 @@ ExitStatus drill(Call const& call)
     if (!brief) return refuse(brief.error());
     auto const proposal = proposed(*job, *brief);
     if (!proposal) return refuseProposal(*job, *brief, proposal.error());
-    auto const written =
-        writePages(sheet::drillSheet(proposal->arrangement, *font, call.style), *paths);
+    auto const written = writePages(sheet::drillSheet(proposal->arrangement, *font, call.style),
+                                    *outputs, &names);
     return written ? Fine : refuse(written.error());
 }
 

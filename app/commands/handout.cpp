@@ -67,8 +67,10 @@ base::Result<sheet::HandoutWish> wishOf(Call const& call, files::Tables const& t
 ExitStatus handout(Call const& call)
 {
     OutputNames names = namesFor(call);
-    auto const paths = claimed(call.outputs, names);
-    if (!paths) return refuse(paths.error());
+    auto const asked = pageOutputsOf(call);
+    if (!asked) return refuse(asked.error());
+    auto const outputs = claimed(*asked, names);
+    if (!outputs) return refuse(outputs.error());
     auto tables = openShelf(call.options);
     if (!tables) return refuse(tables.error());
     auto font = ui::musicFont();
@@ -77,7 +79,7 @@ ExitStatus handout(Call const& call)
     if (!wish) return refuse(wish.error());
     auto document = sheet::handout(*wish, *font, call.style);
     if (!document) return refuse(document.error());
-    auto written = writePages(*document, *paths);
+    auto written = writePages(*document, *outputs, &names);
     return written ? Fine : refuse(written.error());
 }
 

@@ -57,11 +57,11 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
     for (base::Fault const& fault : made->leftOut)
         std::cerr << "sallow: " << base::said("note: this level is left out: ")
                   << base::sentence(fault) << '\n';
-    std::vector<std::string> pages;
+    std::vector<Output> pages;
     std::vector<Output> others;
     for (Output const& output : outputs) {
         if (isPages(output.kind) && kind == SheetKind::Arrangement)
-            pages.push_back(output.path);
+            pages.push_back(output);
         else
             others.push_back(output);
     }
@@ -77,7 +77,7 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
         if (own.empty()) continue;
         auto free = claimed(own, names);
         if (!free) return free.error();
-        auto written = writeOutputs({proposal, abc, tables}, *free, kind, style, sound);
+        auto written = writeOutputs({proposal, abc, tables}, *free, kind, style, sound, &names);
         if (!written) return written.error();
     }
     if (pages.empty()) return base::Done{};
@@ -85,7 +85,7 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
     if (!free) return free.error();
     auto font = ui::musicFont();
     if (!font) return font.error();
-    return writePages(sheet::levelPack(arrangements, *font, style), *free);
+    return writePages(sheet::levelPack(arrangements, *font, style), *free, &names);
 }
 
 } // namespace app

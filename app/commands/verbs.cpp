@@ -27,40 +27,47 @@ std::span<Verb const> verbs()
 {
     static std::vector<Verb> const table{
         {"arrange", "arrange a tune and save it as sheet, sound or data",
-         std::vector<Group>{tuneInput, tuneOptions, anyOutputs, sheetOptions, setOptions, levelsOptions,
-                            printSizeOptions, soundOptions, namingOptions} +
+         std::vector<Group>{tuneInput, tuneOptions, anyOutputs, sheetOptions, setOptions,
+                            levelsOptions, printSizeOptions, resolutionOptions, soundOptions,
+                            namingOptions} +
              page + arranging,
          arrange, true},
         {"batch", "arrange every tune of a tunebook, or of all the tunebooks in a folder",
-         std::vector<Group>{batchInput, folderOutput, batchOptions, printSizeOptions, soundOptions,
-                            namingOptions} +
+         std::vector<Group>{batchInput, folderOutput, batchOptions, printSizeOptions,
+                            soundOptions, namingOptions} +
              page + arranging,
          batch, true},
         {"weigh", "save every chord, shape and score that was compared",
          std::vector<Group>{tuneInput, tuneOptions, latticeOutput} + leftHand, weigh},
         {"keys", "list the keys for a tune on a harp, best first, with the levers to set",
-         std::vector<Group>{tuneInput, tuneOptions, asJson, setOptions, keyOrderOptions, namingOptions} +
+         std::vector<Group>{tuneInput, tuneOptions, asJson, setOptions, keyOrderOptions,
+                            namingOptions} +
              wishes,
          keys},
-        {"patterns", "list the pattern book, with your own patterns",
+        {"patterns",
+         "list the pattern book, with your own patterns",
          {asJson, ownPatternOptions},
          patterns},
         {"handout",
          "make a pattern handout: a page for each pattern, with strings, music and bars to "
          "practise",
-         {pageOutputs, handoutOptions, harpOptions, titleOptions, noteOptions, paperOptions},
-         handout, true},
+         {pageOutputs, handoutOptions, harpOptions, titleOptions, noteOptions, paperOptions,
+          resolutionOptions},
+         handout,
+         true},
         {"drill",
          "make a placing drill: the tune's left-hand shapes in order, to place, roll and come "
          "off",
          std::vector<Group>{tuneInput, tuneOptions, pageOutputs, titleOptions, creditOptions,
-                            paperOptions, settingOptions} +
+                            paperOptions, resolutionOptions, settingOptions} +
              leftHand,
          drill, true},
         {"picture", "save a picture of the workbench as PNG",
-         std::vector<Group>{tuneInput, tuneOptions, pictureOutput, pictureOptions} + words + arranging,
+         std::vector<Group>{tuneInput, tuneOptions, pictureOutput, pictureOptions} + words +
+             arranging,
          picture, true},
-        {"check", "read a file and report every problem in it; save nothing",
+        {"check",
+         "read a file and report every problem in it; save nothing",
          {checkInput, asJson},
          check},
         {"tunes",

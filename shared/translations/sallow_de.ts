@@ -9005,6 +9005,14 @@ Die Liste bleibt auf diesem Rechner.</translation>
         <translation>Die Liste Ihrer Stücke war beschädigt (%1); Ihre Stücke werden daher neu gelesen.</translation>
     </message>
     <message>
+        <source>PNG: a file a page, numbered where there are several, in this many dots an inch, 50 to 600; without it all pages are one picture at 150</source>
+        <translation>PNG: eine Datei je Seite, nummeriert, wo es mehrere sind, mit so vielen Punkten je Zoll, 50 bis 600; ohne sie sind alle Seiten ein Bild mit 150</translation>
+    </message>
+    <message>
+        <source>it is for .png, and none is asked for</source>
+        <translation>sie gilt für .png, und keine ist verlangt</translation>
+    </message>
+    <message>
         <source>normal, large or huge</source>
         <translation>normal, large oder huge</translation>
     </message>

@@ -26,6 +26,32 @@ TEST_CASE("A tune is arranged into every kind of file the program writes", "[com
     CHECK(contents(folder.at("a.plan.json")).find("\"plan\"") != std::string::npos);
 }
 
+TEST_CASE("With a resolution a PNG is a file a page, of as many dots as the paper has inches",
+          "[commandline]")
+{
+    Folder folder;
+    // A PNG states its width in the bytes 16 to 19, highest first (PNG 1.2, 11.2.2).
+    auto const width = [](std::string const& png) {
+        int dots = 0;
+        for (std::size_t i = 16; i < 20 && i < png.size(); ++i)
+            dots = dots * 256 + static_cast<unsigned char>(png[i]);
+        return dots;
+    };
+    std::string const in = folder.file("a.abc", good);
+    CHECK(sallow("arrange " + in + " --resolution 100 -o " + folder.at("a.png")).status == 0);
+    CHECK(width(contents(folder.at("a.png"))) == 827); // 210 mm are 8.27 inches
+
+    std::string bars;
+    for (int i = 0; i < 60; ++i) bars += "\"G\"GABc dcBA|";
+    std::string const longer = folder.file("b.abc", head + bars + "]\n");
+    CHECK(sallow("arrange " + longer + " --resolution 50 -o " + folder.at("b.png")).status ==
+          0);
+    CHECK(width(contents(folder.at("b-1.png"))) == 413);
+    CHECK(width(contents(folder.at("b-2.png"))) == 413);
+    CHECK_FALSE(fs::exists(folder.at("b.png")));
+    CHECK(sallow("arrange " + in + " --resolution 100 -o " + folder.at("a.pdf")).status == 2);
+}
+
 TEST_CASE("Standard input is read for a dash", "[commandline]")
 {
     Folder folder;

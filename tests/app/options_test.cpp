@@ -61,6 +61,7 @@ std::vector<Row> const rows{
     {"--note", "--note Her", ""},
     {"--paper", "--paper letter", "--paper a5"},
     {"--print-size", "--print-size large", "--print-size odd"},
+    {"--resolution", "--resolution 60", "--resolution 7", "-o OUT/r.png"},
     {"--coloured", "--coloured", ""},
     {"--note-names", "--note-names", ""},
     {"--string-path", "--string-path", ""},

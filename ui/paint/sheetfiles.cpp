@@ -54,6 +54,25 @@ void paintStacked(QPainter& painter, sheet::Document const& document)
     }
 }
 
+QImage blank(QSize size, double dotsPerInch, sheet::Document const& document)
+{
+    QImage image(size.expandedTo({1, 1}), QImage::Format_RGB32);
+    int const dotsPerMetre = static_cast<int>(std::lround(1000 * dotsPerInch / mmPerInch));
+    image.setDotsPerMeterX(dotsPerMetre);
+    image.setDotsPerMeterY(dotsPerMetre);
+    image.setText("Title", QString::fromStdString(document.title));
+    return image;
+}
+
+QByteArray asPng(QImage const& image)
+{
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    image.save(&buffer, "PNG");
+    return bytes;
+}
+
 } // namespace
 
 QSizeF stackedMm(sheet::Document const& document)
@@ -97,27 +116,34 @@ QByteArray pdfFile(sheet::Document const& document)
 
 QImage sheetImage(sheet::Document const& document, double dotsPerInch)
 {
-    double const scale = dotsPerInch / mmPerInch;
-    QSizeF const size = stackedMm(document) * scale;
-    QImage image(std::max(1, static_cast<int>(std::ceil(size.width()))),
-                 std::max(1, static_cast<int>(std::ceil(size.height()))), QImage::Format_RGB32);
+    QSizeF const size = stackedMm(document) * (dotsPerInch / mmPerInch);
+    QImage image = blank(QSize(static_cast<int>(std::ceil(size.width())),
+                               static_cast<int>(std::ceil(size.height()))),
+                         dotsPerInch, document);
     image.fill(QColor(0xe6, 0xe4, 0xdc)); // between the pages
-    image.setDotsPerMeterX(static_cast<int>(std::lround(1000 * scale)));
-    image.setDotsPerMeterY(static_cast<int>(std::lround(1000 * scale)));
-    image.setText("Title", QString::fromStdString(document.title));
     QPainter painter(&image);
-    painter.scale(scale, scale);
+    painter.scale(dotsPerInch / mmPerInch, dotsPerInch / mmPerInch);
     paintStacked(painter, document);
     return image;
 }
 
 QByteArray pngFile(sheet::Document const& document, double dotsPerInch)
 {
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    sheetImage(document, dotsPerInch).save(&buffer, "PNG");
-    return bytes;
+    return asPng(sheetImage(document, dotsPerInch));
+}
+
+QByteArray pngFileOfPage(sheet::Document const& document, std::size_t page, double dotsPerInch)
+{
+    double const scale = dotsPerInch / mmPerInch;
+    sheet::Page const& drawn = document.pages[page];
+    QImage image =
+        blank((QSizeF(drawn.widthMm, drawn.heightMm) * scale).toSize(), dotsPerInch, document);
+    image.fill(SheetColours{}.paper);
+    QPainter painter(&image);
+    painter.scale(scale, scale);
+    paintPage(painter, drawn);
+    painter.end();
+    return asPng(image);
 }
 
 } // namespace ui

@@ -22,9 +22,10 @@ QSizeF stackedMm(sheet::Document const& document);
 // be found and changed, and keep place and length in any font.
 QByteArray svgFile(sheet::Document const& document);
 
-// Pages one below the other.
+// Pictures: of all pages one below the other, or of one page.
 inline constexpr double pngDotsPerInch = 150;
 QImage sheetImage(sheet::Document const& document, double dotsPerInch = pngDotsPerInch);
 QByteArray pngFile(sheet::Document const& document, double dotsPerInch = pngDotsPerInch);
+QByteArray pngFileOfPage(sheet::Document const& document, std::size_t page, double dotsPerInch);
 
 } // namespace ui
