@@ -7,6 +7,7 @@
 #include <array>
 #include <set>
 #include <string>
+#include <utility>
 
 namespace arrange {
 
@@ -282,7 +283,7 @@ public:
             if (Laid* const laid = std::get_if<Laid>(&attempt)) add(std::move(*laid));
         }
     }
-    std::vector<Laid> take() { return std::move(m_laid); }
+    std::vector<Laid> take() { return std::exchange(m_laid, {}); }
 
 private:
     void add(Laid laid)

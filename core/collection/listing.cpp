@@ -124,7 +124,7 @@ std::string folded(std::string_view words)
             continue;
         }
         std::size_t const low = next & 0x3FU;
-        out += byte == 0xC3 ? latin1[low] : latinA[64 * (byte - 0xC4U) + low];
+        out += byte == 0xC3 ? latin1[low] : latinA[std::size_t{64} * (byte - 0xC4U) + low];
         ++i;
     }
     return out;

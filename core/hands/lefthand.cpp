@@ -118,16 +118,16 @@ bool canLie(Arrangement const& arrangement, Pluck const& pluck)
 {
     Player const player{arrangement.harp, arrangement.hand};
     auto const ways = movesTo({}, pluck, player);
-    return canKeepSet(pluck) &&
-           std::any_of(ways.begin(), ways.end(), [&](HandMove const& move) {
-               for (std::size_t i = 0; i + 1 < move.fingers.size(); ++i)
-                   for (std::size_t j = i + 1; j < move.fingers.size(); ++j)
-                       if (!lieTogether(arrangement.harp, arrangement.hand,
-                                        {pluck.strings[i], move.fingers[i]},
-                                        {pluck.strings[j], move.fingers[j]}))
-                           return false;
-               return true;
-           });
+    auto const lies = [&](HandMove const& move) {
+        for (std::size_t i = 0; i + 1 < move.fingers.size(); ++i)
+            for (std::size_t j = i + 1; j < move.fingers.size(); ++j)
+                if (!lieTogether(arrangement.harp, arrangement.hand,
+                                 {pluck.strings[i], move.fingers[i]},
+                                 {pluck.strings[j], move.fingers[j]}))
+                    return false;
+        return true;
+    };
+    return canKeepSet(pluck) && std::ranges::any_of(ways, lies);
 }
 
 // The notes that stand at a place of the tune, from the lowest.

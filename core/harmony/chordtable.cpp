@@ -16,8 +16,9 @@ std::string text(Degree degree)
 std::optional<Degree> degreeFrom(std::string_view written)
 {
     Degree degree;
-    char const* const end = written.data() + written.size();
-    auto const read = std::from_chars(written.data(), end, degree.semitones);
+    char const* const from = written.data();
+    char const* const end = from + written.size();
+    auto const read = std::from_chars(from, end, degree.semitones);
     if (read.ec != std::errc() || degree.semitones < 0 || degree.semitones > 11) return {};
     std::string_view const rest(read.ptr, static_cast<std::size_t>(end - read.ptr));
     if (rest == "m")

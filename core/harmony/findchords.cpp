@@ -427,11 +427,10 @@ std::vector<std::pair<int, int>> unletteredBars(tune::Tune const& tune)
             ++from;
             continue;
         }
-        int to = from;
-        while (to + 1 < bars && tune.bars[static_cast<std::size_t>(to + 1)].chords.empty())
-            ++to;
-        if (to - from + 1 >= leastBars && !silent) runs.emplace_back(from, to);
-        from = to + 1;
+        int past = from + 1;
+        while (past < bars && tune.bars[static_cast<std::size_t>(past)].chords.empty()) ++past;
+        if (past - from >= leastBars && !silent) runs.emplace_back(from, past - 1);
+        from = past;
     }
     int without = 0;
     for (auto const& [from, to] : runs) without += to - from + 1;
@@ -446,7 +445,7 @@ std::optional<music::Chord> homeAtEnd(tune::Tune const& tune)
     int const last = static_cast<int>(tune.bars.size()) - 1;
     if (spans.empty() || spans.back().bar != last) return std::nullopt;
     Key const key = tune.bars.back().key;
-    music::Chord const home = chordOn(homeDegree(key.mode), signature(key));
+    music::Chord home = chordOn(homeDegree(key.mode), signature(key));
     if (music::contains(spans.back().chord, pitchClass(key.tonic))) return std::nullopt;
     std::optional<int> end;
     for (tune::Note const& note : tune.bars.back().notes)

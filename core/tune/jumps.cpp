@@ -140,7 +140,7 @@ std::optional<Ways> waysOf(Tune const& tune)
         if (!toCoda && codas.size() > 1) toCoda = barBefore(tune, codas.front(), true);
         std::size_t const coda = barFrom(tune, codas.back());
         if (!toCoda || coda <= ways.jumpAfter || coda >= tune.bars.size()) return std::nullopt;
-        ways.leavesAfter = *toCoda;
+        ways.leavesAfter = toCoda;
         ways.codaFrom = coda;
     } else if (!fines.empty()) {
         ways.endsAfter = barBefore(tune, fines.front(), false);

@@ -102,13 +102,11 @@ bool suits(Kind kind, Meter m)
     case Kind::Mazurka:
         return isMeter(m, 3, 4) || isMeter(m, 3, 8);
     case Kind::Jig:
-        return isMeter(m, 6, 8) || isMeter(m, 12, 8);
     case Kind::SingleJig:
         return isMeter(m, 6, 8) || isMeter(m, 12, 8);
     case Kind::SlipJig:
         return isMeter(m, 9, 8);
     case Kind::Reel:
-        return isCommon(m) || isMeter(m, 2, 4);
     case Kind::Hornpipe:
         return isCommon(m) || isMeter(m, 2, 4);
     case Kind::TripleHornpipe:

@@ -230,7 +230,7 @@ std::vector<NoteInLine> notesInLine(Tune const& tune, Tempo tempo, WayPrices con
                       here.function},
                 static_cast<int>(figures.size()));
             here.figure = known->second;
-            out.push_back(std::move(here));
+            out.push_back(here);
         }
     }
     return out;

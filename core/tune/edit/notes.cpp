@@ -78,8 +78,9 @@ void putFrom(Bar& bar, int first, std::vector<Note> notes, Length length)
                 dissolve(bar, *tuplet);
                 again = true;
             }
-        if (!again) replace(bar, first, stretch.past, std::move(notes), stretch.over);
-        if (!again) return;
+        if (again) continue;
+        replace(bar, first, stretch.past, std::move(notes), stretch.over);
+        return;
     }
 }
 

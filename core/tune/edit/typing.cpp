@@ -82,7 +82,8 @@ Typed put(Typing typing, std::vector<Pitch> pitches)
     if (typing.at.note == noteCount(tune, typing.at.bar) &&
         typing.at.bar + 1 == barCount(tune) &&
         tune.bars.back().length >= barLength(tune.bars.back().meter)) {
-        tune = withBars(std::move(tune), barCount(tune));
+        int const bars = barCount(tune);
+        tune = withBars(std::move(tune), bars);
         typing.at = {barCount(tune) - 1, 0};
     }
     NoteAt const at = typing.at;
@@ -111,7 +112,7 @@ Typed letter(Typing typing, char sign)
     Pitch pitch =
         typedPitch(typing.tune, typing.at, static_cast<music::Letter>(static_cast<int>(place)));
     if (typing.accidental) pitch.alter = *typing.accidental;
-    if (!typing.graceOpen) return put(std::move(typing), {pitch});
+    if (!typing.graceOpen || !typing.graces) return put(std::move(typing), {pitch});
     typing.graces->push_back(pitch);
     typing.accidental.reset();
     return {std::move(typing), {}};
@@ -255,7 +256,7 @@ Typed typed(Typing typing, char sign)
 
 Typed played(Typing typing, Pitch pitch)
 {
-    if (!typing.graceOpen) return put(std::move(typing), {pitch});
+    if (!typing.graceOpen || !typing.graces) return put(std::move(typing), {pitch});
     typing.graces->push_back(pitch);
     return {std::move(typing), {}};
 }
