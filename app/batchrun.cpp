@@ -71,38 +71,24 @@ QStringList optionsFor(ui::Session const& session, files::Tables const& tables)
     return out;
 }
 
-BatchRun::BatchRun(ui::Workbench& workbench, ui::Session& session, Filing& filing,
-                   files::Tables const& tables, QString program)
-    : QObject(&workbench), m_workbench(workbench), m_session(session), m_filing(filing),
-      m_tables(tables), m_copy(std::move(program), this)
+BatchRun::BatchRun(Desk const& desk, QString program)
+    : BesideWindow(desk, desk.workbench.actions().batch, std::move(program))
 {
-    connect(workbench.actions().batch, &QAction::triggered, this, &BatchRun::open);
-    connect(&m_copy, &SecondCopy::said, this, &BatchRun::hear);
-    connect(&m_copy, &SecondCopy::ended, this, &BatchRun::tellEnd);
 }
 
 void BatchRun::open()
 {
     if (!m_dialog) {
-        proposal::Brief const& brief = m_session.standing();
-        m_dialog = new ui::BatchDialog(m_filing.folder(),
-                                       tr("%1, %2 hand, level %3")
-                                           .arg(ui::harpWords(brief.harp), ui::handWords(brief.hand))
-                                           .arg(brief.level.number),
-                                       &m_workbench);
-        m_dialog->setAttribute(Qt::WA_DeleteOnClose);
-        connect(m_dialog, &QObject::destroyed, this, [this] { m_dialog = nullptr; });
+        m_dialog = new ui::BatchDialog(m_desk.filing.folder(), forWhom(), &m_desk.workbench);
         connect(m_dialog, &ui::BatchDialog::startClicked, this, &BatchRun::start);
         connect(m_dialog, &ui::BatchDialog::cancelClicked, &m_copy, &SecondCopy::stop);
         connect(m_dialog, &ui::BatchDialog::placeWanted, this,
                 [this](ui::BatchPlace const& at) {
-                    if (m_filing.openTune(at.file, at.number))
-                        m_workbench.chooseBarNumber(at.bar);
+                    if (m_desk.filing.openTune(at.file, at.number))
+                        m_desk.workbench.chooseBarNumber(at.bar);
                 });
     }
-    m_dialog->show(); // the window stays free: a tune of the list can be opened beside it
-    m_dialog->raise();
-    m_dialog->activateWindow();
+    show(*m_dialog);
 }
 
 void BatchRun::start()
@@ -111,7 +97,7 @@ void BatchRun::start()
                       QStringLiteral("--to"), m_dialog->kinds().join(QLatin1Char(','))};
     if (m_dialog->leavesWhatIsThere()) words << QStringLiteral("--resume");
     m_dialog->started();
-    m_copy.start(QStringLiteral("batch"), words + optionsFor(m_session, m_tables));
+    m_copy.start(QStringLiteral("batch"), words + optionsFor(m_desk.session, m_desk.tables));
 }
 
 void BatchRun::hear(QString const& line)

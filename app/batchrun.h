@@ -1,44 +1,29 @@
 #pragma once
 
-#include "app/secondcopy.h"
-#include "core/files/tables/tables.h"
+#include "app/besidewindow.h"
 #include "ui/batchdialog.h"
 
-#include <QObject>
 #include <QString>
 
 #include <optional>
 
-namespace ui {
-class Session;
-class Workbench;
-} // namespace ui
-
 namespace app {
-
-class Filing;
 
 // A folder of tunes arranged for the harp, hand and level that are chosen, by a second copy of
 // this program: the window stays free, and cancelling leaves whole papers only.
-class BatchRun final : public QObject {
+class BatchRun final : public BesideWindow {
     Q_OBJECT
 public:
-    BatchRun(ui::Workbench& workbench, ui::Session& session, Filing& filing,
-             files::Tables const& tables, QString program = {}); // none: the running one
+    explicit BatchRun(Desk const& desk, QString program = {}); // none: the running one
 
-    void open(); // the dialog
+    void open() override;
 
 private:
     void start();
-    void hear(QString const& line);
-    void tellEnd(SecondCopy::End how);
+    void hear(QString const& line) override;
+    void tellEnd(SecondCopy::End how) override;
 
-    ui::Workbench& m_workbench;
-    ui::Session& m_session;
-    Filing& m_filing;
-    files::Tables const& m_tables;
-    SecondCopy m_copy;
-    ui::BatchDialog* m_dialog = nullptr;
+    QPointer<ui::BatchDialog> m_dialog;
 };
 
 // One line that the program said: how far it is, or a snag, or what it could not arrange or

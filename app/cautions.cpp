@@ -46,29 +46,28 @@ bool isRetuned(harp::Harp const& from, harp::Harp const& to)
     return false;
 }
 
-Cautions::Cautions(Preferences& preferences, ui::Workbench& workbench, ui::Session& session)
-    : QObject(&workbench), m_preferences(preferences), m_workbench(workbench),
-      m_session(session), m_harp(session.brief().harp)
+Cautions::Cautions(Desk const& desk)
+    : QObject(&desk.workbench), m_desk(desk), m_harp(desk.session.brief().harp)
 {
-    connect(&session, &ui::Session::opened, this,
-            [this] { m_harp = m_session.brief().harp; }); // a saved harp is tuned as it is
-    connect(&session, &ui::Session::changed, this, &Cautions::look);
+    connect(&desk.session, &ui::Session::opened, this,
+            [this] { m_harp = m_desk.session.brief().harp; }); // a saved harp is tuned as it is
+    connect(&desk.session, &ui::Session::changed, this, &Cautions::look);
 }
 
 void Cautions::look()
 {
-    harp::Harp const before = std::exchange(m_harp, m_session.brief().harp);
+    harp::Harp const before = std::exchange(m_harp, m_desk.session.brief().harp);
     if (isRetuned(before, m_harp))
         tellOnce(QStringLiteral("tuning"),
                  tr("Before you tune strings up or down, ask the harp's maker: strings can break, "
                     "and not every harp bears every tuning."));
-    if (!m_session.isOpen()) return;
-    if (isSmall(m_session.brief().hand) && hasWideShape(m_session.arrangement()))
+    if (!m_desk.session.isOpen()) return;
+    if (isSmall(m_desk.session.brief().hand) && hasWideShape(m_desk.session.arrangement()))
         tellOnce(QStringLiteral("wide"),
                  tr("There are wide shapes for a small hand here. Roll them or choose smaller "
                     "ones, and do not hold a stretch.") +
                      ' ' + whereItHurts());
-    if (m_session.brief().level.number >= fastLevel)
+    if (m_desk.session.brief().level.number >= fastLevel)
         tellOnce(QStringLiteral("fast"),
                  tr("From level %1 on shapes change quickly. Begin slowly, and rest your hands for "
                     "five minutes in every half hour.")
@@ -79,8 +78,8 @@ void Cautions::look()
 // After what the choice itself has to say.
 void Cautions::tellOnce(QString const& caution, QString const& words)
 {
-    if (m_preferences.toldBefore(caution)) return;
-    QTimer::singleShot(0, this, [this, words] { m_workbench.tell(words); });
+    if (m_desk.preferences.toldBefore(caution)) return;
+    QTimer::singleShot(0, this, [this, words] { m_desk.workbench.tell(words); });
 }
 
 } // namespace app

@@ -1,32 +1,24 @@
 #pragma once
 
+#include "app/desk.h"
 #include "core/harp/harp.h"
 
 #include <QObject>
 
-namespace ui {
-class Session;
-class Workbench;
-} // namespace ui
-
 namespace app {
-
-class Preferences;
 
 // Tells the usual cautions where they matter, each once ever: before strings are tuned otherwise,
 // where a shape is wide for a small hand, and where a level asks for speed.
 class Cautions final : public QObject {
     Q_OBJECT
 public:
-    Cautions(Preferences& preferences, ui::Workbench& workbench, ui::Session& session);
+    explicit Cautions(Desk const& desk);
 
 private:
     void look();
     void tellOnce(QString const& caution, QString const& words);
 
-    Preferences& m_preferences;
-    ui::Workbench& m_workbench;
-    ui::Session& m_session;
+    Desk m_desk;
     harp::Harp m_harp; // as it was looked at last
 };
 

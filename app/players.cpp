@@ -28,48 +28,46 @@ QString playerWords(files::Player const& player)
 
 } // namespace
 
-Players::Players(Preferences& preferences, ui::Workbench& workbench, ui::Session& session,
-                 files::Tables const& tables)
-    : QObject(&workbench), m_preferences(preferences), m_workbench(workbench),
-      m_session(session), m_tables(tables), m_file(userFolder() / "pupils.json")
+Players::Players(Desk const& desk)
+    : QObject(&desk.workbench), m_desk(desk), m_file(userFolder() / "pupils.json")
 {
     std::error_code failed;
     if (std::filesystem::exists(m_file, failed)) {
         auto const text = files::readTextFile(m_file);
-        auto read = text ? files::readPupils(*text, tables, m_file.string())
+        auto read = text ? files::readPupils(*text, desk.tables, m_file.string())
                          : base::Result<files::Pupils>(text.error());
         m_readable = bool(read);
         if (!read)
-            workbench.tellFault(read.error());
+            desk.workbench.tellFault(read.error());
         else
             m_pupils = std::move(read->players);
     }
     // Whoever was arranged for last is so again.
-    QString const last = preferences.pupil();
+    QString const last = desk.preferences.pupil();
     if (std::ranges::any_of(m_pupils, [&](files::Player const& pupil) {
             return QString::fromStdString(pupil.name) == last;
         }))
         choose(last);
-    connect(workbench.actions().pupil, &QMenu::aboutToShow, this, &Players::fill);
+    connect(desk.workbench.actions().pupil, &QMenu::aboutToShow, this, &Players::fill);
     fill();
 }
 
 files::Player Players::asShown(std::string name) const
 {
-    proposal::Brief const& brief = m_session.brief();
+    proposal::Brief const& brief = m_desk.session.brief();
     return {std::move(name), brief.harp, brief.hand, brief.level};
 }
 
 files::Player Players::herself() const
 {
-    proposal::Brief const own =
-        files::withStanding(m_session.standing(), m_preferences.standing(), m_tables);
+    proposal::Brief const own = files::withStanding(
+        m_desk.session.standing(), m_desk.preferences.standing(), m_desk.tables);
     return {{}, own.harp, own.hand, own.level};
 }
 
 void Players::fill()
 {
-    QMenu* const menu = m_workbench.actions().pupil;
+    QMenu* const menu = m_desk.workbench.actions().pupil;
     menu->clear();
     auto* const group = new QActionGroup(menu);
     auto const entry = [&](QString const& words, QString const& name) {
@@ -98,9 +96,9 @@ void Players::fill()
     menu->addSeparator();
     QAction* const names = menu->addAction(tr("&Name the pupil on papers"));
     names->setCheckable(true);
-    names->setChecked(m_preferences.namesPupil());
+    names->setChecked(m_desk.preferences.namesPupil());
     connect(names, &QAction::toggled, this, [this](bool on) {
-        m_preferences.keepNamesPupil(on);
+        m_desk.preferences.keepNamesPupil(on);
         tellPapers();
     });
 }
@@ -115,14 +113,16 @@ void Players::choose(QString const& name)
     // harp of a pupil is not kept as her own.
     QString const before = std::exchange(m_current, name);
     if (before.isEmpty())
-        m_preferences.keepStanding(files::standingText(m_session.standing(), m_tables));
-    bool const open = m_session.isOpen();
-    if (!m_session.setPlayer(player.harp, player.hand, player.level,
-                             name.isEmpty() ? tr("for yourself") : tr("for %1").arg(name))) {
+        m_desk.preferences.keepStanding(
+            files::standingText(m_desk.session.standing(), m_desk.tables));
+    bool const open = m_desk.session.isOpen();
+    if (!m_desk.session.setPlayer(player.harp, player.hand, player.level,
+                                  name.isEmpty() ? tr("for yourself")
+                                                 : tr("for %1").arg(name))) {
         m_current = before;
         return;
     }
-    m_preferences.keepPupil(name);
+    m_desk.preferences.keepPupil(name);
     tellPapers();
     if (open) emit chosen(name);
 }
@@ -131,7 +131,7 @@ void Players::add()
 {
     bool good = false;
     QString const name =
-        QInputDialog::getText(&m_workbench, tr("Add a pupil"),
+        QInputDialog::getText(&m_desk.workbench, tr("Add a pupil"),
                               tr("Name of the pupil, for whom you have chosen\n%1.\nThe list "
                                  "stays on this machine.")
                                   .arg(playerWords(asShown({}))),
@@ -140,21 +140,21 @@ void Players::add()
     if (!good || name.isEmpty()) return;
     m_pupils = files::withPupil(std::move(m_pupils), asShown(name.toStdString()));
     keep();
-    m_workbench.tellDone(tr("%1 is in the list of pupils.").arg(name));
+    m_desk.workbench.tellDone(tr("%1 is in the list of pupils.").arg(name));
 }
 
 void Players::change()
 {
     m_pupils = files::withPupil(std::move(m_pupils), asShown(m_current.toStdString()));
     keep();
-    m_workbench.tellDone(
+    m_desk.workbench.tellDone(
         tr("%1 has %2 from now on.").arg(m_current, playerWords(asShown({}))));
 }
 
 void Players::remove()
 {
     auto const answer = QMessageBox::question(
-        &m_workbench, tr("Remove a pupil"),
+        &m_desk.workbench, tr("Remove a pupil"),
         tr("Take %1 out of the list? Saved arrangements stay as they are.").arg(m_current));
     if (answer != QMessageBox::Yes) return;
     std::erase_if(m_pupils, [this](files::Player const& pupil) {
@@ -169,14 +169,14 @@ void Players::keep()
     if (!m_readable) return; // told at the start
     std::error_code failed;
     std::filesystem::create_directories(m_file.parent_path(), failed);
-    auto const done = files::writeWhole(m_file, files::pupilsText(m_pupils, m_tables));
-    if (!done) m_workbench.tellFault(done.error());
+    auto const done = files::writeWhole(m_file, files::pupilsText(m_pupils, m_desk.tables));
+    if (!done) m_desk.workbench.tellFault(done.error());
     fill();
 }
 
 void Players::tellPapers()
 {
-    m_workbench.setPapersFor(m_preferences.namesPupil() ? m_current : QString());
+    m_desk.workbench.setPapersFor(m_desk.preferences.namesPupil() ? m_current : QString());
 }
 
 } // namespace app

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desk.h"
 #include "core/files/work/player.h"
 
 #include <QObject>
@@ -8,14 +9,7 @@
 #include <filesystem>
 #include <vector>
 
-namespace ui {
-class Session;
-class Workbench;
-} // namespace ui
-
 namespace app {
-
-class Preferences;
 
 // The list of pupils and its menu: whom a tune is arranged for. Choosing another makes the open
 // tune fit that one's harp, hand and level, in one step; choosing the arranger herself comes back
@@ -23,8 +17,7 @@ class Preferences;
 class Players final : public QObject {
     Q_OBJECT
 public:
-    Players(Preferences& preferences, ui::Workbench& workbench, ui::Session& session,
-            files::Tables const& tables);
+    explicit Players(Desk const& desk);
 
     // The pupil that is arranged for; empty: the arranger herself.
     QString current() const { return m_current; }
@@ -44,10 +37,7 @@ private:
     files::Player asShown(std::string name) const;
     files::Player herself() const;
 
-    Preferences& m_preferences;
-    ui::Workbench& m_workbench;
-    ui::Session& m_session;
-    files::Tables const& m_tables;
+    Desk m_desk;
     std::filesystem::path m_file;
     std::vector<files::Player> m_pupils;
     QString m_current;

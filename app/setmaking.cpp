@@ -27,43 +27,30 @@ QStringList readingOptions(ui::Reading const& reading)
 
 } // namespace
 
-SetMaking::SetMaking(ui::Workbench& workbench, ui::Session& session, Filing& filing,
-                     files::Tables const& tables, QString program)
-    : QObject(&workbench), m_workbench(workbench), m_session(session), m_filing(filing),
-      m_tables(tables), m_copy(std::move(program), this)
+SetMaking::SetMaking(Desk const& desk, QString program)
+    : BesideWindow(desk, desk.workbench.actions().tuneSet, std::move(program))
 {
-    connect(workbench.actions().tuneSet, &QAction::triggered, this, &SetMaking::open);
-    connect(&m_copy, &SecondCopy::said, this, &SetMaking::hear);
-    connect(&m_copy, &SecondCopy::ended, this, &SetMaking::tellEnd);
 }
 
 void SetMaking::open()
 {
-    Book const& book = m_filing.book();
+    Book const& book = m_desk.filing.book();
     if (book.entries.size() < 2) {
-        m_workbench.tell(
+        m_desk.workbench.tell(
             tr("A set is made of tunes of one tunebook. Open a tunebook with two or more "
                "tunes first."));
         return;
     }
     if (!m_dialog) {
         m_text = QByteArray::fromStdString(book.text);
-        proposal::Brief const& brief = m_session.standing();
-        m_dialog = new ui::SetDialog(
-            tunesOf(book),
-            tr("%1, %2 hand, level %3")
-                .arg(ui::harpWords(brief.harp), ui::handWords(brief.hand))
-                .arg(brief.level.number),
-            m_filing.folder().isEmpty() ? QDir::homePath() : m_filing.folder(),
-            m_filing.entry(), &m_workbench);
-        m_dialog->setAttribute(Qt::WA_DeleteOnClose);
-        connect(m_dialog, &QObject::destroyed, this, [this] { m_dialog = nullptr; });
+        m_dialog = new ui::SetDialog(tunesOf(book), forWhom(),
+                                     m_desk.filing.folder().isEmpty() ? QDir::homePath()
+                                                                      : m_desk.filing.folder(),
+                                     m_desk.filing.entry(), &m_desk.workbench);
         connect(m_dialog, &ui::SetDialog::startClicked, this, &SetMaking::start);
         connect(m_dialog, &ui::SetDialog::cancelClicked, &m_copy, &SecondCopy::stop);
     }
-    m_dialog->show();
-    m_dialog->raise();
-    m_dialog->activateWindow();
+    show(*m_dialog);
 }
 
 void SetMaking::start()
@@ -75,11 +62,12 @@ void SetMaking::start()
     if (!m_dialog->title().isEmpty()) words << QStringLiteral("--title=") + m_dialog->title();
     if (m_dialog->anyOrder()) words << QStringLiteral("--any-order");
     for (QString const& file : m_dialog->files()) words << QStringLiteral("-o") << file;
-    if (m_workbench.paper() == sheet::Paper::Letter)
+    if (m_desk.workbench.paper() == sheet::Paper::Letter)
         words << QStringLiteral("--paper") << QStringLiteral("letter");
-    words << readingOptions(m_workbench.reading());
+    words << readingOptions(m_desk.workbench.reading());
     m_dialog->started();
-    m_copy.start(QStringLiteral("arrange"), words + optionsFor(m_session, m_tables), m_text);
+    m_copy.start(QStringLiteral("arrange"), words + optionsFor(m_desk.session, m_desk.tables),
+                 m_text);
 }
 
 void SetMaking::hear(QString const& line)

@@ -25,30 +25,28 @@ int numberOf(tune::Tune const& tune, int bar)
 
 } // namespace
 
-SoundSaving::SoundSaving(ui::Workbench& workbench, ui::Session& session, Filing& filing,
-                         Hearing const& hearing, files::Tables const& tables)
-    : QObject(&workbench), m_workbench(workbench), m_session(session), m_filing(filing),
-      m_hearing(hearing), m_tables(tables)
+SoundSaving::SoundSaving(Desk const& desk, Hearing const& hearing)
+    : QObject(&desk.workbench), m_desk(desk), m_hearing(hearing)
 {
-    connect(workbench.actions().soundFiles, &QAction::triggered, this, &SoundSaving::open);
+    connect(desk.workbench.actions().soundFiles, &QAction::triggered, this, &SoundSaving::open);
 }
 
 // It opens with what is heard: the passage, the tempo, the hands.
 void SoundSaving::open()
 {
-    if (!m_session.isOpen() || m_dialog) return;
-    tune::Tune const& tune = m_session.arrangement().tune;
+    if (!m_desk.session.isOpen() || m_dialog) return;
+    tune::Tune const& tune = m_desk.session.arrangement().tune;
     int first = numberOf(tune, 0);
     int last = first;
     for (tune::Bar const& bar : tune.bars) {
         first = std::min(first, bar.number);
         last = std::max(last, bar.number);
     }
-    ui::Transport const& transport = *m_workbench.transport();
+    ui::Transport const& transport = *m_desk.workbench.transport();
     ui::SoundChoice begin;
     begin.firstBar = first;
     begin.lastBar = last;
-    if (auto const passage = m_workbench.passage()) {
+    if (auto const passage = m_desk.workbench.passage()) {
         begin.firstBar = numberOf(tune, passage->firstBar);
         begin.lastBar = numberOf(tune, passage->lastBar);
     }
@@ -64,7 +62,7 @@ void SoundSaving::open()
                            .arg(practice.to)
                            .arg(practice.by)
                            .arg(practice.every);
-    m_dialog = new ui::SoundDialog(begin, first, last, &m_workbench);
+    m_dialog = new ui::SoundDialog(begin, first, last, &m_desk.workbench);
     m_dialog->setAttribute(Qt::WA_DeleteOnClose);
     connect(m_dialog, &ui::SoundDialog::startClicked, this, &SoundSaving::start);
     connect(m_dialog, &ui::SoundDialog::cancelClicked, this, [this] {
@@ -77,20 +75,20 @@ void SoundSaving::open()
 void SoundSaving::start()
 {
     ui::SoundChoice const choice = m_dialog->choice();
-    QString const title = QString::fromStdString(m_session.arrangement().tune.title);
+    QString const title = QString::fromStdString(m_desk.session.arrangement().tune.title);
     QString const ending = '.' + choice.ending;
     QString path = QFileDialog::getSaveFileName(m_dialog, tr("Save sound files"),
-                                                m_filing.folder() + '/' + title + ending,
+                                                m_desk.filing.folder() + '/' + title + ending,
                                                 tr("Sound (*%1)").arg(ending));
     if (path.isEmpty()) return;
     if (!path.endsWith(ending)) path += ending;
-    m_filing.setFolder(QFileInfo(path).absolutePath());
+    m_desk.filing.setFolder(QFileInfo(path).absolutePath());
     save(choice, path);
 }
 
 void SoundSaving::save(ui::SoundChoice const& choice, QString const& path)
 {
-    arrange::Arrangement arrangement = m_session.arrangement();
+    arrange::Arrangement arrangement = m_desk.session.arrangement();
     SoundWish wish;
     wish.at = choice.percent / 100.0;
     wish.left = choice.left;
@@ -100,7 +98,7 @@ void SoundSaving::save(ui::SoundChoice const& choice, QString const& path)
     wish.times = choice.times;
     wish.pack = choice.pack;
     wish.voice = m_hearing.voice();
-    ui::Practice const practice = m_workbench.transport()->practice();
+    ui::Practice const practice = m_desk.workbench.transport()->practice();
     wish.lilt = practice.lilt;
     wish.tuneAlone = choice.tuneAlone || practice.tuneAlone;
     wish.balance = practice.balance;
@@ -118,8 +116,8 @@ void SoundSaving::save(ui::SoundChoice const& choice, QString const& path)
     m_dialog->started();
     auto const count = static_cast<int>(files.size());
     m_work.begin(
-        [arrangement = std::move(arrangement), files = std::move(files), lilts = m_tables.lilts,
-         this](ui::Aside::Wanted const& wanted) {
+        [arrangement = std::move(arrangement), files = std::move(files),
+         lilts = m_desk.tables.lilts, this](ui::Aside::Wanted const& wanted) {
             double told = 0;
             return writeSoundFiles(arrangement, lilts, files, [&](double part) {
                 if (part - told >= 0.01) {
@@ -141,9 +139,9 @@ void SoundSaving::save(ui::SoundChoice const& choice, QString const& path)
             QString const told = pack ? tr("Saved: four files beside %1").arg(path) : words;
             if (m_dialog) m_dialog->ended(told);
             if (written)
-                m_workbench.tellDone(told);
+                m_desk.workbench.tellDone(told);
             else
-                m_workbench.tellFault(written.error());
+                m_desk.workbench.tellFault(written.error());
         });
 }
 

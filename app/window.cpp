@@ -3,6 +3,7 @@
 #include "app/batchrun.h"
 #include "app/cautions.h"
 #include "app/collecting.h"
+#include "app/desk.h"
 #include "app/exitstatus.h"
 #include "app/filing.h"
 #include "app/hearing.h"
@@ -100,16 +101,17 @@ int openWorkbench(int argc, char** argv)
                              workbench.tellFault(done.error());
                      });
     Filing filing(workbench, session, *tables);
-    Players players(preferences, workbench, session, *tables);
-    Remembering remembering(preferences, workbench, session, filing, players, *tables);
+    Desk const desk{preferences, workbench, session, filing, *tables};
+    Players players(desk);
+    Remembering remembering(desk, players);
     Tasting tasting(workbench, session, tasteFile());
-    Cautions cautions(preferences, workbench, session);
-    BatchRun batch(workbench, session, filing, *tables);
-    SetMaking tuneSet(workbench, session, filing, *tables);
+    Cautions cautions(desk);
+    BatchRun batch(desk);
+    SetMaking tuneSet(desk);
     Hearing hearing(workbench, preferences, tables->temperaments);
     Collecting collecting(workbench, filing, *tables, userFolder());
     QObject::connect(&hearing, &Hearing::keyPlayed, &collecting, &Collecting::hear);
-    SoundSaving sounds(workbench, session, filing, hearing, *tables);
+    SoundSaving sounds(desk, hearing);
     ui::ChordMenu chords(workbench, session, tables->harmony);
     QObject::connect(
         workbench.actions().handbook, &QAction::triggered, &workbench, [&workbench] {

@@ -40,8 +40,7 @@ K:G
 struct Batching {
     UserFolder user;
     Window window;
-    app::BatchRun batch{window.workbench, window.session, window.filing, shelf(),
-                        QString::fromStdString(places::program())};
+    app::BatchRun batch{window.desk, QString::fromStdString(places::program())};
     ui::BatchDialog* dialog = nullptr;
 
     Batching()

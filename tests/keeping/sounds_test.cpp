@@ -21,7 +21,7 @@ namespace {
 struct Sounding {
     Window window;
     app::Hearing hearing{window.workbench, window.preferences, shelf().temperaments};
-    app::SoundSaving saving{window.workbench, window.session, window.filing, hearing, shelf()};
+    app::SoundSaving saving{window.desk, hearing};
 };
 
 ui::SoundDialog* openDialog(Sounding& sounding)

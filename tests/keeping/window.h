@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desk.h"
 #include "app/filing.h"
 #include "app/players.h"
 #include "app/preferences.h"
@@ -41,8 +42,9 @@ struct Window {
     ui::Session session{ui::coreEngine(), files::withStanding(usual(), preferences.standing(), shelf())};
     ui::Workbench workbench{session, shelf()};
     app::Filing filing{workbench, session, shelf()};
-    app::Players players{preferences, workbench, session, shelf()};
-    app::Remembering remembering{preferences, workbench, session, filing, players, shelf()};
+    app::Desk desk{preferences, workbench, session, filing, shelf()};
+    app::Players players{desk};
+    app::Remembering remembering{desk, players};
 
     static proposal::Brief usual()
     {
