@@ -1,6 +1,7 @@
 #include "app/devices/midiharp.h"
 
 #include "app/devices/midiclient.h"
+#include "core/files/midi/messages.h"
 
 #include <algorithm>
 #include <array>
@@ -13,20 +14,7 @@ namespace devices {
 
 namespace {
 
-// MIDI 1.0: status bytes.
-constexpr int noteOff = 0x80;
-constexpr int noteOn = 0x90;
-constexpr int programChange = 0xC0;
-constexpr int timingClock = 0xF8;
-constexpr int start = 0xFA;
-constexpr int goOn = 0xFB;
-constexpr int stop = 0xFC;
-
-// General MIDI 1, counted from 0; the same as in MIDI files.
-constexpr int harpProgram = 46;
-constexpr int percussionChannel = 9;
-constexpr int highWoodBlock = 76;
-constexpr int lowWoodBlock = 77;
+namespace midi = files::midi;
 
 int channelOf(harp::Side hand) { return hand == harp::Side::Right ? 0 : 1; }
 
@@ -48,14 +36,14 @@ public:
     explicit MidiHarp(std::unique_ptr<RtMidiOut> out) : m_out(std::move(out))
     {
         for (harp::Side const hand : {harp::Side::Right, harp::Side::Left})
-            send({programChange | channelOf(hand), harpProgram});
+            send({midi::programChange | channelOf(hand), midi::harpProgram});
     }
     ~MidiHarp() override { dampAllBut({}); }
 
     void pluck(int string, int midi, int velocity, harp::Side hand) override
     {
         damp(string);
-        send({noteOn | channelOf(hand), midi, velocity});
+        send({midi::noteOn | channelOf(hand), midi, velocity});
         m_sounding[string] = {channelOf(hand), midi};
     }
     // Where another string sounds the same key on the same channel, it goes on.
@@ -67,7 +55,8 @@ public:
         m_sounding.erase(found);
         bool const still = std::ranges::any_of(
             m_sounding, [&ended](auto const& other) { return other.second == ended; });
-        if (!still) send({noteOff | ended.channel, ended.midi, 64});
+        if (!still)
+            send({midi::noteOff | ended.channel, ended.midi, midi::usualReleaseVelocity});
     }
     void dampAllBut(std::set<int> const& strings) override
     {
@@ -79,14 +68,17 @@ public:
     void click(sound::Stress stress) override
     {
         bool const bar = stress == sound::Stress::Bar;
-        int const key = bar ? highWoodBlock : lowWoodBlock;
+        int const key = bar ? midi::highWoodBlock : midi::lowWoodBlock;
         int const velocity = bar ? 110 : stress == sound::Stress::HalfBar ? 98 : 80;
-        send({noteOn | percussionChannel, key, velocity});
-        send({noteOff | percussionChannel, key, 64});
+        send({midi::noteOn | midi::percussionChannel, key, velocity});
+        send({midi::noteOff | midi::percussionChannel, key, midi::usualReleaseVelocity});
     }
-    void beatBegins(bool fromTheStart) override { send({fromTheStart ? start : goOn}); }
-    void beatClock() override { send({timingClock}); }
-    void beatEnds() override { send({stop}); }
+    void beatBegins(bool fromTheStart) override
+    {
+        send({fromTheStart ? midi::start : midi::goOn});
+    }
+    void beatClock() override { send({midi::timingClock}); }
+    void beatEnds() override { send({midi::stop}); }
     void write(float*, float*, int) override {} // it is heard elsewhere
 
 private:

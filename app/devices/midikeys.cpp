@@ -1,6 +1,7 @@
 #include "app/devices/midikeys.h"
 
 #include "app/devices/midiclient.h"
+#include "core/files/midi/messages.h"
 
 #include <QMetaObject>
 
@@ -31,16 +32,14 @@ void arrived(double, std::vector<unsigned char>* bytes, void* keys)
     int const kind = bytes->at(0) & 0xF0; // of any channel
     int const midi = bytes->at(1);
     int const velocity = bytes->at(2);
-    constexpr int noteOff = 0x80;
-    constexpr int noteOn = 0x90;
-    if (kind != noteOn && kind != noteOff) return;
+    if (kind != files::midi::noteOn && kind != files::midi::noteOff) return;
     double const at =
         std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch())
             .count();
     auto* const receiver = static_cast<MidiKeys*>(keys);
     QMetaObject::invokeMethod(
         receiver,
-        [receiver, midi, velocity, at, pressed = kind == noteOn && velocity > 0] {
+        [receiver, midi, velocity, at, pressed = kind == files::midi::noteOn && velocity > 0] {
             if (pressed)
                 emit receiver->keyPressed(midi, velocity, at);
             else

@@ -4,6 +4,7 @@
 #include "app/sound/halo.h"
 #include "app/sound/soundfont.h"
 #include "core/base/words.h"
+#include "core/files/midi/messages.h"
 
 #include <fluidsynth.h>
 
@@ -25,11 +26,7 @@ struct Close {
     void operator()(fluid_synth_t* synth) const { delete_fluid_synth(synth); }
 };
 
-// General MIDI numbers, programs counted from 0.
-constexpr int harpProgram = 46;
-constexpr int percussionChannel = 9;
-constexpr int highWoodBlock = 76;
-constexpr int lowWoodBlock = 77;
+namespace midi = files::midi;
 
 // Ten strings plucked together as hard as a schedule has it stay below full scale, and a tune
 // in two hands reaches about 0.45 of it: measured, see tests/sound.
@@ -111,7 +108,7 @@ struct HarpSynth::Opening {
         if (!synth || fluid_synth_sfload(synth, font.string().c_str(), 1) == FLUID_FAILED)
             return unreadable;
         for (int channel : {channelOf(0), channelOf(1)}) {
-            fluid_synth_program_change(synth, channel, harpProgram);
+            fluid_synth_program_change(synth, channel, midi::harpProgram);
             fluid_synth_set_gen(synth, channel, GEN_VOLENVRELEASE, shortestRelease);
         }
         fluid_synth_set_interp_method(synth, -1, FLUID_INTERP_7THORDER);
@@ -190,8 +187,8 @@ void HarpSynth::click(Stress stress)
 {
     bool const bar = stress == Stress::Bar;
     int const velocity = bar ? 110 : stress == Stress::HalfBar ? 98 : 80;
-    fluid_synth_noteon(m_parts->synth.get(), percussionChannel,
-                       bar ? highWoodBlock : lowWoodBlock, velocity);
+    fluid_synth_noteon(m_parts->synth.get(), midi::percussionChannel,
+                       bar ? midi::highWoodBlock : midi::lowWoodBlock, velocity);
 }
 
 void HarpSynth::tuned(int string, int midi)

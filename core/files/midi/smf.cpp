@@ -1,5 +1,7 @@
 #include "core/files/midi/smf.h"
 
+#include "core/files/midi/messages.h"
+
 #include <algorithm>
 #include <bit>
 #include <cassert>
@@ -10,16 +12,7 @@ namespace files {
 
 namespace {
 
-// Meta events and their order at one tick.
-constexpr int trackName = 0x03;
-constexpr int markerText = 0x06;
-constexpr int endOfTrack = 0x2F;
-constexpr int setTempo = 0x51;
-constexpr int timeSignature = 0x58;
-constexpr int keySignature = 0x59;
-enum Rank { Setting, NoteEnds, NoteBegins };
-
-constexpr int usualReleaseVelocity = 64;
+enum Rank { Setting, NoteEnds, NoteBegins }; // the order at one tick
 
 std::string bytes(std::initializer_list<int> values)
 {
@@ -54,43 +47,44 @@ std::string variableLength(std::uint32_t value)
 void SmfTrack::meta(std::int64_t tick, int type, std::string_view body)
 {
     auto const length = variableLength(static_cast<std::uint32_t>(body.size()));
-    m_events.push_back({tick, Setting, bytes({0xFF, type}) + length + std::string(body)});
+    m_events.push_back(
+        {tick, Setting, bytes({midi::metaEvent, type}) + length + std::string(body)});
 }
 
-void SmfTrack::name(std::string_view text) { meta(0, trackName, text); }
+void SmfTrack::name(std::string_view text) { meta(0, midi::trackName, text); }
 
 void SmfTrack::marker(std::int64_t tick, std::string_view text)
 {
-    meta(tick, markerText, text);
+    meta(tick, midi::marker, text);
 }
 
 void SmfTrack::tempo(std::int64_t tick, double quartersPerMinute)
 {
     auto const microseconds = static_cast<std::uint32_t>(std::lround(60e6 / quartersPerMinute));
-    meta(tick, setTempo, bigEndian(std::min(microseconds, 0xFFFFFFU), 3));
+    meta(tick, midi::setTempo, bigEndian(std::min(microseconds, 0xFFFFFFU), 3));
 }
 
 void SmfTrack::meter(std::int64_t tick, int beats, int unit, int clocksAClick)
 {
     int const powerOfTwo = std::countr_zero(static_cast<unsigned>(unit));
     constexpr int demisemiquaversACrotchet = 8;
-    meta(tick, timeSignature,
+    meta(tick, midi::timeSignature,
          bytes({beats, powerOfTwo, clocksAClick, demisemiquaversACrotchet}));
 }
 
 void SmfTrack::key(std::int64_t tick, int sharps, bool minor)
 {
-    meta(tick, keySignature, bytes({sharps, minor ? 1 : 0}));
+    meta(tick, midi::keySignature, bytes({sharps, minor ? 1 : 0}));
 }
 
 void SmfTrack::program(int channel, int program)
 {
-    m_events.push_back({0, Setting, bytes({0xC0 | channel, program})});
+    m_events.push_back({0, Setting, bytes({midi::programChange | channel, program})});
 }
 
 void SmfTrack::note(std::int64_t from, std::int64_t to, int channel, int key, int velocity)
 {
-    m_notes.push_back({from, to, channel, key, velocity});
+    m_notes.push_back({channel, key, velocity, from, to});
 }
 
 void SmfTrack::end(std::int64_t tick) { m_end = std::max(m_end, tick); }
@@ -108,10 +102,11 @@ std::vector<SmfTrack::Event> SmfTrack::events() const
                            notes[i + 1].key == note.key;
         std::int64_t const to = again ? std::min(note.to, notes[i + 1].from) : note.to;
         if (to <= note.from) continue;
+        all.push_back({note.from, NoteBegins,
+                       bytes({midi::noteOn | note.channel, note.key, note.velocity})});
         all.push_back(
-            {note.from, NoteBegins, bytes({0x90 | note.channel, note.key, note.velocity})});
-        all.push_back(
-            {to, NoteEnds, bytes({0x80 | note.channel, note.key, usualReleaseVelocity})});
+            {to, NoteEnds,
+             bytes({midi::noteOff | note.channel, note.key, midi::usualReleaseVelocity})});
     }
     std::ranges::stable_sort(
         all, {}, [](Event const& event) { return std::tuple(event.tick, event.rank); });
@@ -127,7 +122,7 @@ std::string SmfTrack::chunk() const
         tick = event.tick;
     }
     auto const rest = static_cast<std::uint32_t>(std::max<std::int64_t>(0, m_end - tick));
-    body += variableLength(rest) + bytes({0xFF, endOfTrack, 0});
+    body += variableLength(rest) + bytes({midi::metaEvent, midi::endOfTrack, 0});
     return chunkOf("MTrk", body);
 }
 

@@ -38,11 +38,11 @@ private:
         std::string bytes;
     };
     struct Note {
-        std::int64_t from = 0;
-        std::int64_t to = 0;
         int channel = 0;
         int key = 0;
         int velocity = 0;
+        std::int64_t from = 0; // ticks
+        std::int64_t to = 0;
     };
     void meta(std::int64_t tick, int type, std::string_view bytes);
     std::vector<Event> events() const;

@@ -2,6 +2,7 @@
 
 #include "core/base/words.h"
 #include "core/files/limits.h"
+#include "core/files/midi/messages.h"
 
 #include <algorithm>
 #include <array>
@@ -108,7 +109,7 @@ private:
             return false; // data without a status
         else
             status = m_running;
-        if (status == 0xFF) return meta();
+        if (status == midi::metaEvent) return meta();
         if (status == 0xF0 || status == 0xF7) {
             m_running = 0;
             m_bytes.take(m_bytes.variable());
@@ -150,21 +151,21 @@ private:
         auto const byte = [body](std::size_t i) {
             return i < body.size() ? static_cast<unsigned char>(body[i]) : 0;
         };
-        if (type == 0x2F) m_done = true;
+        if (type == midi::endOfTrack) m_done = true;
         if (type >= 1 && type <= 7 && m_track.texts.size() < mostTexts)
             m_track.texts.push_back({m_tick, type, std::string(body.substr(0, 300))});
-        if (type == 0x51 && body.size() >= 3 && !m_contents.tempo) {
+        if (type == midi::setTempo && body.size() >= 3 && !m_contents.tempo) {
             int const microseconds = byte(0) << 16 | byte(1) << 8 | byte(2);
             if (microseconds > 0) m_contents.tempo = 60e6 / microseconds;
         }
-        if (type == 0x58 && body.size() >= 2) {
+        if (type == midi::timeSignature && body.size() >= 2) {
             bool const good = byte(0) >= 1 && byte(0) <= 64 && byte(1) <= 6;
             if (good)
                 m_contents.meters.push_back({m_tick, byte(0), 1 << byte(1)});
             else
                 m_contents.oddities.emplace_back(base::said("a time signature makes no sense"));
         }
-        if (type == 0x59 && body.size() >= 2 && !m_contents.sharps) {
+        if (type == midi::keySignature && body.size() >= 2 && !m_contents.sharps) {
             int const sharps = byte(0) > 0x7F ? byte(0) - 256 : byte(0);
             if (sharps >= -7 && sharps <= 7) {
                 m_contents.sharps = sharps;

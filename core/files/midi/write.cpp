@@ -1,5 +1,6 @@
 #include "core/files/midi/write.h"
 
+#include "core/files/midi/messages.h"
 #include "core/files/midi/smf.h"
 #include "core/perform/schedule.h"
 
@@ -19,7 +20,6 @@ using music::Length;
 using music::Moment;
 using music::Rational;
 
-constexpr int harpProgram = 46; // General MIDI 1: Orchestral Harp is number 47, counted from 1
 constexpr int usualDivision = 960;
 constexpr int richDivision = 20160; // exact for tuplets of 3, 5, 7 and 9
 constexpr int largestDivision = 32767;
@@ -140,7 +140,7 @@ SmfTrack handTrack(HandTrack const& hand, std::vector<Piece> const& pieces, int 
 {
     SmfTrack track;
     track.name(hand.name);
-    track.program(hand.channel, harpProgram);
+    track.program(hand.channel, midi::harpProgram);
     for (Piece const& piece : pieces)
         for (HandNote const& note : piece.notes)
             if (note.hand == hand.hand)
