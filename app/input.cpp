@@ -1,6 +1,7 @@
 #include "app/input.h"
 
 #include "app/mending.h"
+#include "core/base/named.h"
 #include "core/base/words.h"
 #include "core/files/abc/write.h"
 #include "core/files/midi/read.h"
@@ -31,24 +32,21 @@ std::string endingOf(std::string const& file)
 
 enum class InputKind { Abc, Saved, Score, Midi };
 
-struct Ending {
-    std::string_view text;
-    InputKind kind;
-};
-constexpr std::array endings{
-    Ending{".abc", InputKind::Abc},      Ending{".txt", InputKind::Abc},
-    Ending{".sallow", InputKind::Saved}, Ending{".musicxml", InputKind::Score},
-    Ending{".xml", InputKind::Score},    Ending{".mxl", InputKind::Score},
-    Ending{".mid", InputKind::Midi},     Ending{".midi", InputKind::Midi},
-};
+constexpr auto endings = std::to_array<base::Named<InputKind>>({
+    {".abc", InputKind::Abc},
+    {".txt", InputKind::Abc},
+    {".sallow", InputKind::Saved},
+    {".musicxml", InputKind::Score},
+    {".xml", InputKind::Score},
+    {".mxl", InputKind::Score},
+    {".mid", InputKind::Midi},
+    {".midi", InputKind::Midi},
+});
 
 std::optional<InputKind> kindOf(std::string const& file)
 {
     if (file == "-") return InputKind::Abc;
-    std::string const ending = endingOf(file);
-    for (Ending const& known : endings)
-        if (known.text == ending) return known.kind;
-    return std::nullopt;
+    return base::valueNamed(endings, endingOf(file));
 }
 
 base::Result<std::string> bytesOf(std::string const& file)

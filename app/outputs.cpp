@@ -1,6 +1,7 @@
 #include "app/outputs.h"
 
 #include "app/soundfiles.h"
+#include "core/base/named.h"
 #include "core/base/words.h"
 #include "core/files/abc/write.h"
 #include "core/files/midi/write.h"
@@ -26,24 +27,29 @@ namespace app {
 
 namespace {
 
-struct Ending {
-    std::string_view text;
-    OutputKind kind;
-};
+using Ending = base::Named<OutputKind>;
 // Longer endings first, so that ".plan.json" is found before any other.
-constexpr std::array endings{
-    Ending{".plan.json", OutputKind::Plan}, Ending{".musicxml", OutputKind::MusicXml},
-    Ending{".sallow", OutputKind::Saved},   Ending{".flac", OutputKind::Flac},
-    Ending{".pdf", OutputKind::Pdf},        Ending{".svg", OutputKind::Svg},
-    Ending{".png", OutputKind::Png},        Ending{".mxl", OutputKind::Mxl},
-    Ending{".abc", OutputKind::Abc},        Ending{".mid", OutputKind::Midi},
-    Ending{".txt", OutputKind::Text},       Ending{".html", OutputKind::Html},
-    Ending{".wav", OutputKind::Wav},        Ending{".ogg", OutputKind::Ogg}};
+constexpr auto endings = std::to_array<Ending>({
+    {".plan.json", OutputKind::Plan},
+    {".musicxml", OutputKind::MusicXml},
+    {".sallow", OutputKind::Saved},
+    {".flac", OutputKind::Flac},
+    {".pdf", OutputKind::Pdf},
+    {".svg", OutputKind::Svg},
+    {".png", OutputKind::Png},
+    {".mxl", OutputKind::Mxl},
+    {".abc", OutputKind::Abc},
+    {".mid", OutputKind::Midi},
+    {".txt", OutputKind::Text},
+    {".html", OutputKind::Html},
+    {".wav", OutputKind::Wav},
+    {".ogg", OutputKind::Ogg},
+});
 
 Ending const* endingOf(std::string_view path)
 {
     for (Ending const& ending : endings)
-        if (path.size() > ending.text.size() && path.ends_with(ending.text)) return &ending;
+        if (path.size() > ending.name.size() && path.ends_with(ending.name)) return &ending;
     return nullptr;
 }
 
@@ -214,7 +220,7 @@ std::vector<std::string> filesOf(Output const& output, SoundWish const& sound)
 
 base::Result<Output> outputFor(std::string const& path)
 {
-    if (Ending const* ending = endingOf(path)) return Output{path, ending->kind};
+    if (Ending const* ending = endingOf(path)) return Output{path, ending->value};
     return base::Fault{
         base::FaultCode::UnknownFileKind, path,
         base::said("it writes .pdf .svg .png .musicxml .mxl .abc .mid .wav .flac .ogg .txt "
@@ -262,7 +268,7 @@ bool isSound(OutputKind kind)
 std::string named(std::string const& path, std::string const& word)
 {
     Ending const* ending = endingOf(path);
-    std::size_t const cut = path.size() - (ending ? ending->text.size() : 0);
+    std::size_t const cut = path.size() - (ending ? ending->name.size() : 0);
     return path.substr(0, cut) + '-' + word + path.substr(cut);
 }
 

@@ -6,6 +6,7 @@
 #include "app/mending.h"
 #include "app/progress.h"
 #include "app/shelf.h"
+#include "core/base/named.h"
 #include "core/base/words.h"
 #include "core/files/draft.h"
 #include "core/files/textfile.h"
@@ -50,18 +51,12 @@ base::Result<Part> partFrom(std::string const& text)
 
 // How a tune of the batch came out.
 enum class End { Saved, Kept, Missing, NotWritten };
-struct EndName {
-    End end;
-    std::string_view name;
-};
-constexpr std::array endNames{EndName{End::Saved, "saved"}, EndName{End::Kept, "kept"},
-                              EndName{End::Missing, "missing"},
-                              EndName{End::NotWritten, "not-written"}};
-
-std::string_view nameOf(End end)
-{
-    return std::ranges::find(endNames, end, &EndName::end)->name;
-}
+constexpr auto endNames = std::to_array<base::Named<End>>({
+    {"saved", End::Saved},
+    {"kept", End::Kept},
+    {"missing", End::Missing},
+    {"not-written", End::NotWritten},
+});
 
 // Since when outputs are of this call's wishes: the time of a small file in the folder that holds
 // them. Another call's wishes are written over it, so that what is older is made anew.
@@ -194,7 +189,8 @@ ExitStatus arrangeAll(BatchPlan const& plan, Call const& call, Part part,
             }
             tally.count(end);
             if (call.batch.tell)
-                std::cout << i + 1 << ' ' << nameOf(end) << ' ' << placeOf(tune) << std::endl;
+                std::cout << i + 1 << ' ' << base::nameOf(endNames, end) << ' ' << placeOf(tune)
+                          << std::endl;
             progress.reached(i + 1);
         }
     }
@@ -239,11 +235,11 @@ ExitStatus inProcesses(BatchPlan const& plan, Call const& call)
                 if (call.batch.tell) std::cout << line << std::flush;
                 std::size_t const number = std::strtoul(line.c_str(), nullptr, 10);
                 if (number < 1 || number > told.size() || told[number - 1]) continue;
-                for (EndName const& known : endNames)
+                for (auto const& known : endNames)
                     if (line.find(' ' + std::string(known.name) + ' ') ==
                         line.find(' ')) {
                         told[number - 1] = true;
-                        tally.count(known.end);
+                        tally.count(known.value);
                     }
                 progress.reached(++done);
             }

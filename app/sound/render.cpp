@@ -2,6 +2,7 @@
 
 #include "app/sound/oggserial.h"
 #include "app/sound/performance.h"
+#include "core/base/named.h"
 #include "core/files/draft.h"
 
 #include <sndfile.h>
@@ -24,24 +25,19 @@ namespace {
 constexpr int chunkFrames = 1024;
 constexpr perform::Seconds fadeOut = 0.5; // of what still rings at the very end
 
-struct FileKind {
-    std::string_view ending;
-    int format; // of libsndfile
-};
-constexpr std::array fileKinds{
-    FileKind{".wav", SF_FORMAT_WAV | SF_FORMAT_PCM_24},
-    FileKind{".flac", SF_FORMAT_FLAC | SF_FORMAT_PCM_24},
-    FileKind{".ogg", SF_FORMAT_OGG | SF_FORMAT_VORBIS},
-};
+// Formats of libsndfile, by the ending of a file.
+constexpr auto formats = std::to_array<base::Named<int>>({
+    {".wav", SF_FORMAT_WAV | SF_FORMAT_PCM_24},
+    {".flac", SF_FORMAT_FLAC | SF_FORMAT_PCM_24},
+    {".ogg", SF_FORMAT_OGG | SF_FORMAT_VORBIS},
+});
 
-std::optional<FileKind> kindOf(std::filesystem::path const& path)
+std::optional<int> formatOf(std::filesystem::path const& path)
 {
     std::string ending = path.extension().string();
     std::ranges::transform(ending, ending.begin(),
                            [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    auto const* found = std::ranges::find(fileKinds, ending, &FileKind::ending);
-    if (found == fileKinds.end()) return std::nullopt;
-    return *found;
+    return base::valueNamed(formats, ending);
 }
 
 struct Close {
@@ -114,15 +110,15 @@ bool append(SNDFILE* file, Chunk const& chunk)
 
 } // namespace
 
-bool isSoundFile(std::filesystem::path const& path) { return kindOf(path).has_value(); }
+bool isSoundFile(std::filesystem::path const& path) { return formatOf(path).has_value(); }
 
 base::Result<Rendered> renderToFile(perform::Course const& course,
                                     std::filesystem::path const& path,
                                     Progressing const& progressing, Voice const& voice,
                                     Tags const& tags)
 {
-    auto const kind = kindOf(path);
-    if (!kind)
+    auto const format = formatOf(path);
+    if (!format)
         return base::Fault{base::FaultCode::UnknownFileKind, path.string(),
                            path.extension().string()};
 
@@ -131,7 +127,7 @@ base::Result<Rendered> renderToFile(perform::Course const& course,
     SF_INFO info{};
     info.samplerate = sampleRate;
     info.channels = 2;
-    info.format = kind->format;
+    info.format = *format;
     SoundFile file(sf_open_fd(draft->descriptor(), SFM_WRITE, &info, SF_FALSE));
     if (!file) return draft->fault();
     sf_command(file.get(), SFC_SET_CLIPPING, nullptr, SF_TRUE);
@@ -159,7 +155,7 @@ base::Result<Rendered> renderToFile(perform::Course const& course,
     errno = failed;
     if (!written) return draft->fault();
     if (sf_close(file.release()) != 0) return draft->fault();
-    bool const isOgg = (kind->format & SF_FORMAT_TYPEMASK) == SF_FORMAT_OGG;
+    bool const isOgg = (*format & SF_FORMAT_TYPEMASK) == SF_FORMAT_OGG;
     if (isOgg && !fixSerial(draft->path())) return draft->fault();
     if (auto const kept = draft->keep(); !kept) return kept.error();
     return rendered;

@@ -1,5 +1,6 @@
 #include "core/music/key.h"
 
+#include "core/base/named.h"
 #include "core/base/words.h"
 
 #include <algorithm>
@@ -9,16 +10,18 @@ namespace music {
 
 namespace {
 
-struct ModeWord {
-    std::string_view start; // lower case; three letters decide, as in ABC 2.1, section 3.1.14
-    Mode mode;
-};
-constexpr std::array modeWords{
-    ModeWord{"maj", Mode::Ionian},  ModeWord{"ion", Mode::Ionian},
-    ModeWord{"dor", Mode::Dorian},  ModeWord{"phr", Mode::Phrygian},
-    ModeWord{"lyd", Mode::Lydian},  ModeWord{"mix", Mode::Mixolydian},
-    ModeWord{"min", Mode::Aeolian}, ModeWord{"aeo", Mode::Aeolian},
-    ModeWord{"loc", Mode::Locrian}};
+// How words begin, in lower case; three letters decide, as in ABC 2.1, section 3.1.14.
+constexpr auto modeWords = std::to_array<base::Named<Mode>>({
+    {"maj", Mode::Ionian},
+    {"ion", Mode::Ionian},
+    {"dor", Mode::Dorian},
+    {"phr", Mode::Phrygian},
+    {"lyd", Mode::Lydian},
+    {"mix", Mode::Mixolydian},
+    {"min", Mode::Aeolian},
+    {"aeo", Mode::Aeolian},
+    {"loc", Mode::Locrian},
+});
 
 } // namespace
 
@@ -70,10 +73,11 @@ std::optional<Key> keyFrom(std::string_view text)
             mode += static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
     if (mode.empty()) return Key{*tonic, Mode::Ionian};
     if (mode == "m") return Key{*tonic, Mode::Aeolian};
-    auto const word = std::find_if(modeWords.begin(), modeWords.end(),
-                                   [&mode](ModeWord w) { return mode.starts_with(w.start); });
+    auto const word =
+        std::find_if(modeWords.begin(), modeWords.end(),
+                     [&mode](auto const& row) { return mode.starts_with(row.name); });
     if (word == modeWords.end()) return std::nullopt;
-    return Key{*tonic, word->mode};
+    return Key{*tonic, word->value};
 }
 
 } // namespace music

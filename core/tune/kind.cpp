@@ -1,5 +1,7 @@
 #include "core/tune/kind.h"
 
+#include "core/base/named.h"
+
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -48,22 +50,27 @@ KindRow const& rowOf(Kind kind)
 }
 
 // Words of the rhythm field or the title. Longer ones first, so that "slip jig" is no "jig".
-struct Word {
-    std::string_view word; // lower case
-    Kind kind;
-};
-constexpr std::array words{
-    Word{"slip jig", Kind::SlipJig},     Word{"hop jig", Kind::SlipJig},
-    Word{"single jig", Kind::SingleJig}, Word{"slide", Kind::SingleJig},
-    Word{"jig", Kind::Jig},              Word{"hornpipe", Kind::Hornpipe},
-    Word{"reel", Kind::Reel},            Word{"polka", Kind::Polka},
-    Word{"strathspey", Kind::Strathspey}, Word{"schottische", Kind::Strathspey},
-    Word{"march", Kind::March},          Word{"mazurka", Kind::Mazurka},
-    Word{"varsovienne", Kind::Mazurka},  Word{"waltz", Kind::Waltz},
-    Word{"planxty", Kind::Air},          Word{"lullaby", Kind::Air},
-    Word{"lament", Kind::Air},           Word{"song", Kind::Air},
-    Word{"air", Kind::Air},
-};
+constexpr auto words = std::to_array<base::Named<Kind>>({
+    {"slip jig", Kind::SlipJig},
+    {"hop jig", Kind::SlipJig},
+    {"single jig", Kind::SingleJig},
+    {"slide", Kind::SingleJig},
+    {"jig", Kind::Jig},
+    {"hornpipe", Kind::Hornpipe},
+    {"reel", Kind::Reel},
+    {"polka", Kind::Polka},
+    {"strathspey", Kind::Strathspey},
+    {"schottische", Kind::Strathspey},
+    {"march", Kind::March},
+    {"mazurka", Kind::Mazurka},
+    {"varsovienne", Kind::Mazurka},
+    {"waltz", Kind::Waltz},
+    {"planxty", Kind::Air},
+    {"lullaby", Kind::Air},
+    {"lament", Kind::Air},
+    {"song", Kind::Air},
+    {"air", Kind::Air},
+});
 
 bool isLetter(char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; }
 
@@ -84,8 +91,8 @@ std::optional<Kind> kindNamed(std::string text)
 {
     std::transform(text.begin(), text.end(), text.begin(),
                    [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    for (Word const& row : words)
-        if (holdsWord(text, row.word)) return row.kind;
+    for (auto const& [word, kind] : words)
+        if (holdsWord(text, word)) return kind;
     return std::nullopt;
 }
 
