@@ -9,7 +9,6 @@ namespace files {
 
 namespace {
 
-using nlohmann::ordered_json;
 
 struct Entry {
     std::vector<music::Pitch> pitches;
@@ -18,7 +17,7 @@ struct Entry {
 
 struct Written {
     std::vector<Entry> entries;
-    ordered_json chords = ordered_json::array();
+    Json chords = Json::array();
 };
 
 // The chords of the bar that stand before the place, as [index, text]: the index of the entry
@@ -27,12 +26,12 @@ class ChordList {
 public:
     explicit ChordList(tune::Bar const& bar) : m_marks(bar.chords) {}
 
-    void takeBefore(music::Length end, std::size_t entry, ordered_json& chords)
+    void takeBefore(music::Length end, std::size_t entry, Json& chords)
     {
         for (; m_next < m_marks.size() && m_marks[m_next].at < end; ++m_next)
             chords.push_back({entry, m_marks[m_next].written});
     }
-    void takeRest(std::size_t entry, ordered_json& chords)
+    void takeRest(std::size_t entry, Json& chords)
     {
         for (; m_next < m_marks.size(); ++m_next)
             chords.push_back({entry, m_marks[m_next].written});
@@ -62,27 +61,27 @@ Written written(tune::Tune const& tune)
     return out;
 }
 
-ordered_json pitchJson(std::vector<music::Pitch> const& pitches)
+Json pitchJson(std::vector<music::Pitch> const& pitches)
 {
     if (pitches.empty()) return -1;
     if (pitches.size() == 1) return midi(pitches[0]);
-    ordered_json list = ordered_json::array();
+    Json list = Json::array();
     for (music::Pitch const& pitch : pitches) list.push_back(midi(pitch));
     return list;
 }
 
-ordered_json notesJson(std::vector<Entry> const& entries)
+Json notesJson(std::vector<Entry> const& entries)
 {
-    ordered_json list = ordered_json::array();
+    Json list = Json::array();
     for (Entry const& entry : entries)
         list.push_back({pitchJson(entry.pitches), entry.length.wholes.numerator(),
                         entry.length.wholes.denominator()});
     return list;
 }
 
-ordered_json saidJson(std::vector<tune::Remark> const& said)
+Json saidJson(std::vector<tune::Remark> const& said)
 {
-    ordered_json list = ordered_json::array();
+    Json list = Json::array();
     for (tune::Remark const& remark : said) {
         std::string place =
             remark.place.line > 0 ? base::say("line {}", remark.place.line) : "";
@@ -96,10 +95,10 @@ ordered_json saidJson(std::vector<tune::Remark> const& said)
 // Rounded to thousandths: more is not meant.
 double thousandths(double probability) { return std::round(probability * 1000) / 1000; }
 
-ordered_json foundJson(std::optional<harmony::FoundKey> const& found)
+Json foundJson(std::optional<harmony::FoundKey> const& found)
 {
     if (!found) return nullptr;
-    ordered_json others = ordered_json::array();
+    Json others = Json::array();
     for (harmony::LikelyKey const& other : found->likely)
         others.push_back({{"key", plain(other.key.tonic)},
                           {"mode", modeName(other.key.mode)},
@@ -118,7 +117,7 @@ ordered_json foundJson(std::optional<harmony::FoundKey> const& found)
 std::string checkLine(tune::Tune const& tune, std::optional<harmony::FoundKey> const& found)
 {
     Written read = written(tune);
-    ordered_json const line{
+    Json const line{
         {"tune", tune.number},
         {"title", tune.title},
         {"key", plain(tune.key.tonic)},
@@ -132,7 +131,7 @@ std::string checkLine(tune::Tune const& tune, std::optional<harmony::FoundKey> c
         {"said", saidJson(tune.said)},
     };
     // Titles are UTF-8 by then; a stray byte would be replaced rather than thrown over.
-    return line.dump(-1, ' ', false, ordered_json::error_handler_t::replace);
+    return line.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
 } // namespace files

@@ -51,3 +51,10 @@ private:
 };
 
 } // namespace nlohmann
+
+namespace files {
+
+// Members stay in the order in which they are written.
+using Json = nlohmann::ordered_json;
+
+} // namespace files

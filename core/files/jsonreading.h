@@ -17,9 +17,8 @@ namespace files {
 // lacks or is of another type in the words of jsonWords.
 template<typename Read>
 auto readJson(std::string_view text, std::string const& file, std::string const& notOne,
-              Read const& read) -> decltype(read(nlohmann::ordered_json()))
+              Read const& read) -> decltype(read(Json()))
 {
-    using Json = nlohmann::ordered_json;
     using base::Fault;
     using base::FaultCode;
     try {

@@ -6,8 +6,6 @@ namespace files {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
-
 Json raised(harp::LeverSetting const& setup)
 {
     Json strings = Json::array();

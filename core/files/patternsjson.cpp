@@ -6,7 +6,6 @@ namespace files {
 
 std::string patternsJson(pattern::PatternBook const& book)
 {
-    using Json = nlohmann::ordered_json;
     Json list = Json::array();
     for (pattern::Pattern const& pattern : book.patterns) {
         Json degrees = Json::array();

@@ -15,24 +15,23 @@ namespace files {
 namespace {
 
 using arrange::Term;
-using nlohmann::ordered_json;
 using proposal::Proposal;
 
 constexpr auto ownTerms = static_cast<std::size_t>(Term::Travel); // those of one voicing
 
-std::string text(ordered_json const& value)
+std::string text(Json const& value)
 {
-    return value.dump(-1, ' ', false, ordered_json::error_handler_t::replace);
+    return value.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
 // One member of the file on a line, or for a list one element a line: easy to read, to compare
 // and to write without holding the whole as a tree.
-void appendMember(std::string& out, std::string_view name, ordered_json const& value)
+void appendMember(std::string& out, std::string_view name, Json const& value)
 {
     out += fmt::format(",\n  \"{}\": {}", name, text(value));
 }
 
-void appendList(std::string& out, std::string_view name, std::vector<ordered_json> const& list)
+void appendList(std::string& out, std::string_view name, std::vector<Json> const& list)
 {
     out += fmt::format(",\n  \"{}\": [", name);
     for (std::size_t i = 0; i < list.size(); ++i) {
@@ -46,7 +45,7 @@ std::string whole(music::Moment moment) { return music::text(moment.wholes); }
 std::string whole(music::Length length) { return music::text(length.wholes); }
 std::string sideName(harp::Side side) { return side == harp::Side::Left ? "left" : "right"; }
 
-ordered_json tuneMember(Proposal const& proposal)
+Json tuneMember(Proposal const& proposal)
 {
     arrange::Arrangement const& a = proposal.arrangement;
     return {{"title", a.tune.title},
@@ -57,9 +56,9 @@ ordered_json tuneMember(Proposal const& proposal)
             {"transposed_semitones", a.transposedSemitones}};
 }
 
-ordered_json harpMember(harp::Harp const& harp)
+Json harpMember(harp::Harp const& harp)
 {
-    ordered_json strings = ordered_json::array();
+    Json strings = Json::array();
     for (int s = 0; s < harp.count(); ++s)
         strings.push_back({{"n", s + 1},
                            {"name", music::plain(harp.string(s).open)},
@@ -87,9 +86,9 @@ std::vector<int> stringsRaised(harp::LeverSetting const& setup)
     return out;
 }
 
-std::vector<ordered_json> flipList(arrange::Arrangement const& arrangement)
+std::vector<Json> flipList(arrange::Arrangement const& arrangement)
 {
-    std::vector<ordered_json> out;
+    std::vector<Json> out;
     for (harp::Flip const& flip : arrangement.levers.flips) {
         tune::PlayedBar const& bar =
             arrangement.playing.bars[static_cast<std::size_t>(flip.playedBar)];
@@ -103,7 +102,7 @@ std::vector<ordered_json> flipList(arrange::Arrangement const& arrangement)
     return out;
 }
 
-ordered_json rootString(arrange::Voicing const& voicing)
+Json rootString(arrange::Voicing const& voicing)
 {
     if (voicing.notes.empty()) return nullptr; // a rest stands on no string
     return voicing.rootString + 1;
@@ -117,7 +116,7 @@ std::vector<int> degrees(arrange::Voicing const& voicing)
 }
 
 // What all occasions of a written position have in common.
-ordered_json positionMember(Proposal const& proposal, int position)
+Json positionMember(Proposal const& proposal, int position)
 {
     auto const i = static_cast<std::size_t>(position);
     arrange::ArrangedPosition const& arranged = proposal.arrangement.positions[i];
@@ -135,33 +134,33 @@ ordered_json positionMember(Proposal const& proposal, int position)
             {"reasons", proposal::reasons(proposal, position, static_cast<int>(chosen))}};
 }
 
-std::vector<ordered_json> positionList(Proposal const& proposal)
+std::vector<Json> positionList(Proposal const& proposal)
 {
     arrange::Arrangement const& a = proposal.arrangement;
-    std::vector<ordered_json> written;
+    std::vector<Json> written;
     for (int i = 0; i < static_cast<int>(a.positions.size()); ++i)
         written.push_back(positionMember(proposal, i));
 
-    std::vector<ordered_json> out;
+    std::vector<Json> out;
     for (arrange::PlayedPosition const& played : arrange::playedPositions(a)) {
         auto const i = static_cast<std::size_t>(played.position);
         auto const bar = static_cast<std::size_t>(a.positions[i].position.bar);
-        ordered_json member{{"id", out.size()},
-                            {"bar", a.tune.bars[bar].number},
-                            {"pass", played.when.pass},
-                            {"at", whole(played.when.at)},
-                            {"lattice_position", played.position}};
+        Json member{{"id", out.size()},
+                    {"bar", a.tune.bars[bar].number},
+                    {"pass", played.when.pass},
+                    {"at", whole(played.when.at)},
+                    {"lattice_position", played.position}};
         member.update(written[i]);
         out.push_back(std::move(member));
     }
     return out;
 }
 
-std::vector<ordered_json> noteList(std::vector<arrange::HandNote> const& notes)
+std::vector<Json> noteList(std::vector<arrange::HandNote> const& notes)
 {
-    std::vector<ordered_json> out;
+    std::vector<Json> out;
     for (arrange::HandNote const& note : notes) {
-        ordered_json position = nullptr;
+        Json position = nullptr;
         if (note.position) position = *note.position;
         out.push_back({{"at", whole(note.at)},
                        {"held", whole(note.held)},
@@ -176,10 +175,10 @@ std::vector<ordered_json> noteList(std::vector<arrange::HandNote> const& notes)
     return out;
 }
 
-std::vector<ordered_json> groupList(arrange::Arrangement const& arrangement,
-                                    std::vector<arrange::HandNote> const& notes)
+std::vector<Json> groupList(arrange::Arrangement const& arrangement,
+                            std::vector<arrange::HandNote> const& notes)
 {
-    std::vector<ordered_json> out;
+    std::vector<Json> out;
     for (arrange::PlayedGroup const& played : arrange::playedGroups(arrangement, notes)) {
         arrange::PlacingGroup const& group =
             arrangement.groups[static_cast<std::size_t>(played.group)];
@@ -190,9 +189,9 @@ std::vector<ordered_json> groupList(arrange::Arrangement const& arrangement,
     return out;
 }
 
-std::vector<ordered_json> remarkList(arrange::Arrangement const& arrangement)
+std::vector<Json> remarkList(arrange::Arrangement const& arrangement)
 {
-    std::vector<ordered_json> out;
+    std::vector<Json> out;
     for (arrange::HandRemark const& remark : arrangement.handRemarks) {
         auto const bar = static_cast<std::size_t>(remark.bar);
         out.push_back({{"bar", arrangement.tune.bars[bar].number},
@@ -204,19 +203,19 @@ std::vector<ordered_json> remarkList(arrange::Arrangement const& arrangement)
 
 double hundredths(double figure) { return std::round(figure * 100) / 100; }
 
-ordered_json midiOrNull(std::optional<music::Pitch> const& pitch)
+Json midiOrNull(std::optional<music::Pitch> const& pitch)
 {
-    return pitch ? ordered_json(music::midi(*pitch)) : ordered_json(nullptr);
+    return pitch ? Json(music::midi(*pitch)) : Json(nullptr);
 }
 
-std::vector<ordered_json> snagList(Proposal const& proposal)
+std::vector<Json> snagList(Proposal const& proposal)
 {
-    std::vector<ordered_json> out;
+    std::vector<Json> out;
     for (proposal::Snag const& snag : proposal.snags) {
         auto const bar = static_cast<std::size_t>(snag.place.bar);
         std::vector<int> strings;
         for (int const string : snag.strings) strings.push_back(string + 1);
-        ordered_json ways = ordered_json::array();
+        Json ways = Json::array();
         for (proposal::SnagWay const& way : snag.ways)
             ways.push_back({{"way", tune::wayId(way.way)},
                             {"midi", midiOrNull(way.sounds)},
@@ -246,10 +245,10 @@ std::vector<std::string> words(std::vector<hands::Asked> const& reasons)
     return out;
 }
 
-ordered_json difficultyMember(arrange::Arrangement const& arrangement,
-                              hands::Difficulty const& difficulty)
+Json difficultyMember(arrange::Arrangement const& arrangement,
+                      hands::Difficulty const& difficulty)
 {
-    ordered_json bars = ordered_json::array();
+    Json bars = Json::array();
     for (std::size_t b = 0; b < difficulty.bars.size(); ++b)
         bars.push_back({{"bar", arrangement.tune.bars[b].number},
                         {"level", hundredths(difficulty.bars[b].level)},
@@ -259,18 +258,18 @@ ordered_json difficultyMember(arrange::Arrangement const& arrangement,
             {"bars", std::move(bars)}};
 }
 
-ordered_json termsMember(arrange::Account const& account)
+Json termsMember(arrange::Account const& account)
 {
-    ordered_json out = ordered_json::object();
+    Json out = Json::object();
     for (std::size_t term = 0; term < ownTerms; ++term)
         out[std::string(arrange::termName(static_cast<Term>(term)))] = account[term];
     return out;
 }
 
-ordered_json latticePosition(Proposal const& proposal, std::size_t i)
+Json latticePosition(Proposal const& proposal, std::size_t i)
 {
     arrange::Position const& position = proposal.lattice.positions[i];
-    ordered_json candidates = ordered_json::array();
+    Json candidates = Json::array();
     for (std::size_t c = 0; c < proposal.lattice.candidates[i].size(); ++c) {
         arrange::Candidate const& candidate = proposal.lattice.candidates[i][c];
         candidates.push_back({{"id", c},
@@ -282,7 +281,7 @@ ordered_json latticePosition(Proposal const& proposal, std::size_t i)
                               {"terms", termsMember(candidate.account)},
                               {"regret", proposal.solution.regrets[i][c]}});
     }
-    ordered_json locked = nullptr;
+    Json locked = nullptr;
     if (proposal.lattice.locks[i]) locked = *proposal.lattice.locks[i];
     auto const bar = static_cast<std::size_t>(position.bar);
     return {{"id", i},
@@ -313,7 +312,7 @@ void appendPairs(std::string& out, arrange::Lattice const& lattice)
     out += lattice.pairs.empty() ? "]" : "\n  ]";
 }
 
-ordered_json choiceMember(arrange::Choice const& choice)
+Json choiceMember(arrange::Choice const& choice)
 {
     return {{"choice", choice.candidates}, {"cost", choice.cost}};
 }
@@ -348,14 +347,14 @@ std::string latticeJson(Proposal const& proposal)
 {
     std::string out = "{\n  \"lattice\": 1";
     appendMember(out, "unit", "1/1000 point");
-    std::vector<ordered_json> positions;
+    std::vector<Json> positions;
     for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i)
         positions.push_back(latticePosition(proposal, i));
     appendList(out, "positions", positions);
     appendPairs(out, proposal.lattice);
     arrange::Choice const best = bestOf(proposal);
     appendMember(out, "best", choiceMember(best));
-    std::vector<ordered_json> others;
+    std::vector<Json> others;
     auto const takes = arrange::takes(proposal.lattice, best, alternativesListed);
     for (std::size_t i = 1; i < takes.size(); ++i) others.push_back(choiceMember(takes[i]));
     appendList(out, "alternatives", others);

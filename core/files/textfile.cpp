@@ -8,17 +8,11 @@
 
 namespace files {
 
-namespace {
-
-using base::Done;
 using base::Fault;
 using base::FaultCode;
-using base::Result;
 namespace fs = std::filesystem;
 
-} // namespace
-
-Result<std::string> readTextFile(fs::path const& path)
+base::Result<std::string> readTextFile(fs::path const& path)
 {
     std::error_code error;
     fs::file_status const status = fs::status(path, error);
@@ -41,7 +35,7 @@ Result<std::string> readTextFile(fs::path const& path)
     return bytes;
 }
 
-Result<Done> writeWhole(fs::path const& path, std::string_view bytes)
+base::Result<base::Done> writeWhole(fs::path const& path, std::string_view bytes)
 {
     std::error_code failed;
     fs::file_status const there = fs::status(path, failed);
@@ -51,7 +45,7 @@ Result<Done> writeWhole(fs::path const& path, std::string_view bytes)
         std::ofstream direct(path, std::ios::binary);
         direct.write(bytes.data(), static_cast<std::streamsize>(bytes.size())).flush();
         if (!direct) return Fault{FaultCode::CannotWrite, path.string(), systemWords(errno)};
-        return Done{};
+        return base::Done{};
     }
     auto draft = Draft::open(path);
     if (!draft) return draft.error();

@@ -15,10 +15,9 @@ struct WrongHarp {
     std::string detail;
 };
 
-nlohmann::ordered_json harpMember(harp::HarpModel const& model);
+Json harpMember(harp::HarpModel const& model);
 
 // Throws WrongHarp, or nlohmann's exceptions for what is no such object.
-harp::HarpModel harpFromMember(nlohmann::ordered_json const& member,
-                               std::string const& pointer);
+harp::HarpModel harpFromMember(Json const& member, std::string const& pointer);
 
 } // namespace files

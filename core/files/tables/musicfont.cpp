@@ -9,8 +9,6 @@ namespace files {
 
 namespace {
 
-using Json = nlohmann::json;
-
 // Where in the metadata the reading has come to.
 struct Spot {
     std::string part;

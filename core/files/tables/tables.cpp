@@ -19,7 +19,6 @@ namespace files {
 
 namespace {
 
-using Json = nlohmann::json;
 using namespace table;
 using music::Length;
 using music::Rational;
@@ -421,12 +420,12 @@ std::optional<base::Fault> readTable(std::filesystem::path const& folder,
         return malformed(file, 1, "nothing in it");
     if (!json) return base::Fault{base::FaultCode::TableMissing, json.error().place, ""};
     try {
-        Json const parsed = Json::parse(*json);
+        nlohmann::json const parsed = nlohmann::json::parse(*json);
         Row table(Node{&parsed, ""});
         readSources(table);
         read(table, tables);
         table.done();
-    } catch (Json::parse_error const& error) {
+    } catch (nlohmann::json::parse_error const& error) {
         return malformed(file, lineOfByte(*json, error.byte), "no JSON from here on");
     } catch (Damage const& damage) {
         return malformed(file, lineOf(*json, damage.pointer), damage.detail);

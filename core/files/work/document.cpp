@@ -1,5 +1,6 @@
 #include "core/files/work/document.h"
 
+#include "core/base/named.h"
 #include "core/base/words.h"
 #include "core/files/abc/read.h"
 #include "core/files/abc/write.h"
@@ -24,11 +25,9 @@ namespace files {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
 using base::Fault;
 using base::FaultCode;
 using base::Result;
-using music::Rational;
 
 // 2: has a place for snags, origins of chords and what else is decided since; version 1 is read for
 // ever, and what it lacks is as it was before.
@@ -77,16 +76,11 @@ Json leaningMember(arrange::Leaning const& leaning)
     return out;
 }
 
-constexpr std::array rightHandNames{std::pair{"bare", proposal::RightHand::Bare},
-                                    std::pair{"closes", proposal::RightHand::Closes},
-                                    std::pair{"full", proposal::RightHand::Full}};
-
-std::string rightHandText(proposal::RightHand right)
-{
-    for (auto const& [name, value] : rightHandNames)
-        if (value == right) return name;
-    return rightHandNames.front().first;
-}
+constexpr auto rightHandNames = std::to_array<base::Named<proposal::RightHand>>({
+    {"bare", proposal::RightHand::Bare},
+    {"closes", proposal::RightHand::Closes},
+    {"full", proposal::RightHand::Full},
+});
 
 Json fingerMember(arrange::SetFinger const& set)
 {
@@ -104,7 +98,7 @@ struct Wrong {
     std::string detail;
 };
 
-Rational rationalAt(Json const& value, std::string const& pointer)
+music::Rational rationalAt(Json const& value, std::string const& pointer)
 {
     std::string const text = value.get<std::string>();
     char const* const end = text.data() + text.size();
@@ -114,8 +108,8 @@ Rational rationalAt(Json const& value, std::string const& pointer)
     if (parsed.ec == std::errc{} && parsed.ptr != end && *parsed.ptr == '/')
         parsed = std::from_chars(parsed.ptr + 1, end, denominator);
     bool const good = parsed.ec == std::errc{} && parsed.ptr == end && denominator > 0 &&
-                      denominator <= Rational::largestTerm && numerator >= 0 &&
-                      numerator <= Rational::largestTerm;
+                      denominator <= music::Rational::largestTerm && numerator >= 0 &&
+                      numerator <= music::Rational::largestTerm;
     if (!good) throw Wrong{pointer, text};
     return {numerator, denominator};
 }
@@ -246,8 +240,7 @@ void takeLeaning(Json const& json, proposal::Brief& brief)
 
 proposal::RightHand rightHandFrom(std::string const& text)
 {
-    for (auto const& [name, value] : rightHandNames)
-        if (text == name) return value;
+    if (auto const right = base::valueNamed(rightHandNames, text)) return *right;
     throw Wrong{"/right", text};
 }
 
@@ -373,12 +366,22 @@ std::string abcText(SavedWork const& work)
     return abcOfTune(bare);
 }
 
+struct WordsRow {
+    char const* name;
+    std::string tune::PageWords::* words;
+};
+using Page = tune::PageWords;
+constexpr std::array wordsRows{
+    WordsRow{"title", &Page::title},       WordsRow{"composer", &Page::composer},
+    WordsRow{"origin", &Page::origin},     WordsRow{"source", &Page::source},
+    WordsRow{"arranger", &Page::arranger}, WordsRow{"copyright", &Page::copyright}};
+
 Json wordsMember(tune::PageWords const& words)
 {
-    return {{"title", words.title},       {"composer", words.composer},
-            {"origin", words.origin},     {"source", words.source},
-            {"arranger", words.arranger}, {"copyright", words.copyright},
-            {"notes", Json(words.notes)}};
+    Json out = Json::object();
+    for (WordsRow const& row : wordsRows) out[row.name] = words.*row.words;
+    out["notes"] = words.notes;
+    return out;
 }
 
 // What the arranger has worded anew; older files have no such member.
@@ -386,15 +389,9 @@ tune::PageWords wordsFrom(Json const& json, tune::PageWords words)
 {
     auto const found = json.find("words");
     if (found == json.end()) return words;
-    auto const read = [&](char const* name, std::string& into) {
-        if (found->contains(name)) into = found->at(name).get<std::string>();
-    };
-    read("title", words.title);
-    read("composer", words.composer);
-    read("origin", words.origin);
-    read("source", words.source);
-    read("arranger", words.arranger);
-    read("copyright", words.copyright);
+    for (WordsRow const& row : wordsRows)
+        if (found->contains(row.name))
+            words.*row.words = found->at(row.name).get<std::string>();
     if (found->contains("notes"))
         words.notes = found->at("notes").get<std::vector<std::string>>();
     return words;
@@ -488,7 +485,7 @@ std::string documentText(SavedWork const& work, Tables const& tables)
                   {"sliders", slidersMember(brief)},
                   {"own_patterns", ownPatternsMember(brief)},
                   {"take", brief.take},
-                  {"right", rightHandText(brief.right)},
+                  {"right", base::nameOf(rightHandNames, brief.right)},
                   {"locks", locks},
                   {"changes", changes},
                   {"snags", snags},

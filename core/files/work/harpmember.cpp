@@ -9,7 +9,6 @@ namespace files {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
 using base::Result;
 
 struct HarpIds {

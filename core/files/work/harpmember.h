@@ -9,10 +9,10 @@
 // Included in .cpp files of this room only.
 namespace files {
 
-nlohmann::ordered_json harpIdsMember(harp::Harp const& harp, Tables const& tables);
+Json harpIdsMember(harp::Harp const& harp, Tables const& tables);
 
 // Throws WrongHarp, or nlohmann's exceptions for what is not such an object. Faults: what the
 // tables do not have.
-base::Result<harp::Harp> harpIn(nlohmann::ordered_json const& member, Tables const& tables);
+base::Result<harp::Harp> harpIn(Json const& member, Tables const& tables);
 
 } // namespace files

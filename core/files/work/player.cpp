@@ -12,7 +12,6 @@ namespace files {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
 using base::Fault;
 using base::FaultCode;
 using base::Result;

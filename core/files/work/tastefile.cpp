@@ -11,7 +11,6 @@ namespace files {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
 using base::Fault;
 using base::FaultCode;
 

@@ -8,7 +8,6 @@ namespace files {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
 using base::Fault;
 using base::FaultCode;
 
