@@ -1,5 +1,6 @@
 #include "core/music/chord.h"
 
+#include "core/base/trimmed.h"
 #include "core/music/typedchord.h"
 
 #include <algorithm>
@@ -219,14 +220,6 @@ Kind const* kindFrom(std::string_view written)
     return row == spellings.end() ? nullptr : kindNamed(row->suffix);
 }
 
-std::string_view trimmed(std::string_view text)
-{
-    constexpr std::string_view blanks = " \t";
-    std::size_t const first = text.find_first_not_of(blanks);
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
-}
-
 // Bytes of the note name that opens the text: an upper-case letter and its sharps or flats.
 std::size_t rootSize(std::string_view text)
 {
@@ -287,7 +280,7 @@ std::string_view withoutOuterBrackets(std::string_view symbol)
     if (symbol.starts_with('(')) symbol.remove_prefix(1);
     if (symbol.ends_with(')') && symbol.find('(') == std::string_view::npos)
         symbol.remove_suffix(1);
-    return trimmed(symbol);
+    return base::trimmed(symbol);
 }
 
 // "G7(Em)": the bracketed alternative is left to the player.
@@ -296,7 +289,7 @@ std::string_view withoutAlternative(std::string_view symbol)
     std::size_t const open = symbol.rfind('(');
     if (open == std::string_view::npos || open == 0 || !symbol.ends_with(')')) return symbol;
     std::string_view const inside = symbol.substr(open + 1, symbol.size() - open - 2);
-    return bareChordFrom(inside) ? trimmed(symbol.substr(0, open)) : symbol;
+    return bareChordFrom(inside) ? base::trimmed(symbol.substr(0, open)) : symbol;
 }
 
 } // namespace
@@ -354,7 +347,7 @@ Chord transposed(Chord chord, Interval by)
 
 base::Result<Chord> chordFrom(std::string_view symbol)
 {
-    std::string_view const text = trimmed(symbol);
+    std::string_view const text = base::trimmed(symbol);
     if (text == "N.C." || text == "NC" || text == "N.C") return noChord();
     if (auto chord = bareChordFrom(text)) return std::move(*chord);
     if (auto chord = bareChordFrom(withoutOuterBrackets(text))) return std::move(*chord);

@@ -1,9 +1,14 @@
 #include "core/files/abc/text.h"
 
+#include "core/base/trimmed.h"
+
+#include <utf8.h>
+
 #include <algorithm>
 #include <array>
 #include <charconv>
 #include <cstdint>
+#include <iterator>
 
 namespace files {
 
@@ -11,25 +16,7 @@ namespace {
 
 constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
 
-void append(std::string& out, char32_t point)
-{
-    auto const put = [&out](char32_t byte) { out += static_cast<char>(byte); };
-    if (point < 0x80) {
-        put(point);
-    } else if (point < 0x800) {
-        put(0xC0 | point >> 6);
-        put(0x80 | (point & 0x3F));
-    } else if (point < 0x10000) {
-        put(0xE0 | point >> 12);
-        put(0x80 | (point >> 6 & 0x3F));
-        put(0x80 | (point & 0x3F));
-    } else {
-        put(0xF0 | point >> 18);
-        put(0x80 | (point >> 12 & 0x3F));
-        put(0x80 | (point >> 6 & 0x3F));
-        put(0x80 | (point & 0x3F));
-    }
-}
+void append(std::string& out, char32_t point) { utf8::append(point, std::back_inserter(out)); }
 
 struct Decoded {
     char32_t point = 0;
@@ -39,40 +26,16 @@ struct Decoded {
 // The character at the front of the text; overlong forms and surrogates are no UTF-8.
 Decoded decoded(std::string_view text)
 {
-    struct Form {
-        unsigned mask, lead;
-        char32_t least;
-        std::size_t size;
-    };
-    constexpr std::array forms{Form{0x80, 0x00, 0, 1}, Form{0xE0, 0xC0, 0x80, 2},
-                               Form{0xF0, 0xE0, 0x800, 3}, Form{0xF8, 0xF0, 0x10000, 4}};
-    auto const byte = [&text](std::size_t i) {
-        return static_cast<unsigned>(static_cast<unsigned char>(text[i]));
-    };
-    for (Form const& form : forms) {
-        if ((byte(0) & form.mask) != form.lead) continue;
-        if (text.size() < form.size) return {};
-        char32_t point = byte(0) & ~form.mask;
-        for (std::size_t i = 1; i < form.size; ++i) {
-            if ((byte(i) & 0xC0) != 0x80) return {};
-            point = point << 6 | (byte(i) & 0x3F);
-        }
-        bool const surrogate = point >= 0xD800 && point <= 0xDFFF;
-        if (point < form.least || point > 0x10FFFF || surrogate) return {};
-        return {point, form.size};
+    try {
+        auto at = text.begin();
+        char32_t const point = utf8::next(at, text.end());
+        return {point, static_cast<std::size_t>(at - text.begin())};
+    } catch (utf8::exception const&) {
+        return {};
     }
-    return {};
 }
 
-bool isUtf8(std::string_view text)
-{
-    while (!text.empty()) {
-        std::size_t const size = decoded(text).size;
-        if (size == 0) return false;
-        text.remove_prefix(size);
-    }
-    return true;
-}
+bool isUtf8(std::string_view text) { return utf8::is_valid(text.begin(), text.end()); }
 
 bool isControl(char c)
 {
@@ -256,13 +219,7 @@ bool isFieldLine(std::string_view line)
     return line.size() >= 2 && line[1] == ':' && (isLetter(line[0]) || line[0] == '+');
 }
 
-std::string_view trimmed(std::string_view text)
-{
-    constexpr std::string_view blanks = " \t\f\v";
-    std::size_t const first = text.find_first_not_of(blanks);
-    if (first == std::string_view::npos) return {};
-    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
-}
+std::string_view trimmed(std::string_view text) { return base::trimmed(text, " \t\f\v"); }
 
 std::string_view withoutComment(std::string_view line)
 {
