@@ -22,21 +22,6 @@ double pureToneRoughness(double hzA, double hzB)
     return roughnessAtBands(std::abs(hzA - hzB) / criticalBandHz(hzA, hzB));
 }
 
-// Partials at one frequency are one partial of their summed energy.
-std::vector<Partial> merged(std::vector<Partial> partials)
-{
-    std::ranges::sort(partials, {}, &Partial::hz);
-    std::vector<Partial> out;
-    for (Partial const& p : partials) {
-        bool const coincides = !out.empty() && std::abs(p.hz - out.back().hz) < 1e-6 * p.hz;
-        if (coincides)
-            out.back().amplitude = std::hypot(out.back().amplitude, p.amplitude);
-        else
-            out.push_back(p);
-    }
-    return out;
-}
-
 // One tone of the table: its partials with the widest gap at which each can still beat with a
 // lower one.
 struct TabledTone {
@@ -102,13 +87,6 @@ std::size_t placeInTable(int midi)
 
 } // namespace
 
-std::vector<Partial> harmonicTone(double hz, int partials, double amplitude)
-{
-    std::vector<Partial> tone;
-    for (int n = 1; n <= partials; ++n) tone.push_back({n * hz, amplitude / n});
-    return tone;
-}
-
 double criticalBandHz(double hzA, double hzB) { return bandAt((hzA + hzB) / 2); }
 
 double roughnessAtBands(double bands)
@@ -117,35 +95,6 @@ double roughnessAtBands(double bands)
     double const y = bands / roughestBands;
     double const root = y * std::exp(1 - y);
     return root * root;
-}
-
-double roughness(std::vector<Partial> partials)
-{
-    std::vector<Partial> const all = merged(std::move(partials));
-    double beats = 0;
-    double energy = 0;
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        energy += all[i].amplitude * all[i].amplitude;
-        for (std::size_t j = i + 1; j < all.size(); ++j)
-            beats +=
-                all[i].amplitude * all[j].amplitude * pureToneRoughness(all[i].hz, all[j].hz);
-    }
-    return energy > 0 ? beats / energy : 0;
-}
-
-double sensoryDissonance(std::span<Partial const> partials)
-{
-    double sum = 0;
-    for (std::size_t i = 0; i < partials.size(); ++i) {
-        for (std::size_t j = i + 1; j < partials.size(); ++j) {
-            double const low = std::min(partials[i].hz, partials[j].hz);
-            double const gap = std::abs(partials[i].hz - partials[j].hz);
-            double const x = 0.24 / (0.0207 * low + 18.96) * gap;
-            double const loudness = std::min(partials[i].amplitude, partials[j].amplitude);
-            sum += 5 * loudness * (std::exp(-3.51 * x) - std::exp(-5.75 * x));
-        }
-    }
-    return sum;
 }
 
 double toneRoughness(int midiA, int midiB)

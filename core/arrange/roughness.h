@@ -1,20 +1,9 @@
 #pragma once
 
 #include <span>
-#include <vector>
 
 // How rough tones sound together: beating partials within one critical band.
 namespace arrange {
-
-struct Partial {
-    double hz = 0;
-    double amplitude = 1;
-    friend bool operator==(Partial const&, Partial const&) = default;
-};
-
-// Partials of a plucked string at whole multiples of the fundamental with amplitudes 1/n: the
-// force on the board of an ideal pluck, envelope only [science-2].
-std::vector<Partial> harmonicTone(double hz, int partials = 11, double amplitude = 1);
 
 // Critical bandwidth in Hz round the mean of two frequencies, 1.72 f^0.65 [hk78].
 double criticalBandHz(double hzA, double hzB);
@@ -23,23 +12,16 @@ double criticalBandHz(double hzA, double hzB);
 // beyond 1.2 bands [hk78, curve as in the 1993 and 2006 transcriptions].
 double roughnessAtBands(double bands);
 
-// Roughness of everything sounding at once, by Hutchinson and Knopoff: about 0 for an octave in
-// the middle of the harp, about 0.5 for a semitone. Partials at equal frequencies count as one.
-// Independent of loudness [hk78].
-double roughness(std::vector<Partial> partials);
-
-// The same by Sethares, with the constants of the author's page and the smaller amplitude of
-// each pair (2005 form), times 5 [seth93]. A referee for the model above.
-double sensoryDissonance(std::span<Partial const> partials);
-
 // Lowest and highest MIDI key of the roughness tables: A0 to C8.
 inline constexpr int lowestTabled = 21;
 inline constexpr int highestTabled = 108;
 
-// The share of two harmonic tones of equal amplitude in the sum above, before it is divided by
-// the energy: sum over pairs of partials, one from each tone, over the energy of one tone. For
-// a tone with itself: over its own pairs of partials. Keys outside the table are clamped.
-// Tabled once for all pairs.
+// The share of two harmonic tones of equal amplitude in the roughness of all that sounds, by
+// Hutchinson and Knopoff, before it is divided by the energy: sum over pairs of partials, one
+// from each tone, over the energy of one tone. A tone has 11 partials at whole multiples with
+// amplitudes 1/n: the force on the board of an ideal pluck, envelope only [science-2]. For a
+// tone with itself: over its own pairs of partials. Keys outside the table are clamped. Tabled
+// once for all pairs.
 double toneRoughness(int midiA, int midiB);
 
 // A tone in a mixture.
@@ -49,8 +31,9 @@ struct RingingTone {
     friend bool operator==(RingingTone const&, RingingTone const&) = default;
 };
 
-// Roughness of harmonic tones sounding together, from the tables: what `roughness` gives for
-// all their partials, but for partials that coincide, which are not merged. No tones: 0.
+// Roughness of harmonic tones sounding together, from the tables: about 0 for an octave in the
+// middle of the harp, about 0.5 for a semitone; independent of loudness [hk78]. Partials that
+// coincide are not merged. No tones: 0.
 double roughness(std::span<RingingTone const> tones);
 
 } // namespace arrange

@@ -1,6 +1,7 @@
 #include "core/arrange/roughness.h"
 
 #include "core/music/pitch.h"
+#include "tests/arrange/partials.h"
 
 #include <catch2/catch.hpp>
 
@@ -8,6 +9,7 @@
 #include <vector>
 
 using namespace arrange;
+using namespace summed;
 
 namespace {
 

@@ -2,6 +2,7 @@
 
 #include "core/arrange/roughness.h"
 #include "core/music/pitch.h"
+#include "tests/arrange/partials.h"
 
 #include <catch2/catch.hpp>
 
@@ -11,6 +12,7 @@
 #include <vector>
 
 using namespace arrange;
+using namespace summed;
 
 namespace {
 

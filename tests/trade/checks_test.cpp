@@ -1,4 +1,3 @@
-#include "core/arrange/roughness.h"
 #include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 #include "core/harp/hand.h"
@@ -7,10 +6,11 @@
 #include "core/perform/schedule.h"
 #include "core/sheet/sheet.h"
 #include "core/tune/playing.h"
-#include "tests/sheet/measure.h"
+#include "tests/arrange/partials.h"
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
 #include "tests/places.h"
+#include "tests/sheet/measure.h"
 
 #include <catch2/catch.hpp>
 
@@ -23,22 +23,21 @@
 
 namespace {
 
-using arrange::Partial;
+using summed::Partial;
 
 double roughnessOf(std::vector<int> const& keys)
 {
     std::vector<Partial> all;
     for (int key : keys)
-        for (Partial const& p : arrange::harmonicTone(music::frequencyHz(key)))
-            all.push_back(p);
-    return arrange::roughness(all);
+        for (Partial const& p : summed::harmonicTone(music::frequencyHz(key))) all.push_back(p);
+    return summed::roughness(all);
 }
 
 double dissonanceOf(std::vector<double> const& hz)
 {
     std::vector<Partial> all;
     for (double f : hz) all.push_back({f, 1});
-    return arrange::sensoryDissonance(all);
+    return summed::sensoryDissonance(all);
 }
 
 // Equivalent rectangular bandwidth in Hz (Glasberg & Moore 1990), from memory.
@@ -159,7 +158,7 @@ TEST_CASE("A string plucked at its half has no even partials, at a third no thir
     CHECK(partialOfPluck(1.0 / 3, 3) < 1e-4 * partialOfPluck(1.0 / 3, 1));
     // The envelope that the roughness of the score is made with, 1/n of the force on the board,
     // is n times the displacement: no partial of any pluck exceeds it by more than it is at 1.
-    auto const tone = arrange::harmonicTone(100, 6);
+    auto const tone = summed::harmonicTone(100, 6);
     for (int n = 1; n <= 6; ++n)
         CHECK(partialOfPluck(0.38, n) * n / partialOfPluck(0.38, 1) <=
               tone[static_cast<std::size_t>(n) - 1].amplitude / tone[0].amplitude * 1.1);
