@@ -1,4 +1,5 @@
 #include "core/arrange/terms.h"
+#include "core/arrange/terms/worstpass.h"
 
 #include <algorithm>
 #include <array>
@@ -55,17 +56,14 @@ Points whenShared(View const& view, Pluck const& p, TuneNote const& n)
 Points collision(View const& view, Laid const& laid)
 {
     Taste::Collision const& taste = view.taste->collision;
-    Points worst = 0;
-    for (PassView const& pass : view.passes) {
+    return worstPass(view, [&](PassView const& pass) {
         Points sum = 0;
-        for (Pluck const& p : laid.plucks) {
+        for (Pluck const& p : laid.plucks)
             for (TuneNote const& n : pass.tune)
                 sum += whenPlucked(taste, p, n) + whenTuneMoves(taste, p, n) +
                        whenShared(view, p, n);
-        }
-        worst = std::max(worst, sum);
-    }
-    return worst;
+        return sum;
+    });
 }
 
 } // namespace arrange

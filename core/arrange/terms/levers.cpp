@@ -1,4 +1,5 @@
 #include "core/arrange/terms.h"
+#include "core/arrange/terms/worstpass.h"
 
 #include <algorithm>
 #include <cmath>
@@ -51,14 +52,13 @@ Points hurry(View const& view, Laid const& laid, NearFlip const& flip)
 
 Points levers(View const& view, Laid const& laid)
 {
-    Points worst = 0;
-    for (PassView const& pass : view.passes) {
+    Points const hurried = worstPass(view, [&](PassView const& pass) {
         Points sum = 0;
         for (NearFlip const& flip : pass.flips)
             if (flip.hand == harp::Side::Left) sum += hurry(view, laid, flip);
-        worst = std::max(worst, sum);
-    }
-    return worst + flipsNeeded(view, laid);
+        return sum;
+    });
+    return hurried + flipsNeeded(view, laid);
 }
 
 } // namespace arrange

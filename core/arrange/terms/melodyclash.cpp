@@ -1,4 +1,5 @@
 #include "core/arrange/terms.h"
+#include "core/arrange/terms/worstpass.h"
 
 #include <algorithm>
 #include <array>
@@ -41,14 +42,12 @@ double against(View const& view, Pluck const& p, TuneNote const& n)
 
 Points melodyClash(View const& view, Laid const& laid)
 {
-    double worst = 0;
-    for (PassView const& pass : view.passes) {
+    return std::lround(worstPass(view, [&](PassView const& pass) {
         double sum = 0;
         for (Pluck const& p : laid.plucks)
             for (TuneNote const& n : pass.tune) sum += against(view, p, n);
-        worst = std::max(worst, sum);
-    }
-    return std::lround(worst);
+        return sum;
+    }));
 }
 
 } // namespace arrange

@@ -1,4 +1,5 @@
 #include "core/arrange/terms.h"
+#include "core/arrange/terms/worstpass.h"
 
 #include <algorithm>
 
@@ -50,10 +51,10 @@ Points meterFit(View const& view, Laid const& laid)
 {
     if (view.upbeat) return laid.rests() ? 0 : view.taste->meterFit.upbeatStruck;
     bool const onFirst = !laid.rests() && laid.plucks.front().at == 0;
-    Points worst = 0;
-    for (PassView const& pass : view.passes)
-        worst = std::max(worst, emptyBeats(view, laid, pass));
-    return worst + pulseMissed(view, laid) + (onFirst ? 0 : view.taste->meterFit.firstBeatMissing);
+    Points const empty =
+        worstPass(view, [&](PassView const& pass) { return emptyBeats(view, laid, pass); });
+    return empty + pulseMissed(view, laid) +
+           (onFirst ? 0 : view.taste->meterFit.firstBeatMissing);
 }
 
 } // namespace arrange
