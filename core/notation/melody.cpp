@@ -17,28 +17,11 @@ tune::Tuplet const* tupletAt(tune::Bar const& bar, int note)
     return found == bar.tuplets.end() ? nullptr : &*found;
 }
 
-StaffNote printed(tune::Note const& note)
-{
-    StaffNote out;
-    out.at = note.at;
-    out.length = note.length;
-    out.pitches = note.pitches;
-    out.graces = note.graces;
-    out.marks = note.marks;
-    out.tied = note.tied;
-    out.hidden = note.hidden;
-    out.beamBroken = note.beamBroken;
-    out.slursOpen = note.slursOpen;
-    out.slursClose = note.slursClose;
-    out.verses = note.verses;
-    return out;
-}
-
 // The signs of one note: one where a single value shows its length, else several, tied.
 std::vector<StaffNote> signs(tune::Bar const& bar, int index)
 {
     tune::Note const& note = bar.notes[static_cast<std::size_t>(index)];
-    StaffNote whole = printed(note);
+    StaffNote whole = asWritten(note);
     if (tune::Tuplet const* const tuplet = tupletAt(bar, index)) {
         Length const written = note.length * Rational(tuplet->actual, tuplet->normal);
         whole.value = valueOf(written).value_or(nearestValue(written));
@@ -88,6 +71,23 @@ void addBelow(StaffNote& sign, arrange::AddedBelow const& below, bool first)
 }
 
 } // namespace
+
+StaffNote asWritten(tune::Note const& note)
+{
+    StaffNote out;
+    out.at = note.at;
+    out.length = note.length;
+    out.pitches = note.pitches;
+    out.graces = note.graces;
+    out.marks = note.marks;
+    out.tied = note.tied;
+    out.hidden = note.hidden;
+    out.beamBroken = note.beamBroken;
+    out.slursOpen = note.slursOpen;
+    out.slursClose = note.slursClose;
+    out.verses = note.verses;
+    return out;
+}
 
 StaffBar melodyBar(tune::Tune const& tune, int index,
                    std::vector<arrange::NoteFingers> const& fingers,

@@ -1,6 +1,7 @@
 #include "core/files/abc/voice.h"
 
 #include "core/files/abc/text.h"
+#include "core/notation/melody.h"
 
 #include <algorithm>
 #include <cstdlib>
@@ -16,21 +17,7 @@ using notation::StaffNote;
 StaffBar signsOf(tune::Bar const& bar)
 {
     StaffBar out;
-    for (tune::Note const& note : bar.notes) {
-        StaffNote sign;
-        sign.at = note.at;
-        sign.length = note.length;
-        sign.pitches = note.pitches;
-        sign.graces = note.graces;
-        sign.marks = note.marks;
-        sign.tied = note.tied;
-        sign.hidden = note.hidden;
-        sign.beamBroken = note.beamBroken;
-        sign.slursOpen = note.slursOpen;
-        sign.slursClose = note.slursClose;
-        sign.verses = note.verses;
-        out.notes.push_back(std::move(sign));
-    }
+    for (tune::Note const& note : bar.notes) out.notes.push_back(notation::asWritten(note));
     out.tuplets = bar.tuplets;
     return out;
 }
