@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/tune/edit/whole.h"
+#include "ui/tunefields.h"
 
 #include <QDialog>
 
@@ -12,11 +13,6 @@ class QPushButton;
 class QSpinBox;
 
 namespace ui {
-
-class KeyField;
-class KindField;
-class MeterField;
-class PickUpField;
 
 // What a new tune begins with. The time signature follows the kind until another is chosen.
 class NewTuneDialog final : public QDialog {

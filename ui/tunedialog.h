@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/tune/tune.h"
+#include "ui/tunefields.h"
 
 #include <QDialog>
 
@@ -10,11 +11,6 @@ class QPushButton;
 class QSpinBox;
 
 namespace ui {
-
-class KeyField;
-class KindField;
-class MeterField;
-class PickUpField;
 
 // Key, time, kind, pick-up and tempo of the tune as it is written.
 class TuneDialog final : public QDialog {

@@ -6,18 +6,18 @@
 
 namespace sheet {
 
-// Distance from one column of the line to the next: a part that never changes and a part that
-// stretches with the line, in spaces.
-struct Spring {
-    double fixed = 0;
-    double elastic = 0;
-};
-
 // Two columns that must lie at least so far apart, whatever stands between.
 struct Strut {
     int from = 0;
     int to = 0;
     double least = 0;
+};
+
+// Distance from one column of the line to the next: a part that never changes and a part that
+// stretches with the line, in spaces.
+struct Spring {
+    double fixed = 0;
+    double elastic = 0;
 };
 
 // Columns of one line (or one bar): n springs join n + 1 columns.

@@ -1,6 +1,7 @@
 #include "ui/pageview/pageview.h"
 
 #include "ui/pageview/pagebar.h"
+#include "ui/paint/inches.h"
 #include "ui/paint/sheetpainter.h"
 
 #include <QKeyEvent>
@@ -16,7 +17,6 @@ namespace ui {
 
 namespace {
 
-constexpr double mmPerInch = 25.4;
 constexpr double zoomStep = 1.2;
 constexpr double leastZoom = 0.25;
 constexpr double mostZoom = 4;

@@ -1,5 +1,6 @@
 #include "ui/paint/printing.h"
 
+#include "ui/paint/inches.h"
 #include "ui/paint/sheetpainter.h"
 
 #include <QPageLayout>
@@ -12,8 +13,6 @@
 namespace ui {
 
 namespace {
-
-constexpr double mmPerInch = 25.4;
 
 QPageSize paperOf(sheet::Page const& page)
 {

@@ -1,5 +1,6 @@
 #include "ui/paint/sheetfiles.h"
 
+#include "ui/paint/inches.h"
 #include "ui/paint/pdfdata.h"
 #include "ui/paint/sheetpainter.h"
 
@@ -14,8 +15,6 @@
 namespace ui {
 
 namespace {
-
-constexpr double mmPerInch = 25.4;
 
 QPageSize sizeOf(sheet::Page const& page)
 {

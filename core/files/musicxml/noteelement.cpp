@@ -11,7 +11,6 @@
 
 namespace files::musicxml {
 
-using base::FaultCode;
 using music::Length;
 using music::Pitch;
 using music::Rational;
@@ -57,7 +56,9 @@ Outcome MeasureReader::lengthOf(xml_node note, Length& out)
 
     xml_node const duration = note.child("duration");
     if (!duration) {
-        if (!shown) return Problem{FaultCode::BadScoreValue, base::said("a note without length"), note};
+        if (!shown)
+            return Problem{base::FaultCode::BadScoreValue, base::said("a note without length"),
+                           note};
         out = *shown;
         return fits(out, note);
     }
@@ -149,7 +150,8 @@ Outcome MeasureReader::note(xml_node node)
         m_remarks.add(m_places.of(node), base::said("a note has no length"), base::said("left out"));
         return std::nullopt;
     }
-    if (++m_noteCount > limits::mostNotes) return Problem{FaultCode::TuneTooLong, "", node};
+    if (++m_noteCount > limits::mostNotes)
+        return Problem{base::FaultCode::TuneTooLong, "", node};
 
     Gathered gathered;
     gathered.note.at = m_noteBegan;
