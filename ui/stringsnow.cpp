@@ -6,6 +6,7 @@
 #include "ui/transport.h"
 #include "ui/words.h"
 
+#include "core/harp/placing.h"
 #include "core/levers/leverstory.h"
 
 #include <algorithm>
@@ -149,13 +150,8 @@ void StringsNow::turnLever(int string, harp::Lever to)
 void StringsNow::pluckPitch(int midi)
 {
     if (!m_session.isOpen()) return;
-    harp::Harp const& harp = m_session.arrangement().harp;
-    harp::LeverSetting const levers = leversNow();
-    for (int string = 0; string < harp.count(); ++string) {
-        harp::Lever const lever = levers[static_cast<std::size_t>(string)];
-        if (music::midi(harp::sounding(harp.string(string), lever)) == midi)
-            return pluck(string);
-    }
+    auto const string = harp::stringForKey(m_session.arrangement().harp, leversNow(), midi);
+    if (string) pluck(*string);
 }
 
 } // namespace ui

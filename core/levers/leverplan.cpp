@@ -248,15 +248,6 @@ MendedSeating mendedSeating(harp::Harp const& harp, Notes notes, Performance con
     return {std::move(timed.seating), std::nullopt, timed.cost, false};
 }
 
-base::Result<harp::LeverTimeline> leverPlan(harp::Harp const& harp, tune::Tune const& tune,
-                                            tune::Playing const& playing, tune::Tempo tempo,
-                                            harp::Level const& level)
-{
-    Planning planning = leverPlanFor(harp, tune, playing, tempo, level);
-    if (!planning.plan) return planning.refusal->fault;
-    return std::move(planning.plan->timeline);
-}
-
 Plan retimed(Plan plan, Clock const& clock, std::vector<tune::PlayedBar> const& bars,
              LeftLoss const& lost)
 {

@@ -68,11 +68,6 @@ Planning leverPlanFor(harp::Harp const& harp, tune::Tune const& tune,
                       harp::Level const& level, std::vector<harp::LeverWish> wishes = {},
                       Leave leave = {});
 
-// The timeline of that plan alone.
-base::Result<harp::LeverTimeline> leverPlan(harp::Harp const& harp, tune::Tune const& tune,
-                                            tune::Playing const& playing, tune::Tempo tempo,
-                                            harp::Level const& level);
-
 // The same flips at the moments that suit a left hand whose part is known: `lost` says what it
 // gives up when it plucks nothing strictly between two moments, in points of the plan. Exact
 // among the windows of the flips; seating and number of flips stay.

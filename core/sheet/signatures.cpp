@@ -24,8 +24,7 @@ int alterOf(int signature) { return signature > 0 ? 1 : -1; }
 std::u32string digits(int number)
 {
     std::u32string out;
-    for (char digit : std::to_string(number))
-        out += glyph::timeSig0 + static_cast<char32_t>(digit - '0');
+    for (char digit : std::to_string(number)) out += glyph::timeSig(digit - '0');
     return out;
 }
 

@@ -3,6 +3,7 @@
 #include "core/levers/leverplan.h"
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
+#include "tests/levers/timeline.h"
 
 #include <catch2/catch.hpp>
 
@@ -142,7 +143,7 @@ TEST_CASE("What a fit promises is what the moved tune's plan gives", "[levers]")
         CAPTURE(fit.moved.semitones);
         auto const moved = tune::transposed(tune, fit.moved);
         CHECK(moved.key == fit.key);
-        auto const plan = levers::leverPlan(harp, moved, tune::played(moved), slow, level(1));
+        auto const plan = lines::timelineFor(harp, moved, tune::played(moved), slow, level(1));
         REQUIRE(bool(plan) == fit.possible);
         if (!plan) {
             CHECK(plan.error() == *fit.why);

@@ -4,6 +4,7 @@
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
 #include "tests/levers/promises.h"
+#include "tests/levers/timeline.h"
 
 #include <catch2/catch.hpp>
 
@@ -21,8 +22,8 @@ namespace {
 base::Result<harp::LeverTimeline> planOf(harp::Harp const& harp, tune::Tune const& tune,
                                          harp::Level const& level, double quarters = 60)
 {
-    return levers::leverPlan(harp, tune, tune::played(tune),
-                             {{music::Rational(1, 4)}, quarters}, level);
+    return lines::timelineFor(harp, tune, tune::played(tune),
+                              {{music::Rational(1, 4)}, quarters}, level);
 }
 
 int stringOf(harp::Harp const& harp, std::string_view name)

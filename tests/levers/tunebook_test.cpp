@@ -5,6 +5,7 @@
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
 #include "tests/levers/promises.h"
+#include "tests/levers/timeline.h"
 #include "tests/places.h"
 
 #include <catch2/catch.hpp>
@@ -84,7 +85,7 @@ TEST_CASE("Every tune at hand is planned in its best key or refused with its rea
             tune::Tempo const tempo = tempoOf(tune);
             for (harp::Level const& level : {intermediate(), lateIntermediate(), advanced()}) {
                 auto const plan =
-                    levers::leverPlan(harp, tune, tune::played(tune), tempo, level);
+                    lines::timelineFor(harp, tune, tune::played(tune), tempo, level);
                 if (plan) promises::check(harp, tune, *plan, level, quartersPerMinute(tempo));
                 if (level != intermediate()) continue;
                 plan ? written.add("planned") : written.add(plan.error());
@@ -95,7 +96,7 @@ TEST_CASE("Every tune at hand is planned in its best key or refused with its rea
             if (fit.possible) {
                 auto const moved = tune::transposed(tune, fit.moved);
                 auto const plan =
-                    levers::leverPlan(harp, moved, tune::played(moved), tempo, intermediate());
+                    lines::timelineFor(harp, moved, tune::played(moved), tempo, intermediate());
                 REQUIRE(plan);
                 promises::check(harp, moved, *plan, intermediate(), quartersPerMinute(tempo));
             }

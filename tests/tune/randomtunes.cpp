@@ -58,17 +58,15 @@ Tune edited(Tune const& tune, std::mt19937& random)
     int const before = upTo(bars);
     int const other = std::min(bar + upTo(3), bars - 1);
     auto const or_ = [&tune](base::Result<Tune> made) { return made ? *made : tune; };
-    switch (upTo(22)) {
+    switch (upTo(21)) {
     case 0:
-        return withRest(tune, at, length);
+        return withNote(tune, at, {}, length);
     case 1:
         return withTriplet(tune, at, {typed}, length);
     case 2:
         return silenced(tune, at);
     case 3:
         return withoutNote(tune, at);
-    case 4:
-        return withNoteInserted(tune, at, {typed}, length);
     case 5:
         return withLength(tune, at, length);
     case 6:
@@ -99,7 +97,7 @@ Tune edited(Tune const& tune, std::mt19937& random)
         return withSignature(tune, music::keyOf(upTo(6) - 3, music::Mode::Dorian));
     case 19:
         return transposed(tune, wayTo(tune, music::nameAtFifths(upTo(6) - 3)));
-    case 20:
+    case 4:
         return withAllOctave(tune, upTo(2) - 1);
     default:
         return withNote(tune, at, {typed}, length);

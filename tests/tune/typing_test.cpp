@@ -1,8 +1,8 @@
 #include "core/files/abc/onebar.h"
 #include "core/files/abc/read.h"
-#include "core/tune/edit/barsums.h"
 #include "core/tune/edit/typing.h"
 #include "core/tune/edit/whole.h"
+#include "tests/tune/oddbars.h"
 
 #include <catch2/catch.hpp>
 

@@ -43,14 +43,6 @@ std::optional<OddBar> oddBar(std::vector<Bar> const& bars, int bar)
     return off == Length{} ? std::nullopt : std::optional(OddBar{bar, off});
 }
 
-std::vector<OddBar> oddBars(Tune const& tune)
-{
-    std::vector<OddBar> out;
-    for (int bar = 0; bar < static_cast<int>(tune.bars.size()); ++bar)
-        if (auto const odd = oddBar(tune.bars, bar)) out.push_back(*odd);
-    return out;
-}
-
 std::string oddWords(OddBar const& odd)
 {
     bool const over = odd.off > Length{};

@@ -19,7 +19,6 @@ struct OddBar {
     friend bool operator==(OddBar const&, OddBar const&) = default;
 };
 std::optional<OddBar> oddBar(std::vector<Bar> const& bars, int bar);
-std::vector<OddBar> oddBars(Tune const& tune);
 
 // "too long by 1/8": for the reader.
 std::string oddWords(OddBar const& odd);

@@ -156,11 +156,6 @@ Tune withNote(Tune tune, NoteAt at, std::vector<Pitch> pitches, Length length)
     });
 }
 
-Tune withRest(Tune tune, NoteAt at, Length length)
-{
-    return withNote(std::move(tune), at, {}, length);
-}
-
 Tune withTriplet(Tune tune, NoteAt at, std::vector<Pitch> pitches, Length length)
 {
     if (!isOpenIn(tune, at) || length <= Length{}) return tune;
@@ -198,18 +193,6 @@ Tune withoutNote(Tune tune, NoteAt at)
         bool const silent = std::all_of(begin + which.first, begin + which.last + 1,
                                         [](Note const& note) { return note.pitches.empty(); });
         if (silent) dissolve(bar, *tuplet);
-    });
-}
-
-Tune withNoteInserted(Tune tune, NoteAt at, std::vector<Pitch> pitches, Length length)
-{
-    if (!isOpenIn(tune, at) || length <= Length{}) return tune;
-    Bar const& here = tune.bars[static_cast<std::size_t>(at.bar)];
-    auto const tuplet = tupletOver(here, at.note);
-    if (tuplet && here.tuplets[*tuplet].first < at.note)
-        return withNote(std::move(tune), at, std::move(pitches), length);
-    return edited(std::move(tune), at.bar, [&](Bar& bar) {
-        exchange(bar, at.note, at.note, {inPlaceOf(nullptr, std::move(pitches), length)});
     });
 }
 

@@ -23,8 +23,8 @@ Note const* noteAt(Tune const& tune, NoteAt at); // null where there is none
 
 // From the place on, in the place of what stands there for so long. In a triplet the length
 // is the written one and no note goes beyond it; a triplet that is cut into from before goes.
+// No pitches: a rest.
 Tune withNote(Tune tune, NoteAt at, std::vector<music::Pitch> pitches, music::Length length);
-Tune withRest(Tune tune, NoteAt at, music::Length length);
 
 // Three notes in the time of two of this length; the first sounds, the others are rests. No
 // pitches: three rests.
@@ -36,10 +36,6 @@ Tune silenced(Tune tune, NoteAt at);
 // The note or rest there is taken out and what follows in its bar moves up. In a triplet it
 // becomes a rest; a triplet of rests becomes one rest.
 Tune withoutNote(Tune tune, NoteAt at);
-
-// A note put in before the place; what follows in its bar moves on.
-Tune withNoteInserted(Tune tune, NoteAt at, std::vector<music::Pitch> pitches,
-                      music::Length length);
 
 // Another length for the note or rest there; what follows in its bar moves.
 Tune withLength(Tune tune, NoteAt at, music::Length length);
