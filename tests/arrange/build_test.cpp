@@ -16,12 +16,14 @@ char const* const sixteenBars =
     "[D7] A4:1/2 [D] F#4:1/2 | [G] G4:1/4 A4:1/4 B4:1/2 | [Em] G4:1/2 B4:1/2 | "
     "[Am] C5:1/2 [D7] A4:1/2 | [G] G4:1 :|";
 
+Lattice latticeOf(scenes::Example const& x) { return latticeFor(x.scene(), x.positions()); }
+
 } // namespace
 
 TEST_CASE("A lattice has candidates everywhere and a cost for every pair", "[lattice]")
 {
     auto const x = scenes::example(sixteenBars);
-    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    Lattice const lattice = latticeOf(x);
     REQUIRE(lattice.candidates.size() == lattice.positions.size());
     REQUIRE(lattice.pairs.size() + 1 == lattice.positions.size());
     REQUIRE(lattice.locks.size() == lattice.positions.size());
@@ -38,7 +40,7 @@ TEST_CASE("A candidate's cost is the sum of its account, and no judgement is bel
           "[lattice]")
 {
     auto const x = scenes::example(sixteenBars);
-    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    Lattice const lattice = latticeOf(x);
     for (auto const& list : lattice.candidates) {
         for (Candidate const& c : list) {
             CHECK(c.cost == total(c.account));
@@ -50,7 +52,7 @@ TEST_CASE("A candidate's cost is the sum of its account, and no judgement is bel
 TEST_CASE("The account of a pair adds up to the cost the solver sees", "[lattice]")
 {
     auto const x = scenes::example(sixteenBars);
-    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    Lattice const lattice = latticeOf(x);
     for (std::size_t i = 0; i + 1 < lattice.positions.size(); ++i) {
         for (std::size_t a = 0; a < lattice.candidates[i].size(); a += 7) {
             for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); b += 5) {
@@ -68,7 +70,7 @@ TEST_CASE("Bars that come back share their pair tables, and the numbers are thos
     std::string const four = "[G] B4:1/4 C5:1/4 D5:1/2 | [C] E5:1/4 D5:1/4 C5:1/2 | "
                              "[G] B4:1/4 A4:1/4 B4:1/2 | [D7] A4:1/2 F#4:1/2 | ";
     auto const x = scenes::example(four + four + four);
-    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    Lattice const lattice = latticeOf(x);
     REQUIRE(lattice.pairs.size() == 11);
     CHECK(lattice.pairs[4].sharesWith(lattice.pairs[0]));
     CHECK(lattice.pairs[7].sharesWith(lattice.pairs[3]));
@@ -97,7 +99,7 @@ TEST_CASE("The best arrangement uses no unplayable pair", "[lattice]")
 {
     auto x = scenes::example(sixteenBars);
     x.tempo.beatsPerMinute = 220;
-    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    Lattice const lattice = latticeOf(x);
     CHECK(solved(lattice).best.cost < unplayablePair);
 }
 

@@ -51,14 +51,8 @@ arrange::Arrangement bare(tune::Tune tune)
 }
 
 struct Tally {
-    int tunes = 0;
-    int arranged = 0;
-    int written = 0;
-    int readBack = 0;
-    int equal = 0;
-    int abcEqual = 0;
-    int rightEqual = 0;
-    int leftEqual = 0;
+    int tunes = 0, arranged = 0, written = 0, readBack = 0;
+    int equal = 0, abcEqual = 0, rightEqual = 0, leftEqual = 0;
 };
 
 bool sameAbc(std::string const& what, std::string const& abc, tune::Tune const& tune,

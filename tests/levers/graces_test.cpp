@@ -21,6 +21,16 @@ music::Pitch pitch(char const* name) { return *music::pitchFrom(name); }
 
 int stringOf(char const* name) { return *harp::stringFor(example::floor34(), pitch(name)); }
 
+// The plan of a line in G at level 2 with a grace note, C sharp, before one of its notes.
+levers::Plan planWithGrace(char const* words, std::size_t bar, std::size_t note)
+{
+    tune::Tune tune = lines::tune(words, major("G"));
+    tune.bars[bar].notes[note].graces = {pitch("C#5")};
+    auto planning = planOf(tune, level(2));
+    REQUIRE(planning.plan);
+    return *std::move(planning.plan);
+}
+
 } // namespace
 
 TEST_CASE("Grace notes stand before their note and are held for no time", "[levers]")
@@ -42,37 +52,27 @@ TEST_CASE("Grace notes stand before their note and are held for no time", "[leve
 
 TEST_CASE("A grace note on a string of its own sets that string's lever", "[levers]")
 {
-    auto tune = lines::tune("D5:1/4 D5:3/4 |", major("G"));
-    tune.bars[0].notes[1].graces = {pitch("C#5")};
-    auto const planning = planOf(tune, level(2));
-    REQUIRE(planning.plan);
-    CHECK(planning.plan->timeline.flips.empty());
-    CHECK(planning.plan->gracesLeft.empty());
-    CHECK(planning.plan->timeline.setup[static_cast<std::size_t>(stringOf("C5"))] ==
-          harp::Lever::Up);
+    auto const plan = planWithGrace("D5:1/4 D5:3/4 |", 0, 1);
+    CHECK(plan.timeline.flips.empty());
+    CHECK(plan.gracesLeft.empty());
+    CHECK(plan.timeline.setup[static_cast<std::size_t>(stringOf("C5"))] == harp::Lever::Up);
 }
 
 TEST_CASE("A lever is turned for a grace note where there is time", "[levers]")
 {
-    auto tune = lines::tune("C5:1/4 D5:3/4 | E5:1/2 D5:1/2 |", major("G"));
-    tune.bars[1].notes[1].graces = {pitch("C#5")};
-    auto const planning = planOf(tune, level(2));
-    REQUIRE(planning.plan);
-    REQUIRE(planning.plan->timeline.flips.size() == 1);
-    CHECK(planning.plan->timeline.flips[0].at < moment(3, 2));
-    CHECK(planning.plan->gracesLeft.empty());
+    auto const plan = planWithGrace("C5:1/4 D5:3/4 | E5:1/2 D5:1/2 |", 1, 1);
+    REQUIRE(plan.timeline.flips.size() == 1);
+    CHECK(plan.timeline.flips[0].at < moment(3, 2));
+    CHECK(plan.gracesLeft.empty());
 }
 
 TEST_CASE("A grace note for which no lever turns in time is left out, not the tune", "[levers]")
 {
     // C sharp just before C natural of the same string.
-    auto tune = lines::tune("C5:1/4 D5:1/4 C5:1/2 |", major("G"));
-    tune.bars[0].notes[2].graces = {pitch("C#5")};
-    auto const planning = planOf(tune, level(2));
-    REQUIRE(planning.plan);
-    CHECK(planning.plan->timeline.flips.empty());
-    REQUIRE(planning.plan->gracesLeft.size() == 1);
-    CHECK(planning.plan->gracesLeft[0] == tune::NotePlace{0, 2, 0, true});
+    auto const plan = planWithGrace("C5:1/4 D5:1/4 C5:1/2 |", 0, 2);
+    CHECK(plan.timeline.flips.empty());
+    REQUIRE(plan.gracesLeft.size() == 1);
+    CHECK(plan.gracesLeft[0] == tune::NotePlace{0, 2, 0, true});
 }
 
 TEST_CASE("A wound string's lever is turned less readily than a plain one's", "[levers]")

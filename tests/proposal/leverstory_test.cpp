@@ -23,13 +23,17 @@ int stringOf(arrange::Arrangement const& arrangement, std::string const& pitch)
     return 0;
 }
 
+arrange::Arrangement raisedArranged()
+{
+    return scenario::proposed(scenario::briefFor(raised)).arrangement;
+}
+
 } // namespace
 
 TEST_CASE("A lever's story tells its first use, how it stands, and when it is flipped",
           "[proposal][leverstory]")
 {
-    auto const proposal = scenario::proposed(scenario::briefFor(raised));
-    arrange::Arrangement const& a = proposal.arrangement;
+    arrange::Arrangement const a = raisedArranged();
     int const c = stringOf(a, "C5");
     CHECK(levers::tunePlays(a, c));
     std::string const story = levers::leverStory(a, c);
@@ -44,8 +48,7 @@ TEST_CASE("A lever's story tells its first use, how it stands, and when it is fl
 TEST_CASE("A string that the tune leaves alone is free for the left hand",
           "[proposal][leverstory]")
 {
-    auto const proposal = scenario::proposed(scenario::briefFor(raised));
-    arrange::Arrangement const& a = proposal.arrangement;
+    arrange::Arrangement const a = raisedArranged();
     int const low = stringOf(a, "D2");
     CHECK_FALSE(levers::tunePlays(a, low));
     CHECK(levers::leverStory(a, low).find("may be set to suit the left hand") !=
@@ -54,8 +57,7 @@ TEST_CASE("A string that the tune leaves alone is free for the left hand",
 
 TEST_CASE("A string without a lever says so", "[proposal][leverstory]")
 {
-    auto const proposal = scenario::proposed(scenario::briefFor(raised));
-    arrange::Arrangement bare = proposal.arrangement;
+    arrange::Arrangement bare = raisedArranged();
     int const string = stringOf(bare, "D2");
     auto const all = bare.harp.strings();
     std::vector<harp::HarpString> strings(all.begin(), all.end());

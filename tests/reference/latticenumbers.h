@@ -17,6 +17,7 @@ struct LatticeNumbers {
     std::vector<std::vector<Cost>> regrets; // [position][candidate], as the file has them
     std::vector<int> bestChoice;
     Cost bestCost = 0;
+    friend bool operator==(LatticeNumbers const&, LatticeNumbers const&) = default;
 };
 
 LatticeNumbers latticeNumbers(std::string const& latticeJson);

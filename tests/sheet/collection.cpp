@@ -5,11 +5,9 @@
 // that helps beginners. Built by name only; the tests measure a sample in the same way.
 
 #include "core/files/abc/read.h"
-#include "core/files/tables/tables.h"
 #include "core/files/textfile.h"
 #include "core/notation/placings.h"
-#include "core/proposal/proposal.h"
-#include "tests/places.h"
+#include "tests/sheet/arranged.h"
 #include "tests/sheet/violations.h"
 
 #include <iostream>
@@ -35,23 +33,6 @@ struct Measured {
     int pages = 0;
     std::map<std::string, Divided> divided;
 };
-
-std::optional<arrange::Arrangement> proposed(tune::Tune const& tune, int level,
-                                             proposal::Passes passes)
-{
-    static files::Tables const tables = *files::readTables(places::shared());
-    proposal::Brief brief;
-    brief.tune = tune;
-    brief.harp = *files::harpFrom(tables, "floor34", "Eb");
-    brief.hand = *files::handFrom(tables, "medium");
-    brief.level = *files::levelFrom(tables, level);
-    brief.book = tables.book;
-    brief.weights = tables.styles.front();
-    brief.passes = passes;
-    auto const proposal = proposal::propose(brief);
-    if (!proposal) return std::nullopt;
-    return proposal->arrangement;
-}
 
 // The first bar of each line, page by page.
 std::vector<std::vector<int>> linesOf(sheet::Document const& document)
@@ -183,7 +164,7 @@ void measureBook(Measured& out, std::string const& path, sheet::MusicFont const&
             for (auto passes : {proposal::Passes::Written, proposal::Passes::Varied}) {
                 bool const varied = passes == proposal::Passes::Varied;
                 if (varied && i % 4 != 0) continue;
-                if (auto const arrangement = proposed(*tune, level, passes))
+                if (auto const arrangement = measure::arranged(*tune, level, passes))
                     measureArranged(out, *arrangement, font,
                                     name + (varied ? " varied " : " arranged ") +
                                         std::to_string(level),

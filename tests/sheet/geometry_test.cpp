@@ -1,7 +1,7 @@
 #include "core/files/abc/read.h"
-#include "core/proposal/proposal.h"
 #include "core/sheet/places.h"
 #include "tests/places.h"
+#include "tests/sheet/arranged.h"
 #include "tests/sheet/examples.h"
 #include "tests/sheet/measure.h"
 #include "tests/sheet/violations.h"
@@ -32,22 +32,6 @@ std::vector<tune::Tune> tunesIn(std::string const& path, std::size_t every)
     return out;
 }
 
-// None where the level refuses the tune, as the first refuses to turn levers.
-std::optional<arrange::Arrangement> proposed(tune::Tune const& tune, int level)
-{
-    static files::Tables const tables = *files::readTables(places::shared());
-    proposal::Brief brief;
-    brief.tune = tune;
-    brief.harp = *files::harpFrom(tables, "floor34", "Eb");
-    brief.hand = *files::handFrom(tables, "medium");
-    brief.level = *files::levelFrom(tables, level);
-    brief.book = tables.book;
-    brief.weights = tables.styles.front();
-    auto const proposal = proposal::propose(brief);
-    if (!proposal) return std::nullopt;
-    return proposal->arrangement;
-}
-
 // The demo tunes arranged at three levels, their pattern sheets and lead sheets; the examples.
 std::vector<Document> const& sheets(sheet::MusicFont const& font)
 {
@@ -55,7 +39,7 @@ std::vector<Document> const& sheets(sheet::MusicFont const& font)
         std::vector<Document> out;
         for (tune::Tune const& tune : tunesIn(places::shared() + "/demo/demo.abc", 1))
             for (int level : {1, 3, 5}) {
-                auto const arrangement = proposed(tune, level);
+                auto const arrangement = measure::arranged(tune, level);
                 out.push_back(sheet::leadSheet(tune, font, {}));
                 if (!arrangement) continue;
                 out.push_back(sheet::arrangementSheet(*arrangement, font, {}));

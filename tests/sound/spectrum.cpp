@@ -1,27 +1,45 @@
 #include "tests/sound/spectrum.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
-#include <complex>
 #include <numbers>
+#include <utility>
+#include <vector>
 
 namespace hearing {
 
+namespace {
+
+// Faded in and out (Hann window), so that what lies beside a frequency is not heard in it.
+std::vector<double> faded(std::span<float const> samples)
+{
+    double const turn = 2 * std::numbers::pi / static_cast<double>(samples.size());
+    std::vector<double> out(samples.size());
+    for (std::size_t i = 0; i < samples.size(); ++i)
+        out[i] = (0.5 - 0.5 * std::cos(turn * static_cast<double>(i))) *
+                 static_cast<double>(samples[i]);
+    return out;
+}
+
+// One frequency of a sound by a resonator tuned to it (Goertzel 1958).
+double resonance(std::vector<double> const& sound, double hz, int sampleRate)
+{
+    double const twice = 2 * std::cos(2 * std::numbers::pi * hz / sampleRate);
+    double last = 0;
+    double beforeLast = 0;
+    for (double const sample : sound)
+        beforeLast = std::exchange(last, sample + twice * last - beforeLast);
+    double const power = last * last + beforeLast * beforeLast - twice * last * beforeLast;
+    // A Hann window halves, the negative frequency again.
+    return 4 * std::sqrt(std::max(0.0, power)) / static_cast<double>(sound.size());
+}
+
+} // namespace
+
 double strengthAt(std::span<float const> samples, double hz, int sampleRate)
 {
-    auto const count = static_cast<double>(samples.size());
-    double const step = 2 * std::numbers::pi * hz / sampleRate;
-    std::complex<double> const turn = std::polar(1.0, -step);
-    std::complex<double> const windowTurn = std::polar(1.0, 2 * std::numbers::pi / count);
-    std::complex<double> phase = 1;
-    std::complex<double> window = 1;
-    std::complex<double> sum = 0;
-    for (float const sample : samples) {
-        sum += (0.5 - 0.5 * window.real()) * static_cast<double>(sample) * phase;
-        phase *= turn;
-        window *= windowTurn;
-    }
-    return 4 * std::abs(sum) / count; // a Hann window halves, the negative frequency again
+    return resonance(faded(samples), hz, sampleRate);
 }
 
 std::optional<Peak> peakNear(std::span<float const> samples, double nearHz, double cents,
@@ -31,13 +49,14 @@ std::optional<Peak> peakNear(std::span<float const> samples, double nearHz, doub
     double const step = 0.25 * sampleRate / static_cast<double>(samples.size());
     double const from = nearHz * std::exp2(-cents / 1200);
     double const to = nearHz * std::exp2(cents / 1200);
+    std::vector<double> const sound = faded(samples);
     std::array<double, 3> around{};
     double best = 0;
     double bestHz = 0;
-    double before = strengthAt(samples, from - step, sampleRate);
-    double here = strengthAt(samples, from, sampleRate);
+    double before = resonance(sound, from - step, sampleRate);
+    double here = resonance(sound, from, sampleRate);
     for (double hz = from; hz <= to; hz += step) {
-        double const after = strengthAt(samples, hz + step, sampleRate);
+        double const after = resonance(sound, hz + step, sampleRate);
         if (here > best && here >= before && here >= after) {
             best = here;
             bestHz = hz;
