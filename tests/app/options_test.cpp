@@ -16,15 +16,31 @@ namespace fs = std::filesystem;
 
 namespace {
 
-std::string const book = "X:1\nT:The Weir\nC:nobody\nR:reel\nM:4/4\nL:1/8\nQ:1/4=90\nK:G\n"
-                         "|:\"G\"G2B2 d2B2|\"C\"c2e2 \"D\"d2A2|\"Em\"B2G2 \"Am\"A2E2|"
-                         "\"D7\"F2A2 \"G\"G4:|\n"
-                         "|:\"G/B\"d2g2 b2g2|\"C\"e2c2 \"G\"d2B2|\"Am\"c2A2 \"D\"B2F2|"
-                         "\"D7\"A2F2 \"G\"G4:|\n\n"
-                         "X:2\nT:The Ford\nM:3/4\nL:1/4\nK:D\n\"D\"dfa|\"G\"gbg|\"A7\"ece|"
-                         "\"D\"d3|]\n\n"
-                         "X:3\nT:The Mill\nM:6/8\nL:1/8\nK:C\n\"C\"ceg gec|\"F\"fac' \"G\"bgd|"
-                         "\"C\"c3 c3|]\n";
+std::string const book = R"(X:1
+T:The Weir
+C:nobody
+R:reel
+M:4/4
+L:1/8
+Q:1/4=90
+K:G
+|:"G"G2B2 d2B2|"C"c2e2 "D"d2A2|"Em"B2G2 "Am"A2E2|"D7"F2A2 "G"G4:|
+|:"G/B"d2g2 b2g2|"C"e2c2 "G"d2B2|"Am"c2A2 "D"B2F2|"D7"A2F2 "G"G4:|
+
+X:2
+T:The Ford
+M:3/4
+L:1/4
+K:D
+"D"dfa|"G"gbg|"A7"ece|"D"d3|]
+
+X:3
+T:The Mill
+M:6/8
+L:1/8
+K:C
+"C"ceg gec|"F"fac' "G"bgd|"C"c3 c3|]
+)";
 
 struct Row {
     std::string option;

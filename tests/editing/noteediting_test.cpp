@@ -1,16 +1,12 @@
 #include "core/files/abc/onebar.h"
 #include "core/tune/edit/whole.h"
-#include "tests/ui/scenario.h"
-#include "ui/engine.h"
+#include "tests/editing/window.h"
 #include "ui/melodyeditor.h"
 #include "ui/melodylane.h"
 #include "ui/newtunedialog.h"
-#include "ui/tunedialog.h"
-#include "ui/noteediting.h"
-#include "ui/session.h"
 #include "ui/stringbank.h"
+#include "ui/tunedialog.h"
 #include "ui/tunegrid.h"
-#include "ui/workbench.h"
 
 #include <catch2/catch.hpp>
 
@@ -29,20 +25,10 @@ using namespace ui;
 
 namespace {
 
-struct Window {
-    Session session{coreEngine(scenario::tables().levels), scenario::brief()};
-    Workbench workbench{(scenario::application(), session), scenario::tables()};
-    NoteEditing notes{workbench, session};
-
+struct Window : editing::Window {
     explicit Window(proposal::KeyWish key = proposal::AsWritten{}, tune::Tune tune = blank())
     {
-        proposal::Brief brief = scenario::brief();
-        brief.tune = std::move(tune);
-        brief.key = key;
-        REQUIRE(session.open(std::move(brief)));
-        workbench.resize(1100, 760);
-        workbench.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
+        show(std::move(tune), key);
         QTest::keyClick(&workbench, Qt::Key_F2);
     }
     static tune::Tune blank()

@@ -2,15 +2,11 @@
 // played again or thrown away. What a MIDI instrument sends is tried in tests/playalong.
 #include "core/files/abc/onebar.h"
 #include "core/tune/edit/whole.h"
-#include "tests/ui/scenario.h"
-#include "ui/engine.h"
+#include "tests/editing/window.h"
 #include "ui/melodyeditor.h"
 #include "ui/newtunedialog.h"
-#include "ui/noteediting.h"
 #include "ui/notetake.h"
-#include "ui/session.h"
 #include "ui/takebar.h"
-#include "ui/workbench.h"
 
 #include <catch2/catch.hpp>
 
@@ -24,10 +20,7 @@ using namespace ui;
 
 namespace {
 
-struct Window {
-    Session session{coreEngine(scenario::tables().levels), scenario::brief()};
-    Workbench workbench{(scenario::application(), session), scenario::tables()};
-    NoteEditing notes{workbench, session};
+struct Window : editing::Window {
     NoteTake take{workbench, session, notes};
     QSignalSpy clicks{&take, &NoteTake::clicksWanted};
     QSignalSpy stops{&take, &NoteTake::stopWanted};
@@ -40,13 +33,7 @@ struct Window {
         wish.meter = {4, 4, false};
         wish.kind = tune::Kind::Reel;
         wish.bars = bars;
-        proposal::Brief brief = scenario::brief();
-        brief.tune = tune::newTune(wish);
-        brief.key = proposal::AsWritten{};
-        REQUIRE(session.open(std::move(brief)));
-        workbench.resize(1100, 760);
-        workbench.show();
-        REQUIRE(QTest::qWaitForWindowExposed(&workbench));
+        show(tune::newTune(wish), proposal::AsWritten{});
         QTest::keyClick(&workbench, Qt::Key_F2, Qt::ControlModifier);
         REQUIRE(take.bar()->isVisible());
     }

@@ -40,6 +40,15 @@ bool waitForUnsaved(UserFolder const& user)
     });
 }
 
+// A tune is saved at 60 crotchets a minute, and then set to 70.
+void saveAndGoOn(Window& window, UserFolder const& user, char const* name)
+{
+    window.open(user.write("a.abc", keeping::tuneText()));
+    window.setTempo(60);
+    saveAs(window, user.at(name));
+    window.setTempo(70);
+}
+
 } // namespace
 
 TEST_CASE("Work that was not saved when the program stopped is offered and opened", "[keeping]")
@@ -78,10 +87,7 @@ TEST_CASE("Undo goes back across a save, and the saved file stays as it was save
 {
     UserFolder const user;
     Window window;
-    window.open(user.write("a.abc", keeping::tuneText()));
-    window.setTempo(60);
-    saveAs(window, user.at("a.sallow"));
-    window.setTempo(70);
+    saveAndGoOn(window, user, "a.sallow");
     window.actions().save->trigger();
     CHECK(savedTempo(user.at("a.sallow")) == 70);
     window.actions().undo->trigger();
@@ -142,10 +148,7 @@ TEST_CASE("A file that another program has changed is not replaced unasked", "[k
 {
     UserFolder const user;
     Window window;
-    window.open(user.write("a.abc", keeping::tuneText()));
-    window.setTempo(60);
-    saveAs(window, user.at("a.sallow"));
-    window.setTempo(70);
+    saveAndGoOn(window, user, "a.sallow");
     user.write("a.sallow", files::documentText(keeping::workOf(123), keeping::shelf()));
     CHECK(QTest::qWaitFor([&] { return window.told().contains("another program"); }));
     answerNext([](QWidget* dialog) { click(dialog, "Cancel"); });
@@ -168,11 +171,8 @@ TEST_CASE("A disk that is read-only, gone or full leads to saving elsewhere", "[
 {
     UserFolder const user;
     Window window;
-    window.open(user.write("a.abc", keeping::tuneText()));
-    window.setTempo(60);
     fs::create_directories(user.at("stick"));
-    saveAs(window, user.at("stick/a.sallow"));
-    window.setTempo(70);
+    saveAndGoOn(window, user, "stick/a.sallow");
 
     QString words;
     auto const readThenCancel = [&words](QWidget* dialog) {

@@ -33,15 +33,25 @@ QPoint middleOf(ui::PageView const& view, sheet::PageArea const& area)
         .toPoint();
 }
 
+// A window that shows a whole page of the jig.
+struct Shown {
+    bool running = (application(), true);
+    ui::PageView view;
+
+    Shown()
+    {
+        view.resize(900, 1300);
+        view.setDocument(jigSheet());
+        view.fitPage();
+    }
+};
+
 } // namespace
 
 TEST_CASE("A click on a chord's ground names its position", "[pageview]")
 {
-    application();
-    ui::PageView view;
-    view.resize(900, 1300);
-    view.setDocument(jigSheet());
-    view.fitPage();
+    Shown shown;
+    ui::PageView& view = shown.view;
     QSignalSpy clicked(&view, &ui::PageView::positionClicked);
     for (int position : {0, 3, 11}) {
         auto const area = sheet::areaOfPosition(jigSheet(), position);
@@ -54,11 +64,8 @@ TEST_CASE("A click on a chord's ground names its position", "[pageview]")
 
 TEST_CASE("A click on a bar without a chord names the bar", "[pageview]")
 {
-    application();
-    ui::PageView view;
-    view.resize(900, 1300);
-    view.setDocument(jigSheet());
-    view.fitPage();
+    Shown shown;
+    ui::PageView& view = shown.view;
     QSignalSpy bars(&view, &ui::PageView::barClicked);
     QSignalSpy positions(&view, &ui::PageView::positionClicked);
     auto const pickUp = sheet::areaOfBar(jigSheet(), 0);

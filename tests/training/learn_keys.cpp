@@ -179,10 +179,7 @@ bool isMinor(music::Mode mode)
 
 struct Measured {
     struct Tally {
-        int all = 0;
-        int right = 0;
-        int signature = 0;
-        int two = 0;
+        int all = 0, right = 0, signature = 0, two = 0;
         int third = 0; // tonic and third: of 24 keys
     };
     std::map<std::string, Tally> by;

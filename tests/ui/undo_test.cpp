@@ -22,24 +22,23 @@ void checkSame(Session const& session, proposal::Brief const& brief,
 {
     proposal::Brief const& now = session.brief();
     CHECK(now.tune == brief.tune);
-    CHECK(now.harp == brief.harp);
-    CHECK(now.hand == brief.hand);
-    CHECK(now.level == brief.level);
-    CHECK(now.book.patterns == brief.book.patterns);
-    CHECK(now.weights.style == brief.weights.style);
-    CHECK(now.weights.byTerm == brief.weights.byTerm);
-    CHECK(now.key == brief.key);
-    CHECK(now.quartersPerMinute == brief.quartersPerMinute);
-    CHECK(now.passes == brief.passes);
-    CHECK(now.locks == brief.locks);
-    CHECK(now.sliders == brief.sliders);
-    CHECK(now.take == brief.take);
-    CHECK(now.right == brief.right);
-    CHECK(now.fingers == brief.fingers);
-    CHECK(now.changes == brief.changes);
-    CHECK(now.leverWishes == brief.leverWishes);
-    CHECK(now.snagChoices == brief.snagChoices);
-    CHECK(now.leaning == brief.leaning);
+    auto const player = [](proposal::Brief const& b) {
+        return std::tie(b.harp, b.hand, b.level);
+    };
+    CHECK(bool(player(now) == player(brief)));
+    auto const taste = [](proposal::Brief const& b) {
+        return std::tie(b.book.patterns, b.weights.style, b.weights.byTerm, b.sliders,
+                        b.leaning);
+    };
+    CHECK(bool(taste(now) == taste(brief)));
+    auto const wishes = [](proposal::Brief const& b) {
+        return std::tie(b.key, b.quartersPerMinute, b.passes, b.take, b.right);
+    };
+    CHECK(bool(wishes(now) == wishes(brief)));
+    auto const decided = [](proposal::Brief const& b) {
+        return std::tie(b.locks, b.fingers, b.changes, b.leverWishes, b.snagChoices);
+    };
+    CHECK(bool(decided(now) == decided(brief)));
     arrange::Arrangement const& sounds = session.arrangement();
     CHECK(sounds.tune == music.tune);
     CHECK(sounds.levers == music.levers);

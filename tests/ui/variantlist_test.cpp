@@ -33,6 +33,13 @@ std::vector<VariantRow> rows(int count)
     return made;
 }
 
+void fill(VariantList& list, int height, int count)
+{
+    list.resize(340, height);
+    list.setHarp(scenario::brief().harp);
+    list.setRows(rows(count));
+}
+
 } // namespace
 
 TEST_CASE("Rows of the variant list are found again at every height they cover", "[ui]")
@@ -61,9 +68,7 @@ TEST_CASE("Down looks at the next variant, Enter uses it, Space hears it", "[ui]
 {
     scenario::application();
     VariantList list;
-    list.resize(340, 400);
-    list.setHarp(scenario::brief().harp);
-    list.setRows(rows(150));
+    fill(list, 400, 150);
     list.setShown(100);
     QObject::connect(&list, &VariantList::shownClicked, &list, &VariantList::setShown);
     QSignalSpy used(&list, &VariantList::useClicked);
@@ -88,9 +93,7 @@ TEST_CASE("A click on a row looks at that variant and does not use it", "[ui]")
 {
     scenario::application();
     VariantList list;
-    list.resize(340, 500);
-    list.setHarp(scenario::brief().harp);
-    list.setRows(rows(5));
+    fill(list, 500, 5);
     QSignalSpy shown(&list, &VariantList::shownClicked);
     QSignalSpy used(&list, &VariantList::useClicked);
     int const y = static_cast<int>(list.rowLayout().top(3)) + 10;
