@@ -7,13 +7,6 @@
 
 namespace sheet {
 
-// All places and sizes are in millimetres from the top left corner of the page, y downwards.
-struct Point {
-    double x = 0;
-    double y = 0;
-    friend bool operator==(Point const&, Point const&) = default;
-};
-
 // What a mark is for: the painter chooses its colour, tests and screens tell marks apart.
 enum class Ink {
     Music,
@@ -32,6 +25,13 @@ enum class Ink {
 
 enum class Face { Roman, Italic, Bold, Sans, SansBold };
 enum class Anchor { Left, Centre, Right };
+
+// All places and sizes are in millimetres from the top left corner of the page, y downwards.
+struct Point {
+    double x = 0;
+    double y = 0;
+    friend bool operator==(Point const&, Point const&) = default;
+};
 
 // A character of the SMuFL music font; its origin lies on the baseline as the font has it.
 struct Glyph {

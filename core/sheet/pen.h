@@ -40,9 +40,6 @@ public:
                Anchor anchor = Anchor::Left, Ink ink = Ink::Words);
     void frame(Box box, double thickness, Ink ink); // within the box
 
-    // Space that is taken without being drawn.
-    void keepClear(Box box) { m_reach.add(box); }
-
     Skyline const& reach() const { return m_reach; }
 
     // Adds what another pen has drawn, so far below.

@@ -20,12 +20,6 @@ long stripOf(double x)
 
 } // namespace
 
-Box united(Box a, Box b)
-{
-    return {std::min(a.left, b.left), std::min(a.top, b.top), std::max(a.right, b.right),
-            std::max(a.bottom, b.bottom)};
-}
-
 void Skyline::reserve(long first, long end)
 {
     constexpr long spare = 64;

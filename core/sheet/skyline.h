@@ -13,7 +13,6 @@ constexpr Box moved(Box box, double dx, double dy)
 {
     return {box.left + dx, box.top + dy, box.right + dx, box.bottom + dy};
 }
-Box united(Box a, Box b);
 
 // The outline of what has been drawn: asked how far up or down it reaches over a stretch. Kept
 // in upright strips a sixteenth of a space wide; a strip that is touched counts as taken, so an

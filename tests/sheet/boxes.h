@@ -10,6 +10,12 @@
 // What a finished page can be measured by.
 namespace measure {
 
+inline sheet::Box united(sheet::Box a, sheet::Box b)
+{
+    return {std::min(a.left, b.left), std::min(a.top, b.top), std::max(a.right, b.right),
+            std::max(a.bottom, b.bottom)};
+}
+
 // Box of a primitive in millimetres.
 struct BoxOf {
     sheet::MusicFont const& font;
@@ -39,7 +45,7 @@ struct BoxOf {
     sheet::Box operator()(sheet::Shape const& s) const
     {
         sheet::Box box{1e9, 1e9, -1e9, -1e9};
-        for (sheet::Point p : s.corners) box = sheet::united(box, {p.x, p.y, p.x, p.y});
+        for (sheet::Point p : s.corners) box = united(box, {p.x, p.y, p.x, p.y});
         return box;
     }
     sheet::Box operator()(sheet::Bow const& b) const
@@ -48,7 +54,7 @@ struct BoxOf {
         constexpr int steps = 16;
         for (int i = 1; i <= steps; ++i) {
             sheet::Point const p = sheet::onBow(b, static_cast<double>(i) / steps);
-            box = sheet::united(box, {p.x, p.y, p.x, p.y});
+            box = united(box, {p.x, p.y, p.x, p.y});
         }
         return box;
     }
