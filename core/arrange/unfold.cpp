@@ -409,4 +409,10 @@ Unfolded unfolded(Arrangement const& arrangement, LastTime lastTime)
     return Unfolding(arrangement, lastTime).made();
 }
 
+Arrangement asPrinted(Arrangement arrangement)
+{
+    if (!passesDiffer(arrangement)) return arrangement;
+    return unfolded(arrangement).arrangement;
+}
+
 } // namespace arrange

@@ -31,4 +31,7 @@ bool passesDiffer(Arrangement const& arrangement,
 Unfolded unfolded(Arrangement const& arrangement,
                   LastTime lastTime = LastTime::WhereItDiffers);
 
+// The arrangement as it is printed: unfolded where passes differ, else as it is.
+Arrangement asPrinted(Arrangement arrangement);
+
 } // namespace arrange

@@ -1,5 +1,6 @@
 #include "core/files/spoken.h"
 
+#include "core/arrange/unfold.h"
 #include "core/base/words.h"
 
 #include <algorithm>
@@ -209,7 +210,9 @@ std::string tempoWords(tune::Tune const& tune)
 
 Said said(arrange::Arrangement const& arrangement, notation::Kind kind)
 {
-    Notation const notation = notation::of(arrangement, kind);
+    Notation const notation = kind == notation::Kind::Lead
+                                  ? notation::of(arrangement, kind)
+                                  : notation::of(arrange::asPrinted(arrangement), kind);
     tune::Tune const& tune = notation.tune;
     Said out;
     out.title = tune.title;

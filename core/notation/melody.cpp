@@ -70,6 +70,21 @@ void addBelow(StaffNote& sign, arrange::AddedBelow const& below, bool first)
         sign.fingers.insert(sign.fingers.begin(), below.fingers.begin(), below.fingers.end());
 }
 
+// Fingers that the tune brings with it stand where no others are worked out: one for each
+// string, and such as a harper has.
+void takeFingers(StaffNote& sign)
+{
+    auto const isFinger = [](std::string const& mark) {
+        return mark.size() == 1 && mark[0] >= '1' && mark[0] <= '4';
+    };
+    std::vector<int> own;
+    for (std::string const& mark : sign.marks)
+        if (isFinger(mark)) own.push_back(mark[0] - '0');
+    if (own.empty() || (sign.fingers.empty() && own.size() != sign.pitches.size())) return;
+    if (sign.fingers.empty()) sign.fingers = own;
+    std::erase_if(sign.marks, isFinger);
+}
+
 } // namespace
 
 StaffNote asWritten(tune::Note const& note)
@@ -109,6 +124,7 @@ StaffBar melodyBar(tune::Tune const& tune, int index,
         if (note.bar == index && note.note < static_cast<int>(firstSign.size()))
             out.notes[static_cast<std::size_t>(firstSign[static_cast<std::size_t>(note.note)])]
                 .fingers = note.fingers;
+    for (StaffNote& sign : out.notes) takeFingers(sign);
     for (arrange::AddedBelow const& below : added) {
         if (below.bar != index || below.note >= static_cast<int>(firstSign.size())) continue;
         auto const note = static_cast<std::size_t>(below.note);

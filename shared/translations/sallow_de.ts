@@ -1531,8 +1531,8 @@
         <translation>die Noten haben einen Fingersatz</translation>
     </message>
     <message>
-        <source>left out, as new fingering is worked out</source>
-        <translation>weggelassen, weil ein neuer Fingersatz ermittelt wird</translation>
+        <source>kept for the lead sheet; an arrangement works out its own</source>
+        <translation>für das Leadsheet behalten; ein Arrangement ermittelt seinen eigenen</translation>
     </message>
     <message>
         <source>a chord symbol has no root</source>

@@ -1,7 +1,10 @@
 #include "tests/exchange/scorelines.h"
 
+#include "core/arrange/unfold.h"
+#include "core/notation/handcrossing.h"
 #include "core/notation/lefthand.h"
 #include "core/notation/melody.h"
+#include "core/notation/notation.h"
 
 namespace {
 
@@ -33,8 +36,9 @@ void addStaff(std::string& out, std::string const& head, notation::StaffBar cons
 
 } // namespace
 
-std::string scoreLines(arrange::Arrangement const& arrangement, std::int64_t divisions)
+std::string scoreLines(arrange::Arrangement const& folded, std::int64_t divisions)
 {
+    arrange::Arrangement const arrangement = arrange::asPrinted(folded);
     std::string out;
     for (std::size_t i = 0; i < arrangement.tune.bars.size(); ++i) {
         int const bar = static_cast<int>(i);
@@ -43,7 +47,17 @@ std::string scoreLines(arrange::Arrangement const& arrangement, std::int64_t div
         addStaff(out, measure + " 1 1 ",
                  notation::melodyBar(arrangement.tune, bar, {}, arrangement.added), end,
                  divisions);
-        addStaff(out, measure + " 2 2 ", notation::leftBar(arrangement, bar), end, divisions);
+        notation::StaffBar const left = notation::leftBar(arrangement, bar);
+        notation::PrintedBar moved =
+            notation::of(arrangement, notation::Kind::Arrangement).bars[i];
+        notation::moveHighNotes(moved, arrangement.tune.bars[i]);
+        for (std::size_t n = 0; n < left.notes.size(); ++n) {
+            bool const upper = !left.notes[n].isRest() && moved.lower.notes[n].isRest();
+            notation::StaffBar one;
+            one.notes.push_back(left.notes[n]);
+            addStaff(out, measure + (upper ? " 2 1 " : " 2 2 "), one,
+                     n + 1 < left.notes.size() ? left.notes[n + 1].at : end, divisions);
+        }
     }
     return out;
 }

@@ -1,5 +1,6 @@
 #include "core/files/abc/write.h"
 
+#include "core/arrange/unfold.h"
 #include "core/files/abc/voice.h"
 #include "core/files/decimal.h"
 #include "core/notation/notation.h"
@@ -214,7 +215,7 @@ std::string abcOfTune(Tune const& tune)
 std::string abcOfArrangement(Arrangement const& arrangement)
 {
     notation::Notation const notation =
-        notation::of(arrangement, notation::Kind::Arrangement);
+        notation::of(arrange::asPrinted(arrangement), notation::Kind::Arrangement);
     Tune const& tune = notation.tune;
     std::string out = "%abc-2.1\n" + head(tune, tune.tempo) +
                       "%%score {RH LH}\n"

@@ -62,9 +62,14 @@ void MeasureReader::markLast(std::string text)
         bars.back().notes.back().marks.push_back(std::move(text));
 }
 
-// Dynamics and hairpins become marks of the notes by which they stand.
+// Dynamics, hairpins and the harp's damping signs become marks of the notes by which they
+// stand.
 void MeasureReader::loudness(xml_node type)
 {
+    for (xml_node part : type.children())
+        if (MarkElement const* row = markOfDirection(part.name());
+            row && row->mark.starts_with("muffle"))
+            m_signs.emplace_back(row->mark);
     for (xml_node part : type.children("dynamics"))
         for (xml_node sign : part.children())
             if (markOf("dynamics", sign.name())) m_signs.emplace_back(sign.name());
@@ -77,6 +82,18 @@ void MeasureReader::loudness(xml_node type)
             markLast(std::exchange(m_hairpin, {}) + ')');
         }
     }
+}
+
+// Whether the tune has a note between here and the end of the bar, before the file goes back
+// for another voice.
+bool MeasureReader::noteFollows(xml_node node) const
+{
+    for (xml_node next = node.next_sibling(); next; next = next.next_sibling()) {
+        std::string_view const name = next.name();
+        if (name == "backup") return false;
+        if (name == "note" && isOurs(next)) return true;
+    }
+    return false;
 }
 
 void MeasureReader::direction(xml_node node)
@@ -105,7 +122,7 @@ void MeasureReader::direction(xml_node node)
                 m_bar.part = std::string(trimmed(text));
             else if (name == "words" || name == "rehearsal")
                 words += text;
-            else if (name == "coda" && m_anyNote)
+            else if (name == "coda" && m_anyNote && !noteFollows(node))
                 markLast(std::string(name));
             else if (name == "segno" || name == "coda")
                 m_signs.emplace_back(name);

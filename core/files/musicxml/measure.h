@@ -60,6 +60,8 @@ private:
     Outcome moved(pugi::xml_node node, int direction);
     Outcome grace(pugi::xml_node node);
     static void readShape(pugi::xml_node node, Gathered& gathered);
+    bool noteFollows(pugi::xml_node node) const;
+    void finger(pugi::xml_node node, Gathered& gathered);
     void notations(pugi::xml_node note, Gathered& gathered);
     void mark(Gathered& gathered, std::string text);
     static void verses(pugi::xml_node note, tune::Note& into);

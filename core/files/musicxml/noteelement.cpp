@@ -185,6 +185,16 @@ void MeasureReader::mark(Gathered& gathered, std::string text)
     if (sayable && !there && marks.size() < limits::mostMarks) marks.push_back(std::move(text));
 }
 
+// As ABC has it, a mark of the note: !2!.
+void MeasureReader::finger(xml_node node, Gathered& gathered)
+{
+    std::string_view const digit = trimmed(node.text().get());
+    if (digit.size() != 1 || digit[0] < '1' || digit[0] > '5') return;
+    m_remarks.addOnce(m_places.of(node), base::said("the music has fingering"),
+                      base::said("kept for the lead sheet; an arrangement works out its own"));
+    mark(gathered, std::string(digit));
+}
+
 void MeasureReader::notations(xml_node note, Gathered& gathered)
 {
     for (xml_node tie : note.children("tie"))
@@ -196,6 +206,8 @@ void MeasureReader::notations(xml_node note, Gathered& gathered)
             std::string_view const type = sign.attribute("type").value();
             if (name == "tied" && type == "start") {
                 gathered.note.tied = !gathered.note.pitches.empty();
+            } else if (name == "tied" && type == "let-ring") {
+                mark(gathered, std::string(letRing));
             } else if (name == "slur") {
                 constexpr int mostSlurs = 16;
                 int& count =
@@ -212,9 +224,7 @@ void MeasureReader::notations(xml_node note, Gathered& gathered)
                 mark(gathered, std::string(alone->mark));
             } else {
                 for (xml_node inner : sign.children()) {
-                    if (std::string_view(inner.name()) == "fingering")
-                        m_remarks.addOnce(m_places.of(inner), base::said("the music has fingering"),
-                                          base::said("left out, as new fingering is worked out"));
+                    if (std::string_view(inner.name()) == "fingering") finger(inner, gathered);
                     if (MarkElement const* row = markOf(name, inner.name()))
                         mark(gathered, std::string(row->mark));
                 }

@@ -86,6 +86,7 @@ public:
     void write(int index, Length length)
     {
         StaffNote const& sign = m_bar.notes[static_cast<std::size_t>(index)];
+        m_staff = m_frame.onUpper(sign) ? 1 : m_frame.staff;
         writeGraces(sign);
         if (sign.isRest()) writeRest(sign, index, length);
         for (std::size_t i = 0; i < sign.pitches.size(); ++i)
@@ -97,7 +98,7 @@ private:
     void addVoice(xml_node note) { addNumber(note, "voice", m_frame.voice); }
     void addStaff(xml_node note)
     {
-        if (m_frame.grand) addNumber(note, "staff", m_frame.staff);
+        if (m_frame.grand) addNumber(note, "staff", m_staff);
     }
 
     void addAccidental(xml_node note, Pitch pitch)
@@ -180,6 +181,7 @@ private:
         if (place == 0) addSlurs(notations, sign);
         if (place == 0) addTupletMarks(notations, tuplet, index);
         if (place == 0) addMarks(notations, sign);
+        if (rings(sign)) notations.append_child("tied").append_attribute("type") = "let-ring";
         addFinger(notations, sign, place);
         addChordSign(notations, sign, place);
         if (!notations.first_child()) note.remove_child(notations);
@@ -256,6 +258,11 @@ private:
         return notations.append_child(group.c_str());
     }
 
+    static bool rings(StaffNote const& sign)
+    {
+        return std::find(sign.marks.begin(), sign.marks.end(), letRing) != sign.marks.end();
+    }
+
     static bool isFinger(std::string const& mark)
     {
         return mark.size() == 1 && mark[0] >= '0' && mark[0] <= '5';
@@ -265,6 +272,7 @@ private:
     {
         for (std::string const& mark : sign.marks) {
             if (isDirection(mark)) continue; // stands among the directions
+            if (mark == letRing) continue;   // at every note of a chord
             if (isFinger(mark)) {
                 addText(groupIn(notations, "technical"), "fingering", mark);
             } else if (mark == "invertedfermata") {
@@ -302,6 +310,7 @@ private:
     notation::StaffBar const& m_bar;
     StaffFrame const& m_frame;
     Carried& m_carried;
+    int m_staff = 1; // of the sign being written
     notation::AccidentalMemory m_memory;
     std::vector<std::vector<std::string>> m_beams;
 };
@@ -330,7 +339,7 @@ std::int64_t inDivisions(Length length, std::int64_t divisions)
 
 bool isDirection(std::string_view mark)
 {
-    return mark == "segno" || mark == "coda" || notation::isToldInWords(mark);
+    return directionOf(mark) != nullptr || notation::isToldInWords(mark);
 }
 
 void writeNotes(xml_node measure, notation::StaffBar const& bar, StaffFrame const& frame,

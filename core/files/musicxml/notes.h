@@ -4,6 +4,7 @@
 
 #include <pugixml.hpp>
 
+#include <algorithm>
 #include <string_view>
 #include <vector>
 
@@ -23,6 +24,13 @@ struct StaffFrame {
     int voice = 1;
     bool grand = true;          // say which staff
     std::int64_t divisions = 1; // of a crotchet
+    std::vector<music::Length>
+        upper{}; // where signs of the lower staff are printed on the upper
+
+    bool onUpper(notation::StaffNote const& sign) const
+    {
+        return std::find(upper.begin(), upper.end(), sign.at) != upper.end();
+    }
 };
 
 // A length in divisions; exact, as divisions are chosen so.

@@ -209,6 +209,7 @@ constexpr std::array marks{
     MarkElement{"snap", "technical", "snap-pizzicato"},
     MarkElement{"plus", "technical", "stopped"},
     MarkElement{"+", "technical", "stopped"},
+    MarkElement{"harmonic", "technical", "harmonic"},
     MarkElement{"fermata", "", "fermata"},
     MarkElement{"arpeggio", "", "arpeggiate"},
     MarkElement{"pppp", "dynamics", "pppp"},
@@ -222,9 +223,33 @@ constexpr std::array marks{
     MarkElement{"fff", "dynamics", "fff"},
     MarkElement{"ffff", "dynamics", "ffff"},
     MarkElement{"sfz", "dynamics", "sfz"},
+    MarkElement{"sf", "dynamics", "sf"},
+    MarkElement{"fp", "dynamics", "fp"},
+    MarkElement{"fz", "dynamics", "fz"},
+    MarkElement{"rfz", "dynamics", "rfz"},
 };
 
+// Signs at a note that MusicXML has as directions of their own [mxml40].
+constexpr std::array directions{
+    MarkElement{"segno", "", "segno"}, MarkElement{"coda", "", "coda"},
+    MarkElement{"muffle", "", "damp"}, MarkElement{"muffleall", "", "damp-all"}};
+
 } // namespace
+
+MarkElement const* directionOf(std::string_view mark)
+{
+    auto const found = std::find_if(directions.begin(), directions.end(),
+                                    [mark](MarkElement const& m) { return m.mark == mark; });
+    return found == directions.end() ? nullptr : &*found;
+}
+
+MarkElement const* markOfDirection(std::string_view element)
+{
+    auto const found =
+        std::find_if(directions.begin(), directions.end(),
+                     [element](MarkElement const& m) { return m.element == element; });
+    return found == directions.end() ? nullptr : &*found;
+}
 
 std::string_view typeName(notation::NoteValue value)
 {

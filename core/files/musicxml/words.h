@@ -49,5 +49,11 @@ struct MarkElement {
 };
 MarkElement const* elementOf(std::string_view mark);
 MarkElement const* markOf(std::string_view group, std::string_view element);
+// Those that are directions of their own before the note: segno, coda, damping of strings.
+MarkElement const* directionOf(std::string_view mark);
+MarkElement const* markOfDirection(std::string_view element);
+
+// The mark of a note that rings on: a tie of its own kind, at every note of a chord.
+inline constexpr std::string_view letRing = "lv";
 
 } // namespace files::musicxml

@@ -1,10 +1,13 @@
 #include "core/files/musicxml/write.h"
 
+#include "core/arrange/unfold.h"
 #include "core/files/decimal.h"
 #include "core/files/musicxml/notes.h"
+#include "core/files/musicxml/scorehead.h"
 #include "core/files/musicxml/words.h"
 #include "core/files/musicxml/xmltext.h"
 #include "core/music/typedchord.h"
+#include "core/notation/handcrossing.h"
 
 #include <algorithm>
 #include <array>
@@ -23,8 +26,6 @@ using notation::PrintedBar;
 using pugi::xml_node;
 using xml::addNumber;
 using xml::addText;
-
-constexpr int harpProgram = 47; // General MIDI 1: Orchestral Harp, counted from 1
 
 // Divisions of a crotchet with which every place and length is a whole number.
 std::int64_t divisionsFor(Notation const& notation)
@@ -255,9 +256,20 @@ private:
             addNumber(measure.append_child("backup"), "duration",
                       musicxml::inDivisions(written(i).length, m_divisions));
             frame.staff = frame.voice = 2;
+            frame.upper = onUpperStaff(i);
             writeNotes(measure, m_notation.bars[i].lower, frame, placedBelow(drawer, i), m_carriedBelow);
         }
         writeRight(measure, i);
+    }
+
+    // The left hand's notes that the sheet prints on the upper staff, by place.
+    std::vector<Length> onUpperStaff(std::size_t i) const
+    {
+        PrintedBar bar = m_notation.bars[i];
+        notation::moveHighNotes(bar, written(i));
+        std::vector<Length> places;
+        for (notation::StaffNote const& note : bar.upperBelow.notes) places.push_back(note.at);
+        return places;
     }
 
     // A pick-up does not count; one inside the tune has a number of its own kind.
@@ -354,6 +366,7 @@ private:
         for (Label const& cue : m_notation.bars[i].leverCues)
             placed.push_back(leverWords(drawer, cue));
         addDirections(placed, drawer, i);
+        addPlacings(placed, drawer, i, harp::Side::Right);
         if (!m_grand) addLabels(placed, drawer, i);
         sortByPlace(placed);
         return placed;
@@ -369,9 +382,10 @@ private:
         };
         for (tune::Note const& note : written(i).notes)
             for (std::string const& mark : note.marks) {
-                if (mark == "segno" || mark == "coda") {
+                if (auto const sign = musicxml::directionOf(mark)) {
                     xml_node direction = add("above", note.at);
-                    direction.append_child("direction-type").append_child(mark.c_str());
+                    direction.append_child("direction-type")
+                        .append_child(std::string(sign->element).c_str());
                     addStaff(direction, 1, m_grand);
                 } else if (auto const way = wayOf(mark)) {
                     xml_node direction = add("above", note.at);
@@ -402,6 +416,32 @@ private:
             }
     }
 
+    // What is placed together as a bracket over the right hand or under the left. Two of a hand
+    // may overlap, so that they have two numbers in turn.
+    void addPlacings(std::vector<Placed>& placed, Drawer& drawer, std::size_t i,
+                     harp::Side hand) const
+    {
+        bool const right = hand == harp::Side::Right;
+        int turn = 0;
+        for (notation::PlacingBracket const& bracket : m_notation.placings) {
+            if (bracket.hand != hand) continue;
+            turn = 1 - turn;
+            for (bool const begins : {true, false}) {
+                notation::Spot const& spot = begins ? bracket.from : bracket.to;
+                if (spot.bar != static_cast<int>(i)) continue;
+                xml_node direction = drawer.direction(right ? "above" : "below");
+                xml_node element =
+                    direction.append_child("direction-type").append_child("bracket");
+                element.append_attribute("type") = begins ? "start" : "stop";
+                element.append_attribute("number") = (right ? 1 : 3) + turn;
+                element.append_attribute("line-end") = right ? "down" : "up";
+                element.append_attribute("line-type") = "solid";
+                addStaff(direction, right ? 1 : 2, m_grand);
+                placed.push_back({spot.at, direction});
+            }
+        }
+    }
+
     Placed partLetter(Drawer& drawer, std::string const& part) const
     {
         xml_node direction = drawer.direction("above");
@@ -421,6 +461,8 @@ private:
     {
         std::vector<Placed> placed;
         addLabels(placed, drawer, i);
+        addPlacings(placed, drawer, i, harp::Side::Left);
+        sortByPlace(placed);
         return placed;
     }
 
@@ -434,72 +476,25 @@ private:
     int m_uncounted = 0;  // pick-ups inside the tune so far
 };
 
-void addField(xml_node miscellaneous, char const* name, std::string const& text)
+// A lead sheet keeps its repeats: it has no left hand that could differ.
+Notation printed(arrange::Arrangement const& arrangement, notation::Kind kind)
 {
-    if (text.empty()) return;
-    xml_node field = miscellaneous.append_child("miscellaneous-field");
-    field.append_attribute("name") = name;
-    field.text() = text.c_str();
-}
-
-void addCreator(xml_node identification, char const* type, std::string const& name)
-{
-    if (name.empty()) return;
-    xml_node creator = identification.append_child("creator");
-    creator.append_attribute("type") = type;
-    creator.text() = name.c_str();
-}
-
-void writeIdentification(xml_node score, tune::Tune const& tune)
-{
-    xml_node identification = score.append_child("identification");
-    addCreator(identification, "composer", tune.composer);
-    addCreator(identification, "arranger", tune.arranger);
-    if (!tune.copyright.empty()) addText(identification, "rights", tune.copyright);
-    addText(identification.append_child("encoding"), "software", "Sallow");
-    if (!tune.source.empty()) addText(identification, "source", tune.source);
-    xml_node fields = identification.append_child("miscellaneous");
-    for (std::string const& title : tune.otherTitles) addField(fields, "other-title", title);
-    addField(fields, "origin", tune.origin);
-    addField(fields, "rhythm", tune.rhythm);
-    for (std::string const& note : tune.notes) addField(fields, "note", note);
-    for (std::string const& line : tune.words) addField(fields, "words", line);
-    std::string order;
-    for (std::string const& part : tune.partOrder) order += (order.empty() ? "" : " ") + part;
-    addField(fields, "order-of-parts", order);
-    if (!fields.first_child()) identification.remove_child(fields);
-}
-
-void writePartList(xml_node score)
-{
-    xml_node part = score.append_child("part-list").append_child("score-part");
-    part.append_attribute("id") = "P1";
-    addText(part, "part-name", "Harp");
-    xml_node instrument = part.append_child("score-instrument");
-    instrument.append_attribute("id") = "P1-I1";
-    addText(instrument, "instrument-name", "Harp");
-    addText(instrument, "instrument-sound", "pluck.harp");
-    xml_node sound = part.append_child("midi-instrument");
-    sound.append_attribute("id") = "P1-I1";
-    addNumber(sound, "midi-channel", 1);
-    addNumber(sound, "midi-program", harpProgram);
+    return kind == notation::Kind::Lead ? notation::of(arrangement, kind)
+                                        : notation::of(arrange::asPrinted(arrangement), kind);
 }
 
 } // namespace
 
 std::string musicXml(arrange::Arrangement const& arrangement, notation::Kind kind)
 {
-    Notation const notation = notation::of(arrangement, kind);
+    Notation const notation = printed(arrangement, kind);
     pugi::xml_document document = xml::declared();
     document.append_child(pugi::node_doctype)
         .set_value("score-partwise PUBLIC \"-//Recordare//DTD MusicXML 4.0 Partwise//EN\" "
                    "\"http://www.musicxml.org/dtds/partwise.dtd\"");
     xml_node score = document.append_child("score-partwise");
     score.append_attribute("version") = "4.0";
-    if (!notation.tune.title.empty())
-        addText(score.append_child("work"), "work-title", notation.tune.title);
-    writeIdentification(score, notation.tune);
-    writePartList(score);
+    musicxml::writeHead(score, notation.tune);
     xml_node part = score.append_child("part");
     part.append_attribute("id") = "P1";
     PartWriter(part, notation).write();
