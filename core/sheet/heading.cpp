@@ -189,13 +189,13 @@ double drawNext(Pen& pen, std::string const& next, double width)
 
 namespace {
 
-// A long title is wrapped, in smaller letters; that of a tune of a set leaves its place in the
-// set room in both corners. Answers the last line's baseline.
+// A long title is wrapped, in smaller letters; it leaves the number of the page room in both
+// corners, that of a tune of a set its place in the set. Answers the last line's baseline.
 double drawTitle(Pen& pen, Score const& score, double width)
 {
     std::string const& title = score.tune.title;
-    double const corner =
-        score.place.empty() ? 0 : widthOf(score.place, Face::Italic, smallHeight) + besideTitle;
+    std::string const beside = score.place.empty() ? base::say("{} of {}", 2, 2) : score.place;
+    double const corner = widthOf(beside, Face::Italic, smallHeight) + besideTitle;
     double const room = std::min(titleShare * width, width - 2 * corner);
     double y = 0.72 * titleHeight;
     if (widthOf(title, Face::Bold, longTitleHeight) <= room) {
