@@ -35,7 +35,7 @@ double halfOf(sheet::Bow const& bow);
 enum class Lettering { Fonts, Outlines };
 
 // Paints the marks of a page. The painter's unit is a millimetre of the page, its origin the
-// page's top left corner. The one painter behind screen, printer, PDF, SVG and PNG.
+// page's top left corner. The one painter behind screen, printer, PDF and PNG.
 void paintPage(QPainter& painter, sheet::Page const& page, SheetColours const& colours = {},
                Lettering lettering = Lettering::Outlines);
 
