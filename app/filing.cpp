@@ -15,11 +15,13 @@
 
 #include <QClipboard>
 #include <QDateTime>
+#include <QDir>
 #include <QEvent>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QGuiApplication>
 #include <QMessageBox>
+#include <QStandardPaths>
 
 #include <algorithm>
 
@@ -34,11 +36,27 @@ std::string nameNow(QString const& what)
         .toStdString();
 }
 
+// Where people keep their files, where nothing else is known.
+QString usualFolder()
+{
+    QString const documents =
+        QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    return QFileInfo(documents).isDir() ? documents : QDir::homePath();
+}
+
+// The demo tunes lie where nobody saves.
+bool isOfProgram(QString const& path)
+{
+    auto const demo = sharedFolder() / "demo";
+    return QFileInfo(path).absolutePath() ==
+           QFileInfo(QString::fromStdString(demo.string())).absoluteFilePath();
+}
+
 } // namespace
 
 Filing::Filing(ui::Workbench& workbench, ui::Session& session, files::Tables const& tables)
     : QObject(&workbench), m_workbench(workbench), m_session(session), m_tables(tables),
-      m_safe(session, tables, this)
+      m_folder(usualFolder()), m_safe(session, tables, this)
 {
     joinSafekeeping();
     workbench.installEventFilter(this);
@@ -60,6 +78,11 @@ Filing::Filing(ui::Workbench& workbench, ui::Session& session, files::Tables con
     connect(&workbench, &ui::Workbench::printRequested, this, &Filing::print);
     connect(&workbench, &ui::Workbench::handoutRequested, this, &Filing::openHandout);
     connect(&workbench, &ui::Workbench::levelsRequested, this, &Filing::exportLevels);
+}
+
+void Filing::setFolder(QString const& folder)
+{
+    m_folder = !folder.isEmpty() && QFileInfo(folder).isDir() ? folder : usualFolder();
 }
 
 void Filing::askAndOpen()
@@ -158,7 +181,7 @@ bool Filing::openFrom(QString const& path,
     }
     if (!entry || !mayLeave()) return false;
     if (!openEntry(*std::move(book), *entry)) return false;
-    m_folder = QFileInfo(path).absolutePath();
+    if (!isOfProgram(path)) m_folder = QFileInfo(path).absolutePath();
     emit fileUsed(path);
     return true;
 }

@@ -45,7 +45,8 @@ public:
     // What was opened last, and the place of the open tune in it.
     Book const& book() const { return m_book; }
     int entry() const { return static_cast<int>(m_entry); }
-    void setFolder(QString const& folder) { m_folder = folder; }
+    // None, or one that is gone: her documents.
+    void setFolder(QString const& folder);
     // The open tune is made into another one's: saving asks for a new name, with this in it.
     void becomeCopy(QString const& addition);
 

@@ -51,7 +51,7 @@ Remembering::Remembering(Desk const& desk, Players& players)
     desk.workbench.transport()->restoreSettings(withoutTempo(desk.preferences.practice()));
     connect(&desk.filing, &Filing::fileUsed, this, [this](QString const& path) {
         m_desk.preferences.addRecent(QFileInfo(path).absoluteFilePath());
-        m_desk.preferences.keepFolder(QFileInfo(path).absolutePath());
+        m_desk.preferences.keepFolder(m_desk.filing.folder());
         fillRecent();
     });
     connect(&desk.filing, &Filing::leaving, this, [this] {

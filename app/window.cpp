@@ -25,12 +25,14 @@
 #include "core/files/work/player.h"
 #include "core/pattern/own.h"
 #include "ui/chordediting.h"
+#include "ui/chordfollowing.h"
 #include "ui/engine.h"
 #include "ui/handbook.h"
 #include "ui/noteediting.h"
 #include "ui/notetake.h"
 #include "ui/session.h"
 #include "ui/theme.h"
+#include "ui/tunegrid.h"
 #include "ui/workbench.h"
 
 #include <QApplication>
@@ -113,12 +115,22 @@ int openWorkbench(int argc, char** argv)
     QObject::connect(&hearing, &Hearing::keyPlayed, &collecting, &Collecting::hear);
     SoundSaving sounds(desk, hearing);
     ui::ChordMenu chords(workbench, session, tables->harmony);
+    workbench.addToGridMenu({chords.chord(), chords.takeOut()});
+    chords.takePassageFrom([&workbench] { return workbench.passage(); });
+    QObject::connect(workbench.grid(), &ui::TuneGrid::chordWanted, chords.chord(),
+                     &QAction::trigger);
+    QObject::connect(&chords, &ui::ChordMenu::done, &workbench, &ui::Workbench::tellDone);
+    QObject::connect(&chords, &ui::ChordMenu::hearWanted, &workbench,
+                     &ui::Workbench::hearTrial);
+    QObject::connect(&chords, &ui::ChordMenu::hearEnded, &workbench,
+                     &ui::Workbench::stopHearing);
     QObject::connect(
         workbench.actions().handbook, &QAction::triggered, &workbench, [&workbench] {
             (new ui::Handbook(QString::fromStdString(handbookFolder().string()), &workbench))
                 ->show();
         });
     ui::NoteEditing notes(workbench, session);
+    ui::ChordFollowing const following(workbench, session, notes, tables->harmony);
     ui::NoteTake take(workbench, session, notes);
     hearing.recording().serve(take);
     QObject::connect(&filing, &Filing::begun, &notes, [&notes, &take](bool playsIn) {

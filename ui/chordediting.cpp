@@ -2,6 +2,7 @@
 
 #include "core/tune/chordedits.h"
 #include "core/tune/playing.h"
+#include "ui/passage.h"
 #include "ui/session.h"
 
 #include <QAction>
@@ -77,7 +78,7 @@ bool hasWritten(Tune const& tune)
 }
 
 // "Am · Am G · Am": the chords of the first bars.
-QString chordRow(Tune const& tune, Interval moved)
+QString chordWords(Tune const& tune, Interval moved)
 {
     constexpr std::size_t mostBars = 16;
     QStringList bars;
@@ -114,6 +115,17 @@ Tune chordedAnew(Session const& session, harmony::Learned const& learned, harmon
     wishes.way = way;
     wishes.keepWritten = keepWritten;
     return withFoundChords(learned, session.brief().tune, wishes);
+}
+
+// These bars of the tune with other chords, the first time they are played.
+void hearTune(Session const& session, Tune tune, Passage bars, HearTrial const& hear)
+{
+    proposal::Brief asked = session.brief();
+    asked.tune = std::move(tune);
+    auto const made = session.trial(std::move(asked))();
+    if (!made) return;
+    if (auto const played = playedPassage(made->playing, bars))
+        hear(*made, played->first, played->last);
 }
 
 } // namespace
@@ -210,10 +222,14 @@ std::vector<ChordWayRow> chordWayRows(Session const& session, harmony::Learned c
                                       bool keepWritten)
 {
     std::vector<ChordWayRow> rows;
+    std::vector<Tune> tunes;
     for (harmony::Way way : harmony::allWays) {
-        Tune const tune = chordedAnew(session, learned, way, keepWritten);
-        rows.push_back({way, chordRow(tune, session.proposal().moved),
+        Tune tune = chordedAnew(session, learned, way, keepWritten);
+        if (std::ranges::any_of(tunes, [&tune](Tune const& t) { return !otherBars(t, tune); }))
+            continue;
+        rows.push_back({way, chordWords(tune, session.proposal().moved),
                         otherBars(session.brief().tune, tune)});
+        tunes.push_back(std::move(tune));
     }
     return rows;
 }
@@ -227,7 +243,8 @@ bool takeChordWay(Session& session, harmony::Learned const& learned, harmony::Wa
                       .arg(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()))));
 }
 
-void askForChord(Session& session, harmony::Learned const& learned, QWidget* parent)
+void askForChord(Session& session, harmony::Learned const& learned, HearTrial const& hear,
+                 QWidget* parent)
 {
     if (!session.isOpen() || !session.selected()) return;
     auto const beats = chordBeats(session, learned);
@@ -237,10 +254,16 @@ void askForChord(Session& session, harmony::Learned const& learned, QWidget* par
     ChordEditor editor(QString::fromStdString(tune::barName(tune, bar)), beats,
                        selectedBeat(session, beats),
                        static_cast<int>(barsAlike(tune, bar).size()), parent);
+    QObject::connect(&editor, &ChordEditor::hearWanted, &editor, [&](ChordWish const& wish) {
+        ChordPlace const place{bar, beats[wish.beat].at};
+        Chord const chord = transposed(wish.chord, opposite(session.proposal().moved));
+        hearTune(session, withChord(session.brief().tune, place, chord), {bar, bar}, hear);
+    });
     if (editor.exec() == QDialog::Accepted) editChord(session, beats, editor.wish());
 }
 
-void askForChordWay(Session& session, harmony::Learned const& learned, QWidget* parent)
+void askForChordWay(Session& session, harmony::Learned const& learned, HearTrial const& hear,
+                    QWidget* parent)
 {
     if (!session.isOpen()) return;
     QString key;
@@ -252,6 +275,13 @@ void askForChordWay(Session& session, harmony::Learned const& learned, QWidget* 
     }
     ChordWays ways([&session, &learned](bool keep) { return chordWayRows(session, learned, keep); },
                    key, hasWritten(session.brief().tune), parent);
+    QObject::connect(&ways, &ChordWays::hearWanted, &ways, [&] {
+        constexpr int barsHeard = 8;
+        int const from = session.selected() ? selectedBar(session) : 0;
+        int const last = static_cast<int>(session.brief().tune.bars.size()) - 1;
+        hearTune(session, chordedAnew(session, learned, ways.way(), ways.keepsWritten()),
+                 {from, std::min(from + barsHeard - 1, last)}, hear);
+    });
     if (ways.exec() == QDialog::Accepted)
         takeChordWay(session, learned, ways.way(), ways.keepsWritten());
 }
@@ -262,6 +292,8 @@ ChordMenu::ChordMenu(QMainWindow& window, Session& session, harmony::Learned con
       m_takeOut(new QAction(tr("&Take this chord out"), &window)),
       m_earlier(new QAction(tr("A beat &earlier"), &window)),
       m_later(new QAction(tr("A beat &later"), &window)),
+      m_copy(new QAction(tr("C&opy these chords"), &window)),
+      m_paste(new QAction(tr("&Paste the chords here"), &window)),
       m_ways(new QAction(tr("Chords for the &whole tune…"), &window))
 {
     m_chord->setShortcut(Qt::Key_C);
@@ -269,18 +301,29 @@ ChordMenu::ChordMenu(QMainWindow& window, Session& session, harmony::Learned con
     auto* menu = new QMenu(tr("&Chords"), &window);
     menu->addActions({m_chord, m_takeOut, m_earlier, m_later});
     menu->addSeparator();
+    menu->addActions({m_copy, m_paste});
+    menu->addSeparator();
     menu->addAction(m_ways);
     constexpr qsizetype behindEdit = 2;
     QList<QAction*> const menus = window.menuBar()->actions();
     window.menuBar()->insertMenu(menus.size() > behindEdit ? menus[behindEdit] : nullptr, menu);
 
-    connect(m_chord, &QAction::triggered, this,
-            [this, &window] { askForChord(m_session, m_learned, &window); });
-    connect(m_ways, &QAction::triggered, this,
-            [this, &window] { askForChordWay(m_session, m_learned, &window); });
+    HearTrial const hear = [this](arrange::Arrangement const& trial, int first, int last) {
+        emit hearWanted(trial, first, last);
+    };
+    connect(m_chord, &QAction::triggered, this, [this, hear, &window] {
+        askForChord(m_session, m_learned, hear, &window);
+        emit hearEnded();
+    });
+    connect(m_ways, &QAction::triggered, this, [this, hear, &window] {
+        askForChordWay(m_session, m_learned, hear, &window);
+        emit hearEnded();
+    });
     connect(m_takeOut, &QAction::triggered, this, [this] { edit(ChordWish::What::TakeOut); });
     connect(m_earlier, &QAction::triggered, this, [this] { edit(ChordWish::What::Earlier); });
     connect(m_later, &QAction::triggered, this, [this] { edit(ChordWish::What::Later); });
+    connect(m_copy, &QAction::triggered, this, &ChordMenu::copyChords);
+    connect(m_paste, &QAction::triggered, this, &ChordMenu::pasteChords);
     connect(&session, &Session::changed, this, &ChordMenu::enable);
     connect(&session, &Session::selectionChanged, this, &ChordMenu::enable);
     enable();
@@ -289,8 +332,9 @@ ChordMenu::ChordMenu(QMainWindow& window, Session& session, harmony::Learned con
 void ChordMenu::enable()
 {
     bool const open = m_session.isOpen();
-    for (QAction* action : {m_chord, m_takeOut, m_earlier, m_later})
+    for (QAction* action : {m_chord, m_takeOut, m_earlier, m_later, m_copy})
         action->setEnabled(open && m_session.selected());
+    m_paste->setEnabled(m_copy->isEnabled() && !m_copied.empty());
     m_ways->setEnabled(open);
 }
 
@@ -302,6 +346,35 @@ void ChordMenu::edit(ChordWish::What what)
     wish.what = what;
     wish.beat = selectedBeat(m_session, beats);
     editChord(m_session, beats, wish);
+}
+
+void ChordMenu::copyChords()
+{
+    if (!m_session.isOpen() || !m_session.selected()) return;
+    int const bar = selectedBar(m_session);
+    Passage const bars = m_passage().value_or(Passage{bar, bar});
+    Tune const tune = transposed(m_session.brief().tune, m_session.proposal().moved);
+    m_copied = tune::chordRow(tune, bars.firstBar, bars.lastBar);
+    enable();
+    QString const first = QString::fromStdString(barName(tune, bars.firstBar));
+    emit done(
+        bars.firstBar == bars.lastBar
+            ? tr("The chords of %1 are copied. Choose another bar to paste them.").arg(first)
+            : tr("The chords of %1 to %2 are copied. Choose another bar to paste them.")
+                  .arg(first, QString::fromStdString(barName(tune, bars.lastBar))));
+}
+
+void ChordMenu::pasteChords()
+{
+    if (!m_session.isOpen() || !m_session.selected() || m_copied.empty()) return;
+    Interval const back = opposite(m_session.proposal().moved);
+    tune::ChordRow row = m_copied;
+    for (auto& bar : row)
+        for (tune::ChordMark& mark : bar) mark.chord = transposed(mark.chord, back);
+    int const bar = selectedBar(m_session);
+    Tune const& tune = m_session.brief().tune;
+    become(m_session, withChordRow(tune, bar, row),
+           tr("chords pasted from %1 on").arg(QString::fromStdString(barName(tune, bar))));
 }
 
 } // namespace ui

@@ -1,10 +1,15 @@
 #pragma once
 
+#include "core/arrange/arrangement.h"
 #include "core/harmony/findchords.h"
+#include "core/tune/chordedits.h"
 #include "ui/chordeditor.h"
 #include "ui/chordways.h"
+#include "ui/passage.h"
 
 #include <QObject>
+
+#include <functional>
 
 class QAction;
 class QMainWindow;
@@ -33,9 +38,15 @@ std::vector<ChordWayRow> chordWayRows(Session const& session, harmony::Learned c
 bool takeChordWay(Session& session, harmony::Learned const& learned, harmony::Way way,
                   bool keepWritten);
 
+// An arrangement that is to be heard and not kept, from one played bar to another.
+using HearTrial = std::function<void(arrange::Arrangement const& arrangement, int firstPlayed,
+                                     int lastPlayed)>;
+
 // The dialogs, from opening to the step that is done.
-void askForChord(Session& session, harmony::Learned const& learned, QWidget* parent);
-void askForChordWay(Session& session, harmony::Learned const& learned, QWidget* parent);
+void askForChord(Session& session, harmony::Learned const& learned, HearTrial const& hear,
+                 QWidget* parent);
+void askForChordWay(Session& session, harmony::Learned const& learned, HearTrial const& hear,
+                    QWidget* parent);
 
 // The menu of chords in the window's bar. Its actions can be used while a tune is open.
 class ChordMenu final : public QObject {
@@ -49,10 +60,25 @@ public:
     QAction* takeOut() const { return m_takeOut; }
     QAction* earlier() const { return m_earlier; }
     QAction* later() const { return m_later; }
+    QAction* copy() const { return m_copy; }   // of the passage, else of the selected bar
+    QAction* paste() const { return m_paste; } // from the selected bar on
+    // The bars that are chosen together; none: the selected one.
+    void takePassageFrom(std::function<std::optional<Passage>()> passage)
+    {
+        m_passage = std::move(passage);
+    }
+
+signals:
+    // Not kept; indices into Playing::bars.
+    void hearWanted(arrange::Arrangement const& arrangement, int firstPlayed, int lastPlayed);
+    void hearEnded(); // what was heard of it is no longer wanted
+    void done(QString const& sentence);
 
 private:
     void enable();
     void edit(ChordWish::What what);
+    void copyChords();
+    void pasteChords();
 
     Session& m_session;
     harmony::Learned const& m_learned;
@@ -60,7 +86,11 @@ private:
     QAction* m_takeOut;
     QAction* m_earlier;
     QAction* m_later;
+    QAction* m_copy;
+    QAction* m_paste;
     QAction* m_ways;
+    std::function<std::optional<Passage>()> m_passage = [] { return std::nullopt; };
+    tune::ChordRow m_copied; // in the key that was played
 };
 
 } // namespace ui

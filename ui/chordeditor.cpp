@@ -28,10 +28,11 @@ QString readWords(music::Chord const& chord)
 
 QString likelyWords(harmony::Likely const& likely)
 {
-    return ChordEditor::tr("%1   %2 %   %3")
-        .arg(QString::fromStdString(shown(likely.chord)))
-        .arg(qRound(100 * likely.probability))
-        .arg(QString::fromStdString(likely.reason));
+    int const percent = qRound(100 * likely.probability);
+    return ChordEditor::tr("%1   %2   %3")
+        .arg(QString::fromStdString(shown(likely.chord)),
+             percent > 0 ? ChordEditor::tr("%1 %").arg(percent) : ChordEditor::tr("rarely"),
+             QString::fromStdString(likely.reason));
 }
 
 } // namespace
@@ -41,9 +42,9 @@ ChordEditor::ChordEditor(QString const& place, std::vector<ChordBeat> beats, std
     : QDialog(parent), m_beats(std::move(beats)), m_beat(new QComboBox(this)),
       m_line(new QLineEdit(this)), m_said(new QLabel(this)), m_likely(new QListWidget(this)),
       m_everywhere(new QCheckBox(this)), m_set(new Button(tr("Set"), this)),
-      m_takeOut(new Button(tr("Take out"), this)),
-      m_split(new Button(tr("Pluck again"), this)),
-      m_earlier(new Button(tr("Earlier"), this)), m_later(new Button(tr("Later"), this))
+      m_hear(new Button(tr("Hear"), this)), m_takeOut(new Button(tr("Take out"), this)),
+      m_split(new Button(tr("Pluck again"), this)), m_earlier(new Button(tr("Earlier"), this)),
+      m_later(new Button(tr("Later"), this))
 {
     setWindowTitle(tr("Chord in %1").arg(place));
     for (ChordBeat const& option : m_beats) m_beat->addItem(option.name);
@@ -59,15 +60,19 @@ ChordEditor::ChordEditor(QString const& place, std::vector<ChordBeat> beats, std
     m_everywhere->setVisible(alike > 1);
     m_set->setLook(Button::Look::Main);
     m_set->setToolTip(tr("This chord from this beat on (Enter)"));
+    m_hear->setToolTip(tr("The bar with this chord (Ctrl+Space); nothing is kept"));
+    m_hear->setShortcut(Qt::CTRL | Qt::Key_Space);
     m_takeOut->setToolTip(tr("The chord before goes on"));
     m_split->setToolTip(tr("The same chord is plucked again from this beat on"));
     m_earlier->setToolTip(tr("The change comes a beat earlier"));
     m_later->setToolTip(tr("The change comes a beat later"));
 
     auto* buttons = new QHBoxLayout;
-    for (Button* button : {m_set, m_takeOut, m_split, m_earlier, m_later})
+    auto* leave = new Button(tr("Cancel"), this);
+    for (Button* button : {m_set, m_hear, m_takeOut, m_split, m_earlier, m_later})
         buttons->addWidget(button);
     buttons->addStretch(1);
+    buttons->addWidget(leave);
     auto* column = new QVBoxLayout(this);
     column->addWidget(m_beat);
     column->addWidget(m_line);
@@ -76,7 +81,7 @@ ChordEditor::ChordEditor(QString const& place, std::vector<ChordBeat> beats, std
     column->addWidget(m_likely, 1);
     column->addWidget(m_everywhere);
     column->addLayout(buttons);
-    resize(560, 400);
+    resize(600, 360);
 
     connect(m_beat, &QComboBox::currentIndexChanged, this, &ChordEditor::showBeat);
     connect(m_line, &QLineEdit::textChanged, this, &ChordEditor::check);
@@ -89,6 +94,15 @@ ChordEditor::ChordEditor(QString const& place, std::vector<ChordBeat> beats, std
     });
     connect(m_likely, &QListWidget::itemActivated, this, &ChordEditor::set);
     connect(m_set, &Button::clicked, this, &ChordEditor::set);
+    connect(m_hear, &Button::clicked, this, [this] {
+        ChordWish wish;
+        wish.beat = static_cast<std::size_t>(m_beat->currentIndex());
+        wish.everywhere = m_everywhere->isChecked();
+        if (!m_read) return;
+        wish.chord = *m_read;
+        emit hearWanted(wish);
+    });
+    connect(leave, &Button::clicked, this, &QDialog::reject);
     connect(m_takeOut, &Button::clicked, this, [this] { done(ChordWish::What::TakeOut); });
     connect(m_split, &Button::clicked, this, [this] { done(ChordWish::What::Split); });
     connect(m_earlier, &Button::clicked, this, [this] { done(ChordWish::What::Earlier); });
@@ -126,6 +140,7 @@ void ChordEditor::check()
         m_said->setText(faultWords(read.error()));
     }
     m_set->setEnabled(m_read.has_value());
+    m_hear->setEnabled(m_read.has_value());
 }
 
 void ChordEditor::done(ChordWish::What what)

@@ -54,6 +54,9 @@ public:
     QCheckBox* everywhere() const { return m_everywhere; }
     QString said() const;
 
+signals:
+    void hearWanted(ui::ChordWish const& wish); // what would be set now, in its bar
+
 private:
     void showBeat();
     void check();
@@ -67,6 +70,7 @@ private:
     QListWidget* m_likely;
     QCheckBox* m_everywhere;
     Button* m_set;
+    Button* m_hear;
     Button* m_takeOut;
     Button* m_split;
     Button* m_earlier;

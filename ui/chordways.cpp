@@ -16,8 +16,9 @@ namespace {
 QString rowWords(ChordWayRow const& row)
 {
     QString const changes = row.otherBars == 0 ? ChordWays::tr("as now")
-                                               : ChordWays::tr("%n bar(s) differ", nullptr,
-                                                               row.otherBars);
+                            : row.otherBars == 1
+                                ? ChordWays::tr("1 bar differs")
+                                : ChordWays::tr("%1 bars differ").arg(row.otherBars);
     return ChordWays::tr("%1: %2 (%3)\n%4")
         .arg(QString::fromUtf8(wayName(row.way).data(),
                                static_cast<qsizetype>(wayName(row.way).size())),
@@ -46,21 +47,26 @@ ChordWays::ChordWays(RowsFor rows, QString const& key, bool written, QWidget* pa
     m_keep->setVisible(written);
     auto* use = new Button(tr("Use"), this);
     use->setLook(Button::Look::Main);
+    auto* hear = new Button(tr("Hear"), this);
+    hear->setToolTip(tr("Some bars of the tune in this way (Ctrl+Space); nothing is kept"));
+    hear->setShortcut(Qt::CTRL | Qt::Key_Space);
     auto* leave = new Button(tr("Cancel"), this);
     auto* buttons = new QHBoxLayout;
     buttons->addWidget(use);
-    buttons->addWidget(leave);
+    buttons->addWidget(hear);
     buttons->addStretch(1);
+    buttons->addWidget(leave);
     auto* column = new QVBoxLayout(this);
     column->addWidget(heading);
     column->addWidget(m_list, 1);
     column->addWidget(m_keep);
     column->addLayout(buttons);
-    resize(640, 460);
+    resize(640, 340);
 
     connect(m_keep, &QCheckBox::toggled, this, &ChordWays::fill);
     connect(m_list, &QListWidget::itemActivated, this, &QDialog::accept);
     connect(use, &Button::clicked, this, &QDialog::accept);
+    connect(hear, &Button::clicked, this, &ChordWays::hearWanted);
     connect(leave, &Button::clicked, this, &QDialog::reject);
     fill();
     m_list->setFocus(Qt::OtherFocusReason);

@@ -33,6 +33,9 @@ public:
     bool keepsWritten() const;
     QListWidget* list() const { return m_list; }
 
+signals:
+    void hearWanted(); // the way that is chosen
+
 private:
     void fill();
 

@@ -136,11 +136,17 @@ void NoteEditing::openPane(bool open)
     open = open && m_session.isOpen();
     if (open) m_window.setView(Workbench::View::Grid);
     open = open && !m_window.grid()->isHidden(); // no message is in its place
+    bool const wasOpen = !m_pane->isHidden();
     m_pane->setVisible(open);
     m_change->setChecked(open);
-    if (!open) return m_window.grid()->setFocus(Qt::OtherFocusReason);
+    if (!open) {
+        m_window.grid()->setFocus(Qt::OtherFocusReason);
+        if (wasOpen) emit closed();
+        return;
+    }
     follow();
     m_pane->setFocus(Qt::OtherFocusReason);
+    if (!wasOpen) emit opened();
 }
 
 void NoteEditing::enable()

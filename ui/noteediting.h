@@ -37,6 +37,10 @@ public:
     QAction* changeNotes() const { return m_change; }
     QMenu* menu() const { return m_menu; }
 
+signals:
+    void opened(); // the pane
+    void closed();
+
 private:
     QAction* add(QString const& words, std::function<void()> what,
                  QKeySequence const& keys = {});

@@ -64,6 +64,8 @@ public:
     // that cannot be. It owns what it looks at: for another thread.
     std::function<std::optional<arrange::Arrangement>()> trial(std::size_t snag,
                                                                tune::Way way) const;
+    // The same with another brief, in the key that is played now.
+    std::function<std::optional<arrange::Arrangement>()> trial(proposal::Brief asked) const;
     // What looks for another key, tempo or level that leaves fewer snags. The same.
     using WholeTuneSearch =
         std::function<std::vector<proposal::WholeTuneWay>(std::function<bool()> const& wanted)>;

@@ -43,7 +43,12 @@ std::function<std::optional<arrange::Arrangement>()> Session::trial(std::size_t 
                                                                     tune::Way way) const
 {
     if (!isOpen() || snag >= m_proposal->snags.size()) return [] { return std::nullopt; };
-    Brief asked = proposal::withSnagWay(*m_proposal, snag, way, false);
+    return trial(proposal::withSnagWay(*m_proposal, snag, way, false));
+}
+
+std::function<std::optional<arrange::Arrangement>()> Session::trial(Brief asked) const
+{
+    if (!isOpen()) return [] { return std::nullopt; };
     // It is heard in its place: in the key that is there, which need not be looked for again.
     if (m_proposal->moved.semitones == 0)
         asked.key = proposal::AsWritten{};

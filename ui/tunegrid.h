@@ -66,6 +66,7 @@ signals:
     void hearClicked();                   // Space: the selected bar
     void variantsClicked();               // Enter or double click: on to the list of variants
     void notesWanted();                   // double click on a note of the tune
+    void chordWanted();                   // double click on a chord's name: it is selected
     void menuWanted(QPoint const& where); // on the screen, for the selected position
     // Dragged or Shift-clicked over bars, or Shift and an arrow key; none: a plain click.
     void passageChosen(std::optional<ui::Passage> passage);
@@ -103,6 +104,7 @@ private:
     std::optional<int> under(QPointF const& point) const;
     std::optional<int> barUnder(QPointF const& point) const;
     bool onNoteOfTune(QPointF const& point) const;
+    bool onChordName(QPointF const& point) const;
     void stretchPassage(int bars);
     void go(Step step, bool together);
     double snagHeight(Lane const& lane, std::optional<int> string) const;

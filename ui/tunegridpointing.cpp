@@ -101,6 +101,16 @@ bool TuneGrid::onNoteOfTune(QPointF const& point) const
     return false;
 }
 
+bool TuneGrid::onChordName(QPointF const& point) const
+{
+    double const y = point.y() + verticalScrollBar()->value();
+    return std::ranges::any_of(m_layout.bars, [&](LaneBar const& bar) {
+        return std::ranges::any_of(bar.chords, [&](LaneChord const& chord) {
+            return chord.name.contains(point.x(), y);
+        });
+    });
+}
+
 std::optional<int> TuneGrid::barUnder(QPointF const& point) const
 {
     return barAt(m_layout, point.x(), point.y() + verticalScrollBar()->value());
@@ -175,6 +185,8 @@ void TuneGrid::mouseDoubleClickEvent(QMouseEvent* event)
     if (event->button() != Qt::LeftButton || !under(event->position())) return;
     if (onNoteOfTune(event->position()))
         emit notesWanted();
+    else if (onChordName(event->position()))
+        emit chordWanted();
     else
         emit variantsClicked();
 }

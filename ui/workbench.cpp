@@ -196,6 +196,8 @@ void Workbench::openGridMenu(QPoint const& where)
     menu.addActions({m_actions.hearBar, m_actions.fromHere});
     menu.addSeparator();
     menu.addActions({m_actions.lock, m_actions.unlock, m_actions.leaveEmpty});
+    if (!m_gridMenu.isEmpty()) menu.addSeparator();
+    menu.addActions(m_gridMenu);
     menu.addSeparator();
     menu.addActions({m_actions.chooseLike, m_actions.nextLike});
     menu.addSeparator();
@@ -205,6 +207,15 @@ void Workbench::openGridMenu(QPoint const& where)
     addFingerMenu(menu, m_session);
     menu.exec(where);
 }
+
+void Workbench::addToGridMenu(QList<QAction*> const& actions) { m_gridMenu += actions; }
+
+void Workbench::hearTrial(arrange::Arrangement const& trial, int firstPlayed, int lastPlayed)
+{
+    m_listening->hear(trial, firstPlayed, lastPlayed);
+}
+
+void Workbench::stopHearing() { m_listening->stop(); }
 
 void Workbench::joinParts()
 {

@@ -69,6 +69,10 @@ public:
     sheet::HandoutWish handoutWish() const;
     std::optional<sheet::MusicFont> const& font(); // told where it is not there
     void setBelowGrid(QWidget* pane);              // under the tune, above the string bank
+    void addToGridMenu(QList<QAction*> const& actions); // of what is selected there
+    // What is tried and not kept: indices into Playing::bars.
+    void hearTrial(arrange::Arrangement const& trial, int firstPlayed, int lastPlayed);
+    void stopHearing();
     VariantPanel* variants() const { return m_variants; }
     StringBank* bank() const { return m_bank; }
     Transport* transport() const { return m_transport; }
@@ -184,6 +188,7 @@ private:
     OpenPaper* m_paper;
     LeftHandEditing* m_leftHands;
     View m_view = View::Grid;
+    QList<QAction*> m_gridMenu;         // beside its own
     std::optional<QString> m_notOpened; // what could not be opened, while that is on the stage
     std::vector<proposal::Remedy> m_remedies; // on offer in the message bar
     bool m_gridFresh = false; // the grid shows the arrangement itself, as it is now

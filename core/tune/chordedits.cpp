@@ -198,4 +198,33 @@ Tune withChordEverywhere(Tune tune, ChordPlace place, music::Chord const& chord)
     return keepingOthers(before, std::move(tune), alike);
 }
 
+ChordRow chordRow(Tune const& tune, int firstBar, int lastBar)
+{
+    ChordRow row;
+    for (int bar = std::max(firstBar, 0); bar <= lastBar && isIn(tune, {bar, {}}); ++bar)
+        row.push_back(barAt(tune, bar).chords);
+    if (row.empty() || beginsWithMark(barAt(tune, std::max(firstBar, 0)))) return row;
+    if (auto const carried = chordHere(tune, {std::max(firstBar, 0), {}}))
+        row.front().insert(row.front().begin(),
+                           chordMark({}, carried->chord, ChordOrigin::Set));
+    return row;
+}
+
+Tune withChordRow(Tune tune, int firstBar, ChordRow const& row)
+{
+    Tune const before = tune;
+    std::vector<int> edited;
+    for (std::size_t i = 0; i < row.size(); ++i) {
+        int const bar = firstBar + static_cast<int>(i);
+        if (!isIn(tune, {bar, {}})) break;
+        auto& marks = barAt(tune, bar).chords;
+        marks = row[i];
+        std::erase_if(
+            marks, [&](ChordMark const& mark) { return mark.at >= barAt(tune, bar).length; });
+        for (ChordMark& mark : marks) mark.written = setWord;
+        edited.push_back(bar);
+    }
+    return keepingOthers(before, std::move(tune), edited);
+}
+
 } // namespace tune

@@ -48,4 +48,13 @@ std::vector<int> barsAlike(Tune const& tune, int bar);
 // The chord at this place in every bar with the same notes.
 Tune withChordEverywhere(Tune tune, ChordPlace place, music::Chord const& chord);
 
+// The chords of some bars, bar by bar, to be put elsewhere; the first begins with the chord
+// that is carried into it. Indices into Tune::bars.
+using ChordRow = std::vector<std::vector<ChordMark>>;
+ChordRow chordRow(Tune const& tune, int firstBar, int lastBar);
+
+// Those chords in as many bars from this one on, as far as the tune goes; what lies behind the
+// end of a shorter bar is left out.
+Tune withChordRow(Tune tune, int firstBar, ChordRow const& row);
+
 } // namespace tune

@@ -4838,12 +4838,64 @@
         <translation>Schreiben Sie einen Akkord, oder wählen Sie unten einen.</translation>
     </message>
     <message>
+        <source>%1 bars differ</source>
+        <translation>%1 Takte anders</translation>
+    </message>
+    <message>
+        <source>1 bar differs</source>
+        <translation>1 Takt anders</translation>
+    </message>
+    <message>
+        <source>&amp;Paste the chords here</source>
+        <translation>Akkorde hier &amp;einfügen</translation>
+    </message>
+    <message>
+        <source>C&amp;opy these chords</source>
+        <translation>Diese Akkorde &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>Chords were found from the notes. Chords, Chords for the whole tune (Shift+C) shows other ways to put them.</source>
+        <translation>Aus den Noten wurden Akkorde gefunden. Akkorde, Akkorde für das ganze Stück (Umschalt+C) zeigt andere Möglichkeiten.</translation>
+    </message>
+    <message>
+        <source>Print (Ctrl+P, or Enter)</source>
+        <translation>Drucken (Strg+P oder Eingabe)</translation>
+    </message>
+    <message>
+        <source>Some bars of the tune in this way (Ctrl+Space); nothing is kept</source>
+        <translation>Einige Takte des Stücks auf diese Weise (Strg+Leertaste); nichts wird behalten</translation>
+    </message>
+    <message>
+        <source>The bar with this chord (Ctrl+Space); nothing is kept</source>
+        <translation>Der Takt mit diesem Akkord (Strg+Leertaste); nichts wird behalten</translation>
+    </message>
+    <message>
+        <source>The chords of %1 are copied. Choose another bar to paste them.</source>
+        <translation>Die Akkorde von %1 sind kopiert. Wählen Sie einen anderen Takt, um sie einzufügen.</translation>
+    </message>
+    <message>
+        <source>The chords of %1 to %2 are copied. Choose another bar to paste them.</source>
+        <translation>Die Akkorde von %1 bis %2 sind kopiert. Wählen Sie einen anderen Takt, um sie einzufügen.</translation>
+    </message>
+    <message>
+        <source>The chords that were found follow the new notes.</source>
+        <translation>Die gefundenen Akkorde folgen den neuen Noten.</translation>
+    </message>
+    <message>
+        <source>chords found from the notes</source>
+        <translation>Akkorde aus den Noten gefunden</translation>
+    </message>
+    <message>
+        <source>chords pasted from %1 on</source>
+        <translation>Akkorde eingefügt ab %1</translation>
+    </message>
+    <message>
+        <source>rarely</source>
+        <translation>selten</translation>
+    </message>
+    <message>
         <source>as now</source>
         <translation>wie jetzt</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n bar(s) differ</source>
-        <translation><numerusform>%n Takt anders</numerusform><numerusform>%n Takte anders</numerusform></translation>
     </message>
     <message>
         <source>Keep the chords that the file has</source>

@@ -111,6 +111,21 @@ TEST_CASE("A chord is set in every bar with the same notes", "[chordedits]")
     CHECK(row(withChordEverywhere(march(), {0, {}}, chord("Em"))) == "|Em Em|D D|D D|Em Em|D G");
 }
 
+TEST_CASE("The chords of a row are put over other bars, and those behind keep theirs",
+          "[chordedits]")
+{
+    // Bars 2 and 3 are D throughout, the second only carried on.
+    CHECK(row(withChordRow(march(), 0, chordRow(march(), 1, 2))) == "|D D|D D|D D|G G|D G");
+    CHECK(row(withChordRow(march(), 1, chordRow(march(), 4, 4))) == "|G G|D G|D D|G G|D G");
+    // A row that begins in the midst of a chord begins with it; what goes beyond the end is
+    // left.
+    CHECK(row(withChordRow(march(), 3, chordRow(march(), 2, 4))) == "|G G|D D|D D|D D|G G");
+    CHECK(chordRow(march(), 7, 9).empty());
+    for (ChordMark const& mark :
+         withChordRow(march(), 0, chordRow(march(), 4, 4)).bars[0].chords)
+        CHECK(originOf(mark) == ChordOrigin::Set);
+}
+
 TEST_CASE("Chords that go before an ending stay what its other ending goes on from",
           "[chordedits]")
 {

@@ -1,5 +1,6 @@
 #include "core/files/abc/onebar.h"
 #include "core/files/abc/read.h"
+#include "core/files/abc/write.h"
 #include "core/tune/edit/typing.h"
 #include "core/tune/edit/whole.h"
 #include "tests/tune/oddbars.h"
@@ -46,6 +47,27 @@ TEST_CASE("Letters write notes one after another and go on over the bar line", "
     CHECK(typing.at == NoteAt{1, 1});
     CHECK(typing.length == Length{Rational(1, 8)});
     CHECK(oddBars(typing.tune).empty());
+}
+
+TEST_CASE("Leaps that go on upwards or downwards stay where a tune can be read again",
+          "[typing]")
+{
+    for (std::string const leaps : {"dfa", "dbg"}) { // each nearest to the one before
+        NewTune wish;
+        wish.bars = 12;
+        Typing typing;
+        typing.tune = newTune(wish);
+        for (int i = 0; i < 24; ++i)
+            for (char const sign : leaps) typing = typed(std::move(typing), sign).typing;
+        for (Bar const& bar : typing.tune.bars)
+            for (Note const& note : bar.notes)
+                for (music::Pitch const& pitch : note.pitches)
+                    CHECK((pitch.octave >= 0 && pitch.octave <= 8));
+        std::string const abc = files::abcOfTune(typing.tune);
+        auto const entries = files::abcTunes(abc);
+        REQUIRE(entries);
+        CHECK(files::readAbc(abc, entries->front(), "leaps"));
+    }
 }
 
 TEST_CASE("A letter behind the last bar begins a new one", "[typing]")

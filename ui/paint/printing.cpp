@@ -3,10 +3,15 @@
 #include "ui/paint/inches.h"
 #include "ui/paint/sheetpainter.h"
 
+#include <QAction>
+#include <QCoreApplication>
 #include <QPageLayout>
+#include <QPaintEngine>
 #include <QPainter>
 #include <QPrintPreviewDialog>
 #include <QPrinter>
+#include <QToolBar>
+#include <QToolButton>
 
 #include <algorithm>
 
@@ -33,6 +38,19 @@ void place(QPainter& painter, QPrinter const& printer, sheet::Page const& page)
     painter.scale(scale, scale);
 }
 
+// The last button of the preview prints: with its word beside the picture, and a key.
+void offerPrinting(QPrintPreviewDialog& preview)
+{
+    auto const* const bar = preview.findChild<QToolBar*>();
+    if (!bar || bar->actions().isEmpty()) return;
+    QAction* const print = bar->actions().constLast();
+    print->setText(QCoreApplication::translate("Printing", "Print…"));
+    print->setShortcuts({QKeySequence(QKeySequence::Print), QKeySequence(Qt::Key_Return)});
+    print->setToolTip(QCoreApplication::translate("Printing", "Print (Ctrl+P, or Enter)"));
+    if (auto* const button = qobject_cast<QToolButton*>(bar->widgetForAction(print)))
+        button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+}
+
 } // namespace
 
 void readyFor(QPrinter& printer, sheet::Document const& document)
@@ -51,12 +69,18 @@ void printPages(QPrinter& printer, sheet::Document const& document)
     int const last = printer.toPage() > 0 ? std::min(printer.toPage(), count) : count;
     if (first > last) return;
     QPainter painter(&printer);
+    // A file can be searched, and its words copied; a printer and the preview draw outlines
+    // alike.
+    Lettering const lettering = !printer.outputFileName().isEmpty() &&
+                                        painter.paintEngine()->type() == QPaintEngine::Pdf
+                                    ? Lettering::Fonts
+                                    : Lettering::Outlines;
     for (int number = first; number <= last; ++number) {
         if (number > first) printer.newPage();
         sheet::Page const& page = document.pages[static_cast<std::size_t>(number - 1)];
         painter.save();
         place(painter, printer, page);
-        paintPage(painter, page);
+        paintPage(painter, page, {}, lettering);
         painter.restore();
     }
 }
@@ -68,6 +92,8 @@ void previewPrint(sheet::Document const& document, QWidget* parent)
     QPrintPreviewDialog preview(&printer, parent);
     QObject::connect(&preview, &QPrintPreviewDialog::paintRequested, &preview,
                      [&document](QPrinter* paper) { printPages(*paper, document); });
+    offerPrinting(preview);
+    if (parent) preview.resize(parent->window()->size() * 9 / 10);
     preview.exec();
 }
 

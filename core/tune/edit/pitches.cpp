@@ -108,6 +108,8 @@ Pitch typedPitch(Tune const& tune, NoteAt at, music::Letter letter)
     Pitch pitch{letter, 0, near.octave};
     while (diatonicStep(pitch) - diatonicStep(near) > fourth) --pitch.octave;
     while (diatonicStep(near) - diatonicStep(pitch) > fourth) ++pitch.octave;
+    // Leap by leap it may go beyond what can be read again.
+    while (!fits(pitch)) pitch.octave += pitch.octave < 0 ? 1 : -1;
     if (!isOpenIn(tune, at)) return pitch;
     Bar const& bar = barAt(tune, at.bar);
     pitch.alter = inKey(bar.key, letter);

@@ -7,7 +7,8 @@
 namespace tune {
 
 // The pitch of a letter typed at a place: altered as the signature and earlier notes of its bar
-// say, in the octave nearest to the note before (a fourth at most; without one, to B4).
+// say, in the octave nearest to the note before (a fourth at most; without one, to B4), within
+// octaves 0 to 8.
 music::Pitch typedPitch(Tune const& tune, NoteAt at, music::Letter letter);
 
 // Edits of pitch. A note that is tied moves with those it is tied to; every pitch of a chord
