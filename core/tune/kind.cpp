@@ -156,14 +156,36 @@ bool endsStrain(Tune const& tune, std::size_t bar)
            bar + 1 == tune.bars.size();
 }
 
-bool opensEvenly(Bar const& bar, Length crotchet)
+// A note as it is heard: tied ones are one.
+struct JoinedNote {
+    Length at;
+    Length length;
+    bool begins = true; // it is plucked here: no rest, and not tied over from the bar before
+};
+
+// The notes of a bar; `over`: that of the bar before which is tied into it, and then its own.
+std::vector<JoinedNote> joinedNotes(Bar const& bar, Note const*& over)
+{
+    std::vector<JoinedNote> heard;
+    for (Note const& note : bar.notes) {
+        bool const goesOn = over && !note.pitches.empty() && over->pitches == note.pitches;
+        over = note.tied ? &note : nullptr;
+        if (goesOn && !heard.empty())
+            heard.back().length = heard.back().length + note.length;
+        else
+            heard.push_back({note.at, note.length, !note.pitches.empty() && !goesOn});
+    }
+    return heard;
+}
+
+bool opensEvenly(Bar const& bar, std::vector<JoinedNote> const& notes, Length crotchet)
 {
     constexpr std::size_t three = 3;
     if (bar.upbeat != Length{}) return false;
-    if (bar.notes.size() < three) return false;
-    for (std::size_t i = 0; i < three; ++i)
-        if (bar.notes[i].pitches.empty() || bar.notes[i].length != crotchet) return false;
-    return true;
+    if (notes.size() < three) return false;
+    return std::all_of(
+        notes.begin(), notes.begin() + three,
+        [crotchet](JoinedNote const& note) { return note.begins && note.length == crotchet; });
 }
 
 Density densityOf(Tune const& tune)
@@ -173,24 +195,26 @@ Density densityOf(Tune const& tune)
     int beats = 0;
     int notes = 0;
     int strains = 0;
+    Note const* over = nullptr;
     for (std::size_t b = 0; b < tune.bars.size(); ++b) {
         Bar const& bar = tune.bars[b];
+        std::vector<JoinedNote> const heard = joinedNotes(bar, over);
         // A reel written small counts quavers as its beats.
         Length const pair{isMeter(bar.meter, 2, 4) ? Rational(1, 8)
                                                    : music::beatLength(bar.meter).wholes};
         if (endsStrain(tune, b)) {
             ++strains;
-            out.evenCloses += opensEvenly(bar, pair);
+            out.evenCloses += opensEvenly(bar, heard, pair);
         }
         if (!isWhole(bar)) continue;
         int count = 0;
-        for (std::size_t i = 0; i < bar.notes.size(); ++i) {
-            Note const& first = bar.notes[i];
-            if (first.pitches.empty()) continue;
+        for (std::size_t i = 0; i < heard.size(); ++i) {
+            JoinedNote const& first = heard[i];
+            if (!first.begins) continue;
             ++count;
             out.quicker += first.length.wholes < Rational(1, 8);
-            if (i + 1 == bar.notes.size()) continue;
-            Note const& second = bar.notes[i + 1];
+            if (i + 1 == heard.size()) continue;
+            JoinedNote const& second = heard[i + 1];
             bool const onBeat = (first.at / pair).denominator() == 1;
             if (!onBeat || first.length + second.length != pair) continue;
             ++beats;

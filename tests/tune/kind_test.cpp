@@ -92,6 +92,26 @@ TEST_CASE("A reel in quavers is counted in minims, not in crotchets", "[kind]")
     CHECK(usualTempo(reel).beatsPerMinute == 55);
 }
 
+TEST_CASE("Tied notes are one note where a tune is told by how many it has", "[kind]")
+{
+    // Four crotchets a bar, each written as two quavers tied: heard, it is a march and no reel.
+    Tune tied = strain({4, 4}, times(8, {1, 8}));
+    for (Bar& bar : tied.bars)
+        for (std::size_t i = 0; i < bar.notes.size(); i += 2) bar.notes[i].tied = true;
+    CHECK(kindOf(tied) == Kind::March);
+    CHECK(usualTempo(tied) == usualTempo(strain({4, 4}, times(4, {1, 4}))));
+    // Waltz bars of six quavers would be an air; over the bar line, too, a tie is no new note.
+    Tune waltz = strain({3, 4}, times(6, {1, 8}));
+    CHECK(kindOf(waltz) == Kind::Air);
+    for (Bar& bar : waltz.bars) bar.notes.back().tied = true;
+    CHECK(kindOf(waltz) == Kind::Waltz);
+    // Other pitches are no ties.
+    for (Bar& bar : tied.bars)
+        for (std::size_t i = 1; i < bar.notes.size(); i += 2)
+            bar.notes[i].pitches[0].octave += 1;
+    CHECK(kindOf(tied) == Kind::Reel);
+}
+
 TEST_CASE("A dance keeps its pulse and an air has none", "[kind]")
 {
     CHECK(pulseOf(Kind::Waltz, {3, 4}) == Length{Rational(1, 4)});
