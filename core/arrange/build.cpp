@@ -97,9 +97,12 @@ public:
           m_mostShapes(mostShapes)
     {}
 
-    Stock const& at(Position const& position)
+    std::size_t mostShapes() const { return m_mostShapes; }
+
+    // `scene` differs from that which was given in nothing but its levers.
+    Stock const& at(Scene const& scene, Position const& position)
     {
-        View view = viewOf(m_scene, position, m_longest);
+        View view = viewOf(scene, position, m_longest);
         for (Stock const& known : m_stocks)
             if (known.view == view) return known;
         std::vector<Laid> voicings = playableVoicings(view, m_figures.of(view), m_scene.book);
@@ -226,14 +229,30 @@ Laid laidCandidate(Lattice const& lattice, int position, int candidate, View con
 
 } // namespace
 
-Lattice latticeFor(Scene const& scene, std::vector<Position> positions)
+struct LatticeBuilder::Known {
+    Known(Scene const& scene, std::size_t mostShapes)
+        : stocks(scene, mostShapes), tabled(scene.weights)
+    {}
+    Stocks stocks;
+    Tabled tabled;
+};
+
+LatticeBuilder::LatticeBuilder(Scene const& scene) : m_scene(scene) {}
+LatticeBuilder::~LatticeBuilder() = default;
+
+Lattice LatticeBuilder::lattice(harp::LeverTimeline const& levers,
+                                std::vector<Position> positions)
 {
-    Stocks stocks(scene, shapesWeighed(positions.size()));
-    Tabled tabled(scene.weights);
+    Scene const scene{m_scene.tune,    m_scene.playing, m_scene.harp,  m_scene.hand,
+                      m_scene.level,   levers,          m_scene.tempo, m_scene.book,
+                      m_scene.weights, m_scene.kind};
+    std::size_t const most = shapesWeighed(positions.size());
+    if (!m_known || m_known->stocks.mostShapes() != most)
+        m_known = std::make_unique<Known>(m_scene, most);
     std::vector<Stock const*> stockAt;
     Lattice lattice;
     for (Position const& p : positions) {
-        stockAt.push_back(&stocks.at(p));
+        stockAt.push_back(&m_known->stocks.at(scene, p));
         auto const first = std::find(stockAt.begin(), stockAt.end(), stockAt.back());
         lattice.like.push_back(static_cast<int>(first - stockAt.begin()));
         lattice.candidates.push_back(stockAt.back()->candidates);
@@ -243,11 +262,16 @@ Lattice latticeFor(Scene const& scene, std::vector<Position> positions)
         Stock const& after = *stockAt[i + 1];
         Neighbours const n =
             neighboursOf(scene, positions[i], before.view, positions[i + 1], after.view);
-        lattice.pairs.push_back(tabled.of(n, before, after));
+        lattice.pairs.push_back(m_known->tabled.of(n, before, after));
     }
     lattice.locks.resize(positions.size());
     lattice.positions = std::move(positions);
     return lattice;
+}
+
+Lattice latticeFor(Scene const& scene, std::vector<Position> positions)
+{
+    return LatticeBuilder(scene).lattice(scene.levers, std::move(positions));
 }
 
 Account pairAccount(Scene const& scene, Lattice const& lattice, int position, int candidate,

@@ -3,6 +3,7 @@
 #include "core/arrange/lattice.h"
 #include "core/arrange/scene.h"
 
+#include <memory>
 #include <vector>
 
 namespace arrange {
@@ -13,6 +14,24 @@ namespace arrange {
 // are weighed, the fewer the longer it is. No locks are set. Time grows with positions *
 // candidates squared.
 Lattice latticeFor(Scene const& scene, std::vector<Position> positions);
+
+// Builds lattices of one tune with other and other levers, as latticeFor would: what was worked
+// out for positions and neighbours that look the same with both is not worked out again.
+class LatticeBuilder {
+public:
+    // The values that the scene refers to are to outlive it.
+    explicit LatticeBuilder(Scene const& scene);
+    ~LatticeBuilder();
+    LatticeBuilder(LatticeBuilder const&) = delete;
+    LatticeBuilder& operator=(LatticeBuilder const&) = delete;
+
+    Lattice lattice(harp::LeverTimeline const& levers, std::vector<Position> positions);
+
+private:
+    struct Known;
+    Scene m_scene;
+    std::unique_ptr<Known> m_known;
+};
 
 // The terms of one pair of neighbours by name, weights applied: what Lattice::pair adds up.
 Account pairAccount(Scene const& scene, Lattice const& lattice, int position, int candidate,

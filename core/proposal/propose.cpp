@@ -136,12 +136,13 @@ Proposal inKey(Brief const& brief, music::Interval moved)
     return out;
 }
 
-// The left hand for the levers as they are planned.
-Result<base::Done> solve(Proposal& out)
+// The left hand for the levers as they are planned; the builder is for the same tune and
+// player.
+Result<base::Done> solve(Proposal& out, arrange::LatticeBuilder& builder)
 {
     std::vector<arrange::Position> positions = positionsOf(out.brief, out.arrangement);
     if (positions.empty()) return Fault{FaultCode::NoChords, {}, {}};
-    out.lattice = arrange::latticeFor(sceneOf(out), std::move(positions));
+    out.lattice = builder.lattice(out.arrangement.levers, std::move(positions));
     removeSelfConflicts(out);
     arrange::drawLikeTogether(out.lattice, sceneOf(out));
     if (out.brief.mending.refuse && onlyRests(out.lattice))
@@ -156,6 +157,13 @@ Result<base::Done> solve(Proposal& out)
     return base::Done{};
 }
 
+Result<base::Done> solve(Proposal& out)
+{
+    Proposal const asked = out;
+    arrange::LatticeBuilder builder(sceneOf(asked));
+    return solve(out, builder);
+}
+
 arrange::Points costWithFlips(Proposal const& proposal)
 {
     return proposal.solution.best.cost + effortOf(proposal.arrangement.levers);
@@ -168,13 +176,15 @@ Result<base::Done> solveAround(levers::Plan const& plan, Proposal& out)
     out.arrangement.levers = plan.timeline;
     if (plan.timeline.flips.empty()) return solve(out);
     Proposal suited = out;
+    Proposal const asked = out;
+    arrange::LatticeBuilder builder(sceneOf(asked));
     out.arrangement.levers = withIdleFlips(plan.timeline);
-    if (auto unhindered = solve(out); !unhindered) return unhindered;
+    if (auto unhindered = solve(out, builder); !unhindered) return unhindered;
     suited.arrangement.levers = suitedToLeft(plan, out).timeline;
     out.arrangement.levers = plan.timeline;
-    auto const asPlanned = solve(out);
+    auto const asPlanned = solve(out, builder);
     if (suited.arrangement.levers == plan.timeline) return asPlanned;
-    auto const asSuited = solve(suited);
+    auto const asSuited = solve(suited, builder);
     if (!asSuited) return asPlanned;
     if (!asPlanned || costWithFlips(suited) < costWithFlips(out)) out = std::move(suited);
     return base::Done{};

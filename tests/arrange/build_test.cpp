@@ -5,6 +5,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <set>
 
 using namespace arrange;
@@ -93,6 +94,45 @@ TEST_CASE("The same tune on the same harp gives the same lattice", "[lattice]")
     for (std::size_t i = 0; i < first.candidates.size(); ++i)
         for (std::size_t c = 0; c < first.candidates[i].size(); ++c)
             CHECK(first.candidates[i][c].voicing == second.candidates[i][c].voicing);
+}
+
+TEST_CASE("A lattice with other levers is the same whether or not others were built before it",
+          "[lattice]")
+{
+    auto x = scenes::example(sixteenBars);
+    auto turned = x;
+    // An F is turned down behind the fourth bar, with the left hand, and up again before it
+    // comes back.
+    for (int string = 0; string < turned.harp.count(); ++string)
+        if (turned.harp.string(string).open.letter == music::Letter::F)
+            for (auto const& [at, to] :
+                 {std::pair{4, harp::Lever::Down}, {10, harp::Lever::Up}}) {
+                harp::Flip flip;
+                flip.at = flip.freeFrom = flip.freeTo = music::Moment{music::Rational(at)};
+                flip.freeTo = flip.at + music::Length{music::Rational(1, 8)};
+                flip.string = string;
+                flip.to = to;
+                turned.levers.flips.push_back(flip);
+            }
+    std::ranges::stable_sort(turned.levers.flips, {}, &harp::Flip::at);
+    LatticeBuilder builder(x.scene());
+    for (auto const* levers : {&x.levers, &turned.levers, &x.levers}) {
+        Lattice const built = builder.lattice(*levers, x.positions());
+        Lattice const afresh =
+            latticeFor(levers == &x.levers ? x.scene() : turned.scene(), x.positions());
+        CHECK(solved(built) == solved(afresh));
+        CHECK(built.like == afresh.like);
+        REQUIRE(built.candidates.size() == afresh.candidates.size());
+        for (std::size_t i = 0; i < built.candidates.size(); ++i) {
+            REQUIRE(built.candidates[i].size() == afresh.candidates[i].size());
+            for (std::size_t c = 0; c < built.candidates[i].size(); ++c) {
+                CHECK(built.candidates[i][c].voicing == afresh.candidates[i][c].voicing);
+                CHECK(built.candidates[i][c].cost == afresh.candidates[i][c].cost);
+            }
+        }
+    }
+    CHECK_FALSE(solved(latticeFor(turned.scene(), x.positions())) ==
+                solved(latticeFor(x.scene(), x.positions())));
 }
 
 TEST_CASE("The best arrangement uses no unplayable pair", "[lattice]")
