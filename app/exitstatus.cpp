@@ -15,6 +15,7 @@ ExitStatus exitStatus(base::FaultCode code)
     case FaultCode::NoSuchHand:
     case FaultCode::NoSuchStyle:
     case FaultCode::NoSuchSlider:
+    case FaultCode::NoSuchForm:
     case FaultCode::BadPattern:
     case FaultCode::PatternTooLong:
     case FaultCode::PatternFingers:

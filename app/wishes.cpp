@@ -5,10 +5,13 @@
 #include "core/files/textfile.h"
 #include "core/pattern/own.h"
 #include "core/proposal/asked.h"
+#include "core/proposal/formed.h"
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <charconv>
+#include <cstdlib>
 
 namespace app {
 
@@ -98,6 +101,34 @@ std::optional<Fault> turn(proposal::Brief& brief, std::string const& text,
     return std::nullopt;
 }
 
+int barsOf(std::string const& text, int now)
+{
+    if (text.empty()) return now;
+    return text == "none" ? 0 : std::atoi(text.c_str());
+}
+
+// "once", the id of a form, or manners one after another.
+Result<std::vector<proposal::TimeManner>> timesOf(std::vector<std::string> const& names,
+                                                  files::Tables const& tables)
+{
+    std::vector<proposal::TimeManner> times;
+    if (names.size() == 1) {
+        if (names.front() == "once") return times;
+        auto const form =
+            std::ranges::find(tables.forms, names.front(), &proposal::NamedForm::id);
+        if (form != tables.forms.end()) return form->times;
+    }
+    if (names.size() > proposal::mostTimes)
+        return Fault{FaultCode::BadCall, "--form",
+                     base::say("a tune is played {} times at most", proposal::mostTimes)};
+    for (std::string const& name : names) {
+        auto manner = files::timeMannerFrom(tables, name);
+        if (!manner) return manner.error();
+        times.push_back(*std::move(manner));
+    }
+    return times;
+}
+
 } // namespace
 
 Result<pattern::PatternBook> withWishes(pattern::PatternBook book, Wishes const& wishes)
@@ -124,6 +155,15 @@ Result<proposal::Brief> withWishes(proposal::Brief brief, Wishes const& wishes,
     for (std::string const& text : wishes.sliders)
         if (auto const fault = turn(brief, text, tables)) return *fault;
     if (wishes.setting) brief.take = *wishes.setting;
+    proposal::Form form = brief.form;
+    form.introduction = barsOf(wishes.introduction, form.introduction);
+    form.ending = barsOf(wishes.ending, form.ending);
+    if (!wishes.form.empty()) {
+        auto times = timesOf(wishes.form, tables);
+        if (!times) return times.error();
+        form.times = *std::move(times);
+    }
+    if (!(form == brief.form)) brief = proposal::withForm(std::move(brief), std::move(form));
     return brief;
 }
 

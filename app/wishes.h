@@ -18,12 +18,16 @@ struct Wishes {
     std::vector<std::string> locks;        // BAR[.BEAT]=PATTERN
     std::vector<std::string> sliders;      // SLIDER=PERCENT
     std::optional<int> setting;            // 0 the best, 1 a clearly different one ...
+    std::string introduction;              // "none" or so many bars; empty: as it is
+    std::string ending;
+    std::vector<std::string> form; // manners of the times through, or the id of a form; empty:
+                                   // as it is
     friend bool operator==(Wishes const&, Wishes const&) = default;
 };
 
-// The brief with own patterns, sliders and setting. A pattern that a lock names and the book has
-// not is taken for one of the arranger's own. Faults: BadCall; those of reading a file of
-// patterns and of pattern::ownPatternFrom, NoSuchSlider.
+// The brief with own patterns, sliders, setting and form. A pattern that a lock names and the
+// book has not is taken for one of the arranger's own. Faults: BadCall; those of reading a file
+// of patterns and of pattern::ownPatternFrom, NoSuchSlider, NoSuchForm.
 base::Result<proposal::Brief> withWishes(proposal::Brief brief, Wishes const& wishes,
                                          files::Tables const& tables);
 

@@ -123,6 +123,7 @@ Actions::Actions(QWidget* owner)
     for (QAction* later : {goBack, unsaved}) later->setEnabled(false);
     recent = new QMenu(tr("Open &recent"), owner);
     recent->setEnabled(false);
+    form = new QMenu(tr("Introduction and times through"), owner);
     pupil = new QMenu(tr("&Pupil"), owner);
     varyPasses->setCheckable(true);
     for (QAction* toggle : {letFollow, showBank, showShapes, bankAbove, shapesLeft, alone})
@@ -158,7 +159,7 @@ void Actions::fill(QMenuBar* bar) const
           {copyShape, pasteShape, swapShapes, everyChord, everyBar, everyClose, letFollow},
           {pasteTune},
           {anotherTake, bestTake, taste},
-          {varyPasses, heardTempo, ownTempo}});
+          {form->menuAction(), varyPasses, heardTempo, ownTempo}});
     bar->addMenu(pupil);
     menu(tr("&Hear"), {{playTune, fromHere, hearBar, stop},
                        {phrase, part},

@@ -105,6 +105,7 @@ struct Actions {
     QAction* care;
     QAction* about;
     QMenu* recent; // files; who opens them fills it
+    QMenu* form;   // of the whole; the menus of choices fill it
     QMenu* pupil;  // whom it is arranged for; who keeps the list fills it
 
     QList<QAction*> all() const;

@@ -63,10 +63,12 @@ std::string tuningOf(harp::Harp const& harp, std::vector<files::NamedTuning> con
 
 } // namespace
 
-ChoiceMenus::ChoiceMenus(Session& session, files::Tables tables, Header& header,
+ChoiceMenus::ChoiceMenus(Session& session, files::Tables tables, Header& header, QMenu* form,
                          QObject* parent)
-    : QObject(parent), m_session(session), m_tables(std::move(tables)), m_header(header)
+    : QObject(parent), m_session(session), m_tables(std::move(tables)), m_header(header),
+      m_form(form)
 {
+    connect(form, &QMenu::aboutToShow, this, &ChoiceMenus::fillForm);
     connect(header.keyMenu(), &QMenu::aboutToShow, this, &ChoiceMenus::fillKeys);
     connect(header.harpMenu(), &QMenu::aboutToShow, this, &ChoiceMenus::fillHarps);
     connect(header.handMenu(), &QMenu::aboutToShow, this, &ChoiceMenus::fillHands);
@@ -202,6 +204,69 @@ void ChoiceMenus::fillHands()
     for (auto const& [words, right] : choices)
         connect(addChoice(menu, words, m_session.brief().right == right), &QAction::triggered,
                 this, [this, chosen = right] { m_session.setRightHand(chosen); });
+}
+
+// What stands before the tune and after it, and how often and how it goes through.
+void ChoiceMenus::fillForm()
+{
+    m_form->clear();
+    proposal::Form const form = m_session.brief().form;
+    auto const offer = [&](QString const& words, int proposal::Form::* member, int bars) {
+        connect(addChoice(m_form, words, form.*member == bars), &QAction::triggered, this,
+                [=, this] {
+                    proposal::Form next = form;
+                    next.*member = bars;
+                    m_session.setForm(std::move(next));
+                });
+    };
+    addHeading(m_form, tr("Before the tune"));
+    offer(tr("No introduction"), &proposal::Form::introduction, 0);
+    offer(tr("Its last two bars as an introduction"), &proposal::Form::introduction, 2);
+    offer(tr("Its last four bars as an introduction"), &proposal::Form::introduction, 4);
+    addTimes();
+    addHeading(m_form, tr("After the tune"));
+    offer(tr("No ending"), &proposal::Form::ending, 0);
+    offer(tr("Its last two bars again as an ending"), &proposal::Form::ending, 2);
+    offer(tr("Its last four bars again as an ending"), &proposal::Form::ending, 4);
+}
+
+void ChoiceMenus::addTimes()
+{
+    proposal::Form const form = m_session.brief().form;
+    auto const offer = [&](QString const& words,
+                           std::vector<proposal::TimeManner> const& times) {
+        connect(addChoice(m_form, words, form.times == times), &QAction::triggered, this,
+                [this, form, times] {
+                    proposal::Form next = form;
+                    next.times = times;
+                    m_session.setForm(std::move(next));
+                });
+    };
+    addHeading(m_form, tr("Through the tune"));
+    offer(tr("Once"), {});
+    for (proposal::NamedForm const& named : m_tables.forms)
+        offer(shownText(named.name), named.times);
+    bool const own =
+        !form.times.empty() && std::ranges::none_of(m_tables.forms, [&](auto const& named) {
+            return named.times == form.times;
+        });
+    if (own) {
+        QStringList names;
+        for (auto const& time : form.times) names << shownText(time.name);
+        offer(names.join(QStringLiteral(", ")), form.times);
+    }
+    if (form.times.size() >= proposal::mostTimes) return;
+    QMenu* more = m_form->addMenu(tr("One time more"));
+    for (proposal::TimeManner const& manner : m_tables.timeManners)
+        connect(more->addAction(shownText(manner.name)), &QAction::triggered, this,
+                [this, form, manner] {
+                    proposal::Form next = form;
+                    if (next.times.empty())
+                        for (proposal::TimeManner const& plain : m_tables.timeManners)
+                            if (plain.id == "plain") next.times.push_back(plain);
+                    next.times.push_back(manner);
+                    m_session.setForm(std::move(next));
+                });
 }
 
 void ChoiceMenus::fillLevels()

@@ -6,6 +6,8 @@
 
 #include <QObject>
 
+class QMenu;
+
 namespace ui {
 
 class Header;
@@ -16,7 +18,9 @@ class Session;
 class ChoiceMenus final : public QObject {
     Q_OBJECT
 public:
-    ChoiceMenus(Session& session, files::Tables tables, Header& header, QObject* parent);
+    // `form`: the menu of introduction, times and ending.
+    ChoiceMenus(Session& session, files::Tables tables, Header& header, QMenu* form,
+                QObject* parent);
 
 signals:
     void harpKept(harp::HarpModel const& harp); // to be saved among the user's own
@@ -29,6 +33,8 @@ private:
     void fillHands();
     void fillLevels();
     void fillStyles();
+    void fillForm();
+    void addTimes();
     void addSliders();
     void chooseHarp(std::string const& size, std::string const& tuning,
                     std::string const& leverFit);
@@ -36,6 +42,7 @@ private:
     Session& m_session;
     files::Tables m_tables;
     Header& m_header;
+    QMenu* m_form;
 };
 
 } // namespace ui

@@ -27,11 +27,7 @@ using tune::Tune;
 
 QString tr(char const* text) { return QCoreApplication::translate("ChordEditing", text); }
 
-int selectedBar(Session const& session)
-{
-    auto const position = static_cast<std::size_t>(*session.selected());
-    return session.arrangement().positions[position].position.bar;
-}
+int selectedBar(Session const& session) { return session.writtenBar(); }
 
 // The tune with the chord at a place thought away, so that the finder looks there again and
 // keeps all others.

@@ -188,16 +188,21 @@ std::vector<LaneSection> laneSections(tune::Tune const& tune)
 {
     bool const named = namesParts(tune);
     std::vector<LaneSection> sections;
+    int letter = 0; // of the next part without a name, in its time through
     for (std::size_t i = 0; i < tune.bars.size(); ++i) {
-        bool const begins = named ? !tune.bars[i].part.empty() : beginsPart(tune, i);
+        bool const other = i > 0 && (tune.bars[i].role != tune.bars[i - 1].role ||
+                                     tune.bars[i].time != tune.bars[i - 1].time);
+        bool const begins = other || (named ? !tune.bars[i].part.empty() : beginsPart(tune, i));
+        bool const ofTune = tune.bars[i].role == tune::Role::Tune;
+        if (other && ofTune) letter = 0;
         // A pick-up alone is no part: it belongs to the bars behind it.
         bool const afterPickUp = !named && i > 0 && isPickUp(tune.bars[i - 1]);
-        if (sections.empty() || (begins && !afterPickUp)) {
+        if (sections.empty() || other || (begins && !afterPickUp)) {
             LaneSection section;
             section.firstBar = static_cast<int>(i);
-            section.part = named
-                               ? tune.bars[i].part
-                               : std::string(1, static_cast<char>('A' + sections.size() % 26));
+            section.part = named    ? tune.bars[i].part
+                           : ofTune ? std::string(1, static_cast<char>('A' + letter++ % 26))
+                                    : std::string();
             sections.push_back(section);
         }
         sections.back().lastBar = static_cast<int>(i);
@@ -205,7 +210,10 @@ std::vector<LaneSection> laneSections(tune::Tune const& tune)
             sections.back().timesPlayed =
                 std::max(sections.back().timesPlayed, tune.bars[i].timesPlayed);
     }
-    if (!named && sections.size() == 1) sections.front().part.clear();
+    auto const lettered = std::ranges::count_if(
+        sections, [](LaneSection const& section) { return !section.part.empty(); });
+    if (!named && lettered == 1)
+        for (LaneSection& section : sections) section.part.clear();
     return sections;
 }
 

@@ -16,6 +16,7 @@
 #include <QRegularExpression>
 
 #include <algorithm>
+#include <tuple>
 
 namespace ui {
 
@@ -156,12 +157,7 @@ void NoteEditing::enable()
 
 int NoteEditing::bar() const
 {
-    auto const selected = m_session.selected();
-    if (!m_pane->isHidden()) return m_pane->typing().at.bar;
-    return selected ? m_session.arrangement()
-                          .positions[static_cast<std::size_t>(*selected)]
-                          .position.bar
-                    : 0;
+    return m_pane->isHidden() ? m_session.writtenBar() : m_pane->typing().at.bar;
 }
 
 void NoteEditing::follow()
@@ -169,15 +165,13 @@ void NoteEditing::follow()
     enable();
     if (m_own || m_pane->isHidden() || !m_session.isOpen()) return;
     m_pane->setTune(heardTune(m_session));
-    if (auto const selected = m_session.selected())
-        m_pane->setBar(m_session.arrangement()
-                           .positions[static_cast<std::size_t>(*selected)]
-                           .position.bar);
+    if (m_session.selected()) m_pane->setBar(m_session.writtenBar());
 }
 
 // The first position of a bar; where the left hand has none there, what is selected stays.
 void NoteEditing::selectBar(int bar)
 {
+    bar = m_session.arrangedBar(bar);
     auto const& positions = m_session.arrangement().positions;
     auto const in = [bar](auto const& placed) { return placed.position.bar == bar; };
     auto const selected = m_session.selected();
@@ -186,9 +180,16 @@ void NoteEditing::selectBar(int bar)
     if (found != positions.end()) m_session.select(static_cast<int>(found - positions.begin()));
 }
 
+// The bars of the tune as read that a passage of the arrangement is made from.
+std::pair<int, int> NoteEditing::asRead(Passage passage) const
+{
+    int const first = writtenBar(m_session.brief(), passage.firstBar);
+    return {first, std::max(first, writtenBar(m_session.brief(), passage.lastBar))};
+}
+
 std::pair<int, int> NoteEditing::bars() const
 {
-    if (auto const passage = m_window.passage()) return {passage->firstBar, passage->lastBar};
+    if (auto const passage = m_window.passage()) return asRead(*passage);
     auto const part = sectionOf(m_session.brief().tune, bar());
     return {part.first, part.last};
 }
@@ -230,10 +231,7 @@ void NoteEditing::timeBars()
     int first = bar();
     int last = first;
     int const from = sectionOf(before, first).first;
-    if (auto const passage = m_window.passage()) {
-        first = passage->firstBar;
-        last = passage->lastBar;
-    }
+    if (auto const passage = m_window.passage()) std::tie(first, last) = asRead(*passage);
     auto const tune = withTimeBars(before, from, first, last);
     if (!tune)
         return m_window.tell(tr("There are time bars here already, or no bar is left before "

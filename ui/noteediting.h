@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/proposal/edited.h"
+#include "ui/passage.h"
 
 #include <QKeySequence>
 #include <QObject>
@@ -50,6 +51,7 @@ private:
     void follow(); // the pane what is open and selected
     void selectBar(int bar);
     int bar() const;                  // that edits are about
+    std::pair<int, int> asRead(Passage passage) const;
     std::pair<int, int> bars() const; // a passage, or the part that the bar is in
     void insertBar(bool after);
     void removeBar();

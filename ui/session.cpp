@@ -21,7 +21,7 @@ bool sameButLocks(Brief const& a, Brief const& b)
     return a.tune == b.tune && a.harp == b.harp && a.hand == b.hand && a.level == b.level &&
            a.weights.style == b.weights.style && a.weights.byTerm == b.weights.byTerm &&
            a.key == b.key && a.quartersPerMinute == b.quartersPerMinute &&
-           a.passes == b.passes && a.book.patterns == b.book.patterns &&
+           a.passes == b.passes && a.form == b.form && a.book.patterns == b.book.patterns &&
            a.sliders == b.sliders && a.take == b.take && a.changes == b.changes &&
            a.leverWishes == b.leverWishes && a.snagChoices == b.snagChoices &&
            a.mending == b.mending && a.leaning == b.leaning;

@@ -49,6 +49,11 @@ public:
 
     // The selected position; none while nothing is open or the tune has no position.
     std::optional<int> selected() const { return m_selected; }
+    // The bar of the tune as read that the selected position stands in: that of an
+    // introduction, say, is among the tune's last; and the other way round, the bar of the
+    // arrangement that one of the tune stands in, in the time through that is selected.
+    int writtenBar() const;
+    int arrangedBar(int written) const;
     // Positions that are chosen together, in order, the selected one among them; edits of
     // shapes are for all of them. Only the selected one while no others are chosen.
     std::vector<int> chosen() const;
@@ -107,6 +112,7 @@ public slots:
     bool setKey(proposal::KeyWish key);
     bool setTempo(std::optional<double> quartersPerMinute);
     bool setPasses(proposal::Passes passes);
+    bool setForm(proposal::Form form);
     // How the lever of a string stands before playing, where the tune does not play it.
     bool wishLever(int string, harp::Lever lever);
     // A way out that was offered(): an edit of the open document, or the opening of the tune

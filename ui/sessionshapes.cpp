@@ -87,7 +87,9 @@ void Session::show(int candidate)
 QString Session::placeName(int position) const
 {
     auto const& at = arrangement().positions[static_cast<std::size_t>(position)].position;
-    int const number = arrangement().tune.bars[static_cast<std::size_t>(at.bar)].number;
+    tune::Bar const& bar = arrangement().tune.bars[static_cast<std::size_t>(at.bar)];
+    int const number = bar.number;
+    if (bar.role == tune::Role::Introduction) return tr("the introduction");
     return number > 0 ? tr("bar %1").arg(number) : tr("the pick-up bar");
 }
 

@@ -87,6 +87,36 @@ bool Session::setPasses(proposal::Passes passes)
     return wish(&Brief::passes, passes, tr("shapes on the repeats"));
 }
 
+bool Session::setForm(proposal::Form form)
+{
+    if (!isOpen() || form == m_brief.form) return isOpen();
+    return become(withForm(m_brief, std::move(form)), tr("introduction and times through"));
+}
+
+int Session::writtenBar() const
+{
+    if (!isOpen() || !m_selected) return 0;
+    return proposal::writtenBar(
+        m_brief, arrangement().positions[static_cast<std::size_t>(*m_selected)].position.bar);
+}
+
+int Session::arrangedBar(int written) const
+{
+    if (m_brief.form.isPlain()) return written;
+    auto const& bars = arrangement().tune.bars;
+    int const time = m_selected ? bars[static_cast<std::size_t>(
+                                           arrangement()
+                                               .positions[static_cast<std::size_t>(*m_selected)]
+                                               .position.bar)]
+                                      .time
+                                : 1;
+    auto const from = proposal::formOf(m_brief).from;
+    for (std::size_t i = 0; i < from.size() && i < bars.size(); ++i)
+        if (from[i].bar == written && bars[i].time == time && bars[i].role == tune::Role::Tune)
+            return static_cast<int>(i);
+    return written;
+}
+
 bool Session::setFinger(arrange::SetFinger const& finger)
 {
     Brief next = withoutFingerAt(finger);

@@ -194,6 +194,8 @@ QString TuneGrid::numberWords(LaneBar const& place) const
         number = (odd->off > music::Length{} ? tr("%1 too long") : tr("%1 too short"))
                      .arg(number)
                      .trimmed();
+    if (QString const words = formWords(m_arrangement->tune, place.bar); !words.isEmpty())
+        number = number.isEmpty() ? words : QStringLiteral("%1 · %2").arg(words, number);
     if (bar.endings.empty()) return number;
     static char const* const ordinals[] = {QT_TR_NOOP("1st time"), QT_TR_NOOP("2nd time"),
                                            QT_TR_NOOP("3rd time")};

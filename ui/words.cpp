@@ -83,8 +83,21 @@ double regretShare(arrange::Points regret)
 
 QString barTitle(tune::Tune const& tune, int bar)
 {
-    int const number = tune.bars[static_cast<std::size_t>(bar)].number;
-    return number > 0 ? tr("Bar %1").arg(number) : tr("Pick-up bar");
+    tune::Bar const& here = tune.bars[static_cast<std::size_t>(bar)];
+    if (here.role == tune::Role::Introduction) return tr("Introduction");
+    if (here.number <= 0) return tr("Pick-up bar");
+    return tune.bars.back().time == 1 ? tr("Bar %1").arg(here.number)
+                                      : tr("Bar %1, time %2").arg(here.number).arg(here.time);
+}
+
+QString formWords(tune::Tune const& tune, int bar)
+{
+    tune::Bar const& here = tune.bars[static_cast<std::size_t>(bar)];
+    tune::Bar const* before = bar > 0 ? &tune.bars[static_cast<std::size_t>(bar) - 1] : nullptr;
+    if (before != nullptr && before->role == here.role && before->time == here.time) return {};
+    if (here.role == tune::Role::Introduction) return tr("introduction");
+    if (here.role == tune::Role::Ending) return tr("ending");
+    return tune.bars.back().time > 1 ? tr("time %1").arg(here.time) : QString();
 }
 
 QString passWords(arrange::Arrangement const& arrangement, int position)
@@ -109,8 +122,13 @@ QString passWords(arrange::Arrangement const& arrangement, int position)
 QString passageWords(tune::Tune const& tune, Passage passage)
 {
     if (passage.firstBar == passage.lastBar) return barTitle(tune, passage.firstBar);
-    int const first = tune.bars[static_cast<std::size_t>(passage.firstBar)].number;
-    int const last = tune.bars[static_cast<std::size_t>(passage.lastBar)].number;
+    tune::Bar const& from = tune.bars[static_cast<std::size_t>(passage.firstBar)];
+    tune::Bar const& to = tune.bars[static_cast<std::size_t>(passage.lastBar)];
+    if (from.role != tune::Role::Tune || to.role != tune::Role::Tune || from.time != to.time)
+        return tr("%1 to %2")
+            .arg(barTitle(tune, passage.firstBar), barTitle(tune, passage.lastBar));
+    int const first = from.number;
+    int const last = to.number;
     return tr("Bars %1–%2").arg(first).arg(last);
 }
 

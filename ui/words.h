@@ -30,6 +30,8 @@ QString barTitle(tune::Tune const& tune, int bar);
 QString passageWords(tune::Tune const& tune, Passage passage);
 // "Bar 3 · Em · first time"; the time only where the position is not played every time.
 QString positionTitle(arrange::Arrangement const& arrangement, int position);
+// "introduction", "time 2", "ending" where it begins with a bar; else empty.
+QString formWords(tune::Tune const& tune, int bar);
 // "first time", "second time", "time 3"; empty for a position played every time.
 QString passWords(arrange::Arrangement const& arrangement, int position);
 

@@ -62,7 +62,7 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     setAcceptDrops(true);
     setMinimumSize(760, 520);
     resize(1280, 820);
-    auto* menus = new ChoiceMenus(session, std::move(tables), *m_header, this);
+    auto* menus = new ChoiceMenus(session, std::move(tables), *m_header, m_actions.form, this);
     connect(menus, &ChoiceMenus::harpKept, this, &Workbench::harpKept);
     m_actions.fill(menuBar());
     place();
@@ -486,9 +486,10 @@ void Workbench::enableActions()
     bool const open = showsTune();
     m_leftHands->enable(open);
     m_listening->enable(open);
-    for (QAction* action : {m_actions.save, m_actions.saveAs, m_actions.exportTo,
-                            m_actions.print, m_actions.words, m_actions.handout,
-                            m_actions.levels, m_actions.varyPasses, m_actions.anotherTake})
+    for (QAction* action :
+         {m_actions.save, m_actions.saveAs, m_actions.exportTo, m_actions.print,
+          m_actions.words, m_actions.handout, m_actions.levels, m_actions.varyPasses,
+          m_actions.anotherTake, m_actions.form->menuAction()})
         action->setEnabled(open);
     for (QAction* action : {m_actions.lock, m_actions.leaveEmpty})
         action->setEnabled(open && m_session.selected());

@@ -112,6 +112,21 @@ Options tuneWishes(Call& call)
              oneOf({"written", "varied"})}};
 }
 
+Options formOptions(Call& call)
+{
+    Wishes& o = call.options.wishes;
+    return {{"--introduction", &o.introduction,
+             "bars of the tune's last phrase before it: 2, 4 or none",
+             oneOf({"2", "4", "none"})},
+            {"--ending", &o.ending, "bars of the tune's last phrase after it: 2, 4 or none",
+             oneOf({"2", "4", "none"})},
+            {"--form", &o.form,
+             "how the tune goes each time through, such as bare,plain,fuller: bare, plain, "
+             "fuller, high (an octave higher), low, back (as at first); or twice, three, four, "
+             "five for a form of so many times, once for none",
+             listed}};
+}
+
 Options keyOptions(Call& call)
 {
     return {{"--key", &call.options.key,

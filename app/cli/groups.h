@@ -34,6 +34,7 @@ cli::Options mannerOptions(Call& call);
 cli::Options ownPatternOptions(Call& call);
 cli::Options keptShapeOptions(Call& call);
 cli::Options settingOptions(Call& call);
+cli::Options formOptions(Call& call);
 // The page: its words, its paper, and what is drawn on it.
 cli::Options titleOptions(Call& call);
 cli::Options creditOptions(Call& call);

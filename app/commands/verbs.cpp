@@ -17,7 +17,7 @@ std::vector<Group> const wishes{harpOptions, ownHarpOptions, playerOptions,
                                 tuneWishes,  mannerOptions,  ownPatternOptions};
 std::vector<Group> const leftHand = wishes + std::vector<Group>{keyOptions, mendOptions, keptShapeOptions};
 std::vector<Group> const arranging =
-    leftHand + std::vector<Group>{rightHandOptions, settingOptions};
+    leftHand + std::vector<Group>{rightHandOptions, settingOptions, formOptions};
 std::vector<Group> const words{titleOptions, creditOptions, sourceOptions, noteOptions};
 std::vector<Group> const page = words + std::vector<Group>{paperOptions};
 

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <deque>
+#include <iterator>
 #include <limits>
 #include <numeric>
 
@@ -272,6 +273,36 @@ Lattice LatticeBuilder::lattice(harp::LeverTimeline const& levers,
 Lattice latticeFor(Scene const& scene, std::vector<Position> positions)
 {
     return LatticeBuilder(scene).lattice(scene.levers, std::move(positions));
+}
+
+Lattice joined(Scene const& scene, Lattice first, Lattice second)
+{
+    music::Length const longest = longestNote(scene.playing);
+    View const before = viewOf(scene, first.positions.back(), longest);
+    View const after = viewOf(scene, second.positions.front(), longest);
+    auto const laidAll = [](CandidateList const& list, View const& view) {
+        std::vector<Laid> out;
+        for (Candidate const& candidate : list) out.push_back(laidAs(candidate.voicing, view));
+        return out;
+    };
+    Neighbours const n =
+        neighboursOf(scene, first.positions.back(), before, second.positions.front(), after);
+    std::vector<Laid> const next = laidAll(second.candidates.front(), after);
+    first.pairs.push_back(
+        {pairCosts(n, laidAll(first.candidates.back(), before), next, scene.weights),
+         next.size()});
+    int const offset = static_cast<int>(first.positions.size());
+    for (int& like : second.like) like += offset;
+    auto const append = [](auto& to, auto& from) {
+        to.insert(to.end(), std::make_move_iterator(from.begin()),
+                  std::make_move_iterator(from.end()));
+    };
+    append(first.positions, second.positions);
+    append(first.candidates, second.candidates);
+    append(first.pairs, second.pairs);
+    append(first.locks, second.locks);
+    append(first.like, second.like);
+    return first;
 }
 
 Account pairAccount(Scene const& scene, Lattice const& lattice, int position, int candidate,

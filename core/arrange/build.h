@@ -33,6 +33,10 @@ private:
     std::unique_ptr<Known> m_known;
 };
 
+// The second after the first, which is not empty either: two stretches of one tune that are
+// weighed in different ways. The scene, which is that of the second, judges where they meet.
+Lattice joined(Scene const& scene, Lattice first, Lattice second);
+
 // The terms of one pair of neighbours by name, weights applied: what Lattice::pair adds up.
 Account pairAccount(Scene const& scene, Lattice const& lattice, int position, int candidate,
                     int nextCandidate);

@@ -9,7 +9,8 @@ bool beginsPart(tune::Tune const& tune, std::size_t bar)
     if (bar == 0 || !tune.bars[bar].part.empty() || tune.bars[bar].repeatOpens) return true;
     tune::Bar const& before = tune.bars[bar - 1];
     return before.repeatCloses || before.closes == tune::BarLine::Double ||
-           before.closes == tune::BarLine::Final || tune.bars[bar - 1].number == 0;
+           before.closes == tune::BarLine::Final || tune.bars[bar - 1].number == 0 ||
+           before.role != tune.bars[bar].role || before.time != tune.bars[bar].time;
 }
 
 } // namespace

@@ -184,10 +184,10 @@ bool isUpbeat(Scene const& scene, Position const& position)
         music::pitchClass(position.chord.root) == music::pitchClass(bar.key.tonic);
     if (home || bar.length < music::barLength(bar.meter) || endsTune(scene, position))
         return false;
-    tune::Bar const& first = scene.tune.bars.front();
-    return first.upbeat != Length{} && position.at != Length{} &&
-           position.span <= std::min(first.length, beat) && endsBar(scene, position) &&
-           endsPart(scene.tune, index);
+    auto const first = std::ranges::find(scene.tune.bars, tune::Role::Tune, &tune::Bar::role);
+    return first != scene.tune.bars.end() && first->upbeat != Length{} &&
+           position.at != Length{} && position.span <= std::min(first->length, beat) &&
+           endsBar(scene, position) && endsPart(scene.tune, index);
 }
 
 // Whether the tune has the third of its key, and in one form.

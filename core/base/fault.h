@@ -44,6 +44,7 @@ enum class FaultCode {
     NoSuchHand,
     NoSuchStyle,
     NoSuchSlider,
+    NoSuchForm,
     KeyBeyondTuning,
     NoteOffHarp,
     NoMomentForFlip,

@@ -237,8 +237,10 @@ Said said(arrange::Arrangement const& arrangement, notation::Kind kind)
     std::array<std::vector<music::Pitch>, 2> tied;
     for (std::size_t i = 0; i < notation.bars.size(); ++i) {
         tune::Bar const& bar = tune.bars[i];
-        std::string name =
-            bar.number > 0 ? base::say("Bar {}", bar.number) : base::said("Pick-up");
+        std::string name = bar.number > 0 ? base::say("Bar {}", bar.number)
+                           : bar.role == tune::Role::Introduction
+                               ? base::said("Before the tune")
+                               : base::said("Pick-up");
         if (std::string const chords = joined(notation.bars[i].chords, base::said(", then "));
             !chords.empty())
             name += ", " + chords;

@@ -47,8 +47,10 @@ Occasions occasionsOf(tune::Playing const& playing)
 
 class Adding {
 public:
-    Adding(Arrangement const& arrangement, Fullness const& wish)
-        : m_arrangement(arrangement), m_wish(wish), m_notes(arrange::handNotes(arrangement)),
+    Adding(Arrangement const& arrangement, Fullness const& wish,
+           std::span<Fullness const> byBar)
+        : m_arrangement(arrangement), m_wish(wish), m_byBar(byBar),
+          m_notes(arrange::handNotes(arrangement)),
           m_chords(tune::chordSpans(arrangement.tune)),
           m_occasions(occasionsOf(arrangement.playing))
     {
@@ -86,9 +88,11 @@ private:
         tune::Bar const& written = barAt(bar);
         tune::Note const& n = written.notes[static_cast<std::size_t>(note)];
         bool const strong = beatStrength(written.meter, written.upbeat + n.at) >= strongest;
-        return (m_wish.strongBeats && strong && n.length >= beatLength(written.meter) &&
+        Fullness const& wish =
+            m_byBar.empty() ? m_wish : m_byBar[static_cast<std::size_t>(bar)];
+        return (wish.strongBeats && strong && n.length >= beatLength(written.meter) &&
                 !n.tied) ||
-               (m_wish.closes && isClose(bar, note));
+               (wish.closes && isClose(bar, note));
     }
 
     // The last sounding note of a part or phrase, a beat long at least.
@@ -209,6 +213,7 @@ private:
 
     Arrangement const& m_arrangement;
     Fullness m_wish;
+    std::span<Fullness const> m_byBar;
     std::vector<HandNote> m_notes;
     std::vector<tune::ChordSpan> m_chords;
     Occasions m_occasions;
@@ -218,10 +223,13 @@ private:
 } // namespace
 
 std::vector<arrange::AddedBelow> addedBelow(Arrangement const& arrangement,
-                                            Fullness const& wish)
+                                            Fullness const& wish,
+                                            std::span<Fullness const> byBar)
 {
-    if (wish == Fullness{}) return {};
-    return Adding(arrangement, wish).all();
+    auto const adds = [](Fullness const& one) { return one != Fullness{}; };
+    bool const byBars = byBar.size() == arrangement.tune.bars.size();
+    if (byBars ? std::ranges::none_of(byBar, adds) : !adds(wish)) return {};
+    return Adding(arrangement, wish, byBars ? byBar : std::span<Fullness const>{}).all();
 }
 
 } // namespace hands

@@ -2,6 +2,7 @@
 
 #include "core/arrange/arrangement.h"
 
+#include <span>
 #include <vector>
 
 namespace hands {
@@ -18,7 +19,9 @@ struct Fullness {
 // room: the fingers lie at ease and have the level's time to be placed before and after (a beat
 // at levels 1 and 2), the left hand stays two strings below and wants none of the strings while
 // the note is counted, and no lever of them is turned meanwhile. Fingers are not chosen yet.
+// `byBar`: one wish for each bar of the tune; empty: `wish` holds for all.
 std::vector<arrange::AddedBelow> addedBelow(arrange::Arrangement const& arrangement,
-                                            Fullness const& wish);
+                                            Fullness const& wish,
+                                            std::span<Fullness const> byBar = {});
 
 } // namespace hands

@@ -54,7 +54,7 @@ std::vector<int> placeHands(arrange::Arrangement& arrangement, HandWishes const&
     arrangement.given.clear();
     arrangement.added.clear();
     easeStretches(arrangement, wishes.book);
-    arrangement.added = addedBelow(arrangement, wishes.right);
+    arrangement.added = addedBelow(arrangement, wishes.right, wishes.rightByBar);
     bool const gives = !arrangement.given.empty(); // its strings are the left hand's
     if (gives || (before && before->added != arrangement.added)) before.reset();
     if (!before) before = PlacedRight{arrangement.added, rightHand(arrangement, wishes.set)};

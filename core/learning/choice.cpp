@@ -39,7 +39,7 @@ Offer offerOf(proposal::Proposal const& proposal, arrange::Scene const& scene, i
             arrange::pairAccount(scene, lattice, position, candidate, standing[at + 1]));
     // As the manner weighs it, without what is learned already and without the sliders.
     for (std::size_t t = 0; t < offer.judged.size(); ++t) {
-        int const now = proposal.weights.byTerm[t];
+        int const now = proposal.weightsByBar.at(lattice.positions[at].bar).byTerm[t];
         offer.judged[t] =
             now == 0 ? 0 : offer.judged[t] * proposal.brief.weights.byTerm[t] / now;
     }
@@ -65,7 +65,7 @@ std::optional<Choice> choiceOf(proposal::Proposal const& proposal, int position,
     std::ranges::stable_sort(order, {}, [&](int c) {
         return std::pair(c != candidate && c != stood, regrets[static_cast<std::size_t>(c)]);
     });
-    arrange::Scene const scene = sceneOf(proposal);
+    arrange::Scene const scene = sceneAt(proposal, position);
     Choice choice;
     choice.manner = proposal.brief.weights.style;
     choice.level = proposal.brief.level.number;

@@ -88,7 +88,8 @@ base::Result<Proposal> withPattern(Proposal proposal, int position, std::string_
     }
     pattern::Pattern const* const shape = pattern::named(proposal.brief.book, pattern);
     if (shape == nullptr) return Fault{FaultCode::NoSuchPattern, place, std::string(pattern)};
-    auto const why = explain::whyNot(sceneOf(proposal), proposal.lattice.positions[i], *shape);
+    auto const why =
+        explain::whyNot(sceneAt(proposal, position), proposal.lattice.positions[i], *shape);
     return Fault{
         FaultCode::CannotPlayHere, place,
         why ? lowerFirst(why->reason) + ": " + why->remedy
@@ -100,7 +101,7 @@ std::vector<Unplayable> unplayable(Proposal const& proposal, int position)
 {
     arrange::Position const& place =
         proposal.lattice.positions[static_cast<std::size_t>(position)];
-    arrange::Scene const scene = sceneOf(proposal);
+    arrange::Scene const scene = sceneAt(proposal, position);
     std::vector<Unplayable> hindered;
     std::vector<Unplayable> notMeant;
     for (pattern::Pattern const& shape : proposal.brief.book.patterns) {

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <iterator>
 #include <vector>
 
@@ -17,10 +18,16 @@ std::string barList(tune::Tune const& tune, std::set<int> const& bars)
         auto last = bar;
         while (std::next(last) != bars.end() && *std::next(last) == *last + 1) ++last;
         auto const number = [&](int index) -> std::string {
-            int const printed = tune.bars[static_cast<std::size_t>(index)].number;
+            tune::Bar const& here = tune.bars[static_cast<std::size_t>(index)];
+            int const printed = here.number;
+            if (here.role == tune::Role::Introduction) return base::said("introduction");
             return printed == 0 ? base::said("pick-up") : std::to_string(printed);
         };
-        runs.push_back(bar == last ? number(*bar) : number(*bar) + "-" + number(*last));
+        std::string const from = number(*bar);
+        std::string const to = number(*last);
+        std::string run = from == to ? from : from + "-" + to;
+        // The same bars of another time through are told once.
+        if (std::ranges::find(runs, run) == runs.end()) runs.push_back(std::move(run));
         bar = std::next(last);
     }
     constexpr std::size_t named = 8;

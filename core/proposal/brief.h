@@ -10,6 +10,7 @@
 #include "core/music/key.h"
 #include "core/music/time.h"
 #include "core/pattern/pattern.h"
+#include "core/proposal/form.h"
 #include "core/proposal/snag.h"
 #include "core/tune/changes.h"
 #include "core/tune/tune.h"
@@ -46,10 +47,6 @@ struct BestKey {
 };
 using KeyWish = std::variant<BestKey, AsWritten, music::Key>;
 
-// What the right hand plays: the tune alone; with notes below it where phrases close; or also
-// on strong beats.
-enum class RightHand { Bare, Closes, Full };
-
 // Everything a proposal depends on. A value: the same brief gives the same proposal.
 struct Brief {
     tune::Tune tune; // as read
@@ -71,6 +68,8 @@ struct Brief {
     std::vector<SnagChoice> snagChoices{};      // see snag.h
     Mending mending{};
     arrange::Leaning leaning{}; // what is known of the arranger's own taste
+    Form form{}; // bars of locks, fingers and decided snags are those of the formed tune, bars
+                 // of changes those of the tune as read (formed.h)
 };
 
 } // namespace proposal

@@ -1,6 +1,11 @@
 #include "core/proposal/edited.h"
 
+#include "core/proposal/formed.h"
+
 #include <algorithm>
+#include <map>
+#include <optional>
+#include <tuple>
 
 namespace proposal {
 
@@ -9,19 +14,67 @@ namespace {
 using tune::NotePlace;
 using tune::Tune;
 
-// Where a bar went; none: it was taken out.
-std::optional<int> barNow(int bar, BarsMoved moved)
+// Where each bar of a tune went; none: it is no more.
+using BarsNow = std::vector<std::optional<int>>;
+
+BarsNow barsNow(Tune const& before, BarsMoved moved)
 {
-    if (bar < moved.from) return bar;
-    if (bar < moved.from - moved.by) return std::nullopt;
-    return bar + moved.by;
+    BarsNow out;
+    for (int bar = 0; bar < static_cast<int>(before.bars.size()); ++bar) {
+        if (bar < moved.from)
+            out.emplace_back(bar);
+        else if (bar < moved.from - moved.by)
+            out.emplace_back();
+        else
+            out.emplace_back(bar + moved.by);
+    }
+    return out;
+}
+
+// What a bar of a formed tune is, so that it can be found again in another form.
+using Standing =
+    std::tuple<tune::Role, int, int, int>; // role, time, bar as read, which of those
+
+std::map<Standing, int> standings(tune::Formed const& formed)
+{
+    std::map<Standing, int> out;
+    for (std::size_t i = 0; i < formed.from.size(); ++i) {
+        tune::Bar const& bar = formed.tune.bars[i];
+        Standing key{bar.role, bar.role == tune::Role::Tune ? bar.time : 1, formed.from[i].bar,
+                     0};
+        while (out.contains(key)) ++std::get<3>(key); // the same bar, written out again
+        out[key] = static_cast<int>(i);
+    }
+    return out;
+}
+
+// Where the bars of a formed tune went, when those of the tune as read went so.
+BarsNow barsNow(tune::Formed const& before, tune::Formed const& after, BarsNow const& asRead)
+{
+    BarsNow out(before.from.size());
+    auto const there = standings(after);
+    for (auto const& [standing, bar] : standings(before)) {
+        Standing key = standing;
+        auto const now = asRead[static_cast<std::size_t>(std::get<2>(key))];
+        if (!now) continue;
+        std::get<2>(key) = *now;
+        if (auto const found = there.find(key); found != there.end())
+            out[static_cast<std::size_t>(bar)] = found->second;
+    }
+    return out;
+}
+
+std::optional<int> barNow(BarsNow const& bars, int bar)
+{
+    auto const i = static_cast<std::size_t>(bar);
+    return i < bars.size() ? bars[i] : std::nullopt;
 }
 
 // The note that was at the place, where a note of as many pitches stands at its beat now.
 std::optional<NotePlace> noteNow(Tune const& before, Tune const& after, NotePlace place,
-                                 BarsMoved moved)
+                                 BarsNow const& moved)
 {
-    auto const bar = barNow(place.bar, moved);
+    auto const bar = barNow(moved, place.bar);
     if (!bar || !pitchOf(before, place) || *bar >= static_cast<int>(after.bars.size()))
         return std::nullopt;
     tune::Note const& was = before.bars[static_cast<std::size_t>(place.bar)]
@@ -39,11 +92,11 @@ std::optional<NotePlace> noteNow(Tune const& before, Tune const& after, NotePlac
 
 // Moves what has a bar; drops it where the bar is no more.
 template<typename Item>
-void moveBars(std::vector<Item>& items, BarsMoved moved)
+void moveBars(std::vector<Item>& items, BarsNow const& moved)
 {
     std::vector<Item> kept;
     for (Item item : items)
-        if (auto const bar = barNow(item.bar, moved)) {
+        if (auto const bar = barNow(moved, item.bar)) {
             item.bar = *bar;
             kept.push_back(std::move(item));
         }
@@ -51,7 +104,8 @@ void moveBars(std::vector<Item>& items, BarsMoved moved)
 }
 
 template<typename Item>
-void moveNotes(std::vector<Item>& items, Tune const& before, Tune const& after, BarsMoved moved)
+void moveNotes(std::vector<Item>& items, Tune const& before, Tune const& after,
+               BarsNow const& moved)
 {
     std::vector<Item> kept;
     for (Item item : items)
@@ -62,17 +116,35 @@ void moveNotes(std::vector<Item>& items, Tune const& before, Tune const& after, 
     items = std::move(kept);
 }
 
+// Takes what was decided about bars of the formed tune along to the one that the brief has now.
+void carry(Brief& brief, tune::Formed const& before, BarsNow const& asRead)
+{
+    tune::Formed const after = formOf(brief);
+    BarsNow const moved = barsNow(before, after, asRead);
+    moveBars(brief.locks, moved);
+    moveBars(brief.fingers, moved);
+    moveNotes(brief.snagChoices, before.tune, after.tune, moved);
+}
+
 } // namespace
 
 Brief withEditedTune(Brief brief, Tune tune, BarsMoved moved, music::Interval transposed)
 {
-    moveBars(brief.locks, moved);
-    moveBars(brief.fingers, moved);
-    moveNotes(brief.changes, brief.tune, tune, moved);
-    moveNotes(brief.snagChoices, brief.tune, tune, moved);
+    tune::Formed const before = formOf(brief);
+    BarsNow const asRead = barsNow(brief.tune, moved);
+    moveNotes(brief.changes, brief.tune, tune, asRead);
     for (Lock& lock : brief.locks)
         if (lock.root) lock.root = music::transposed(*lock.root, transposed);
     brief.tune = std::move(tune);
+    carry(brief, before, asRead);
+    return brief;
+}
+
+Brief withForm(Brief brief, Form form)
+{
+    tune::Formed const before = formOf(brief);
+    brief.form = std::move(form);
+    carry(brief, before, barsNow(brief.tune, BarsMoved{}));
     return brief;
 }
 

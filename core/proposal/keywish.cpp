@@ -2,6 +2,7 @@
 
 #include "core/base/words.h"
 #include "core/levers/keyfit.h"
+#include "core/proposal/formed.h"
 
 #include <fmt/format.h>
 
@@ -96,7 +97,8 @@ std::optional<base::Fault> tooLong(tune::Tune const& tune)
 
 base::Result<std::vector<music::Interval>> movesWished(Brief const& brief)
 {
-    if (auto const fault = tooLong(brief.tune)) return *fault;
+    if (auto const fault = tooLong(brief.form.isPlain() ? brief.tune : formOf(brief).tune))
+        return *fault;
     return std::visit([&brief](auto const& wish) { return movesFor(wish, brief); }, brief.key);
 }
 

@@ -6,6 +6,7 @@
 #include "core/base/result.h"
 #include "core/hands/handsof.h"
 #include "core/proposal/brief.h"
+#include "core/proposal/formed.h"
 #include "core/proposal/snag.h"
 
 #include <functional>
@@ -41,6 +42,8 @@ struct Proposal {
     arrange::Tables tables;
     arrange::Solution solution;   // its best is what is arranged: the take that was asked for
     arrange::Weights weights;     // of the brief, with its sliders
+    WeightsByBar weightsByBar;    // and with those of each time through
+    std::vector<int> octavesLeft; // times through that stay in the octave they are written in
     std::optional<TakeNote> take; // none: the best arrangement itself
     std::optional<hands::PlacedRight> rightHand; // stays while only the left hand changes
     std::vector<int> unkeptFingers; // indices into Brief::fingers that no hand can keep here
@@ -115,5 +118,7 @@ hands::HandWishes handWishes(Brief const& brief);
 
 // What the score looks at. Refers to the proposal, which must outlive it.
 arrange::Scene sceneOf(Proposal const& proposal);
+// The same as it is weighed at one position: each time through has its own manner.
+arrange::Scene sceneAt(Proposal const& proposal, int position);
 
 } // namespace proposal

@@ -8,6 +8,7 @@
 #include "core/hands/handsof.h"
 #include "core/levers/leverplan.h"
 #include "core/proposal/flipmoments.h"
+#include "core/proposal/formed.h"
 #include "core/proposal/keywish.h"
 #include "core/proposal/locks.h"
 #include "core/proposal/mendedlevers.h"
@@ -15,7 +16,6 @@
 #include "core/proposal/silence.h"
 #include "core/proposal/solveat.h"
 #include "core/proposal/warnings.h"
-#include "core/tune/drone.h"
 
 #include <fmt/format.h>
 
@@ -29,6 +29,13 @@ namespace {
 using base::Fault;
 using base::FaultCode;
 using base::Result;
+
+arrange::Scene sceneWith(Proposal const& proposal, arrange::Weights const& weights)
+{
+    arrange::Arrangement const& a = proposal.arrangement;
+    return {a.tune,  a.playing,           a.harp,  a.hand,       a.level, a.levers,
+            a.tempo, proposal.brief.book, weights, proposal.kind};
+}
 
 std::vector<arrange::Position> positionsOf(Brief const& brief,
                                            arrange::Arrangement const& arrangement)
@@ -122,29 +129,54 @@ Proposal inKey(Brief const& brief, music::Interval moved)
     Proposal out;
     out.brief = brief;
     out.moved = moved;
-    out.weights = arrange::turned(arrange::leant(brief.weights, brief.leaning), brief.sliders);
     arrange::Arrangement& arrangement = out.arrangement;
-    arrangement.tune = tune::transposed(
-        tune::overDrone(tune::changed(brief.tune, brief.changes)), moved);
+    arrangement.tune = tune::transposed(formOf(brief).tune, moved);
+    out.octavesLeft = inOctaves(arrangement.tune, brief.form, brief.harp);
+    out.weightsByBar = weightsByBar(brief, arrangement.tune);
+    out.weights = out.weightsByBar.all.front();
     arrangement.transposedSemitones = moved.semitones;
     arrangement.harp = brief.harp;
     arrangement.hand = brief.hand;
     arrangement.level = brief.level;
     arrangement.tempo = tempoWished(brief);
     arrangement.playing = tune::played(arrangement.tune);
-    out.kind = tune::kindOf(arrangement.tune);
+    out.kind = tune::kindOf(brief.form.isPlain() ? arrangement.tune : brief.tune);
     return out;
 }
 
+// A lattice for each stretch of positions that is weighed in one way, and all of them joined.
+arrange::Lattice latticeByManner(Proposal& out, std::vector<arrange::Position> const& positions)
+{
+    std::optional<arrange::Lattice> whole;
+    for (auto from = positions.begin(); from != positions.end();) {
+        arrange::Weights const& weights = out.weightsByBar.at(from->bar);
+        auto const to = std::find_if(from, positions.end(), [&](arrange::Position const& p) {
+            return &out.weightsByBar.at(p.bar) != &weights;
+        });
+        arrange::Scene const scene = sceneWith(out, weights);
+        out.lattice = arrange::latticeFor(scene, {from, to});
+        if (positions.size() == 1) removeSelfConflicts(out);
+        arrange::drawLikeTogether(out.lattice, scene);
+        whole = whole ? arrange::joined(scene, *std::move(whole), std::move(out.lattice))
+                      : std::move(out.lattice);
+        from = to;
+    }
+    return *std::move(whole);
+}
+
 // The left hand for the levers as they are planned; the builder is for the same tune and
-// player.
+// player, and serves where all bars are weighed alike.
 Result<base::Done> solve(Proposal& out, arrange::LatticeBuilder& builder)
 {
     std::vector<arrange::Position> positions = positionsOf(out.brief, out.arrangement);
     if (positions.empty()) return Fault{FaultCode::NoChords, {}, {}};
-    out.lattice = builder.lattice(out.arrangement.levers, std::move(positions));
-    removeSelfConflicts(out);
-    arrange::drawLikeTogether(out.lattice, sceneOf(out));
+    if (out.weightsByBar.all.size() > 1) {
+        out.lattice = latticeByManner(out, positions);
+    } else {
+        out.lattice = builder.lattice(out.arrangement.levers, std::move(positions));
+        removeSelfConflicts(out);
+        arrange::drawLikeTogether(out.lattice, sceneOf(out));
+    }
     if (out.brief.mending.refuse && onlyRests(out.lattice))
         return Fault{FaultCode::NothingPlayable,
                      tune::barName(out.arrangement.tune, out.lattice.positions.front().bar),
@@ -259,16 +291,25 @@ Proposal heard(Proposal proposal, std::size_t position, int candidate)
 
 hands::HandWishes handWishes(Brief const& brief)
 {
-    return {brief.book,
-            {brief.right != RightHand::Bare, brief.right == RightHand::Full},
-            brief.fingers};
+    auto const fullness = [](RightHand right) {
+        return hands::Fullness{right != RightHand::Bare, right == RightHand::Full};
+    };
+    hands::HandWishes wishes{brief.book, fullness(brief.right), brief.fingers};
+    if (brief.form.times.empty()) return wishes;
+    for (RightHand right : rightByBar(brief, formOf(brief).tune))
+        wishes.rightByBar.push_back(fullness(right));
+    return wishes;
 }
 
 arrange::Scene sceneOf(Proposal const& proposal)
 {
-    arrange::Arrangement const& a = proposal.arrangement;
-    return {a.tune,  a.playing,           a.harp,          a.hand, a.level, a.levers,
-            a.tempo, proposal.brief.book, proposal.weights, proposal.kind};
+    return sceneWith(proposal, proposal.weights);
+}
+
+arrange::Scene sceneAt(Proposal const& proposal, int position)
+{
+    int const bar = proposal.lattice.positions[static_cast<std::size_t>(position)].bar;
+    return sceneWith(proposal, proposal.weightsByBar.at(bar));
 }
 
 Result<Proposal> solvedAt(Brief const& brief, music::Interval moved)
@@ -348,7 +389,7 @@ std::vector<Variant> variants(Proposal const& proposal, int position)
 {
     auto const i = static_cast<std::size_t>(position);
     assert(i < proposal.lattice.candidates.size());
-    arrange::Scene const scene = sceneOf(proposal);
+    arrange::Scene const scene = sceneAt(proposal, position);
     explain::ReasonsAt const reasons(scene, proposal.lattice, proposal.solution, position);
     std::vector<Variant> out;
     out.reserve(proposal.lattice.candidates[i].size());
@@ -363,8 +404,8 @@ std::vector<Variant> variants(Proposal const& proposal, int position)
 
 std::vector<std::string> reasons(Proposal const& proposal, int position, int candidate)
 {
-    return explain::reasonsFor(sceneOf(proposal), proposal.lattice, proposal.solution, position,
-                               candidate);
+    return arrange::reasonsFor(sceneAt(proposal, position), proposal.lattice, proposal.solution,
+                               position, candidate);
 }
 
 } // namespace proposal

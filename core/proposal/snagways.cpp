@@ -1,6 +1,7 @@
 #include "core/base/words.h"
 #include "core/levers/keyfit.h"
 #include "core/levers/waysround.h"
+#include "core/proposal/formed.h"
 #include "core/proposal/keywish.h"
 #include "core/proposal/proposal.h"
 
@@ -32,7 +33,7 @@ struct Left {
 // The snags of the tune in that key for this brief.
 Left leftOver(Brief const& brief, music::Interval moved)
 {
-    tune::Tune const tune = tune::transposed(tune::changed(brief.tune, brief.changes), moved);
+    tune::Tune const tune = tune::transposed(formOf(brief).tune, moved);
     auto const playing = tune::played(tune);
     auto const tempo = tempoWished(brief);
     auto const plan = levers::leverPlanFor(brief.harp, tune, playing, tempo, brief.level,

@@ -4,6 +4,7 @@
 
 #include "core/arrange/build.h"
 #include "core/base/words.h"
+#include "core/proposal/formed.h"
 #include "core/proposal/locks.h"
 #include "core/proposal/mendedlevers.h"
 #include "core/proposal/repeats.h"
@@ -174,11 +175,21 @@ Sentences ofDrone(Brief const& brief)
         "you give it chords.")};
 }
 
+// Times through that are not played in the octave that their manner asks for.
+Sentences ofOctavesLeft(Proposal const& proposal)
+{
+    Sentences out;
+    for (int const time : proposal.octavesLeft)
+        out.push_back(base::say("Time {} is played in the octave it is written in, because the "
+                                "harp has no room for it in the other one.",
+                                time));
+    return out;
+}
+
 // Grace notes of the tune that the arrangement has not.
 Sentences ofGracesLeft(Proposal const& proposal)
 {
-    tune::Tune const asked = tune::transposed(
-        tune::changed(proposal.brief.tune, proposal.brief.changes), proposal.moved);
+    tune::Tune const asked = tune::transposed(formOf(proposal.brief).tune, proposal.moved);
     tune::Tune const& arranged = proposal.arrangement.tune;
     std::set<int> bars;
     for (std::size_t bar = 0; bar < asked.bars.size() && bar < arranged.bars.size(); ++bar)
@@ -424,6 +435,7 @@ std::vector<std::string> warningsFor(Proposal const& proposal)
     append(out, snagSentences(proposal));
     append(out, ofChanges(proposal.brief));
     append(out, ofGracesLeft(proposal));
+    append(out, ofOctavesLeft(proposal));
     append(out, ofLeverWishes(proposal));
     append(out, ofLocks(proposal));
     append(out, ofFingers(proposal));

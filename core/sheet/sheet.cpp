@@ -103,8 +103,9 @@ std::string barsWords(tune::Tune const& tune, std::vector<int> const& bars)
     for (std::size_t i = 0; i < std::min(bars.size(), mostBars); ++i) {
         int const number = tune.bars[static_cast<std::size_t>(bars[i])].number;
         if (number == 0 && bars.size() == 1) return base::said("The pick-up");
-        line += (i > 0 ? ", " : "") +
-                (number == 0 ? base::said("pick-up") : std::to_string(number));
+        line += (i > 0 ? ", " : "") + (number < 0    ? base::said("introduction")
+                                       : number == 0 ? base::said("pick-up")
+                                                     : std::to_string(number));
     }
     return line + (bars.size() > mostBars ? base::said(" and others") : "");
 }

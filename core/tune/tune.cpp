@@ -44,6 +44,21 @@ bool completes(Bar const& pickUp, Bar const& before)
            before.length + pickUp.length <= barLength(before.meter);
 }
 
+// Where the tune itself begins, for the first or another time.
+bool beginsTime(std::vector<Bar> const& bars, std::size_t i)
+{
+    return i == 0 || bars[i - 1].role == Role::Introduction || bars[i - 1].time != bars[i].time;
+}
+
+std::string introductionName(Tune const& tune, int bar)
+{
+    int count = 0;
+    for (int i = 0; i <= bar; ++i)
+        if (tune.bars[static_cast<std::size_t>(i)].upbeat == music::Length{}) ++count;
+    if (count == 0) return base::said("the pick-up of the introduction");
+    return base::say("bar {} of the introduction", count);
+}
+
 } // namespace
 
 bool hasChords(Tune const& tune)
@@ -76,10 +91,16 @@ void markPickUps(std::vector<Bar>& bars)
 
 void numberBars(std::vector<Bar>& bars)
 {
-    int number = 0;
+    int number = -static_cast<int>(std::ranges::count(bars, Role::Introduction, &Bar::role));
     for (std::size_t i = 0; i < bars.size(); ++i) {
-        bool const firstPickUp = i == 0 && bars[i].upbeat.wholes > music::Rational(0);
-        bool const counted = !firstPickUp && (i == 0 || !completes(bars[i], bars[i - 1]));
+        if (bars[i].role == Role::Introduction) {
+            bars[i].number = number++;
+            continue;
+        }
+        bool const begins = beginsTime(bars, i);
+        if (begins) number = 0;
+        bool const firstPickUp = begins && bars[i].upbeat.wholes > music::Rational(0);
+        bool const counted = !firstPickUp && (begins || !completes(bars[i], bars[i - 1]));
         if (counted) ++number;
         bars[i].number = number;
     }
@@ -87,13 +108,16 @@ void numberBars(std::vector<Bar>& bars)
 
 std::string barName(Tune const& tune, int bar)
 {
+    Bar const& here = tune.bars.at(static_cast<std::size_t>(bar));
     auto const number = [&tune](int at) {
         return tune.bars.at(static_cast<std::size_t>(at)).number;
     };
+    if (here.role == Role::Introduction) return introductionName(tune, bar);
     if (number(bar) == 0) return base::said("the pick-up bar");
     bool const completesOther = bar > 0 && number(bar - 1) == number(bar);
-    return completesOther ? base::say("the pick-up after bar {}", number(bar))
-                          : base::say("bar {}", number(bar));
+    if (completesOther) return base::say("the pick-up after bar {}", number(bar));
+    return tune.bars.back().time == 1 ? base::say("bar {}", number(bar))
+                                      : base::say("bar {}, time {}", number(bar), here.time);
 }
 
 } // namespace tune

@@ -73,6 +73,10 @@ struct Annotation {
 
 enum class BarLine { Single, Double, Final, None };
 
+// What a bar is to the whole of what is played: of the tune itself, or made from its last
+// phrase to stand before or after it (core/tune/form.h).
+enum class Role { Tune, Introduction, Ending };
+
 struct Bar {
     music::Meter meter;   // in force
     music::Key key;       // in force
@@ -92,6 +96,8 @@ struct Bar {
     std::vector<ChordMark> chords;
     std::vector<Annotation> annotations;
     Place place;
+    Role role = Role::Tune;
+    int time = 1; // which time through the whole tune, where it is written out more than once
     friend bool operator==(Bar const&, Bar const&) = default;
 };
 
@@ -159,11 +165,13 @@ Tune transposed(Tune tune, music::Interval by);
 
 // For readers, once the bars stand. Short bars that open the tune or a section become pick-ups
 // (Bar::upbeat). Bars are numbered from 1; a pick-up before bar 1 is 0, and a later pick-up
-// that completes the short bar before it shares that bar's number.
+// that completes the short bar before it shares that bar's number. Each time through the tune
+// is numbered from 1 again, an ending goes on, and the bars of an introduction count up to -1.
 void markPickUps(std::vector<Bar>& bars);
 void numberBars(std::vector<Bar>& bars);
 
-// "bar 7", "the pick-up bar": for the reader. Index into Tune::bars.
+// "bar 7", "the pick-up bar", "bar 2 of the introduction", "bar 7, time 2": for the reader.
+// Index into Tune::bars.
 std::string barName(Tune const& tune, int bar);
 
 } // namespace tune

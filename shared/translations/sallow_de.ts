@@ -3527,6 +3527,58 @@
         <source>R.H.</source>
         <translation>r. H.</translation>
     </message>
+    <message>
+        <source>the pick-up of the introduction</source>
+        <translation>der Auftakt der Einleitung</translation>
+    </message>
+    <message>
+        <source>bar {} of the introduction</source>
+        <translation>Takt {} der Einleitung</translation>
+    </message>
+    <message>
+        <source>bar {}, time {}</source>
+        <translation>Takt {}, {}. Durchgang</translation>
+    </message>
+    <message>
+        <source>Introduction</source>
+        <translation>Einleitung</translation>
+    </message>
+    <message>
+        <source>Ending</source>
+        <translation>Schluss</translation>
+    </message>
+    <message>
+        <source>First time</source>
+        <translation>Erster Durchgang</translation>
+    </message>
+    <message>
+        <source>Second time</source>
+        <translation>Zweiter Durchgang</translation>
+    </message>
+    <message>
+        <source>Third time</source>
+        <translation>Dritter Durchgang</translation>
+    </message>
+    <message>
+        <source>Time {}</source>
+        <translation>{}. Durchgang</translation>
+    </message>
+    <message>
+        <source>introduction</source>
+        <translation>Einleitung</translation>
+    </message>
+    <message>
+        <source>Before the tune</source>
+        <translation>Vor der Melodie</translation>
+    </message>
+    <message>
+        <source>Time {} is played in the octave it is written in, because the harp has no room for it in the other one.</source>
+        <translation>Durchgang {} wird in der geschriebenen Oktave gespielt, weil die Harfe in der anderen keinen Platz für ihn hat.</translation>
+    </message>
+    <message>
+        <source>a time through the tune cannot be played in this manner</source>
+        <translation>so lässt sich ein Durchgang durch das Stück nicht spielen</translation>
+    </message>
 </context>
 <context>
     <name>shared</name>
@@ -4101,6 +4153,38 @@
     <message>
         <source>Full: as many notes as your level and hand allow</source>
         <translation>Voll: so viele Töne, wie Niveau und Hand erlauben</translation>
+    </message>
+    <message>
+        <source>bare</source>
+        <translation>schlicht</translation>
+    </message>
+    <message>
+        <source>plain</source>
+        <translation>einfach</translation>
+    </message>
+    <message>
+        <source>fuller</source>
+        <translation>voller</translation>
+    </message>
+    <message>
+        <source>as at first</source>
+        <translation>wie am Anfang</translation>
+    </message>
+    <message>
+        <source>Twice: plain, then fuller</source>
+        <translation>Zweimal: einfach, dann voller</translation>
+    </message>
+    <message>
+        <source>Three times: bare, plain, fuller</source>
+        <translation>Dreimal: schlicht, einfach, voller</translation>
+    </message>
+    <message>
+        <source>Four times: bare, plain, an octave higher, fuller</source>
+        <translation>Viermal: schlicht, einfach, eine Oktave höher, voller</translation>
+    </message>
+    <message>
+        <source>Five times: bare, plain, fuller, an octave higher, as at first</source>
+        <translation>Fünfmal: schlicht, einfach, voller, eine Oktave höher, wie am Anfang</translation>
     </message>
 </context>
 <context>
@@ -7847,6 +7931,70 @@ für die Spielenden</translation>
         <comment>title</comment>
         <translation>keiner</translation>
     </message>
+    <message>
+        <source>Introduction and times through</source>
+        <translation>Einleitung und Durchgänge</translation>
+    </message>
+    <message>
+        <source>introduction and times through</source>
+        <translation>Einleitung und Durchgänge</translation>
+    </message>
+    <message>
+        <source>No introduction</source>
+        <translation>Keine Einleitung</translation>
+    </message>
+    <message>
+        <source>Its last two bars as an introduction</source>
+        <translation>Ihre letzten zwei Takte als Einleitung</translation>
+    </message>
+    <message>
+        <source>Its last four bars as an introduction</source>
+        <translation>Ihre letzten vier Takte als Einleitung</translation>
+    </message>
+    <message>
+        <source>After the tune</source>
+        <translation>Nach der Melodie</translation>
+    </message>
+    <message>
+        <source>No ending</source>
+        <translation>Kein Schluss</translation>
+    </message>
+    <message>
+        <source>Its last two bars again as an ending</source>
+        <translation>Ihre letzten zwei Takte noch einmal als Schluss</translation>
+    </message>
+    <message>
+        <source>Its last four bars again as an ending</source>
+        <translation>Ihre letzten vier Takte noch einmal als Schluss</translation>
+    </message>
+    <message>
+        <source>Through the tune</source>
+        <translation>Durch das Stück</translation>
+    </message>
+    <message>
+        <source>Once</source>
+        <translation>Einmal</translation>
+    </message>
+    <message>
+        <source>One time more</source>
+        <translation>Noch ein Durchgang</translation>
+    </message>
+    <message>
+        <source>Bar %1, time %2</source>
+        <translation>Takt %1, %2. Durchgang</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>ending</source>
+        <translation>Schluss</translation>
+    </message>
+    <message>
+        <source>the introduction</source>
+        <translation>der Einleitung</translation>
+    </message>
 </context>
 <context>
     <name>app</name>
@@ -9095,6 +9243,22 @@ Die Liste bleibt auf diesem Rechner.</translation>
     <message>
         <source>sound</source>
         <translation>Klang</translation>
+    </message>
+    <message>
+        <source>bars of the tune's last phrase before it: 2, 4 or none</source>
+        <translation>Takte der letzten Phrase vor dem Stück: 2, 4 oder none (keine)</translation>
+    </message>
+    <message>
+        <source>bars of the tune's last phrase after it: 2, 4 or none</source>
+        <translation>Takte der letzten Phrase nach dem Stück: 2, 4 oder none (keine)</translation>
+    </message>
+    <message>
+        <source>how the tune goes each time through, such as bare,plain,fuller: bare, plain, fuller, high (an octave higher), low, back (as at first); or twice, three, four, five for a form of so many times, once for none</source>
+        <translation>wie das Stück in jedem Durchgang gespielt wird, etwa bare,plain,fuller: bare (schlicht), plain (einfach), fuller (voller), high (eine Oktave höher), low (tiefer), back (wie am Anfang); oder twice, three, four, five für eine Form mit so vielen Durchgängen, once für keine</translation>
+    </message>
+    <message>
+        <source>a tune is played {} times at most</source>
+        <translation>ein Stück wird höchstens {}-mal gespielt</translation>
     </message>
 </context>
 <context>

@@ -237,6 +237,8 @@ UserTexts textsOfTheProgram(fs::path const& top)
     addWordsOf(shared / "levels.json", "levels", {"name"}, texts);
     addWordsOf(shared / "patterns.json", "patterns", {"feel"}, texts);
     addWordsOf(shared / "rhythms.json", "rhythms", {"name"}, texts);
+    addWordsOf(shared / "forms.json", "manners", {"name"}, texts);
+    addWordsOf(shared / "forms.json", "forms", {"name"}, texts);
     addWordsOf(shared / "sliders.json", "sliders", {"name", "less", "more"}, texts);
     addWordsOf(shared / "temperaments.json", "temperaments", {"name"}, texts);
     addWordsOf(shared / "tunings.json", "tunings", {"name"}, texts);

@@ -276,9 +276,10 @@ private:
     void nameMeasure(xml_node measure, std::size_t i)
     {
         bool const counts =
-            i == 0 ? written(i).number > 0 : written(i).number > written(i - 1).number;
-        std::string const name = counts || i == 0 ? std::to_string(written(i).number)
-                                                  : 'X' + std::to_string(++m_uncounted);
+            written(i).number > 0 && (i == 0 || written(i).number != written(i - 1).number);
+        bool const numbered = written(i).number >= 0 && (counts || i == 0);
+        std::string const name =
+            numbered ? std::to_string(written(i).number) : 'X' + std::to_string(++m_uncounted);
         measure.append_attribute("number") = name.c_str();
         if (!counts) measure.append_attribute("implicit") = "yes";
     }

@@ -1,6 +1,7 @@
 #include "core/files/tables/tables.h"
 
 #include "core/files/jsonline.h"
+#include "core/files/tables/formtable.h"
 #include "core/files/tables/harmonytable.h"
 #include "core/files/tables/tablerow.h"
 #include "core/files/tables/tastetable.h"
@@ -454,6 +455,7 @@ base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
              readStyles(table, taste, ways, read.styles);
          }},
         {"sliders.json", readSliders},
+        {"forms.json", readForms},
         {"difficulty.json", readDifficulty},
         {"lilts.json", readLilts},
         {"temperaments.json", readTemperaments},

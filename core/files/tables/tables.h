@@ -4,13 +4,14 @@
 #include "core/arrange/slider.h"
 #include "core/base/result.h"
 #include "core/hands/difficulty.h"
-#include "core/harp/hand.h"
 #include "core/harmony/findchords.h"
+#include "core/harp/hand.h"
 #include "core/harp/harp.h"
 #include "core/harp/model.h"
 #include "core/pattern/pattern.h"
 #include "core/perform/lilt.h"
 #include "core/perform/temperament.h"
+#include "core/proposal/form.h"
 #include "core/sheet/musicfont.h"
 
 #include <filesystem>
@@ -60,6 +61,8 @@ struct Tables {
     pattern::PatternBook book;
     std::vector<arrange::Weights> styles;
     std::vector<arrange::Slider> sliders;
+    std::vector<proposal::TimeManner> timeManners; // how a time through may be played
+    std::vector<proposal::NamedForm> forms;
     hands::DifficultyScale difficulty;
     std::vector<perform::KindOfLilt> lilts{};
     std::vector<perform::Temperament> temperaments{}; // the first is equal
@@ -67,9 +70,10 @@ struct Tables {
     std::vector<harp::HarpModel> ownHarps{}; // described by the user; not in shared/
 };
 
-// Reads harps, tunings, hands, levels, patterns, rhythms, weights, sliders, difficulty, lilts,
-// temperaments and what was learned of chords and keys (each a .json file there). Faults: TableMissing, TableMalformed with file and line; keys that nobody
-// reads are damage, too.
+// Reads harps, tunings, hands, levels, patterns, rhythms, weights, sliders, forms, difficulty,
+// lilts, temperaments and what was learned of chords and keys (each a .json file there).
+// Faults: TableMissing, TableMalformed with file and line; keys that nobody reads are damage,
+// too.
 base::Result<Tables> readTables(std::filesystem::path const& sharedFolder);
 
 // A harp from the tables, or the user's own, which go before. No tuning: the first of the
@@ -85,6 +89,8 @@ base::Result<harp::Level> levelFrom(Tables const& tables, int number);
 base::Result<arrange::Weights> styleFrom(Tables const& tables, std::string_view id);
 // Fault: NoSuchSlider.
 base::Result<arrange::Slider> sliderFrom(Tables const& tables, std::string_view id);
+// Fault: NoSuchForm.
+base::Result<proposal::TimeManner> timeMannerFrom(Tables const& tables, std::string_view id);
 
 // SMuFL metadata of a music font (JSON): boxes, advances and anchors of the glyphs that our
 // sheets use (core/sheet/glyphs.h), and the font's engraving defaults. What else it holds is

@@ -112,4 +112,10 @@ base::Result<arrange::Slider> sliderFrom(Tables const& tables, std::string_view 
     return named(tables.sliders, &arrange::Slider::id, id, base::FaultCode::NoSuchSlider);
 }
 
+base::Result<proposal::TimeManner> timeMannerFrom(Tables const& tables, std::string_view id)
+{
+    return named(tables.timeManners, &proposal::TimeManner::id, id,
+                 base::FaultCode::NoSuchForm);
+}
+
 } // namespace files

@@ -66,6 +66,13 @@ Json slidersMember(proposal::Brief const& brief)
     return out;
 }
 
+Json formMember(proposal::Form const& form)
+{
+    Json times = Json::array();
+    for (proposal::TimeManner const& time : form.times) times.push_back(time.id);
+    return {{"introduction", form.introduction}, {"ending", form.ending}, {"times", times}};
+}
+
 Json leaningMember(arrange::Leaning const& leaning)
 {
     Json out = Json::object();
@@ -220,6 +227,27 @@ void takeSliders(Json const& json, Tables const& tables, proposal::Brief& brief)
         if (!slider) throw Wrong{"/sliders/" + id, id};
         brief.sliders =
             arrange::withSlider(std::move(brief.sliders), *slider, percent.get<int>());
+    }
+}
+
+void takeForm(Json const& json, Tables const& tables, proposal::Brief& brief)
+{
+    if (!json.contains("form")) return;
+    Json const& form = json.at("form");
+    auto const bars = [&form](char const* name) {
+        int const count = form.value(name, 0);
+        if (count != 0 && count != 2 && count != 4)
+            throw Wrong{std::string("/form/") + name, std::to_string(count)};
+        return count;
+    };
+    brief.form.introduction = bars("introduction");
+    brief.form.ending = bars("ending");
+    for (Json const& member : form.value("times", Json::array())) {
+        std::string const id = member.get<std::string>();
+        auto manner = timeMannerFrom(tables, id);
+        if (!manner || brief.form.times.size() == proposal::mostTimes)
+            throw Wrong{"/form/times/" + std::to_string(brief.form.times.size()), id};
+        brief.form.times.push_back(*std::move(manner));
     }
 }
 
@@ -428,6 +456,7 @@ Result<SavedWork> workFrom(Json const& json, Tables const& tables, std::string c
                             : proposal::Passes::Written;
     if (auto const fault = takeOwnPatterns(json, file, work.brief)) return *fault;
     takeSliders(json, tables, work.brief);
+    takeForm(json, tables, work.brief);
     takeLeaning(json, work.brief);
     work.brief.take = json.value("take", 0);
     std::size_t place = 0;
@@ -492,6 +521,7 @@ std::string documentText(SavedWork const& work, Tables const& tables)
                   {"lever_wishes", wishes},
                   {"fingers", fingers},
                   {"abc", abc}};
+    if (!brief.form.isPlain()) document["form"] = formMember(brief.form);
     if (!brief.leaning.isEven()) document["taste"] = leaningMember(brief.leaning);
     tune::PageWords const words = tune::pageWords(brief.tune);
     auto const written = tuneIn(abc, "");

@@ -1,0 +1,158 @@
+#include "core/proposal/formed.h"
+
+#include "core/base/words.h"
+#include "core/tune/drone.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+namespace proposal {
+
+namespace {
+
+// "First time: plain": what the page says where a time through begins.
+std::string timeWords(std::size_t time, TimeManner const& manner)
+{
+    std::string const number = time == 0   ? base::said("First time")
+                               : time == 1 ? base::said("Second time")
+                               : time == 2 ? base::said("Third time")
+                                           : base::say("Time {}", time + 1);
+    return number + ": " + manner.name;
+}
+
+tune::FormWish wishOf(Form const& form)
+{
+    tune::FormWish wish{form.introduction, form.ending, {}};
+    for (std::size_t time = 0; time < form.times.size(); ++time)
+        wish.times.push_back(timeWords(time, form.times[time]));
+    return wish;
+}
+
+TimeManner const* mannerOf(Form const& form, tune::Bar const& bar)
+{
+    auto const time = static_cast<std::size_t>(bar.time - 1);
+    return time < form.times.size() ? &form.times[time] : nullptr;
+}
+
+bool beginsStrain(tune::Bar const& before, tune::Bar const& bar)
+{
+    if (bar.repeatOpens || !bar.part.empty()) return true;
+    return bar.endings.empty() &&
+           (before.repeatCloses || before.endingCloses ||
+            before.closes == tune::BarLine::Double || before.closes == tune::BarLine::Final);
+}
+
+// Which strain of its time each bar stands in, from 0.
+std::vector<int> strainsOf(tune::Tune const& tune)
+{
+    std::vector<int> strains;
+    int strain = 0;
+    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+        if (i == 0 || tune.bars[i - 1].time != tune.bars[i].time ||
+            tune.bars[i - 1].role != tune.bars[i].role)
+            strain = 0;
+        else if (beginsStrain(tune.bars[i - 1], tune.bars[i]))
+            ++strain;
+        strains.push_back(strain);
+    }
+    return strains;
+}
+
+arrange::Weights turnedTwice(arrange::Weights weights,
+                             std::vector<arrange::Turned> const& first,
+                             std::vector<arrange::Turned> const& then)
+{
+    return arrange::turned(arrange::turned(std::move(weights), first), then);
+}
+
+bool fits(tune::Tune const& tune, int time, int octave, harp::Harp const& harp)
+{
+    // Under an octave of strings below the tune the left hand has no shape of its own.
+    constexpr int roomBelow = 9;
+    for (tune::Bar const& bar : tune.bars) {
+        if (bar.time != time || bar.role != tune::Role::Tune) continue;
+        for (tune::Note const& note : bar.notes)
+            for (music::Pitch pitch : note.pitches) {
+                pitch.octave += octave;
+                auto const string = harp::stringFor(harp, pitch);
+                if (!string || (octave < 0 && *string < roomBelow)) return false;
+            }
+    }
+    return true;
+}
+
+} // namespace
+
+tune::Formed formOf(Brief const& brief)
+{
+    return tune::formed(tune::overDrone(tune::changed(brief.tune, brief.changes)),
+                        wishOf(brief.form));
+}
+
+int writtenBar(Brief const& brief, int bar)
+{
+    if (brief.form.isPlain()) return bar;
+    auto const from = formOf(brief).from;
+    auto const i = static_cast<std::size_t>(bar);
+    return i < from.size() ? from[i].bar : 0;
+}
+
+std::vector<int> inOctaves(tune::Tune& tune, Form const& form, harp::Harp const& harp)
+{
+    std::vector<int> stay;
+    for (std::size_t time = 0; time < form.times.size(); ++time) {
+        int const octave = form.times[time].octave;
+        int const number = static_cast<int>(time) + 1;
+        if (octave == 0) continue;
+        if (!fits(tune, number, octave, harp)) {
+            stay.push_back(number);
+            continue;
+        }
+        for (tune::Bar& bar : tune.bars) {
+            if (bar.time != number || bar.role != tune::Role::Tune) continue;
+            for (tune::Note& note : bar.notes) {
+                for (music::Pitch& pitch : note.pitches) pitch.octave += octave;
+                for (music::Pitch& grace : note.graces) grace.octave += octave;
+            }
+        }
+    }
+    return stay;
+}
+
+WeightsByBar weightsByBar(Brief const& brief, tune::Tune const& formed)
+{
+    arrange::Weights const own =
+        arrange::turned(arrange::leant(brief.weights, brief.leaning), brief.sliders);
+    WeightsByBar out{{own}, {}};
+    if (brief.form.times.empty()) return out;
+    std::map<std::pair<int, bool>, int> known; // time, second strain
+    std::vector<int> const strains = strainsOf(formed);
+    for (std::size_t bar = 0; bar < formed.bars.size(); ++bar) {
+        TimeManner const* const manner = mannerOf(brief.form, formed.bars[bar]);
+        bool const second = strains[bar] % 2 == 1;
+        auto const [at, isNew] = known.try_emplace({formed.bars[bar].time, second},
+                                                   static_cast<int>(out.all.size()));
+        if (isNew)
+            out.all.push_back(manner == nullptr
+                                  ? own
+                                  : turnedTwice(own, manner->sliders,
+                                                second ? manner->secondStrain
+                                                       : std::vector<arrange::Turned>{}));
+        out.ofBar.push_back(at->second);
+    }
+    return out;
+}
+
+std::vector<RightHand> rightByBar(Brief const& brief, tune::Tune const& formed)
+{
+    std::vector<RightHand> out;
+    if (brief.form.times.empty()) return out;
+    for (tune::Bar const& bar : formed.bars) {
+        TimeManner const* const manner = mannerOf(brief.form, bar);
+        out.push_back(manner != nullptr && manner->right ? *manner->right : brief.right);
+    }
+    return out;
+}
+
+} // namespace proposal

@@ -1,0 +1,126 @@
+// Introduction, ending and times through, arranged as one: nothing that is joined breaks a
+// rule.
+#include "core/proposal/edited.h"
+#include "core/proposal/formed.h"
+#include "core/proposal/rules.h"
+#include "tests/proposal/nottingham.h"
+#include "tests/proposal/scenario.h"
+
+#include <catch2/catch.hpp>
+
+#include <iostream>
+#include <numeric>
+
+using namespace proposal;
+
+namespace {
+
+Form formOfIds(int introduction, int ending, std::vector<std::string> const& times = {})
+{
+    Form form{introduction, ending, {}};
+    for (std::string const& id : times)
+        form.times.push_back(*files::timeMannerFrom(scenario::tables(), id));
+    return form;
+}
+
+// Notes of the left hand in the bars of one time through.
+std::size_t leftNotes(Proposal const& p, int time)
+{
+    std::size_t count = 0;
+    for (auto const& position : p.arrangement.positions) {
+        tune::Bar const& bar =
+            p.arrangement.tune.bars[static_cast<std::size_t>(position.position.bar)];
+        if (bar.time == time && bar.role == tune::Role::Tune)
+            count += position.voicing.notes.size() * position.position.played.size();
+    }
+    return count;
+}
+
+} // namespace
+
+TEST_CASE("Each time through is fuller than the one before where the form says so", "[form]")
+{
+    Brief brief = scenario::briefFor(scenario::eightBars);
+    brief.form = formOfIds(2, 2, {"bare", "plain", "fuller"});
+    Proposal const p = scenario::proposed(brief);
+    CHECK(leftNotes(p, 1) < leftNotes(p, 2));
+    CHECK(leftNotes(p, 2) < leftNotes(p, 3));
+    CHECK(brokenRules(p.arrangement, p.brief.book) == std::vector<std::string>{});
+    // What the right hand adds it adds in the full time alone, and in the ending that follows.
+    for (arrange::AddedBelow const& added : p.arrangement.added)
+        CHECK(p.arrangement.tune.bars[static_cast<std::size_t>(added.bar)].time == 3);
+}
+
+TEST_CASE("An octave higher is played there, or told where the harp has no room", "[form]")
+{
+    Brief brief = scenario::briefFor(scenario::eightBars);
+    brief.form = formOfIds(0, 0, {"plain", "high"});
+    Proposal const high = scenario::proposed(brief);
+    auto const& bars = high.arrangement.tune.bars;
+    auto const second = std::ranges::find(bars, 2, &tune::Bar::time) - bars.begin();
+    auto const& low = bars.front().notes.front().pitches.front();
+    auto const& up = bars[static_cast<std::size_t>(second)].notes.front().pitches.front();
+    CHECK(music::midi(up) - music::midi(low) == (high.octavesLeft.empty() ? 12 : 0));
+    CHECK(high.octavesLeft.empty());
+    brief.form = formOfIds(0, 0, {"plain", "high", "high"});
+    brief.tune = tune::transposed(brief.tune, {7, 12}); // an octave up already
+    Proposal const beyond = scenario::proposed(brief);
+    CHECK(beyond.octavesLeft == std::vector<int>{2, 3});
+    CHECK(brokenRules(beyond.arrangement, beyond.brief.book) == std::vector<std::string>{});
+}
+
+TEST_CASE("A kept shape stays with its bar when the form changes", "[form]")
+{
+    Brief brief = scenario::briefFor(scenario::eightBars);
+    Lock lock;
+    lock.bar = 2;
+    brief.locks = {lock};
+    Brief const longer = withForm(brief, formOfIds(4, 2, {"plain", "fuller"}));
+    REQUIRE(longer.locks.size() == 1);
+    int const bar = longer.locks.front().bar;
+    CHECK(bar > 2);
+    CHECK(writtenBar(longer, bar) == 2);
+    CHECK(withForm(longer, {}).locks == brief.locks);
+    // A bar put in before it moves it in whatever form.
+    tune::Tune more = longer.tune;
+    more.bars.insert(more.bars.begin() + 1, more.bars[1]);
+    Brief const moved = withEditedTune(longer, more, {1, 1});
+    REQUIRE(moved.locks.size() == 1);
+    CHECK(writtenBar(moved, moved.locks.front().bar) == 3);
+}
+
+TEST_CASE("The same music without a form is arranged as ever", "[form]")
+{
+    Brief const brief = scenario::briefFor(scenario::eightBars);
+    Brief once = brief;
+    once.form = formOfIds(0, 0, {"plain"});
+    Proposal const a = scenario::proposed(brief);
+    Proposal const b = scenario::proposed(once);
+    CHECK(a.arrangement.tune.bars.size() == b.arrangement.tune.bars.size());
+    CHECK(a.arrangement.positions.size() == b.arrangement.positions.size());
+}
+
+TEST_CASE("No rule is broken in any form over sampled folk tunes", "[form]")
+{
+    auto const tunes = nottingham::tunesWithChords();
+    if (!tunes) {
+        WARN("SKIPPED: the folk tunes are absent: no form tried on them");
+        return;
+    }
+    std::vector<Form> const forms{formOfIds(2, 0), formOfIds(4, 4), formOfIds(0, 2),
+                                  formOfIds(2, 2, {"bare", "fuller"}),
+                                  formOfIds(4, 2, {"plain", "high", "low"})};
+    constexpr std::size_t every = 17;
+    int tried = 0;
+    for (std::size_t i = 0; i < tunes->size(); i += every) {
+        Brief brief = scenario::briefFor((*tunes)[i].tune, 1 + tried % 5);
+        brief.form = forms[static_cast<std::size_t>(tried) % forms.size()];
+        CAPTURE((*tunes)[i].name, brief.level.number, tried % forms.size());
+        auto const p = propose(brief);
+        REQUIRE(p);
+        CHECK(brokenRules(p->arrangement, p->brief.book) == std::vector<std::string>{});
+        ++tried;
+    }
+    std::cout << tried << " folk tunes arranged with a form\n";
+    CHECK(tried > 20);
+}
