@@ -16,7 +16,9 @@ struct TimeManner {
     std::vector<arrange::Turned> sliders{};      // of the left hand, on top of the brief's
     std::vector<arrange::Turned> secondStrain{}; // and in every second strain on top of those
     std::optional<RightHand> right{};            // none: as the brief has it
-    int octave = 0; // of the tune: 1 an octave higher, -1 an octave lower
+    int octave = 0;    // of the tune: 1 an octave higher, -1 an octave lower
+    int mostNotes = 0; // of the left hand in a bar; 0: as level and sliders have it
+    arrange::Points noteTooMany = 0; // the cost of each beyond them
     friend bool operator==(TimeManner const&, TimeManner const&) = default;
 };
 

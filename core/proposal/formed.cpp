@@ -4,6 +4,7 @@
 #include "core/tune/drone.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <utility>
 
@@ -142,6 +143,28 @@ WeightsByBar weightsByBar(Brief const& brief, tune::Tune const& formed)
         out.ofBar.push_back(at->second);
     }
     return out;
+}
+
+void thinOut(arrange::Lattice& lattice, Brief const& brief, tune::Tune const& formed)
+{
+    if (brief.form.times.empty()) return;
+    for (std::size_t i = 0; i < lattice.positions.size(); ++i) {
+        arrange::Position const& position = lattice.positions[i];
+        tune::Bar const& bar = formed.bars[static_cast<std::size_t>(position.bar)];
+        TimeManner const* const manner = mannerOf(brief.form, bar);
+        if (manner == nullptr || manner->mostNotes == 0) continue;
+        double const share = (position.span / music::barLength(bar.meter)).toDouble();
+        int const most = std::max(1, static_cast<int>(std::lround(manner->mostNotes * share)));
+        std::vector<arrange::Candidate> list = lattice.candidates[i].copy();
+        for (arrange::Candidate& candidate : list) {
+            int const over = static_cast<int>(candidate.voicing.notes.size()) - most;
+            if (over <= 0) continue;
+            arrange::Points const cost = over * manner->noteTooMany;
+            candidate.account[static_cast<std::size_t>(arrange::Term::Passes)] += cost;
+            candidate.cost += cost;
+        }
+        lattice.candidates[i] = std::move(list);
+    }
 }
 
 std::vector<RightHand> rightByBar(Brief const& brief, tune::Tune const& formed)

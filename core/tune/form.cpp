@@ -179,8 +179,8 @@ private:
         for (MadeBar& made : bars) made.bar.time = time;
         if (times > 1) word(bars.front().bar, m_wish.times[static_cast<std::size_t>(time - 1)]);
         bool const goesOn = time < times || m_wish.ending > 0;
-        if (goesOn && bars.back().bar.closes != BarLine::Double)
-            bars.back().bar.closes = BarLine::Double;
+        Bar& last = bars.back().bar;
+        if (goesOn) last.closes = last.repeatCloses ? BarLine::Single : BarLine::Double;
         if (time < times && !bars.back().bar.repeatCloses && bars.back().bar.endings.empty())
             makeRoom(bars.back(), m_body.front().bar);
         std::ranges::move(bars, std::back_inserter(m_out));

@@ -102,6 +102,27 @@ TEST_CASE("Own patterns, sliders and the take are saved, and locks on own patter
     CHECK(reopened->arrangement.positions[1].voicing.pattern == "1-5-8 (4-3-1)");
 }
 
+TEST_CASE("Introduction, ending and times through are saved, and refused where none is such",
+          "[document]")
+{
+    SavedWork work = example();
+    CHECK(documentText(work, shelf()).find("\"form\"") == std::string::npos);
+    work.brief.form = {2, 4, {*timeMannerFrom(shelf(), "bare"), *timeMannerFrom(shelf(), "high")}};
+    std::string const text = documentText(work, shelf());
+    auto const again = readDocument(text, shelf(), "a.sallow");
+    REQUIRE(again);
+    CHECK(again->brief.form == work.brief.form);
+    CHECK(again->brief.tune == work.brief.tune);
+    CHECK(again->abc == work.abc);
+    for (auto const& [right, wrong] :
+         {std::pair{"\"high\"", "\"loud\""}, std::pair{"\"introduction\": 2", "\"introduction\": 3"}}) {
+        std::string damaged = text;
+        damaged.replace(damaged.find(right), std::string(right).size(), wrong);
+        CAPTURE(damaged.substr(0, 20), wrong);
+        CHECK_FALSE(readDocument(damaged, shelf(), "a.sallow"));
+    }
+}
+
 TEST_CASE("A document from before own patterns and sliders still opens", "[document]")
 {
     std::string text = documentText(example(), shelf());

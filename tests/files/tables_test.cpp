@@ -441,6 +441,9 @@ TEST_CASE("A damaged table is refused with file and line", "[tables]")
         Row{"rhythms.json", "\"1/4\"", "\"1/0\"", "rhythms.json, line 5"},
         Row{"rhythms.json", "\"1\", \"1\"", "\"1\"", "rhythms.json, line 5"},
         Row{"rhythms.json", "\"1\", \"1\"", "\"1\", \"2\"", "rhythms.json, line 5"},
+        Row{"forms.json", "\"high\"", "\"bare\"", "forms.json, line 8"}, // twice
+        Row{"forms.json", "fullness", "loudness", "forms.json, line 5"},
+        Row{"forms.json", "\"octave\": 1", "\"octave\": 2", "forms.json, line 8"},
         Row{"lilts.json", "\"hornpipe\"", "\"horn\"", "lilts.json, line 4"},
         Row{"lilts.json", "\"pairs\"", "\"fives\"", "lilts.json, line 4"},
         Row{"lilts.json", "667", "900", "lilts.json, line 4"},

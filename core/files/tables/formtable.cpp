@@ -33,7 +33,7 @@ proposal::RightHand rightOf(Node const& node)
     return proposal::RightHand::Full;
 }
 
-proposal::TimeManner mannerFrom(Node const& node, Tables const& tables)
+proposal::TimeManner mannerFrom(Node const& node, Tables const& tables, int noteTooMany)
 {
     Row row(node);
     proposal::TimeManner manner{table::text(row["id"]), table::words(row["name"]),
@@ -41,6 +41,10 @@ proposal::TimeManner mannerFrom(Node const& node, Tables const& tables)
                                 turnedBy(row["second_strain"], tables)};
     if (row.has("right")) manner.right = rightOf(row["right"]);
     if (row.has("octave")) manner.octave = table::whole(row["octave"], -1, 1);
+    if (row.has("most_notes")) {
+        manner.mostNotes = table::whole(row["most_notes"], 1, 12);
+        manner.noteTooMany = noteTooMany;
+    }
     row.done();
     return manner;
 }
@@ -64,9 +68,11 @@ proposal::NamedForm formFrom(Node const& node, Tables const& tables)
 
 void readForms(Row& file, Tables& tables)
 {
+    constexpr int dearest = 100'000;
+    int const noteTooMany = table::whole(file["note_too_many"], 0, dearest);
     table::Names manners;
     for (Node const& node : table::list(file["manners"])) {
-        tables.timeManners.push_back(mannerFrom(node, tables));
+        tables.timeManners.push_back(mannerFrom(node, tables, noteTooMany));
         manners.add(node, tables.timeManners.back().id);
     }
     table::Names forms;
