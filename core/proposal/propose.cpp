@@ -405,7 +405,7 @@ std::vector<Variant> variants(Proposal const& proposal, int position)
 
 std::vector<std::string> reasons(Proposal const& proposal, int position, int candidate)
 {
-    return arrange::reasonsFor(sceneAt(proposal, position), proposal.lattice, proposal.solution,
+    return explain::reasonsFor(sceneAt(proposal, position), proposal.lattice, proposal.solution,
                                position, candidate);
 }
 
