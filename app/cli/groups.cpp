@@ -155,7 +155,7 @@ Options rightHandOptions(Call& call)
 Options mannerOptions(Call& call)
 {
     ArrangeOptions& o = call.options;
-    return {{"--manner", &o.manner, "manner of the left hand: plain, flowing, open or full"},
+    return {{"--manner", &o.manner, "manner of the left hand: plain, flowing, open, full, drone or ostinato"},
             {"--slider", &o.wishes.sliders,
              "SLIDER=PERCENT from 0 to 200, such as ease=150; 100 is the middle; the sliders "
              "are fullness, ease, colour, sameness and movement"}};

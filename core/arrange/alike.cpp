@@ -31,6 +31,20 @@ int barsAlike(Lattice const& lattice, int early, int late)
     return barOf(lattice, last) - barOf(lattice, first) + 1;
 }
 
+bool sameFigure(Voicing const& a, Voicing const& b)
+{
+    return a.pattern == b.pattern && a.rhythm == b.rhythm && a.rootString == b.rootString &&
+           a.rolled == b.rolled;
+}
+
+// The candidate that plays what another position does; none where the levers do not give it.
+std::optional<int> playingLike(CandidateList const& list, Voicing const& voicing)
+{
+    for (std::size_t c = 0; c < list.size(); ++c)
+        if (sameFigure(list[c].voicing, voicing)) return static_cast<int>(c);
+    return std::nullopt;
+}
+
 } // namespace
 
 std::optional<Answer> answered(Lattice const& lattice, int position)
@@ -57,7 +71,12 @@ void drawLikeTogether(Lattice& lattice, Scene const& scene)
     std::vector<int> wanted = solved(lattice).best.candidates;
     for (std::size_t i = 0; i < answers.size(); ++i) {
         if (!answers[i]) continue;
-        wanted[i] = wanted[static_cast<std::size_t>(answers[i]->position)];
+        auto const early = static_cast<std::size_t>(answers[i]->position);
+        Voicing const& there =
+            lattice.candidates[early][static_cast<std::size_t>(wanted[early])].voicing;
+        std::optional<int> const like = playingLike(lattice.candidates[i], there);
+        if (!like) continue;
+        wanted[i] = *like;
         bool const phrase = answers[i]->bars > 1;
         Points const unlike =
             weighted(phrase ? taste.unlikePhrase[level] : taste.unlikeBar[level],

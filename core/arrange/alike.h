@@ -7,7 +7,7 @@
 
 namespace arrange {
 
-// The earlier position that a position answers: it looks the same in all that the score sees, and
+// The earlier position that a position answers: it has the same music (Lattice::like), and
 // so do as many as possible of those beside the two. Of several the one with the longest such
 // run, then the earliest. None where a position comes for the first time.
 struct Answer {

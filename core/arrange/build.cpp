@@ -121,6 +121,23 @@ private:
     std::deque<Stock> m_stocks; // its elements stay where they are
 };
 
+// The tune that sounds on every pass of one is that of a pass of the other.
+bool sameTune(std::vector<PassView> const& a, std::vector<PassView> const& b)
+{
+    return std::ranges::all_of(a, [&](PassView const& pass) {
+        return std::ranges::any_of(
+            b, [&](PassView const& other) { return pass.tune == other.tune; });
+    });
+}
+
+// The same music at the same place of a bar, however the levers stand.
+bool sameMusic(View const& a, View const& b)
+{
+    return a.chord == b.chord && a.meter == b.meter && a.fromBar == b.fromBar &&
+           a.spanLength == b.spanLength && a.close == b.close && a.upbeat == b.upbeat &&
+           a.turn == b.turn && sameTune(a.passes, b.passes) && sameTune(b.passes, a.passes);
+}
+
 // Voicings that are alike in what a term looks at. The term is asked once for each kind.
 class Kinds {
 public:
@@ -254,7 +271,9 @@ Lattice LatticeBuilder::lattice(harp::LeverTimeline const& levers,
     Lattice lattice;
     for (Position const& p : positions) {
         stockAt.push_back(&m_known->stocks.at(scene, p));
-        auto const first = std::find(stockAt.begin(), stockAt.end(), stockAt.back());
+        auto const first = std::ranges::find_if(stockAt, [&](Stock const* known) {
+            return known == stockAt.back() || sameMusic(known->view, stockAt.back()->view);
+        });
         lattice.like.push_back(static_cast<int>(first - stockAt.begin()));
         lattice.candidates.push_back(stockAt.back()->candidates);
     }

@@ -51,8 +51,8 @@ struct Lattice {
     std::vector<CandidateList> candidates; // one list for each position, never empty
     std::vector<PairTable> pairs; // pairs[i]: rows are candidates of i, columns those of i + 1
     std::vector<std::optional<int>> locks; // candidate the arranger has committed, if any
-    std::vector<int> like; // the first position with the same view: the same candidates in the
-                           // same order
+    std::vector<int> like; // the first position with the same music: tune, chord and place in
+                           // the bar; levers, and so candidates, may differ
 
     Points pair(std::size_t position, std::size_t a, std::size_t b) const
     {

@@ -178,6 +178,15 @@ std::string bassLeaps(Told const& told)
 
 std::string bassWalks(Told const& told)
 {
+    if (auto const next = lowestString(told.voicedAfter); next && !told.laid.rests()) {
+        std::size_t const last = told.laid.plucks.size() - 1;
+        Pluck const& leads = told.laid.plucks[last];
+        constexpr int highest = 4; // degree
+        bool const close = leads.degree > 1 && leads.degree <= highest;
+        if (close && std::abs(*next - leads.string) == 1)
+            return base::say("Its last note, {}, leads the bass by step to the next chord.",
+                             nameOf(told, last));
+    }
     bool const step = apart(lowestString(told.voicedBefore), told.laid.bass) == 1 ||
                       apart(lowestString(told.voicedAfter), told.laid.bass) == 1;
     return step ? base::say("The lowest note moves by step: {}.", lowName(told))

@@ -552,6 +552,10 @@
         <translation>Der tiefste Ton {0} ist ein Sprung {1}.</translation>
     </message>
     <message>
+        <source>Its last note, {}, leads the bass by step to the next chord.</source>
+        <translation>Sein letzter Ton, {}, führt den Bass schrittweise zum nächsten Akkord.</translation>
+    </message>
+    <message>
         <source>The lowest note moves by step: {}.</source>
         <translation>Der tiefste Ton geht schrittweise: {}.</translation>
     </message>
@@ -3831,6 +3835,14 @@
         <translation>Basston, Akkord, Akkord, je einer auf jedem Schlag einer Slip Jig.</translation>
     </message>
     <message>
+        <source>Comes back from the fifth to the third, which leads the bass up to a chord a fourth higher.</source>
+        <translation>Kommt von der Quinte zur Terz zurück, die den Bass zu einem Akkord eine Quarte höher führt.</translation>
+    </message>
+    <message>
+        <source>The bass walks up from the root by step, towards a chord a fourth higher: once or twice in a tune.</source>
+        <translation>Der Bass geht vom Grundton schrittweise hinauf, auf einen Akkord eine Quarte höher zu: ein- oder zweimal im Stück.</translation>
+    </message>
+    <message>
         <source>Steady crotchets under a tune with Scotch snaps: the left hand stays even.</source>
         <translation>Ruhige Viertel unter einer Melodie mit Scotch Snaps: Die linke Hand bleibt gleichmäßig.</translation>
     </message>
@@ -3993,6 +4005,14 @@
     <message>
         <source>off the beat</source>
         <translation>zwischen den Zählzeiten</translation>
+    </message>
+    <message>
+        <source>minim, then crotchets</source>
+        <translation>eine Halbe, dann Viertel</translation>
+    </message>
+    <message>
+        <source>one a beat, then a quaver</source>
+        <translation>einer auf jeder Zählzeit, dann eine Achtel</translation>
     </message>
     <message>
         <source>bass, chord, chord with lift</source>
@@ -4185,6 +4205,14 @@
     <message>
         <source>Five times: bare, plain, fuller, an octave higher, as at first</source>
         <translation>Fünfmal: schlicht, einfach, voller, eine Oktave höher, wie am Anfang</translation>
+    </message>
+    <message>
+        <source>Drone: an open fifth that rings on, as under the pipes</source>
+        <translation>Bordun: eine leere Quinte, die weiterklingt, wie unter der Sackpfeife</translation>
+    </message>
+    <message>
+        <source>Ostinato: one figure held over each strain</source>
+        <translation>Ostinato: eine Figur, die jeden Teil hindurch bleibt</translation>
     </message>
 </context>
 <context>
@@ -8159,8 +8187,8 @@ für die Spielenden</translation>
         <translation>die rechte Hand: bare (nur die Melodie), closes (mit Terz, Sexte oder Oktave darunter am Phrasenende), full (auch auf betonten Zählzeiten)</translation>
     </message>
     <message>
-        <source>manner of the left hand: plain, flowing, open or full</source>
-        <translation>Stil der linken Hand: plain, flowing, open oder full</translation>
+        <source>manner of the left hand: plain, flowing, open, full, drone or ostinato</source>
+        <translation>Stil der linken Hand: plain, flowing, open, full, drone oder ostinato</translation>
     </message>
     <message>
         <source>SLIDER=PERCENT from 0 to 200, such as ease=150; 100 is the middle; the sliders are fullness, ease, colour, sameness and movement</source>

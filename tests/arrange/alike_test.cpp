@@ -68,3 +68,24 @@ TEST_CASE("At levels whose figures are nothing no bar is drawn to another", "[al
         for (std::size_t c = 0; c < free.candidates[i].size(); ++c)
             CHECK(drawn.candidates[i][c].cost == free.candidates[i][c].cost);
 }
+
+TEST_CASE("Bars with the same music are alike however the levers stand", "[alike]")
+{
+    // A lever that nobody needs goes up in bar 4.
+    auto x = scenes::example(twoPhrases);
+    music::Moment const inBar4{music::Rational(7, 2)};
+    x.levers.flips.push_back(
+        {inBar4, inBar4, inBar4, x.string("D6"), harp::Lever::Up, harp::Side::Right});
+    Lattice const lattice = latticeFor(x.scene(), x.positions());
+    CHECK(answered(lattice, 4) == Answer{0, 3});
+    x.weights.taste.variety.unlikePhrase = {0, 0, 450, 0, 0};
+    Lattice const free = latticeFor(x.scene(), x.positions());
+    Voicing const& first =
+        free.candidates[0][static_cast<std::size_t>(solved(free).best.candidates[0])].voicing;
+    Lattice drawn = free;
+    drawLikeTogether(drawn, x.scene());
+    for (std::size_t c = 0; c < free.candidates[4].size(); ++c) {
+        bool const like = free.candidates[4][c].voicing == first;
+        CHECK(drawn.candidates[4][c].cost == free.candidates[4][c].cost + (like ? 0 : 450));
+    }
+}

@@ -264,3 +264,36 @@ TEST_CASE("A beginner is not asked for change, and pays more for it", "[terms]")
     CHECK(told(3, {1, 8, 5}) == 100);
     CHECK(told(1, {1, 8, 5}) == 250);
 }
+
+TEST_CASE("A third on the last light beat leads the bass up to the chord a fourth higher", "[terms]")
+{
+    // By hand: G2 D3 B2, then C3: B2 is a step below it. Over D3 it hangs, as a seventh would.
+    auto x = scenes::example("[G] z:1 | [C] z:1 | [G] z:1 | [D] z:1 |");
+    x.weights.taste.thumbLine = {20, 0, 0, 0, 350, -60, 0};
+    x.weights.taste.bassLine = {{0, -40, 15, 10, 12, 40, 160, 60, 200}, 0, 0};
+    auto const positions = x.positions();
+    auto const bass = [&](std::size_t at, std::vector<int> const& degrees,
+                          std::vector<music::Rational> const& onsets, char const* next) {
+        View const before = x.view(at);
+        View const after = x.view(at + 1);
+        Neighbours const n =
+            neighboursOf(x.scene(), positions[at], before, positions[at + 1], after);
+        return bassLine(n, scenes::laid(before, degrees, x.string("G2"), onsets),
+                        scenes::laid(after, {1, 5, 8}, x.string(next), crotchets));
+    };
+    std::vector<music::Rational> const light{{0}, {1, 2}, {3, 4}};
+    CHECK(bass(0, {1, 5, 8}, light, "C3") == 10); // a fourth up, from G2
+    CHECK(bass(0, {1, 5, 3}, light, "C3") == -40); // inside a pair of bars it is a step, no more
+    CHECK(bass(0, {1, 5, 3}, crotchets, "C3") == -40 + 350); // the half bar is no place for it
+    CHECK(bass(2, {1, 5, 3}, light, "D3") == 15 + 350);
+    // From one pair of bars to the next it is liked.
+    auto y = scenes::example("[D] z:1 | [G] z:1 | [C] z:1 | [D] z:1 |");
+    y.weights.taste = x.weights.taste;
+    auto const of = y.positions();
+    View const before = y.view(1);
+    View const after = y.view(2);
+    Neighbours const n = neighboursOf(y.scene(), of[1], before, of[2], after);
+    REQUIRE(n.seam == Seam::Pairs);
+    CHECK(bassLine(n, scenes::laid(before, {1, 5, 3}, y.string("G2"), light),
+                   scenes::laid(after, {1, 5, 8}, y.string("C3"), crotchets)) == -40 - 60);
+}

@@ -91,6 +91,13 @@ private:
         if (found) ++c.found;
     }
 
+    // The same, and apart for each meter.
+    void countByMeter(Place const& p, std::string const& what, bool found)
+    {
+        count(what, found);
+        count(what + ", " + music::text(barOf(p).meter), found);
+    }
+
     Place placeOf(ArrangedPosition const& p) const
     {
         Place out{&p, p.position.played.front().at, static_cast<std::size_t>(p.position.bar),
@@ -153,15 +160,20 @@ private:
         if (fullBar && m_kind == tune::Kind::Waltz && !closes(p))
             count("beat 3 of waltz bars sounds", beginsAt(p, {music::Rational(1, 2)}));
         if (fullBar && p.chord().tones.size() > 2)
-            count(bar.key.mode == music::Mode::Ionian ? "long chord without third, major"
-                                                      : "long chord without third, minor",
-                  !thirdHeard(p));
-        if (p.rests()) {
-            if (!isUpbeat(p)) count("rests where no upbeat is", true);
-            return;
+            countByMeter(p,
+                         bar.key.mode == music::Mode::Ionian ? "long chord without third, major"
+                                                             : "long chord without third, minor",
+                         !thirdHeard(p));
+        if (!isUpbeat(p)) {
+            count("rests where no upbeat is", p.rests());
+            if (fullBar) count("rests for a whole bar", p.rests());
         }
-        if (!isUpbeat(p)) count("rests where no upbeat is", false);
-        count(p.chord().bass ? "foreign note over a slash chord"
+        if (p.rests()) return;
+        count("24 late for a lever", p.voicing().notes.front().at > music::Length{});
+        count("bass above G3", *std::ranges::min_element(p.midi) > 55);
+        if (closes(p) && level() > 1)
+            count("weak close with 1-5", p.voicing().pattern == "1-5" && fullBar);
+        countByMeter(p, p.chord().bass ? "foreign note over a slash chord"
                              : "foreign note over a plain chord",
               foreignHeard(p));
         bool const ninth = p.voicing().pattern == "1-5-9";
@@ -170,7 +182,12 @@ private:
         count("1 mud", mud(p) > 3.0 * mudScale);
         count("2 close third too low", closeThird(p));
         count("5 third fights the tune", thirdFights(p));
-        count("9 hands on one string", oneString(p));
+        count("9 hands on one string", oneString(p, near()));
+        count("9 hands on one string within a second", oneString(p, 1.0));
+        count("9 left hand strikes what the tune has just played", struckAgain(p));
+        count("4 impossible hand", impossible(p));
+        count("7 leading note doubled", leadingNoteDoubled(p));
+        lilt(p, fullBar);
         count("10 crowded", crowded(p));
         count("13 too fast", peakRate(p) > m_a.level.leftNotesPerSecond + 1e-6);
         if (fullBar) count("23 busy against busy", busy(p));
@@ -186,6 +203,91 @@ private:
             count("half bars of jigs held still", p.voicing().notes.front().at ==
                                                       p.voicing().notes.back().at);
         count("25 diminished triad in root position", diminished(p));
+        count("25 drone rubs the tune", droneRubs(p));
+        count("25 dominant's third against the tune's seventh", dominantFights(p));
+    }
+
+    // Where the dance puts its weight: bass on the beats, chords off the quavers 2 and 5 of a
+    // jig, no bass on beat 3 of a waltz.
+    void lilt(Place const& p, bool fullBar)
+    {
+        auto const strikesLow = [&](music::Length at) {
+            return std::ranges::any_of(p.voicing().notes, [&](arrange::VoicedNote const& n) {
+                return n.at == at && n.string == p.bass() && n.at > music::Length{};
+            });
+        };
+        if (m_kind == tune::Kind::Waltz && fullBar)
+            count("22 waltz bass on beat 3", strikesLow({music::Rational(1, 2)}));
+        bool const jig = m_kind == tune::Kind::Jig || m_kind == tune::Kind::SingleJig;
+        if (jig && fullBar) {
+            std::map<music::Length, int> together;
+            for (arrange::VoicedNote const& n : p.voicing().notes) ++together[n.at];
+            count("22 jig chords on quavers 2 or 5",
+                  together[{music::Rational(1, 8)}] > 1 || together[{music::Rational(1, 2)}] > 1);
+        }
+    }
+
+    // Neighbouring fingers further apart than a hand opens: 4-3 four strings, 4-2 six, 3-2
+    // four, 2-1 seven; one more where rolled or broken.
+    static bool impossible(Place const& p)
+    {
+        auto const& notes = p.voicing().notes;
+        for (std::size_t i = 0; i + 1 < notes.size(); ++i) {
+            auto const& a = notes[i];
+            auto const& b = notes[i + 1];
+            auto const [low, high] = a.string <= b.string ? std::pair{a, b} : std::pair{b, a};
+            int const most = low.finger == 4 && high.finger == 3   ? 4
+                             : low.finger == 4 && high.finger == 2 ? 6
+                             : low.finger == 3 && high.finger == 2 ? 4
+                             : low.finger == 2 && high.finger == 1 ? 7
+                                                                   : 12;
+            bool const together = a.at == b.at && !p.voicing().rolled;
+            if (high.string - low.string > most + (together ? 0 : 1)) return true;
+        }
+        return false;
+    }
+
+    // The third of the dominant in two octaves at one moment.
+    bool leadingNoteDoubled(Place const& p) const
+    {
+        std::optional<int> const third = thirdOf(p.chord());
+        int const tonic = music::pitchClass(barOf(p).key.tonic);
+        if (!third || *third != within(tonic - 1, 12)) return false;
+        auto const& notes = p.voicing().notes;
+        for (std::size_t i = 0; i < notes.size(); ++i) {
+            if (within(p.midi[i], 12) != *third) continue;
+            for (std::size_t j = 0; j < notes.size(); ++j)
+                if (i != j && notes[i].at == notes[j].at && within(p.midi[j], 12) == *third)
+                    return true;
+            for (tune::PlayedNote const* n : p.tune)
+                if (n->at == p.at + notes[i].at && within(music::midi(n->pitch), 12) == *third)
+                    return true;
+        }
+        return false;
+    }
+
+    // A held open fifth a semitone from a note of the tune that stands a beat on a beat.
+    bool droneRubs(Place const& p) const
+    {
+        if (p.voicing().notes.front().at != p.voicing().notes.back().at) return false;
+        music::Length const beat = music::beatLength(barOf(p).meter);
+        return std::ranges::any_of(p.tune, [&](tune::PlayedNote const* n) {
+            return n->held >= beat && std::ranges::any_of(p.midi, [&](int m) {
+                       int const apart = within(music::midi(n->pitch) - m, 12);
+                       return apart == 1 || apart == 11;
+                   });
+        });
+    }
+
+    // The leading note under the key's other seventh.
+    bool dominantFights(Place const& p) const
+    {
+        int const tonic = music::pitchClass(barOf(p).key.tonic);
+        bool const leading = std::ranges::any_of(
+            p.midi, [&](int m) { return within(m, 12) == within(tonic - 1, 12); });
+        return leading && std::ranges::any_of(p.tune, [&](tune::PlayedNote const* n) {
+                   return within(music::midi(n->pitch), 12) == within(tonic - 2, 12);
+               });
     }
 
     void twoPlaces(Place const& a, Place const& b)
@@ -299,11 +401,27 @@ private:
                });
     }
 
-    bool oneString(Place const& p) const
+    // Seconds within which the hands may not pluck one string.
+    double near() const
     {
-        double const near = level() <= 3
-                                ? seconds(music::beatLength(barOf(p).meter))
-                                : 0.4;
+        return level() <= 3 ? seconds(music::beatLength(m_a.tune.meter)) : 0.4;
+    }
+
+    // The left hand plucks a string that the tune let ring last, within a second after it.
+    bool struckAgain(Place const& p) const
+    {
+        for (std::size_t i = 0; i < p.midi.size(); ++i)
+            for (tune::PlayedNote const& n : m_a.playing.notes) {
+                if (music::midi(n.pitch) != p.midi[i]) continue;
+                double const after = (p.at + p.voicing().notes[i].at - n.at).wholes.toDouble() *
+                                     m_secondsAWhole;
+                if (after > 0 && after < 1) return true;
+            }
+        return false;
+    }
+
+    bool oneString(Place const& p, double near) const
+    {
         for (std::size_t i = 0; i < p.midi.size(); ++i)
             for (tune::PlayedNote const* n : p.tune)
                 if (music::midi(n->pitch) == p.midi[i] &&
@@ -406,6 +524,9 @@ private:
             count("16 same bars unlike", seen.size() > 1);
         phrasesAlike();
         restless();
+        shapelessBass();
+        lowStrings();
+        holes();
         tenthsOften();
         breath();
     }
@@ -416,10 +537,12 @@ private:
         struct Bars {
             std::string music;
             std::string figures;
+            bool closes = false;
         };
         std::map<std::size_t, Bars> bars;
         for (Place const& p : m_places) {
             Bars& bar = bars[p.bar];
+            bar.closes = bar.closes || closes(p);
             bar.music += fmt::format("|{} {} {} ", music::plain(p.chord()),
                                      p.arranged->position.at.wholes.toDouble(),
                                      p.span().wholes.toDouble());
@@ -430,16 +553,24 @@ private:
                                        p.voicing().rootString);
         }
         std::map<std::string, std::set<std::string>> byMusic;
+        std::map<std::string, std::set<std::string>> inside; // no close among them
         std::map<std::string, int> times;
+        std::map<std::string, int> timesInside;
         for (auto const& [at, bar] : bars) {
             auto const next = bars.find(at + 1);
             if (next == bars.end()) continue;
             std::string const music = bar.music + next->second.music;
             ++times[music];
             byMusic[music].insert(bar.figures + next->second.figures);
+            if (bar.closes || next->second.closes) continue;
+            ++timesInside[music];
+            inside[music].insert(bar.figures + next->second.figures);
         }
         for (auto const& [music, seen] : byMusic)
             if (times[music] > 1) count("16 same pairs of bars unlike", seen.size() > 1);
+        for (auto const& [music, seen] : inside)
+            if (timesInside[music] > 1)
+                count("16 same pairs of bars unlike, closes aside", seen.size() > 1);
     }
 
     void restless()
@@ -453,9 +584,69 @@ private:
                 shapes.clear();
             }
             bar = p.bar;
-            if (!p.rests()) shapes.insert(p.voicing().pattern);
+            // Closes and pick-ups are exceptions by right; what a part of a bar has room for
+            // of a figure is no other figure.
+            bool const fullBar = p.span() >= music::barLength(barOf(p).meter);
+            if (!p.rests() && fullBar && !closes(p)) shapes.insert(p.voicing().pattern);
         }
         count("15 restless", shapes.size() > most[static_cast<std::size_t>(level() - 1)]);
+    }
+
+    // No step in eight bars with five changes of chord or more; and the same low root on more
+    // than two beats running.
+    void shapelessBass()
+    {
+        std::map<std::size_t, std::pair<int, int>> eights; // changes, steps
+        for (std::size_t i = 0; i + 1 < m_places.size(); ++i) {
+            Place const& a = m_places[i];
+            Place const& b = m_places[i + 1];
+            if (a.rests() || b.rests() || a.chord() == b.chord()) continue;
+            auto& [changes, steps] = eights[a.bar / 8];
+            ++changes;
+            int const letters = within(music::index(music::lowest(b.chord()).letter) -
+                                           music::index(music::lowest(a.chord()).letter),
+                                       7);
+            bool const could = letters == 1 || letters == 6;
+            steps += std::abs(b.bass() - a.bass()) == 1 || !could;
+        }
+        for (auto const& [eight, counted] : eights)
+            if (level() >= 3 && counted.first >= 5)
+                count("21 no step in the bass where chords go by step", counted.second == 0);
+    }
+
+    // A string below C3 again in less than half a second.
+    void lowStrings()
+    {
+        for (Place const& p : m_places) {
+            auto const& notes = p.voicing().notes;
+            bool again = false;
+            for (std::size_t i = 0; i < notes.size(); ++i)
+                for (std::size_t j = i + 1; j < notes.size(); ++j)
+                    again = again || (p.midi[i] < 48 && notes[i].string == notes[j].string &&
+                                      seconds(notes[j].at - notes[i].at) < 0.5 - 1e-6);
+            count("11 low string again within half a second", again);
+        }
+    }
+
+    // Two beats of a dance on which neither hand begins a note, closes aside.
+    void holes()
+    {
+        if (!isDance()) return;
+        for (Place const& p : m_places) {
+            if (closes(p) || isUpbeat(p)) continue;
+            music::Length const two = music::beatLength(barOf(p).meter) * music::Rational(2);
+            std::set<music::Length> onsets{p.span()};
+            for (arrange::VoicedNote const& n : p.voicing().notes) onsets.insert(n.at);
+            for (tune::PlayedNote const* n : p.tune)
+                if (n->at >= p.at) onsets.insert(n->at - p.at);
+            music::Length last;
+            bool hole = false;
+            for (music::Length const at : onsets) {
+                hole = hole || at - last > two;
+                last = at;
+            }
+            count("24 hole", hole);
+        }
     }
 
     void tenthsOften()
@@ -467,8 +658,11 @@ private:
             count("3 stretch", times > (level() < 3 ? 0 : 4));
     }
 
+    // In a dance beats may be kept on at half of the closes.
     void breath()
     {
+        int closesStruck = 0;
+        int closesThere = 0;
         for (Place const& p : m_places) {
             tune::Bar const& bar = barOf(p);
             if (!closes(p) || p.arranged->position.at + p.span() < bar.length) continue;
@@ -482,7 +676,13 @@ private:
                     return p.arranged->position.at + n.at >= last && n.at > music::Length{};
                 });
             count("18 no breath at a close", strikes);
+            ++closesThere;
+            closesStruck += strikes;
         }
+        bool const slow = m_kind == tune::Kind::Air || m_kind == tune::Kind::Waltz;
+        if (closesThere > 0)
+            count(slow ? "18 no breath, airs and waltzes" : "18 no breath, dances",
+                  slow ? closesStruck > 0 : 2 * closesStruck > closesThere);
     }
 
     Report& m_report;

@@ -129,6 +129,52 @@ TEST_CASE("Styles differ in what their names say", "[taste][slow]")
     CHECK(tenths(*open) > tenths(*flowing));
 }
 
+namespace {
+
+Proposal inManner(std::string_view manner, int level)
+{
+    Brief brief = scenario::briefFor(scenario::eightBars, level);
+    brief.weights = *files::styleFrom(scenario::tables(), manner);
+    return scenario::proposed(brief);
+}
+
+} // namespace
+
+TEST_CASE("The drone's manner holds an open fifth, one stroke or two a bar, at every level",
+          "[taste]")
+{
+    // Pipers' accompaniment: root, or root and fifth, held or struck again [music-8].
+    for (int level = 1; level <= 5; ++level) {
+        CAPTURE(level);
+        Proposal const p = inManner("drone", level);
+        int open = 0;
+        int sounding = 0;
+        for (arrange::ArrangedPosition const& one : p.arrangement.positions) {
+            if (one.voicing.notes.empty()) continue;
+            ++sounding;
+            open += std::ranges::all_of(one.voicing.notes, [](arrange::VoicedNote const& n) {
+                return n.degree == 1 || n.degree == 5 || n.degree == 8;
+            });
+            CHECK(one.voicing.notes.size() <= 4);
+        }
+        REQUIRE(sounding > 4);
+        CHECK(10 * open >= 9 * sounding);
+    }
+}
+
+TEST_CASE("An ostinato keeps its figure where the plain manner changes it", "[taste]")
+{
+    for (int level : {3, 5}) {
+        CAPTURE(level);
+        Tasting kept;
+        tasting::add(kept, inManner("ostinato", level));
+        Tasting plain;
+        tasting::add(plain, inManner("plain", level));
+        CHECK(tasting::keptShare(kept.inPhrases) > tasting::keptShare(plain.inPhrases));
+        CHECK(tasting::keptShare(kept.inPhrases) >= 60);
+    }
+}
+
 TEST_CASE("The same brief gives the same proposal on every run", "[taste]")
 {
     for (int level : {1, 3, 5}) {

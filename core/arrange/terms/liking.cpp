@@ -61,6 +61,16 @@ int returnsOf(Laid const& laid, int distinct)
     return together ? 0 : static_cast<int>(laid.plucks.size()) - distinct;
 }
 
+// A root alone says little, but for a chord that is gone after a beat of a bar with several one
+// stroke is enough [music-2].
+Points bareRoot(View const& view)
+{
+    Points const bare = view.taste->liking.bareRoot;
+    bool const gone = !music::isCompound(view.meter) && view.span <= view.beat &&
+                      view.spanLength <= music::Length{music::Rational(1, 4)};
+    return gone ? bare / 2 : bare;
+}
+
 // Too few notes for the time there is, or too many.
 Points fullness(View const& view, int notes)
 {
@@ -70,7 +80,7 @@ Points fullness(View const& view, int notes)
     return taste.missingNote * std::max(0, std::min(room, plain) - notes) +
            taste.missingRichness * std::max(0, room - std::max(notes, plain)) +
            taste.extraNote * std::max(0, notes - room) +
-           (notes == 1 && view.level->number > 1 ? taste.bareRoot : 0);
+           (notes == 1 && view.level->number > 1 ? bareRoot(view) : 0);
 }
 
 Points shape(View const& view, Laid const& laid)
