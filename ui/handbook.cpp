@@ -30,7 +30,7 @@ public:
 
     QVariant loadResource(int type, QUrl const& name) override
     {
-        QVariant const found = QTextBrowser::loadResource(type, name);
+        QVariant found = QTextBrowser::loadResource(type, name);
         if (type != QTextDocument::ImageResource) return found;
         QImage picture = found.canConvert<QImage>() ? found.value<QImage>() : QImage();
         if (picture.isNull()) picture.loadFromData(found.toByteArray());

@@ -32,7 +32,7 @@ MelodyEditor::MelodyEditor(QWidget* parent)
     auto* buttons = new QHBoxLayout;
     buttons->setSpacing(4);
     m_tools->addLayout(buttons);
-    auto const add = [this, &buttons](Button* button, QString const& tip, auto what) {
+    auto const add = [this, &buttons](Button* button, QString const& tip, auto const& what) {
         button->setToolTip(tip);
         button->setFocusPolicy(Qt::TabFocus);
         buttons->addWidget(button);

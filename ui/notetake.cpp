@@ -13,6 +13,7 @@
 #include <QMenu>
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace ui {
@@ -111,7 +112,7 @@ void NoteTake::start()
     double countIn = 0;
     auto schedule = takeClicks(meter, wholeSeconds(), mostTakenBars, countIn);
     double const beat = wholeSeconds() * beatLength(meter).wholes.toDouble();
-    m_countIn = static_cast<int>(countIn / beat + 0.5);
+    m_countIn = static_cast<int>(std::lround(countIn / beat));
     m_heard = m_beatsSince = 0;
     m_sounding = true;
     m_notes.pane()->holdStepEntry(true);

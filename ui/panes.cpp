@@ -4,6 +4,7 @@
 #include "ui/variantpanel.h"
 
 #include <QDataStream>
+#include <QIODevice>
 #include <QSplitter>
 
 #include <array>

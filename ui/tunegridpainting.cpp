@@ -4,6 +4,7 @@
 #include "ui/theme.h"
 #include "ui/words.h"
 
+#include <QPaintEvent>
 #include <QPainter>
 #include <QScrollBar>
 

@@ -38,7 +38,7 @@ QString reachWords(int strings)
         QT_TRANSLATE_NOOP("Words", "an eleventh"),  QT_TRANSLATE_NOOP("Words", "a twelfth"),
         QT_TRANSLATE_NOOP("Words", "a thirteenth"), QT_TRANSLATE_NOOP("Words", "a fourteenth"),
         QT_TRANSLATE_NOOP("Words", "two octaves")};
-    QString const count = tr("%1 strings").arg(strings);
+    QString count = tr("%1 strings").arg(strings);
     auto const index = static_cast<std::size_t>(strings - 1);
     if (strings < 1 || index >= names.size()) return count;
     return tr(names[index]) + QStringLiteral(" · ") + count;

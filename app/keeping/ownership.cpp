@@ -19,7 +19,7 @@ namespace {
 QString oneName(QString const& file)
 {
     QFileInfo const info(file);
-    QString const whole = info.canonicalFilePath();
+    QString whole = info.canonicalFilePath();
     if (!whole.isEmpty()) return whole;
     QString const folder = QFileInfo(info.absolutePath()).canonicalFilePath();
     return folder.isEmpty() ? info.absoluteFilePath() : folder + '/' + info.fileName();

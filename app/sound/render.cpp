@@ -99,7 +99,7 @@ double peakOf(Chunk const& chunk)
 
 bool append(SNDFILE* file, Chunk const& chunk)
 {
-    std::array<float, 2 * chunkFrames> both;
+    std::array<float, std::size_t{2} * chunkFrames> both;
     for (int i = 0; i < chunk.frames; ++i) {
         auto const at = static_cast<std::size_t>(i);
         both[2 * at] = chunk.left[at];

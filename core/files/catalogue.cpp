@@ -25,7 +25,7 @@ base::Result<base::Catalogue> catalogueFrom(std::string_view ts)
             std::string key = message.child("source").text().get();
             if (std::string_view const comment = message.child("comment").text().get();
                 !comment.empty())
-                key = std::string(comment) + '|' + key;
+                key = std::string(comment).append(1, '|').append(key);
             std::vector<std::string> forms;
             for (pugi::xml_node form : translation.children("numerusform"))
                 forms.emplace_back(form.text().get());

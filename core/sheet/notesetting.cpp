@@ -59,7 +59,7 @@ void displaceSeconds(SetNote& note, MusicFont const& font)
     double const width =
         boxOf(font, note.head).right -
         (hasStem(note.what.value) ? engravingOf(font, "stemThickness", 0.12) : 0);
-    auto const displace = [&](auto first, auto last, double dx) {
+    auto const displace = [&](auto const& first, auto const& last, double dx) {
         for (auto head = first; head != last; ++head)
             if (head != first && std::abs(head->step - (head - 1)->step) <= 1 &&
                 (head - 1)->dx == 0)

@@ -359,7 +359,7 @@ AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
 // Whether sums with this length stay exact.
 AbcOutcome AbcBars::fits(Rational length)
 {
-    AbcProblem const problem{FaultCode::BadLength, text(length)};
+    AbcProblem problem{FaultCode::BadLength, text(length)};
     if (length > limits::longestNote || length.denominator() > limits::largestCommonDenominator)
         return problem;
     std::int64_t const common = std::lcm(m_commonDenominator, length.denominator());

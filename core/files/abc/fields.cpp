@@ -21,8 +21,9 @@ std::optional<long> wholeNumber(std::string_view text)
     constexpr std::size_t mostDigits = 9;
     if (text.empty() || text.size() > mostDigits) return std::nullopt;
     long value = 0;
-    char const* const end = text.data() + text.size();
-    auto const [stop, error] = std::from_chars(text.data(), end, value);
+    char const* const from = text.data();
+    char const* const end = from + text.size();
+    auto const [stop, error] = std::from_chars(from, end, value);
     if (error != std::errc{} || stop != end || value < 0) return std::nullopt;
     return value;
 }

@@ -57,7 +57,7 @@ int divisionFor(std::vector<Piece> const& pieces)
 // The nearest tick: the exact one wherever the division allows.
 std::int64_t ticks(Rational wholes, int division)
 {
-    return music::floorOf(wholes * Rational(4 * division) + Rational(1, 2));
+    return music::floorOf(wholes * Rational(std::int64_t{4} * division) + Rational(1, 2));
 }
 
 // The bar's own length as a meter: a pick-up of one quaver is 1/8. None where it is no such
@@ -90,7 +90,7 @@ struct BarLines {
 void writeMeter(SmfTrack& track, BarLines& lines, music::Meter meter, Moment at,
                 std::int64_t tick)
 {
-    Rational const clocks = music::beatLength(meter).wholes * Rational(4 * clocksACrotchet);
+    Rational const clocks = music::beatLength(meter).wholes * Rational(std::int64_t{4} * clocksACrotchet);
     track.meter(tick, meter.beats, meter.unit, static_cast<int>(music::floorOf(clocks)));
     lines = {meter, at};
 }

@@ -96,11 +96,14 @@ proposal::Brief withStanding(proposal::Brief known, std::string_view text, Table
     try {
         takeHarp(json, tables, known);
     } catch (Json::exception const&) {
+        // as it was known
     } catch (WrongHarp const&) {
+        // as it was known
     }
     try {
         takeRest(json, tables, known);
     } catch (Json::exception const&) {
+        // as it was known
     }
     return known;
 }

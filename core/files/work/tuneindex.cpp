@@ -119,7 +119,8 @@ bool readOpening(std::string_view text, std::vector<FirstNote>& into)
         if (midi.ec != std::errc{}) return false;
         into.push_back(note);
         at = midi.ptr;
-        if (at != end && *at++ != ' ') return false;
+        if (at != end && *at != ' ') return false;
+        if (at != end) ++at;
     }
     return into.size() <= collection::openingLength;
 }
