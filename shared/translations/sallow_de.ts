@@ -4959,7 +4959,7 @@
     </message>
     <message>
         <source>&amp;Paste the chords here</source>
-        <translation>Akkorde hier &amp;einfügen</translation>
+        <translation>Akkorde &amp;hier einfügen</translation>
     </message>
     <message>
         <source>C&amp;opy these chords</source>

@@ -241,15 +241,15 @@ TEST_CASE("An own pattern is used in one step that undo takes back, book and all
     session.select(4);
     auto const before = session.proposal().solution;
     auto const book = session.brief().book.patterns;
-    REQUIRE(session.usePattern(*pattern::ownPatternFrom("1 5 3")));
-    CHECK(opened.voicing(4).pattern == "1-5-3");
+    REQUIRE(session.usePattern(*pattern::ownPatternFrom("1 5 4")));
+    CHECK(opened.voicing(4).pattern == "1-5-4");
     CHECK(opened.locked(4));
     CHECK(session.brief().book.patterns.size() == book.size() + 1);
     session.undoStack().undo();
     CHECK(session.proposal().solution == before);
     CHECK(session.brief().book.patterns == book);
     session.undoStack().redo();
-    CHECK(opened.voicing(4).pattern == "1-5-3");
+    CHECK(opened.voicing(4).pattern == "1-5-4");
 }
 
 TEST_CASE("An own pattern that no hand can play is refused and changes nothing", "[ui]")
