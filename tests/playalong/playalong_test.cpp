@@ -5,7 +5,7 @@
 #include "app/preferences.h"
 #include "core/files/abc/onebar.h"
 #include "core/tune/edit/whole.h"
-#include "tests/devices/dummyserver.h"
+#include "tests/devices/pluckedharp.h"
 #include "tests/ui/scenario.h"
 #include "ui/engine.h"
 #include "ui/melodyeditor.h"
@@ -21,8 +21,6 @@
 
 #include <catch2/catch.hpp>
 
-#include <RtMidi.h>
-
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QLabel>
@@ -33,38 +31,6 @@
 #include <memory>
 
 namespace {
-
-void quiet(RtMidiError::Type, std::string const&, void*) {}
-
-// The instrument of whoever plays along.
-class MidiHarp {
-public:
-    explicit MidiHarp(DummyServer const& server)
-    {
-        server.waitFor([&] {
-            try {
-                m_out = std::make_unique<RtMidiOut>(RtMidi::UNIX_JACK, "lapharp");
-                m_out->setErrorCallback(quiet);
-                m_out->openVirtualPort("harp");
-                return true;
-            } catch (RtMidiError const&) {
-                m_out.reset();
-                return false;
-            }
-        });
-    }
-    bool isThere() const { return m_out != nullptr; }
-    void pluck(int midi)
-    {
-        std::vector<unsigned char> const on{0x90, static_cast<unsigned char>(midi), 80};
-        std::vector<unsigned char> const off{0x80, static_cast<unsigned char>(midi), 0};
-        m_out->sendMessage(&on);
-        m_out->sendMessage(&off);
-    }
-
-private:
-    std::unique_ptr<RtMidiOut> m_out;
-};
 
 struct Open {
     QApplication& application = scenario::application();

@@ -5,15 +5,13 @@
 #include "core/files/textfile.h"
 #include "core/files/work/document.h"
 #include "core/tune/chordedits.h"
-#include "tests/devices/dummyserver.h"
+#include "tests/devices/pluckedharp.h"
 #include "tests/session/realwindow.h"
 #include "tests/session/recording.h"
 #include "tests/sound/application.h"
 #include "tests/sound/spectrum.h"
 
 #include <catch2/catch.hpp>
-
-#include <RtMidi.h>
 
 #include <memory>
 #include <vector>
@@ -159,36 +157,6 @@ void listen(sitting::Program& sallow, DummyServer const* server, std::vector<int
     CAPTURE(shares);
     CHECK(in > 0.9);
 }
-
-// The MIDI harp of whoever sits there.
-class MidiHarp {
-public:
-    explicit MidiHarp(DummyServer const& server)
-    {
-        server.waitFor([&] {
-            try {
-                m_out = std::make_unique<RtMidiOut>(RtMidi::UNIX_JACK, "lapharp");
-                m_out->setErrorCallback([](RtMidiError::Type, std::string const&, void*) {});
-                m_out->openVirtualPort("harp");
-                return true;
-            } catch (RtMidiError const&) {
-                m_out.reset();
-                return false;
-            }
-        });
-    }
-    bool isThere() const { return m_out != nullptr; }
-    void pluck(int midi)
-    {
-        std::vector<unsigned char> const on{0x90, static_cast<unsigned char>(midi), 80};
-        std::vector<unsigned char> const off{0x80, static_cast<unsigned char>(midi), 0};
-        m_out->sendMessage(&on);
-        m_out->sendMessage(&off);
-    }
-
-private:
-    std::unique_ptr<RtMidiOut> m_out;
-};
 
 } // namespace
 
