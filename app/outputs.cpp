@@ -157,6 +157,28 @@ base::Result<Made> madeOf(What const& what, Drawn const& toDraw, Output const& o
     return pagesOf(*document, output, names);
 }
 
+// Writes what `make` makes of each output but sound, and by `render` the sound files. Sound
+// goes to its file as it is rendered (whole or not at all, like the others), so it comes first:
+// it is the one most likely to be refused.
+template<typename Make, typename Render>
+base::Result<base::Done> writeEach(std::vector<Output> const& outputs, Make make, Render render,
+                                   SoundWish const& sound)
+{
+    Made made;
+    for (Output const& output : outputs) {
+        if (isSound(output.kind)) continue;
+        auto files = make(output);
+        if (!files) return files.error();
+        made.insert(made.end(), files->begin(), files->end());
+    }
+    for (Output const& output : outputs) {
+        if (!isSound(output.kind)) continue;
+        auto const written = render(soundFiles(output.path, sound));
+        if (!written) return written.error();
+    }
+    return writeAll(made);
+}
+
 } // namespace
 
 base::Result<sheet::Document> drawn(arrange::Arrangement const& arrangement, SheetKind kind,
@@ -195,19 +217,11 @@ base::Result<base::Done> writeSet(perform::PlayedSet const& set,
                                   sheet::SheetStyle const& style, SoundWish const& sound,
                                   OutputNames* names)
 {
-    Made made;
-    for (Output const& output : outputs) {
-        if (isSound(output.kind)) continue;
-        auto files = madeOf(set, set, output, sheetKind, style, names);
-        if (!files) return files.error();
-        made.insert(made.end(), files->begin(), files->end());
-    }
-    for (Output const& output : outputs) {
-        if (!isSound(output.kind)) continue;
-        auto const written = writeSoundFiles(set, lilts, soundFiles(output.path, sound));
-        if (!written) return written.error();
-    }
-    return writeAll(made);
+    return writeEach(
+        outputs,
+        [&](Output const& output) { return madeOf(set, set, output, sheetKind, style, names); },
+        [&](std::vector<SoundFile> const& files) { return writeSoundFiles(set, lilts, files); },
+        sound);
 }
 
 std::vector<std::string> filesOf(Output const& output, SoundWish const& sound)
@@ -282,24 +296,16 @@ base::Result<base::Done> writeOutputs(Finished const& finished,
                                       sheet::SheetStyle const& style, SoundWish const& sound,
                                       OutputNames* names)
 {
-    Made made;
-    for (Output const& output : outputs) {
-        if (isSound(output.kind)) continue;
-        auto files =
-            madeOf(finished, finished.proposal.arrangement, output, sheetKind, style, names);
-        if (!files) return files.error();
-        made.insert(made.end(), files->begin(), files->end());
-    }
-    // Sound goes to its file as it is rendered (whole or not at all, like the others), so it
-    // comes first: it is the one most likely to be refused.
-    for (Output const& output : outputs) {
-        if (!isSound(output.kind)) continue;
-        auto const written =
-            writeSoundFiles(finished.proposal.arrangement, finished.tables.lilts,
-                            soundFiles(output.path, sound));
-        if (!written) return written.error();
-    }
-    return writeAll(made);
+    return writeEach(
+        outputs,
+        [&](Output const& output) {
+            return madeOf(finished, finished.proposal.arrangement, output, sheetKind, style,
+                          names);
+        },
+        [&](std::vector<SoundFile> const& files) {
+            return writeSoundFiles(finished.proposal.arrangement, finished.tables.lilts, files);
+        },
+        sound);
 }
 
 base::Result<base::Done> writePages(sheet::Document const& document,

@@ -1,17 +1,23 @@
 #include "core/arrange/score.h"
 
+#include "core/base/tablename.h"
+
 #include <numeric>
 
 namespace arrange {
 
 std::string_view termName(Term term)
 {
-    static constexpr std::array<std::string_view, termCount> names{
-        "reach",          "rate",       "chord_fit",  "quality",   "melody_clash",
-        "melody_company", "collision",  "mud",        "meter_fit", "activity",
-        "levers",         "cadence",    "liking",     "passes",    "travel",
-        "link",           "ring_clash", "thumb_line", "bass_line", "variety"};
-    return names[static_cast<std::size_t>(term)];
+#define TERM(Name, judge)                                                                      \
+    case Term::Name: {                                                                         \
+        static constexpr base::TableName name(#Name);                                          \
+        return name.view();                                                                    \
+    }
+#define PAIR_TERM(Name) TERM(Name, )
+    switch (term) {
+#include "core/arrange/terms.def"
+    }
+    return {};
 }
 
 Points total(Account const& account)

@@ -294,6 +294,12 @@ std::string_view withoutAlternative(std::string_view symbol)
 
 } // namespace
 
+std::string_view suffixTones(std::string_view suffix)
+{
+    Kind const* kind = kindNamed(suffix);
+    return kind ? kind->tones : std::string_view{};
+}
+
 PitchName lowest(Chord const& chord) { return chord.bass ? *chord.bass : chord.root; }
 
 std::vector<PitchName> toneNames(Chord const& chord)

@@ -24,6 +24,10 @@ struct Chord {
 // The note that stands lowest: the bass of a slash chord, else the root.
 PitchName lowest(Chord const& chord);
 
+// The tones that a suffix in our spelling stands for, as degrees of the root's major scale from
+// the root up, parted by blanks: "1 b3 5" of "m". Empty for any other.
+std::string_view suffixTones(std::string_view suffix);
+
 // Names of the chord's tones from the root up; the bass of a slash chord is not added.
 std::vector<PitchName> toneNames(Chord const& chord);
 

@@ -12,20 +12,9 @@ struct OneTerm {
 };
 
 constexpr std::array termsOfOne{
-    OneTerm{Term::Reach, reach},
-    OneTerm{Term::Rate, rate},
-    OneTerm{Term::ChordFit, chordFit},
-    OneTerm{Term::Quality, quality},
-    OneTerm{Term::MelodyClash, melodyClash},
-    OneTerm{Term::MelodyCompany, melodyCompany},
-    OneTerm{Term::Collision, collision},
-    OneTerm{Term::Mud, mud},
-    OneTerm{Term::MeterFit, meterFit},
-    OneTerm{Term::Activity, activity},
-    OneTerm{Term::Levers, levers},
-    OneTerm{Term::Cadence, cadence},
-    OneTerm{Term::Liking, liking},
-    OneTerm{Term::Passes, passes},
+#define TERM(Name, judge) OneTerm{Term::Name, judge},
+#define PAIR_TERM(Name)
+#include "core/arrange/terms.def"
 };
 
 Points wayCost(Neighbours const& n, Laid const& before, Laid const& after, Points way,

@@ -74,38 +74,16 @@ constexpr std::array kinds{
     KindRow{"13b9", "dominant-13th", "9b"},
 };
 
-// The tones of each kind that carries no degree above, as degrees of the major scale
-// [mxml40].
+// The kinds whose tones no suffix of ours has, as degrees of the major scale [mxml40].
 struct KindTones {
     std::string_view kind;
     std::string_view tones; // "1 b3 5"
 };
-constexpr std::array kindTones{
-    KindTones{"major", "1 3 5"},
-    KindTones{"minor", "1 b3 5"},
-    KindTones{"augmented", "1 3 #5"},
-    KindTones{"diminished", "1 b3 b5"},
-    KindTones{"dominant", "1 3 5 b7"},
-    KindTones{"major-seventh", "1 3 5 7"},
-    KindTones{"minor-seventh", "1 b3 5 b7"},
-    KindTones{"diminished-seventh", "1 b3 b5 bb7"},
-    KindTones{"augmented-seventh", "1 3 #5 b7"},
-    KindTones{"half-diminished", "1 b3 b5 b7"},
-    KindTones{"major-minor", "1 b3 5 7"},
-    KindTones{"major-sixth", "1 3 5 6"},
-    KindTones{"minor-sixth", "1 b3 5 6"},
-    KindTones{"dominant-ninth", "1 3 5 b7 9"},
-    KindTones{"major-ninth", "1 3 5 7 9"},
-    KindTones{"minor-ninth", "1 b3 5 b7 9"},
+constexpr std::array fullKinds{
     KindTones{"dominant-11th", "1 3 5 b7 9 11"},
     KindTones{"major-11th", "1 3 5 7 9 11"},
-    KindTones{"minor-11th", "1 b3 5 b7 9 11"},
     KindTones{"dominant-13th", "1 3 5 b7 9 11 13"},
     KindTones{"major-13th", "1 3 5 7 9 11 13"},
-    KindTones{"minor-13th", "1 b3 5 b7 9 11 13"},
-    KindTones{"suspended-second", "1 2 5"},
-    KindTones{"suspended-fourth", "1 4 5"},
-    KindTones{"power", "1 5"},
 };
 
 std::vector<std::string_view> words(std::string_view text)
@@ -149,15 +127,21 @@ std::vector<Degree> degreesFrom(std::string_view text)
 // A chord as the tones it has: degree and semitones against the major scale, in order.
 using Tones = std::vector<std::pair<int, int>>;
 
+std::string_view tonesInWords(std::string_view kind)
+{
+    for (KindTones const& full : fullKinds)
+        if (full.kind == kind) return full.tones;
+    for (KindRow const& row : kinds)
+        if (row.kind == kind && row.degrees.empty()) return music::suffixTones(row.suffix);
+    return {};
+}
+
 std::optional<Tones> tonesOf(std::string_view kind)
 {
-    auto const row = std::find_if(kindTones.begin(), kindTones.end(),
-                                  [kind](KindTones const& k) { return k.kind == kind; });
-    if (row == kindTones.end()) return std::nullopt;
     Tones tones;
-    for (std::string_view const word : words(row->tones))
+    for (std::string_view const word : words(tonesInWords(kind)))
         tones.emplace_back(numberIn(word), alterIn(word));
-    return tones;
+    return tones.empty() ? std::nullopt : std::optional(tones);
 }
 
 void apply(Degree const& degree, Tones& tones)

@@ -62,10 +62,12 @@ private:
 void readOwnTaste(Row table, arrange::Taste& taste)
 {
     Groups groups(table);
-    arrange::eachFigure(taste, [&](std::string const& group, char const* name, auto& figure) {
-        if (table.has(group) && groups[group].has(name))
-            readFigure(groups[group][name], figure);
-    });
+    arrange::eachFigure(
+        taste, [&](std::string_view inGroup, std::string_view figureName, auto& figure) {
+            std::string const group(inGroup), name(figureName);
+            if (table.has(group) && groups[group].has(name))
+                readFigure(groups[group][name], figure);
+        });
     groups.done();
     table.done();
 }
@@ -75,9 +77,10 @@ void readOwnTaste(Row table, arrange::Taste& taste)
 void readTaste(Row& table, arrange::Taste& taste)
 {
     Groups groups(table);
-    arrange::eachFigure(taste, [&](char const* group, char const* name, auto& figure) {
-        readFigure(groups[group][name], figure);
-    });
+    arrange::eachFigure(taste,
+                        [&](std::string_view group, std::string_view name, auto& figure) {
+                            readFigure(groups[std::string(group)][std::string(name)], figure);
+                        });
     groups.done();
 }
 
@@ -89,7 +92,8 @@ std::vector<arrange::FigurePull> readFigurePulls(table::Node const& node)
     std::vector<arrange::FigurePull> pulls;
     arrange::Taste const names{};
     arrange::eachFigure(
-        names, [&](std::string const& group, std::string const& name, auto const&) {
+        names, [&](std::string_view inGroup, std::string_view figureName, auto const&) {
+            std::string const group(inGroup), name(figureName);
             if (pulledAt.has(group) && groups[group].has(name))
                 pulls.push_back(
                     {group, name, table::whole(groups[group][name], -whole1000, whole1000)});
