@@ -211,8 +211,7 @@ bool isOneForASet(OutputKind kind)
            kind == OutputKind::Text || kind == OutputKind::Html;
 }
 
-base::Result<base::Done> writeSet(perform::PlayedSet const& set,
-                                  std::vector<perform::KindOfLilt> const& lilts,
+base::Result<base::Done> writeSet(perform::PlayedSet const& set, perform::DanceWays const& ways,
                                   std::vector<Output> const& outputs, SheetKind sheetKind,
                                   sheet::SheetStyle const& style, SoundWish const& sound,
                                   OutputNames* names)
@@ -220,7 +219,7 @@ base::Result<base::Done> writeSet(perform::PlayedSet const& set,
     return writeEach(
         outputs,
         [&](Output const& output) { return madeOf(set, set, output, sheetKind, style, names); },
-        [&](std::vector<SoundFile> const& files) { return writeSoundFiles(set, lilts, files); },
+        [&](std::vector<SoundFile> const& files) { return writeSoundFiles(set, ways, files); },
         sound);
 }
 
@@ -303,7 +302,7 @@ base::Result<base::Done> writeOutputs(Finished const& finished,
                           names);
         },
         [&](std::vector<SoundFile> const& files) {
-            return writeSoundFiles(finished.proposal.arrangement, finished.tables.lilts, files);
+            return writeSoundFiles(finished.proposal.arrangement, finished.tables.ways, files);
         },
         sound);
 }

@@ -63,10 +63,9 @@ base::Result<sheet::Document> drawn(perform::PlayedSet const& set, SheetKind kin
                                     sheet::SheetStyle const& style = {});
 // Whether a set makes one file of that kind, not one a tune: pages, sound, MIDI and words.
 bool isOneForASet(OutputKind kind);
-// Makes the files of a set that are one for all its tunes, `lilts` as soundwish.h has it.
+// Makes the files of a set that are one for all its tunes, `ways` as soundwish.h has it.
 // Faults as those of writeOutputs.
-base::Result<base::Done> writeSet(perform::PlayedSet const& set,
-                                  std::vector<perform::KindOfLilt> const& lilts,
+base::Result<base::Done> writeSet(perform::PlayedSet const& set, perform::DanceWays const& ways,
                                   std::vector<Output> const& outputs, SheetKind sheet,
                                   sheet::SheetStyle const& style, SoundWish const& sound,
                                   OutputNames* names = nullptr);

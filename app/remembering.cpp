@@ -22,7 +22,7 @@ namespace {
 QByteArray withoutTempo(QByteArray const& settings)
 {
     QJsonObject all = QJsonDocument::fromJson(settings).object();
-    for (char const* ofTune : {"percent", "lilt", "from", "to", "by", "every"})
+    for (char const* ofTune : {"percent", "lilt", "slowing", "from", "to", "by", "every"})
         all.remove(QLatin1String(ofTune));
     return QJsonDocument(all).toJson(QJsonDocument::Compact);
 }

@@ -52,11 +52,13 @@ base::Result<int> writeEach(std::string const& title, std::vector<SoundFile> con
 }
 
 base::Result<perform::Course> heardSet(perform::PlayedSet const& set, SoundWish const& wish,
-                                       std::vector<perform::KindOfLilt> const& lilts)
+                                       perform::DanceWays const& ways)
 {
     std::vector<perform::Course> courses;
     for (perform::TuneOfSet const& tune : set.tunes) {
-        auto course = heard(tune.arrangement, wish, lilts);
+        SoundWish own = wish;
+        if (&tune != &set.tunes.back()) own.slowing = 0; // the next one goes on in time
+        auto course = heard(tune.arrangement, own, ways);
         if (!course) return course.error();
         courses.push_back(*std::move(course));
     }
@@ -86,21 +88,20 @@ std::vector<SoundFile> soundFiles(std::string const& path, SoundWish const& wish
 }
 
 base::Result<int> writeSoundFiles(arrange::Arrangement const& arrangement,
-                                  std::vector<perform::KindOfLilt> const& lilts,
+                                  perform::DanceWays const& ways,
                                   std::vector<SoundFile> const& files,
                                   sound::Progressing const& progressing)
 {
     return writeEach(arrangement.tune.title, files, progressing,
-                     [&](SoundWish const& wish) { return heard(arrangement, wish, lilts); });
+                     [&](SoundWish const& wish) { return heard(arrangement, wish, ways); });
 }
 
-base::Result<int> writeSoundFiles(perform::PlayedSet const& set,
-                                  std::vector<perform::KindOfLilt> const& lilts,
+base::Result<int> writeSoundFiles(perform::PlayedSet const& set, perform::DanceWays const& ways,
                                   std::vector<SoundFile> const& files,
                                   sound::Progressing const& progressing)
 {
     return writeEach(set.title, files, progressing,
-                     [&](SoundWish const& wish) { return heardSet(set, wish, lilts); });
+                     [&](SoundWish const& wish) { return heardSet(set, wish, ways); });
 }
 
 } // namespace app

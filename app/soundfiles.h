@@ -24,13 +24,12 @@ std::vector<SoundFile> soundFiles(std::string const& path, SoundWish const& wish
 // together. Answers how many were written: fewer where it was told to stop. Faults as heard()
 // and renderToFile().
 base::Result<int> writeSoundFiles(arrange::Arrangement const& arrangement,
-                                  std::vector<perform::KindOfLilt> const& lilts,
+                                  perform::DanceWays const& ways,
                                   std::vector<SoundFile> const& files,
                                   sound::Progressing const& progressing = {});
 // The same of a set: its tunes one after another in each file, with the pauses that the levers
 // need.
-base::Result<int> writeSoundFiles(perform::PlayedSet const& set,
-                                  std::vector<perform::KindOfLilt> const& lilts,
+base::Result<int> writeSoundFiles(perform::PlayedSet const& set, perform::DanceWays const& ways,
                                   std::vector<SoundFile> const& files,
                                   sound::Progressing const& progressing = {});
 

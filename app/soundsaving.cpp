@@ -100,6 +100,7 @@ void SoundSaving::save(ui::SoundChoice const& choice, QString const& path)
     wish.voice = m_hearing.voice();
     ui::Practice const practice = m_desk.workbench.transport()->practice();
     wish.lilt = practice.lilt;
+    wish.slowing = practice.slowing;
     wish.tuneAlone = choice.tuneAlone || practice.tuneAlone;
     wish.balance = practice.balance;
     wish.barBefore = practice.barBefore;
@@ -117,9 +118,9 @@ void SoundSaving::save(ui::SoundChoice const& choice, QString const& path)
     auto const count = static_cast<int>(files.size());
     m_work.begin(
         [arrangement = std::move(arrangement), files = std::move(files),
-         lilts = m_desk.tables.lilts, this](ui::Aside::Wanted const& wanted) {
+         ways = m_desk.tables.ways, this](ui::Aside::Wanted const& wanted) {
             double told = 0;
-            return writeSoundFiles(arrangement, lilts, files, [&](double part) {
+            return writeSoundFiles(arrangement, ways, files, [&](double part) {
                 if (part - told >= 0.01) {
                     told = part;
                     QMetaObject::invokeMethod(

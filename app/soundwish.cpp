@@ -75,8 +75,7 @@ base::Result<perform::Steps> stepsFrom(std::string const& text)
 }
 
 base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
-                                    SoundWish const& wish,
-                                    std::vector<perform::KindOfLilt> const& lilts)
+                                    SoundWish const& wish, perform::DanceWays const& ways)
 {
     perform::Hearing hearing;
     hearing.tempoScale = wish.at;
@@ -87,8 +86,10 @@ base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
     hearing.added = !wish.tuneAlone;
     hearing.balance = wish.balance / 100.0;
     hearing.rollGap = wish.rollGapMs / 1000.0;
-    if (auto const way = perform::liltOf(lilts, arrangement.tune))
+    if (auto const way = perform::liltOf(ways.lilts, arrangement.tune))
         hearing.lilt = {*way, wish.lilt / 100.0};
+    if (auto const end = perform::slowingOf(ways.slowings, arrangement.tune))
+        hearing.slowing = perform::partOf(end->most, wish.slowing / 100.0);
     if (wish.passage) {
         auto const passage =
             perform::passageOf(arrangement, wish.passage->first, wish.passage->second);

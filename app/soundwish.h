@@ -4,7 +4,7 @@
 #include "core/arrange/arrangement.h"
 #include "core/base/result.h"
 #include "core/perform/course.h"
-#include "core/perform/lilt.h"
+#include "core/perform/danceways.h"
 #include "core/perform/practice.h"
 
 #include <optional>
@@ -31,6 +31,8 @@ struct SoundWish {
     bool barBefore = false; // heard first
     int balance = 0;        // per cent, as perform::Hearing has it
     int rollGapMs = 45;
+    int slowing =
+        0; // per cent: how much of what is usual for the kind of tune slows at its end
     friend bool operator==(SoundWish const&, SoundWish const&) = default;
 };
 
@@ -46,7 +48,6 @@ base::Result<perform::Steps> stepsFrom(std::string const& text);
 // The arrangement as it is to be heard; a kind of dance that has no lilt has none. Fault:
 // BadCall where it has no such bars.
 base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
-                                    SoundWish const& wish,
-                                    std::vector<perform::KindOfLilt> const& lilts);
+                                    SoundWish const& wish, perform::DanceWays const& ways);
 
 } // namespace app

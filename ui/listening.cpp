@@ -32,9 +32,9 @@ double tempoOfRound(std::vector<double> const& tempos, int round)
 } // namespace
 
 Listening::Listening(Session& session, Actions const& actions, Transport& transport,
-                     std::vector<perform::KindOfLilt> lilts, QObject* parent)
+                     perform::DanceWays ways, QObject* parent)
     : QObject(parent), m_session(session), m_actions(actions), m_transport(transport),
-      m_comparing(new Comparing(session, actions, transport, this)), m_lilts(std::move(lilts))
+      m_comparing(new Comparing(session, actions, transport, this)), m_ways(std::move(ways))
 {
     joinActions();
     connect(&m_transport, &Transport::playClicked, this, &Listening::playOrStop);
@@ -115,6 +115,7 @@ perform::Hearing Listening::hearing() const
     hearing.added = !practice.tuneAlone;
     hearing.balance = practice.balance / 100.0;
     if (m_lilt) hearing.lilt = {*m_lilt, practice.lilt / 100.0};
+    if (m_slowing) hearing.slowing = perform::partOf(m_slowing->most, practice.slowing / 100.0);
     return hearing;
 }
 
@@ -267,7 +268,7 @@ void Listening::setPassage(std::optional<Passage> passage)
     emit passageChanged(passage);
 }
 
-// A tune that is opened begins with the lilt of its kind; what is set for it stays.
+// A tune that is opened begins with the lilt and the end of its kind; what is set for it stays.
 void Listening::beginLilt()
 {
     if (!m_session.isOpen()) return;
@@ -275,7 +276,9 @@ void Listening::beginLilt()
     QString const name = QString::fromStdString(tune.title + '\n' + tune.rhythm);
     if (name == m_liltOf) return;
     m_liltOf = name;
-    m_lilt = perform::liltOf(m_lilts, m_session.brief().tune);
+    m_slowing = perform::slowingOf(m_ways.slowings, m_session.brief().tune);
+    m_transport.practiceCard()->setSlowing(m_slowing ? m_slowing->usual : 0);
+    m_lilt = perform::liltOf(m_ways.lilts, m_session.brief().tune);
     if (!m_lilt) return m_transport.practiceCard()->setLilt({}, {}, 0);
     bool const pairs = m_lilt->of == perform::LiltWay::Of::Pairs;
     m_transport.practiceCard()->setLilt(

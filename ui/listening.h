@@ -5,7 +5,7 @@
 #include "ui/passage.h"
 #include "ui/practice.h"
 
-#include "core/perform/lilt.h"
+#include "core/perform/danceways.h"
 
 #include <QObject>
 
@@ -25,7 +25,7 @@ class Listening final : public QObject {
     Q_OBJECT
 public:
     Listening(Session& session, Actions const& actions, Transport& transport,
-              std::vector<perform::KindOfLilt> lilts, QObject* parent);
+              perform::DanceWays ways, QObject* parent);
 
     void enable(bool ready); // the actions; not ready: no tune is shown
     void forget();           // another tune: its passage, and what was to be compared
@@ -83,8 +83,9 @@ private:
     int m_round = 0;      // of what is played
     Practice m_practised; // as it was last heard
     int m_waited = 0;     // times that a passage was heard that waits before each faster one
-    std::vector<perform::KindOfLilt> m_lilts;
-    std::optional<perform::LiltWay> m_lilt; // of the open tune
+    perform::DanceWays m_ways;
+    std::optional<perform::LiltWay> m_lilt;          // of the open tune
+    std::optional<perform::KindOfSlowing> m_slowing; // likewise
     QString m_liltOf;                       // the tune it was set up for
     std::optional<Passage> m_passage;
 };

@@ -13,6 +13,7 @@ struct Practice {
     int by = 5;
     int every = 2; // times round
     int lilt = 0;  // per cent: how unevenly the beat is divided, where the page is even
+    int slowing = 0;          // per cent of what is usual for the kind of tune, at its end
     bool waits = false;       // a round that is faster begins when it is asked for
     bool tuneAlone = false;   // no notes of the right hand but the tune's
     int balance = 0;          // per cent: above 0 the left hand is softer, below the right

@@ -71,6 +71,10 @@ PracticeCard::PracticeCard(QWidget* parent)
     m_balance->setSingleStep(10);
     m_lilt = numberBox(this, 0, 100, usual.lilt, percent, tr("Swing"));
     m_liltName->setBuddy(m_lilt);
+    m_slowing = numberBox(this, 0, 100, usual.slowing, percent, tr("Slowing at the end"));
+    m_slowing->setToolTip(
+        tr("0 % in time to the last note; 100 %: as far as tunes of its kind go, "
+           "an air to half its tempo. Not while it goes round and round"));
     m_roll->setToolTip(tr("Time between two strings of a rolled chord"));
     for (int const ms : rollGapsMs) m_roll->addItem(tr("%1 ms").arg(ms), ms);
     m_roll->setCurrentIndex(m_roll->findData(usual.rollGapMs));
@@ -97,6 +101,10 @@ PracticeCard::PracticeCard(QWidget* parent)
     balanceName->setBuddy(m_balance);
     grid->addWidget(balanceName, 2, 0);
     grid->addWidget(m_balance, 2, 1);
+    auto* slowingName = new QLabel(tr("Sl&owing at the end"), this);
+    slowingName->setBuddy(m_slowing);
+    grid->addWidget(slowingName, 3, 0);
+    grid->addWidget(m_slowing, 3, 1);
     grid->setColumnStretch(2, 1);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(14, 12, 14, 12);
@@ -122,7 +130,7 @@ PracticeCard::PracticeCard(QWidget* parent)
     connect(m_faster, &QCheckBox::toggled, m_steps, &QWidget::setEnabled);
     connect(m_from, &QSpinBox::valueChanged, m_to, &QSpinBox::setMinimum);
     m_to->setMinimum(m_from->value());
-    for (QSpinBox* box : {m_from, m_to, m_by, m_every, m_lilt, m_balance})
+    for (QSpinBox* box : {m_from, m_to, m_by, m_every, m_lilt, m_slowing, m_balance})
         connect(box, &QSpinBox::valueChanged, this, &PracticeCard::changed);
     connect(m_roll, &QComboBox::currentIndexChanged, this, &PracticeCard::changed);
     setLilt({}, {}, 0);
@@ -139,6 +147,7 @@ Practice PracticeCard::practice() const
             m_by->value(),
             m_every->value(),
             m_lilt->value(),
+            m_slowing->value(),
             m_waits->isChecked(),
             m_tuneAlone->isChecked(),
             m_balance->value(),
@@ -160,6 +169,7 @@ void PracticeCard::setPractice(Practice const& practice)
         m_by->setValue(practice.by);
         m_every->setValue(practice.every);
         if (!m_lilt->isHidden()) m_lilt->setValue(practice.lilt);
+        m_slowing->setValue(practice.slowing);
         m_waits->setChecked(practice.waits);
         m_tuneAlone->setChecked(practice.tuneAlone);
         m_balance->setValue(practice.balance);
@@ -167,6 +177,12 @@ void PracticeCard::setPractice(Practice const& practice)
         m_rightString->setChecked(practice.rightString);
     }
     emit changed();
+}
+
+void PracticeCard::setSlowing(int percent)
+{
+    QSignalBlocker const quiet(m_slowing);
+    m_slowing->setValue(percent);
 }
 
 void PracticeCard::setLilt(QString const& name, QString const& help, int percent)

@@ -22,6 +22,8 @@ public:
     void setPractice(Practice const& practice); // says so once
     // What the lilt of the open tune is called; empty: it has none.
     void setLilt(QString const& name, QString const& help, int percent);
+    // What the open tune begins with.
+    void setSlowing(int percent);
     void openAbove(QWidget const& button);
 
 public slots:
@@ -49,6 +51,7 @@ private:
     QWidget* m_steps;
     QLabel* m_liltName;
     QSpinBox* m_lilt;
+    QSpinBox* m_slowing;
     QComboBox* m_roll;
     QCheckBox* m_waits;
     QCheckBox* m_tuneAlone;

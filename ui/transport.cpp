@@ -266,6 +266,7 @@ QByteArray Transport::settings() const
                           {"by", p.by},
                           {"every", p.every},
                           {"lilt", p.lilt},
+                          {"slowing", p.slowing},
                           {"waits", p.waits},
                           {"tuneAlone", p.tuneAlone},
                           {"balance", p.balance},
@@ -293,6 +294,7 @@ void Transport::restoreSettings(QByteArray const& settings)
     p.by = number("by", p.by);
     p.every = number("every", p.every);
     p.lilt = number("lilt", p.lilt);
+    p.slowing = number("slowing", p.slowing);
     p.waits = yes("waits", p.waits);
     p.tuneAlone = yes("tuneAlone", p.tuneAlone);
     p.balance = number("balance", p.balance);

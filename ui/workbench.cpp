@@ -48,7 +48,7 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
       m_grid(new TuneGrid(this)), m_sheet(new SheetPanel(this)),
       m_variants(new VariantPanel(this)), m_bank(new StringBank(this)),
       m_transport(new Transport(this)), m_status(new StatusLine(this)),
-      m_listening(new Listening(session, m_actions, *m_transport, tables.lilts, this)),
+      m_listening(new Listening(session, m_actions, *m_transport, tables.ways, this)),
       m_strings(new StringsNow(session, *m_listening, *m_transport, *m_bank, this)),
       m_shapes(new ShapesOffered(session, *m_variants, this)),
       m_following(

@@ -277,6 +277,10 @@ Options soundOptions(Call& call)
              "sound files: how uneven the beats of a dance are, 0 to 100 %: the swing of a "
              "hornpipe, the long first quaver of a jig",
              from(0, 100)},
+            {"--slowing", &o.slowing,
+             "sound files: how much the tune slows at its end, 0 to 100 % of what is usual for "
+             "its kind: an air to half its tempo, a dance hardly",
+             from(0, 100)},
             {"--practice", &o.pack,
              "sound files: four for each, both hands, left and right alone (all slow, as --at "
              "says, else 60%) and both at the tempo"},

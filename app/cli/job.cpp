@@ -120,6 +120,7 @@ base::Result<SoundWish> soundOf(Call const& call, files::Tables const& tables,
     wish.voice = {said.font, said.pitch, temperament->cents, said.halo / 100.0};
     wish.pack = said.pack;
     wish.lilt = said.lilt;
+    wish.slowing = said.slowing;
     wish.barBefore = said.barBefore;
     wish.balance = said.balance;
     wish.rollGapMs = said.roll;
@@ -144,7 +145,8 @@ base::Result<SoundWish> soundOf(Call const& call, files::Tables const& tables,
             base::FaultCode::BadCall, "-o",
             base::said("--at, --passage, --hands, --balance, --bar-before, --count-in, "
                        "--click, --times, "
-                       "--steps, --roll, --lilt, --pitch, --temperament, --halo, --font and "
+                       "--steps, --roll, --lilt, --slowing, --pitch, --temperament, --halo, "
+                       "--font and "
                        "--practice are for .wav, .flac and .ogg, and none is asked for")};
     return wish;
 }

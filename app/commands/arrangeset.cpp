@@ -70,7 +70,7 @@ base::Result<base::Done> writeWholeSet(Job const& job, perform::PlayedSet const&
 {
     auto const own = claimed(outputs, names);
     if (!own) return own.error();
-    return writeSet(set, job.tables.lilts, *own, job.call.sheet, job.call.style, sound, &names);
+    return writeSet(set, job.tables.ways, *own, job.call.sheet, job.call.style, sound, &names);
 }
 
 base::Result<base::Done> writeEachTune(Job const& job, std::vector<Chosen> const& tunes,

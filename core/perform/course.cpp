@@ -48,9 +48,20 @@ Seconds lengthOf(Course const& course)
 Seconds samePlace(Schedule const& before, Seconds at, Schedule const& now)
 {
     if (at < before.begins) return now.begins * at / before.begins;
-    Seconds const counted = before.counted - before.begins;
-    if (counted <= 0) return now.begins;
-    return now.begins + (at - before.begins) * (now.counted - now.begins) / counted;
+    // From bar to bar, because the last ones may slow.
+    Seconds from = before.begins;
+    Seconds nowFrom = now.begins;
+    Seconds to = before.counted;
+    Seconds nowTo = now.counted;
+    for (BarStart const& bar : before.bars) {
+        auto const same = std::ranges::find(now.bars, bar.playedBar, &BarStart::playedBar);
+        if (same == now.bars.end() || bar.at < from) continue;
+        (bar.at <= at ? from : to) = bar.at;
+        (bar.at <= at ? nowFrom : nowTo) = same->at;
+        if (bar.at > at) break;
+    }
+    if (to <= from) return nowFrom;
+    return nowFrom + (at - from) * (nowTo - nowFrom) / (to - from);
 }
 
 } // namespace perform

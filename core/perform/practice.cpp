@@ -9,6 +9,12 @@
 
 namespace perform {
 
+namespace {
+
+double wholesAt(music::Moment moment) { return moment.wholes.toDouble(); }
+
+} // namespace
+
 std::optional<Passage> passageOf(arrange::Arrangement const& arrangement, int firstBar,
                                  int lastBar)
 {
@@ -32,17 +38,25 @@ std::optional<Passage> passageOf(arrange::Arrangement const& arrangement, int fi
 Schedule withClicks(Schedule schedule, arrange::Arrangement const& arrangement,
                     Hearing const& hearing)
 {
+    SlowedTime const slowed = slowedTime(arrangement, hearing);
+    Seconds const whole =
+        secondsOf({music::Rational(1)}, arrangement.tempo, hearing.tempoScale);
     for (std::size_t i = 0; i < schedule.bars.size(); ++i) {
         BarStart const& start = schedule.bars[i];
         Seconds const end =
             i + 1 < schedule.bars.size() ? schedule.bars[i + 1].at : schedule.counted;
         tune::Bar const& bar = arrange::barPlayed(arrangement, start.playedBar);
         music::Length const beat = music::beatLength(bar.meter);
+        music::Moment const begins =
+            arrangement.playing.bars[static_cast<std::size_t>(start.playedBar)].at;
         for (int b = 0;; ++b) {
             music::Length const inBar = beat * music::Rational(b);
             if (inBar < bar.upbeat) continue;
-            Seconds const at = start.at + secondsOf(inBar - bar.upbeat, arrangement.tempo,
-                                                    hearing.tempoScale);
+            Seconds const at =
+                start.at +
+                secondsOf(inBar - bar.upbeat, arrangement.tempo, hearing.tempoScale) +
+                whole * (slowed.later(wholesAt(begins + (inBar - bar.upbeat))) -
+                         slowed.later(wholesAt(begins)));
             if (at >= end - 1e-9) break;
             schedule.clicks.push_back({at, b == 0, music::beatStrength(bar.meter, inBar) == 2});
         }
@@ -76,7 +90,8 @@ std::vector<double> temposOf(Steps steps, int now, double tempo)
 Course course(arrange::Arrangement const& arrangement, Hearing const& hearing,
               Rounds const& rounds)
 {
-    std::map<double, std::shared_ptr<Schedule const>> later; // by tempo: rounds after the first
+    // By tempo, and whether it is the end: rounds after the first.
+    std::map<std::pair<double, bool>, std::shared_ptr<Schedule const>> later;
     auto const made = [&](Hearing const& how) {
         Schedule schedule = scheduled(arrangement, how);
         if (rounds.clicks) schedule = withClicks(std::move(schedule), arrangement, how);
@@ -91,12 +106,14 @@ Course course(arrange::Arrangement const& arrangement, Hearing const& hearing,
     for (std::size_t i = 0; i < tempos.size(); ++i) {
         Hearing how = hearing;
         how.tempoScale = tempos[i];
+        bool const ends = i + 1 == tempos.size() && !rounds.again;
+        if (!ends) how.slowing = {};
         if (i == 0 && !plain) {
             course.rounds.push_back(made(how));
             continue;
         }
         how.countIn = how.barBefore = false;
-        auto& schedule = later[tempos[i]];
+        auto& schedule = later[{tempos[i], ends}];
         if (!schedule) schedule = made(how);
         course.rounds.push_back(schedule);
     }

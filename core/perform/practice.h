@@ -44,7 +44,7 @@ std::vector<double> temposOf(Steps steps, int now, double tempo);
 
 // The passage round after round, each as fast as `tempos` says (shares of the tempo; none: all
 // as `hearing` says); `again`: the last one without end. Count-in and bar before are heard
-// once, a click on every beat in every round where it is asked for.
+// once, a click on every beat in every round where it is asked for; only the last of all slows.
 struct Rounds {
     std::vector<double> tempos;
     bool again = false;

@@ -58,16 +58,26 @@ struct Clock {
     Length countIn;
     Seconds lead = 0; // of grace notes that have no count-in to fall into
     LiltedTime lilted;
+    SlowedTime slowed;
 
     Seconds lasting(Length length) const { return secondsOf(length, tempo, scale); }
-    // Of a beat, and of what is counted: as written.
-    Seconds counted(Moment moment) const { return lead + lasting(countIn + (moment - from)); }
+    Seconds lasting(double wholes) const
+    {
+        return wholes / tempo.beat.wholes.toDouble() * 60 / (tempo.beatsPerMinute * scale);
+    }
+    // Of a beat, and of what is counted: as written, but for the end.
+    Seconds counted(Moment moment) const
+    {
+        return lead + lasting(countIn + (moment - from)) +
+               lasting(slowed.later(moment.wholes.toDouble()));
+    }
     // Of what sounds.
     Seconds at(Moment moment) const
     {
-        double const later = lilted.at(moment) - moment.wholes.toDouble();
-        return counted(moment) +
-               later / tempo.beat.wholes.toDouble() * 60 / (tempo.beatsPerMinute * scale);
+        double const written = moment.wholes.toDouble();
+        double const played = lilted.at(moment);
+        return lead + lasting(countIn + (moment - from)) +
+               lasting(played - written + slowed.later(played));
     }
 };
 
@@ -321,6 +331,13 @@ Seconds fadedAway(std::vector<Event> const& events, harp::Harp const& harp, Seco
 
 } // namespace
 
+SlowedTime slowedTime(Arrangement const& arrangement, Hearing const& hearing)
+{
+    int const last = static_cast<int>(arrangement.playing.bars.size()) - 1;
+    bool const toTheEnd = hearing.lastPlayedBar < 0 || hearing.lastPlayedBar >= last;
+    return toTheEnd ? SlowedTime(arrangement, hearing.slowing) : SlowedTime();
+}
+
 Seconds secondsOf(Length length, tune::Tempo tempo, double tempoScale)
 {
     return (length / tempo.beat).toDouble() * 60 / (tempo.beatsPerMinute * tempoScale);
@@ -346,8 +363,13 @@ Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
     if (arrangement.playing.bars.empty()) return {};
     double const scale = std::clamp(hearing.tempoScale, slowest, quickest);
     Region const region = regionOf(arrangement, hearing, scale);
-    Clock clock{arrangement.tempo, scale, region.from,
-                region.countIn,    0,     LiltedTime(arrangement, hearing.lilt)};
+    Clock clock{arrangement.tempo,
+                scale,
+                region.from,
+                region.countIn,
+                0,
+                LiltedTime(arrangement, hearing.lilt),
+                slowedTime(arrangement, hearing)};
 
     std::vector<Graced> graced;
     if (hearing.right) graced = gracedNotes(arrangement, region, scale);

@@ -2,6 +2,7 @@
 
 #include "core/arrange/arrangement.h"
 #include "core/perform/lilt.h"
+#include "core/perform/slowing.h"
 
 #include <optional>
 #include <vector>
@@ -54,6 +55,7 @@ struct Hearing {
     bool added = true;       // false: the tune alone in the right hand, no note that was added
     double balance = 0;      // -1 to 1: above 0 the left hand is plucked softer, below the right
     Lilt lilt;               // how even beats are played
+    Slowing slowing;         // at the end of the tune, where that is heard
     Seconds rollGap = 0.045; // between the notes of a roll; the whole roll stays within 0.35 s,
                              // a third of a beat and half of its own length [science-9]
     RollOn rollOn = RollOn::AsKind;
@@ -94,5 +96,8 @@ struct Schedule {
 // string sounds as the levers stand is left out. Staccato changes nothing: a string rings until
 // it is plucked again or its lever turns.
 Schedule scheduled(arrange::Arrangement const& arrangement, Hearing const& hearing);
+
+// The slowing that is heard: none where the end of the tune is not.
+SlowedTime slowedTime(arrange::Arrangement const& arrangement, Hearing const& hearing);
 
 } // namespace perform

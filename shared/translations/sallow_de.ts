@@ -6474,6 +6474,18 @@
         <translation>Bala&amp;nce</translation>
     </message>
     <message>
+        <source>Slowing at the end</source>
+        <translation>Langsamer am Ende</translation>
+    </message>
+    <message>
+        <source>Sl&amp;owing at the end</source>
+        <translation>Langsamer am En&amp;de</translation>
+    </message>
+    <message>
+        <source>0 % in time to the last note; 100 %: as far as tunes of its kind go, an air to half its tempo. Not while it goes round and round</source>
+        <translation>0 % im Tempo bis zum letzten Ton; 100 %: so weit, wie Stücke seiner Art gehen, ein Air bis zum halben Tempo. Nicht, solange es wiederholt wird</translation>
+    </message>
+    <message>
         <source>&amp;Swing</source>
         <translation>&amp;Swing</translation>
     </message>
@@ -8287,6 +8299,10 @@ für die Spielenden</translation>
         <translation>Klangdateien: wie ungleich die Schläge eines Tanzes sind, 0 bis 100 %: der Swing einer Hornpipe, das lange erste Achtel einer Jig</translation>
     </message>
     <message>
+        <source>sound files: how much the tune slows at its end, 0 to 100 % of what is usual for its kind: an air to half its tempo, a dance hardly</source>
+        <translation>Klangdateien: wie viel langsamer das Stück am Ende wird, 0 bis 100 % dessen, was für seine Art üblich ist: ein Air bis zum halben Tempo, ein Tanz kaum</translation>
+    </message>
+    <message>
         <source>sound files: four for each, both hands, left and right alone (all slow, as --at says, else 60%) and both at the tempo</source>
         <translation>Klangdateien: je vier, beide Hände, links und rechts allein (alle langsam, wie --at sagt, sonst 60%) und beide im Tempo</translation>
     </message>
@@ -8383,8 +8399,8 @@ für die Spielenden</translation>
         <translation>es bestimmt selbst, wie schnell und wie oft; lassen Sie --at, --times und --practice weg</translation>
     </message>
     <message>
-        <source>--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, --steps, --roll, --lilt, --pitch, --temperament, --halo, --font and --practice are for .wav, .flac and .ogg, and none is asked for</source>
-        <translation>--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, --steps, --roll, --lilt, --pitch, --temperament, --halo, --font und --practice gelten für .wav, .flac und .ogg, und keine ist verlangt</translation>
+        <source>--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, --steps, --roll, --lilt, --slowing, --pitch, --temperament, --halo, --font and --practice are for .wav, .flac and .ogg, and none is asked for</source>
+        <translation>--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, --steps, --roll, --lilt, --slowing, --pitch, --temperament, --halo, --font und --practice gelten für .wav, .flac und .ogg, und keine ist verlangt</translation>
     </message>
     <message>
         <source>Sallow arranges lead sheets for the lever harp. Without a command it opens the workbench: sallow [FILE...]</source>

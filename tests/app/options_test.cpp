@@ -95,6 +95,7 @@ std::vector<Row> const rows{
     {"--click", "--click", ""},
     {"--times", "--times 2", "--times 0"},
     {"--lilt", "--lilt 60", "--lilt 101"},
+    {"--slowing", "--slowing 100", "--slowing 101"},
     {"--practice", "--practice", ""},
     {"--pitch", "--pitch 432", "--pitch 9"},
     {"--steps", "--steps 60-100/20x1", "--steps 60-100"},

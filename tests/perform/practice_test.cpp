@@ -188,3 +188,71 @@ TEST_CASE("Uneven beats move neither bars nor the end, so that a loop keeps its 
     CHECK(schedule.begins == 0);
     CHECK(schedule.counted == 4);
 }
+
+TEST_CASE("Beats of a final slowing last as those of a runner who comes to a stop", "[slowing]")
+{
+    // Friberg and Sundberg 1999 (from memory): the tempo is (1 + (w^3 - 1) x)^(1/3). Lengths of
+    // the beats, that in time as 1, worked out by hand from its integral.
+    auto const [to, beats, lengths] =
+        GENERATE(table<double, int, std::vector<double>>({{0.75, 2, {1.06, 1.21}},
+                                                          {0.6, 4, {1.04, 1.12, 1.26, 1.48}},
+                                                          {0.5, 4, {1.04, 1.14, 1.31, 1.65}}}));
+    auto const piece = oneBar({6, 4}, std::vector<Length>(6, wholes(1, 4)), {wholes(1, 4), 60});
+    Hearing hearing;
+    hearing.slowing = {to, beats};
+    auto const at = plucksOfTune(scheduled(piece, hearing));
+    REQUIRE(at.size() == 6);
+    for (int i = 0; i < beats; ++i) {
+        auto const note = static_cast<std::size_t>(5 - beats + i);
+        CHECK(at[note + 1] - at[note] ==
+              Approx(lengths[static_cast<std::size_t>(i)]).margin(0.006));
+    }
+    for (int i = 0; i < 5 - beats; ++i)
+        CHECK(at[static_cast<std::size_t>(i) + 1] - at[static_cast<std::size_t>(i)] ==
+              Approx(1));
+}
+
+TEST_CASE("The last note of a slowed end lasts at the tempo that is left", "[slowing]")
+{
+    auto const piece = oneBar({4, 4}, {wholes(1, 4), wholes(1, 4), wholes(1, 2)});
+    Hearing hearing;
+    hearing.slowing = {0.5, 2};
+    auto const schedule = scheduled(piece, hearing);
+    CHECK(schedule.counted - plucksOfTune(schedule).back() == Approx(4));
+    hearing.slowing = partOf({0.5, 2}, 0);
+    CHECK(scheduled(piece, hearing).counted == Approx(4));
+    CHECK(partOf({0.5, 2}, 0.5).to == Approx(0.75));
+}
+
+TEST_CASE("Clicks, bar lines and levers slow with the notes", "[slowing]")
+{
+    Hearing hearing;
+    hearing.slowing = {0.6, 4};
+    hearing.lastPlayedBar = -1;
+    auto const piece = oneBar({4, 4}, std::vector<Length>(4, wholes(1, 4)));
+    auto const slowed = withClicks(scheduled(piece, hearing), piece, hearing);
+    auto const at = plucksOfTune(slowed);
+    REQUIRE(slowed.clicks.size() == 4);
+    for (std::size_t i = 0; i < at.size(); ++i) CHECK(slowed.clicks[i].at == Approx(at[i]));
+}
+
+TEST_CASE("Only the end of the tune slows: no passage before it, and of rounds the last",
+          "[slowing]")
+{
+    auto const piece = twoBars();
+    Hearing hearing;
+    hearing.slowing = {0.5, 2};
+    double const counted = scheduled(piece, {}).counted;
+    CHECK(scheduled(piece, hearing).counted > counted + 0.5);
+    hearing.lastPlayedBar = 0;
+    Hearing plain;
+    plain.lastPlayedBar = 0;
+    CHECK(scheduled(piece, hearing).counted == Approx(scheduled(piece, plain).counted));
+    hearing.lastPlayedBar = -1;
+
+    Course const twice = course(piece, hearing, {{1, 1}, false, false});
+    CHECK(twice.round(0).counted == Approx(counted));
+    CHECK(twice.round(1).counted > counted + 0.5);
+    Course const endless = course(piece, hearing, {{1}, true, false});
+    CHECK(endless.round(0).counted == Approx(counted));
+}

@@ -211,6 +211,23 @@ TEST_CASE("A jig is played as written until a lilt is asked for, a hornpipe swin
     CHECK(open.heard->hearing.lilt.way.of == perform::LiltWay::Of::Pairs);
 }
 
+TEST_CASE("An air slows at its end, a dance goes on in time until it is asked to slow",
+          "[ui][practice]")
+{
+    Open open;
+    open.play();
+    REQUIRE(open.heard);
+    CHECK(open.heard->hearing.slowing.to == 1); // a jig
+    tune::Tune air = scenario::jig();
+    air.title = "The Tarred Rope";
+    air.rhythm = "air";
+    air.meter = {4, 4};
+    REQUIRE(open.session.open(air));
+    open.play();
+    CHECK(open.heard->hearing.slowing.to == 0.5);
+    CHECK(open.heard->hearing.slowing.beats == 4);
+}
+
 TEST_CASE("V plays a shape that is looked at between the bars around it, and keeps nothing",
           "[ui][compare]")
 {

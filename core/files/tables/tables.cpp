@@ -364,15 +364,23 @@ void readSliders(Row& table, Tables& tables)
     }
 }
 
+// Of a row whose member `kind` names the kind of dance.
+tune::Kind kindIn(Row& row, Names& names)
+{
+    Node const node = row["kind"];
+    std::string const kind = text(node);
+    auto const* const found = std::ranges::find(tune::allKinds, kind, tune::kindName);
+    if (found == tune::allKinds.end()) node.refuse("no kind of dance: " + kind);
+    names.add(node, kind);
+    return *found;
+}
+
 void readLilts(Row& table, Tables& tables)
 {
     Names names;
     for (Node const& node : list(table["lilts"])) {
         Row row(node);
-        Node const kindNode = row["kind"];
-        std::string const kind = text(kindNode);
-        auto const* const found = std::ranges::find(tune::allKinds, kind, tune::kindName);
-        if (found == tune::allKinds.end()) kindNode.refuse("no kind of dance: " + kind);
+        tune::Kind const kind = kindIn(row, names);
         Node const ofNode = row["of"];
         std::string const of = text(ofNode);
         if (of != "pairs" && of != "threes") ofNode.refuse("pairs or threes, not " + of);
@@ -381,8 +389,20 @@ void readLilts(Row& table, Tables& tables)
         way.most = whole(row["most_thousandths"], 334, 800) / 1000.0;
         way.usual = whole(row["usual"], 0, 100);
         row.done();
-        names.add(kindNode, kind);
-        tables.lilts.push_back({*found, way});
+        tables.ways.lilts.push_back({kind, way});
+    }
+}
+
+void readSlowings(Row& table, Tables& tables)
+{
+    Names names;
+    for (Node const& node : list(table["slowings"])) {
+        Row row(node);
+        tune::Kind const kind = kindIn(row, names);
+        perform::Slowing const most{whole(row["to_percent"], 20, 100) / 100.0,
+                                    whole(row["beats"], 1, 16)};
+        tables.ways.slowings.push_back({kind, most, whole(row["usual"], 0, 100)});
+        row.done();
     }
 }
 
@@ -458,6 +478,7 @@ base::Result<Tables> readTables(std::filesystem::path const& sharedFolder)
         {"forms.json", readForms},
         {"difficulty.json", readDifficulty},
         {"lilts.json", readLilts},
+        {"slowings.json", readSlowings},
         {"temperaments.json", readTemperaments},
         {"chordtable.json",
          [](Row& table, Tables& read) { readChordTable(table, read.harmony.chords); }},

@@ -9,7 +9,7 @@
 #include "core/harp/harp.h"
 #include "core/harp/model.h"
 #include "core/pattern/pattern.h"
-#include "core/perform/lilt.h"
+#include "core/perform/danceways.h"
 #include "core/perform/temperament.h"
 #include "core/proposal/form.h"
 #include "core/sheet/musicfont.h"
@@ -64,7 +64,7 @@ struct Tables {
     std::vector<proposal::TimeManner> timeManners; // how a time through may be played
     std::vector<proposal::NamedForm> forms;
     hands::DifficultyScale difficulty;
-    std::vector<perform::KindOfLilt> lilts{};
+    perform::DanceWays ways{};
     std::vector<perform::Temperament> temperaments{}; // the first is equal
     harmony::Learned harmony{}; // of chords and keys
     std::vector<harp::HarpModel> ownHarps{}; // described by the user; not in shared/
