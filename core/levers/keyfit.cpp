@@ -186,7 +186,7 @@ public:
     void mend(KeyFit& fit, tune::WayPrices const& prices, std::optional<int> rank) const
     {
         tune::Tune const there = tune::transposed(m_tune, fit.moved);
-        WaysAsked asked{prices, {}, {}, {}, fit.moved.semitones != 0};
+        WaysAsked asked{prices, {}, {}, fit.moved.semitones != 0};
         if (rank) asked.mostPoints = pointsWithin(*rank - leastRank(fit), prices);
         WaysRound const ways = waysRound(m_harp, there, tune::played(there),
                                          m_performance.tempo, m_performance.level, {}, asked);

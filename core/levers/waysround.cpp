@@ -66,7 +66,6 @@ struct Work {
     std::vector<std::vector<harp::Seat>> seats{};
     std::vector<bool> open{};
     std::set<int> never{}; // figures that do not go as written
-    std::map<int, Way> bound{};
 };
 
 Gap between(Work const& work, int string, int first, int second)
@@ -171,8 +170,7 @@ NoteChoice choiceOf(Work const& work, int use)
                     work.asked.quick.end();
     if (decidedQuick)
         choice.ways.push_back({Way::LeftLightened, work.uses[at(use)].pitch, ofPoint});
-    auto const bound = work.bound.find(choice.figure);
-    if (!work.open[at(use)] && bound == work.bound.end()) return choice;
+    if (!work.open[at(use)]) return choice;
     if (!line) {
         choice.ways.push_back({Way::LeaveOut, std::nullopt,
                                ofPoint * work.asked.prices.graceLeftOut});
@@ -186,7 +184,6 @@ NoteChoice choiceOf(Work const& work, int use)
             return way.way == *work.asked.only;
         }))
         wanted = work.asked.only;
-    if (bound != work.bound.end()) wanted = bound->second;
     for (OpenWay const& way : open) {
         if (wanted && way.way != *wanted) continue;
         if (way.way == Way::Held && !choice.before) continue;
@@ -199,8 +196,6 @@ NoteChoice choiceOf(Work const& work, int use)
         choice.ways.push_back({way.way, way.sounds, ofPoint * way.price});
     }
     choice.asWritten = !work.seats[at(use)].empty() && !work.never.contains(choice.figure);
-    if (bound != work.bound.end() && bound->second != Way::LeftLightened)
-        choice.asWritten = false;
     return choice;
 }
 
@@ -372,10 +367,6 @@ WaysRound waysRound(harp::Harp const& harp, tune::Tune const& tune,
                 .first->second);
     }
     work.open.assign(uses.size(), false);
-    if (asked.bound)
-        for (std::size_t i = 0; i < uses.size(); ++i)
-            if (placeOf(uses[i], playing.bars) == asked.bound->first)
-                work.bound[work.figure[i]] = asked.bound->second;
     return searched(work);
 }
 

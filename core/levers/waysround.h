@@ -33,8 +33,6 @@ struct WaysAsked {
     tune::WayPrices const& prices;
     std::optional<tune::Way> only{};       // this way, for every note that can go it
     std::vector<tune::NotePlace> quick{};  // notes whose flips may be quick, decided before
-    // One figure bound to a way: to see whether it can go it. Named by one of its notes.
-    std::optional<std::pair<tune::NotePlace, tune::Way>> bound{};
     // To compare many keys: levers that crowd are not looked at, and a long search is given up
     // (WaysRound::found false).
     bool briefly = false;

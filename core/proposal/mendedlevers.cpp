@@ -226,9 +226,9 @@ base::Result<levers::Plan> mendedLevers(Proposal& out, std::vector<SnagChoice> c
     constexpr int rounds = 4;
     for (int round = 0; !plan && round < rounds; ++round) {
         read();
-        auto const found = levers::waysRound(a.harp, a.tune, a.playing, a.tempo, a.level,
-                                             brief.leverWishes,
-                                             {brief.weights.ways, brief.mending.only, quick, {}});
+        auto const found =
+            levers::waysRound(a.harp, a.tune, a.playing, a.tempo, a.level, brief.leverWishes,
+                              {brief.weights.ways, brief.mending.only, quick});
         if (found.notes.empty()) break;
         change(a, found.notes, quick);
         mended.insert(mended.end(), found.notes.begin(), found.notes.end());

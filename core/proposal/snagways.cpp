@@ -40,7 +40,7 @@ Left leftOver(Brief const& brief, music::Interval moved)
                                            brief.leverWishes, {{}, true});
     if (plan.plan) return {};
     auto const ways = levers::waysRound(brief.harp, tune, playing, tempo, brief.level,
-                                        brief.leverWishes, {brief.weights.ways, {}, {}, {}});
+                                        brief.leverWishes, {brief.weights.ways, {}, {}});
     Left left{0, ways.price};
     for (levers::MendedNote const& note : ways.notes) left.snags += note.place.grace ? 0 : 1;
     return left;

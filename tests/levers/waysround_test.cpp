@@ -210,7 +210,7 @@ TEST_CASE("A chromatic neighbour is played plain and a chromatic passing note is
         auto const tune = lines::tune(text, lines::major("G"));
         return levers::waysRound(example::floor34(), tune, tune::played(tune),
                                  {{music::Rational(1, 4)}, 100}, lines::level(4), {},
-                                 {prices, {}, {}, {}});
+                                 {prices, {}, {}});
     };
     auto const neighbour = waysOf("G4:1/8 B4:1/8 C5:1/8 D5:1/8 C#5:1/8 D5:1/8 B4:1/4 |");
     REQUIRE(neighbour.notes.size() == 1);
@@ -226,10 +226,9 @@ TEST_CASE("A chromatic neighbour is played plain and a chromatic passing note is
 TEST_CASE("A line without snags has no way round", "[levers]")
 {
     auto const tune = lines::tune("G4:1/4 A4:1/4 B4:1/4 C5:1/4 |", lines::major("G"));
-    auto const ways =
-        levers::waysRound(example::floor34(), tune, tune::played(tune),
-                          {{music::Rational(1, 4)}, 100}, lines::level(2), {},
-                          {tune::WayPrices{}, {}, {}, {}});
+    auto const ways = levers::waysRound(example::floor34(), tune, tune::played(tune),
+                                        {{music::Rational(1, 4)}, 100}, lines::level(2), {},
+                                        {tune::WayPrices{}, {}, {}});
     CHECK(ways.notes.empty());
     CHECK(ways.price == 0);
 }
