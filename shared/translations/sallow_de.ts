@@ -1224,14 +1224,6 @@
         <translation>es gilt das übliche Tempo</translation>
     </message>
     <message>
-        <source>the tune has more than one voice</source>
-        <translation>das Stück hat mehr als eine Stimme</translation>
-    </message>
-    <message>
-        <source>the first is read</source>
-        <translation>die erste wird gelesen</translation>
-    </message>
-    <message>
         <source>the tune gives an order of parts but marks no parts</source>
         <translation>das Stück nennt eine Reihenfolge der Teile, kennzeichnet aber keine Teile</translation>
     </message>
@@ -1577,10 +1569,6 @@
     <message>
         <source>a time bar has no number</source>
         <translation>eine Klammer hat keine Nummer</translation>
-    </message>
-    <message>
-        <source>a repeat opens at the end of a bar</source>
-        <translation>eine Wiederholung beginnt am Ende eines Takts</translation>
     </message>
     <message>
         <source>notes of one voice overlap</source>
@@ -3582,6 +3570,98 @@
     <message>
         <source>a time through the tune cannot be played in this manner</source>
         <translation>so lässt sich ein Durchgang durch das Stück nicht spielen</translation>
+    </message>
+    <message>
+        <source> ({} times)</source>
+        <translation> ({}-mal)</translation>
+    </message>
+    <message>
+        <source>a chord symbol stands over the second line of notes (&amp;)</source>
+        <translation>ein Akkordsymbol steht über der zweiten Notenzeile (&amp;)</translation>
+    </message>
+    <message>
+        <source>a line s: has something else than chord symbols, words and marks in their signs</source>
+        <translation>eine Zeile s: enthält anderes als Akkordsymbole, Wörter und Zeichen in ihren Anführungen</translation>
+    </message>
+    <message>
+        <source>more symbols than notes</source>
+        <translation>mehr Zeichen als Noten</translation>
+    </message>
+    <message>
+        <source>a chord symbol stands behind the last note</source>
+        <translation>ein Akkordsymbol steht hinter der letzten Note</translation>
+    </message>
+    <message>
+        <source>the tune has {} voices</source>
+        <translation>das Stück hat {} Stimmen</translation>
+    </message>
+    <message numerus="yes">
+        <source>{} notes of the others are left out; voice {} is read</source>
+        <translation><numerusform>{} Note der anderen ist weggelassen; Stimme {} wird gelesen</numerusform><numerusform>{} Noten der anderen sind weggelassen; Stimme {} wird gelesen</numerusform></translation>
+    </message>
+    <message>
+        <source>put over the tune</source>
+        <translation>über die Melodie gesetzt</translation>
+    </message>
+    <message numerus="yes">
+        <source>put over the tune, but for {} that stand behind its end</source>
+        <translation><numerusform>über die Melodie gesetzt, bis auf {}, das hinter ihrem Ende steht</numerusform><numerusform>über die Melodie gesetzt, bis auf {}, die hinter ihrem Ende stehen</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>{} chord symbols stand over voice {} alone</source>
+        <translation><numerusform>{} Akkordsymbol steht nur über Stimme {}</numerusform><numerusform>{} Akkordsymbole stehen nur über Stimme {}</numerusform></translation>
+    </message>
+    <message>
+        <source>fret diagrams at chord symbols</source>
+        <translation>Griffbilder an Akkordsymbolen</translation>
+    </message>
+    <message>
+        <source>a chord symbol has a second chord</source>
+        <translation>ein Akkordsymbol hat einen zweiten Akkord</translation>
+    </message>
+    <message>
+        <source>a bar is only the sign to repeat the bar before</source>
+        <translation>ein Takt ist nur das Zeichen, den vorigen zu wiederholen</translation>
+    </message>
+    <message>
+        <source>its notes are written out</source>
+        <translation>seine Noten sind ausgeschrieben</translation>
+    </message>
+    <message>
+        <source>a great many grace notes before one note</source>
+        <translation>sehr viele Vorschlagnoten vor einer Note</translation>
+    </message>
+    <message>
+        <source>small notes that another part plays (cue notes)</source>
+        <translation>kleine Noten, die eine andere Partie spielt (Stichnoten)</translation>
+    </message>
+    <message>
+        <source>strokes for a rhythm instead of notes</source>
+        <translation>Striche für einen Rhythmus statt Noten</translation>
+    </message>
+    <message>
+        <source>more verses than fit under a tune</source>
+        <translation>mehr Strophen, als unter eine Melodie passen</translation>
+    </message>
+    <message>
+        <source>the sign {} at a note</source>
+        <translation>das Zeichen {} an einer Note</translation>
+    </message>
+    <message>
+        <source>the sign {} over or under the staff</source>
+        <translation>das Zeichen {} über oder unter dem System</translation>
+    </message>
+    <message>
+        <source>words below the staff</source>
+        <translation>Wörter unter dem System</translation>
+    </message>
+    <message>
+        <source>figures of a bass (figured bass)</source>
+        <translation>Ziffern eines Basses (Generalbass)</translation>
+    </message>
+    <message>
+        <source>Words: {}</source>
+        <translation>Text: {}</translation>
     </message>
 </context>
 <context>

@@ -466,3 +466,189 @@ TEST_CASE("Impossible accidentals, tuplets and tempos are said, and the notes ke
         CHECK(said(timed(wrong), "the tempo of the sound is none"));
     }
 }
+
+namespace {
+
+std::string chordsOf(tune::Tune const& tune)
+{
+    std::string out;
+    for (tune::Bar const& b : tune.bars)
+        for (tune::ChordMark const& mark : b.chords)
+            out += music::plain(mark.chord) + '@' + music::text(mark.at.wholes) + ' ';
+    return out;
+}
+
+std::string symbol(std::string const& kind, std::string const& more = "")
+{
+    return "<harmony><root><root-step>C</root-step></root>" + kind + more + "</harmony>";
+}
+
+// Two parts with the measures given.
+std::string parts(std::string const& first, std::string const& second)
+{
+    return "<score-partwise><part-list><score-part id=\"P1\"><part-name>One</part-name>"
+           "</score-part><score-part id=\"P2\"><part-name>Two</part-name></score-part>"
+           "</part-list><part id=\"P1\">" +
+           first + "</part><part id=\"P2\">" + second + "</part></score-partwise>";
+}
+
+std::string versesOf(tune::Tune const& tune)
+{
+    std::string out;
+    for (tune::Bar const& b : tune.bars)
+        for (tune::Note const& n : b.notes) {
+            for (tune::Syllable const& s : n.verses) out += s.text + '/';
+            out += ' ';
+        }
+    return out;
+}
+
+} // namespace
+
+TEST_CASE("A chord of a kind that is not known is read as it is printed", "[musicxml][read]")
+{
+    // MusicXML 4.0, the element kind and its attribute text (from memory).
+    auto const chord = [](std::string const& kind, std::string const& more = "") {
+        return chordsOf(tuneIn(score(bar(symbol(kind, more) + note("C", 4, "8")))));
+    };
+    CHECK(chord("<kind text=\"7sus4\">other</kind>") == "C7sus4@0 ");
+    CHECK(chord("<kind text=\"m7b5\"></kind>") == "Cm7b5@0 ");
+    CHECK(chord("<kind/>") == "C@0 ");
+    CHECK(chord("<kind text=\"maj7\">minor</kind>") == "Cm@0 ");
+    CHECK(chord("<kind text=\"??\">other</kind>").empty());
+    CHECK(said(tuneIn(score(bar(symbol("<kind text=\"??\">other</kind>") + note("C", 4, "8")))),
+               "the chord kind other is not known"));
+    CHECK(said(
+        tuneIn(score(bar("<harmony><root><root-step>C</root-step></root><kind>major</kind>"
+                         "<root><root-step>G</root-step></root><kind>major</kind></harmony>" +
+                         note("C", 4, "8")))),
+        "a second chord"));
+}
+
+TEST_CASE("The tune is the part that sings or leads, its chords from where they stand",
+          "[musicxml][read]")
+{
+    std::string const sung = "<lyric><text>la</text></lyric>";
+    std::string const low = note("C", 3, "8");
+    std::string const third = "<note><chord/><pitch><step>E</step><octave>3</octave></pitch>"
+                              "<duration>8</duration></note>";
+    std::string const major = symbol("<kind>major</kind>");
+    // Chords written at the accompaniment.
+    tune::Tune const led = tuneIn(parts(bar(note("G", 4, "8")), bar(major + low + third)));
+    CHECK(notesOf(led) == "G4:1 ");
+    CHECK(chordsOf(led) == "C@0 ");
+    // A part with words, below another.
+    tune::Tune const song = tuneIn(parts(bar(note("A", 5, "8")), bar(note("G", 4, "8", sung))));
+    CHECK(notesOf(song) == "G4:1 ");
+    // Two lines alike: the one with chords.
+    tune::Tune const alike =
+        tuneIn(parts(bar(note("A", 5, "8")), bar(major + note("G", 4, "8"))));
+    CHECK(notesOf(alike) == "G4:1 ");
+}
+
+TEST_CASE("Tempo, parts and jumps that the first part alone has hold for the tune",
+          "[musicxml][read]")
+{
+    std::string const sung = "<lyric><text>la</text></lyric>";
+    auto const direction = [](std::string const& type, std::string const& sound = "") {
+        return "<direction><direction-type>" + type + "</direction-type>" + sound +
+               "</direction>";
+    };
+    std::string const first =
+        bar(direction("<metronome><beat-unit>quarter</beat-unit><per-minute>72</per-minute>"
+                      "</metronome>") +
+            direction("<rehearsal>A</rehearsal>") + note("A", 5, "8")) +
+        bar(note("A", 5, "8") + direction("<words>Fine</words>")) +
+        bar(direction("<rehearsal>B</rehearsal>") + note("A", 5, "8")) +
+        bar(note("A", 5, "8") +
+            direction("<words>D.C. al Fine</words>", "<sound dacapo=\"yes\"/>"));
+    tune::Tune const tune =
+        tuneIn(parts(first, bar(note("C", 4, "8", sung)) + bar(note("D", 4, "8", sung)) +
+                                bar(note("E", 4, "8", sung)) + bar(note("F", 4, "8", sung))));
+    REQUIRE(tune.tempo);
+    CHECK(tune.tempo->beatsPerMinute == 72);
+    CHECK(tune.bars.at(0).part == "A");
+    CHECK(tune.bars.at(2).part == "B");
+    std::string order;
+    for (tune::PlayedBar const& b : tune::played(tune).bars) order += std::to_string(b.bar + 1);
+    CHECK(order == "123412");
+}
+
+TEST_CASE("Words are sung by the number at the end of their name, joined ones with a gap",
+          "[musicxml][read]")
+{
+    auto const lyric = [](std::string const& number, std::string const& text) {
+        return "<lyric number=\"" + number + "\">" + text + "</lyric>";
+    };
+    CHECK(
+        versesOf(tuneIn(score(bar(
+            note("C", 4, "4",
+                 lyric("part1verse1", "<text>a</text>") +
+                     lyric("part1verse2", "<text>b</text>")) +
+            note("D", 4, "4", lyric("chorus", "<text>d</text><elision/><text>e</text>")))))) ==
+        "a/b/ d e/ ");
+}
+
+TEST_CASE("A slur from grace notes to their note leaves no slur open", "[musicxml][read]")
+{
+    auto const slur = [](std::string const& type, std::string const& number = "1") {
+        return "<notations><slur type=\"" + type + "\" number=\"" + number + "\"/></notations>";
+    };
+    std::string const grace = "<note><grace/><pitch><step>D</step><octave>5</octave></pitch>";
+    auto const slurs = [](tune::Tune const& tune) {
+        std::string out;
+        for (tune::Note const& n : tune.bars[0].notes)
+            out += std::to_string(n.slursOpen) + std::to_string(n.slursClose) + ' ';
+        return out;
+    };
+    CHECK(slurs(tuneIn(score(bar(grace + slur("start") + "</note>" +
+                                 note("C", 4, "4", slur("stop")) + note("D", 4, "4"))))) ==
+          "00 00 ");
+    CHECK(slurs(tuneIn(score(bar(grace + slur("start") + "</note>" + note("C", 4, "4") +
+                                 note("D", 4, "4", slur("stop")))))) == "10 01 ");
+}
+
+TEST_CASE("What a lead sheet has no place for is said and counted", "[musicxml][read]")
+{
+    auto const direction = [](std::string const& type) {
+        return "<direction><direction-type>" + type + "</direction-type></direction>";
+    };
+    std::string const pedal = direction("<pedal type=\"start\"/>");
+    tune::Tune const tune = tuneIn(score(
+        bar(pedal + note("C", 4, "4", "<notations><glissando type=\"start\"/></notations>") +
+            pedal +
+            note("D", 4, "4",
+                 "<notations><ornaments><tremolo>3</tremolo></ornaments></notations>")) +
+        bar("<figured-bass><figure><figure-number>6</figure-number></figure></figured-bass>" +
+            note("E", 4, "4", "<notehead>slash</notehead>") + note("F", 4, "4", "<cue/>"))));
+    CHECK(said(tune, "the sign pedal over or under the staff (2 times)"));
+    CHECK(said(tune, "the sign glissando at a note"));
+    CHECK(said(tune, "the sign tremolo at a note"));
+    CHECK(said(tune, "figured bass"));
+    CHECK(said(tune, "strokes for a rhythm"));
+    CHECK(notesOf(tune) == "C4:1/2 D4:1/2 z:1/2 x:1/2 ");
+    CHECK(tuneIn(score(bar(note("C", 4, "8",
+                                "<notations><articulations><strong-accent/>"
+                                "</articulations></notations>"))))
+              .bars[0]
+              .notes[0]
+              .marks == std::vector<std::string>{"marcato"});
+}
+
+TEST_CASE("Bars that only repeat those before are written out, and late repeats open",
+          "[musicxml][read]")
+{
+    auto const style = [](std::string const& type) {
+        return "<attributes><measure-style><measure-repeat type=\"" + type +
+               "\">1</measure-repeat></measure-style></attributes>";
+    };
+    std::string const rest = "<note><rest/><duration>8</duration></note>";
+    tune::Tune const tune = tuneIn(
+        score(bar(note("C", 4, "4") + note("D", 4, "4")) + bar(style("start") + rest) +
+              bar(style("stop") + note("E", 4, "8") +
+                  "<barline location=\"right\"><repeat direction=\"forward\"/></barline>") +
+              bar(note("F", 4, "8"))));
+    CHECK(notesOf(tune) == "C4:1/2 D4:1/2 C4:1/2 D4:1/2 E4:1 F4:1 ");
+    CHECK(said(tune, "the sign to repeat the bar before"));
+    CHECK(tune.bars.at(3).repeatOpens);
+}

@@ -397,7 +397,7 @@ TEST_CASE("A word that sends the player back is kept, and where it leads nowhere
 TEST_CASE("The first voice is the tune, and that is said", "[abc]")
 {
     CHECK(told(notes("[V:1]C8|[V:2]E8|[V:1]D8|")) == "C4:1 | D4:1");
-    CHECK(isSaid(notes("[V:1]C8|[V:2]E8|"), "more than one voice"));
+    CHECK(isSaid(notes("[V:1]C8|[V:2]E8|"), "2 voices"));
     CHECK(isSaid(notes("C8&E8|D8|"), "second line"));
 }
 
@@ -512,7 +512,7 @@ TEST_CASE("The first voice may be named inside its line only", "[abc]")
 {
     tune::Tune const tune = notes("[V:RH] cdef|g4|]\n[V:LH] C,8|C,8|]");
     CHECK(told(tune) == "C5:1/8 D5:1/8 E5:1/8 F5:1/8 | G5:1/2");
-    CHECK(isSaid(tune, "more than one voice"));
+    CHECK(isSaid(tune, "2 voices"));
 }
 
 TEST_CASE("A line +: goes on with the text before it", "[abc]")
@@ -529,4 +529,124 @@ TEST_CASE("A bar line inside a tuplet is said", "[abc]")
 {
     CHECK(isSaid(notes("cdef (3ga|bc'4|"), "inside a tuplet"));
     CHECK_FALSE(isSaid(notes("cdef (3gab|c'4|"), "inside a tuplet"));
+}
+
+namespace {
+
+std::string chordsOf(tune::Tune const& tune)
+{
+    std::string out;
+    for (std::size_t b = 0; b < tune.bars.size(); ++b)
+        for (tune::ChordMark const& mark : tune.bars[b].chords)
+            out += std::to_string(b + 1) + '@' + text(mark.at.wholes) + '=' +
+                   music::plain(mark.chord) + ' ';
+    return out;
+}
+
+std::string did(tune::Tune const& tune, std::string_view what)
+{
+    for (tune::Remark const& remark : tune.said)
+        if (remark.what.find(what) != std::string::npos) return remark.did;
+    return "(not said)";
+}
+
+} // namespace
+
+TEST_CASE("Chord symbols over another voice alone stand over the tune", "[abc]")
+{
+    tune::Tune const tune = notes("[V:T]C8|D4 E4|\n[V:B]\"C\"C,8|\"G7\"G,4 \"C/E\"E,4|");
+    CHECK(chordsOf(tune) == "1@0=C 2@0=G7 2@1/2=C/E ");
+    CHECK(isSaid(tune, "3 chord symbols stand over voice B alone"));
+    CHECK(did(tune, "voice B alone") == "put over the tune");
+    // Bars of other lengths: by the time from the start. Rests carry chords, too.
+    CHECK(chordsOf(notes("[V:1]C8|D8|\n[V:2]\"C\"x8 \"G\"x4 \"D\"x4|")) ==
+          "1@0=C 2@0=G 2@1/2=D ");
+    // A tune that has its own keeps them.
+    tune::Tune const own = notes("[V:1]\"C\"C8|D8|\n[V:2]E8|\"G\"F8|");
+    CHECK(chordsOf(own) == "1@0=C ");
+    CHECK(did(own, "1 chord symbol stands over voice 2 alone") == "left out");
+}
+
+TEST_CASE("What other voices hold is counted", "[abc]")
+{
+    tune::Tune const tune = notes("V:1\nC8|D8|\nV:2\n[CE]8|z4 D4|\nV:3\nC,8|D,8|\nV:1\nE8|");
+    CHECK(told(tune) == "C4:1 | D4:1 | E4:1");
+    CHECK(did(tune, "the tune has 3 voices") ==
+          "4 notes of the others are left out; voice 1 is read");
+    REQUIRE_FALSE(tune.said.empty());
+    CHECK(tune.said.front().place.line == 7);
+    tune::Tune const second = notes("C8&E8|D8|F8&\"G\"G8|");
+    CHECK(isSaid(second, "a second line of notes (&) (2 times)"));
+    CHECK(isSaid(second, "a chord symbol stands over the second line"));
+}
+
+TEST_CASE("What stands behind the last bar line belongs to the last bar", "[abc]")
+{
+    auto const order = [](tune::Tune const& tune) {
+        std::string out;
+        for (tune::PlayedBar const& b : tune::played(tune).bars)
+            out += std::to_string(b.bar + 1);
+        return out;
+    };
+    CHECK(order(notes("C8|D8!fine!|E8|F8|]!D.C.!")) == "123412");
+    CHECK(order(notes("C8|D8!fine!|E8|F8|] \"^D.C. al Fine\"")) == "123412");
+    CHECK(notes("C8|D8|]!fermata!").bars.back().notes.back().marks ==
+          std::vector<std::string>{"fermata"});
+    CHECK(isSaid(notes("C8|D8|] \"G\""), "behind the last note"));
+}
+
+TEST_CASE("A line of words goes on with +: and under a line of music that goes on", "[abc]")
+{
+    // ABC 2.1, sections 3.3, 5.1 and 6.1.1 (from memory)
+    auto const sung = [](std::string const& music) {
+        std::string out;
+        for (tune::Bar const& bar : notes(music).bars)
+            for (tune::Note const& note : bar.notes)
+                for (tune::Syllable const& one : note.verses)
+                    out += one.text + (one.hyphen ? "-" : " ");
+        return out;
+    };
+    CHECK(sung("C2 D2 E2 F2|G2\nw:one two-three\n+:four\\-five~six") ==
+          "one two-three four-five six ");
+    CHECK(sung("C4 D4|\\\nE4 F4|\nw:one two three four") == "one two three four ");
+    CHECK(sung("C4 D4|\nE4 F4|\nw:one two three four") == "one two ");
+}
+
+TEST_CASE("A line of symbols has chords, words and marks for the notes above it", "[abc]")
+{
+    // ABC 2.1, section 4.15 (from memory)
+    tune::Tune const tune =
+        notes("C4 z2 D2|E4 F4|\ns:\"Am\" !f!|\"^slow\" \"G7\"\nw:one two three four");
+    CHECK(chordsOf(tune) == "1@0=Am 2@1/2=G7 ");
+    CHECK(tune.bars[0].notes[2].marks == std::vector<std::string>{"f"});
+    REQUIRE(tune.bars[1].annotations.size() == 1);
+    CHECK(tune.bars[1].annotations[0].text == "slow");
+    CHECK(tune.bars[1].notes[1].verses.at(0).text == "four");
+    CHECK(isSaid(notes("C8|\ns:* \"G\""), "more symbols than notes"));
+    CHECK(isSaid(notes("C8|\ns:C D"), "a line s:"));
+}
+
+TEST_CASE("A dotted tie is a tie and no staccato", "[abc]")
+{
+    tune::Tune const tune = notes("C4.-C4|D8|");
+    CHECK(tune.bars[0].notes[0].tied);
+    CHECK(tune.bars[0].notes[1].marks.empty());
+}
+
+TEST_CASE("A voice or a clef may move the octave of its notes", "[abc]")
+{
+    // ABC 2.1, section 4.6 (from memory)
+    CHECK(told(read("X:1\nM:4/4\nL:1/1\nV:1 clef=treble-8\nK:C\n[V:1]c|\n")) == "C4:1");
+    CHECK(told(read("X:1\nM:4/4\nL:1/1\nK:C\n[V:1 octave=1]C|\n")) == "C5:1");
+    CHECK(told(read("X:1\nM:4/4\nL:1/1\nK:C clef=treble+8\nC|\n")) == "C5:1");
+    CHECK(told(read("X:1\nM:4/4\nL:1/1\nK:C treble\nC|\n")) == "C4:1");
+}
+
+TEST_CASE("Words of the page between the lines are remarks and no music", "[abc]")
+{
+    tune::Tune const tune = read("X:1\nT:t\n%%begintext\nA bad cage\n%%endtext\n%%text Twice\n"
+                                 "M:4/4\nL:1/1\nK:C\nC|\n%%begintext\nGABc dedB|\n%%endtext\n"
+                                 "%%textfont Serif\nD|\n");
+    CHECK(told(tune) == "C4:1 | D4:1");
+    CHECK(tune.notes == std::vector<std::string>{"A bad cage", "Twice", "GABc dedB|"});
 }

@@ -99,7 +99,11 @@ AbcOutcome AbcBars::take(sign::Any const& sign, Place place)
             using Sign = std::decay_t<decltype(one)>;
             constexpr bool endsOverlay =
                 std::is_same_v<Sign, sign::Bar> || std::is_same_v<Sign, sign::Ending>;
-            if (!m_listening || (m_overlaid && !endsOverlay)) return std::nullopt;
+            if (!m_listening) return std::nullopt;
+            if (m_overlaid && !endsOverlay) {
+                if constexpr (std::is_same_v<Sign, sign::Quoted>) overlaidText(one, place);
+                return std::nullopt;
+            }
             return on(one, place);
         },
         sign);
@@ -285,6 +289,15 @@ AbcOutcome AbcBars::on(sign::Overlay const&, Place place)
     return std::nullopt;
 }
 
+// A chord symbol over a second line of notes alone.
+void AbcBars::overlaidText(sign::Quoted const& sign, Place place)
+{
+    if (std::holds_alternative<music::Chord>(quotedMeaning(sign.text)))
+        m_remarks.addOnce(place,
+                          base::said("a chord symbol stands over the second line of notes (&)"),
+                          base::said("left out"));
+}
+
 AbcOutcome AbcBars::on(sign::Space const&, Place)
 {
     m_gap = true;
@@ -391,6 +404,7 @@ AbcOutcome AbcBars::countText()
 
 AbcOutcome AbcBars::addChord(music::Chord const& chord, std::string const& written, Place place)
 {
+    m_chordPlace = place;
     addStacked({m_bar.length, chord, written, std::nullopt}, place);
     return countText();
 }
@@ -475,10 +489,19 @@ tune::Note* AbcBars::lastNote()
     return m_bars.empty() ? nullptr : &m_bars.back().notes.back();
 }
 
-tune::Note& AbcBars::sungNote(NotePlace place)
+tune::Bar& AbcBars::barAt(NotePlace place)
 {
-    tune::Bar& bar = place.bar < m_bars.size() ? m_bars[place.bar] : m_bar;
-    return bar.notes[place.note];
+    return place.bar < m_bars.size() ? m_bars[place.bar] : m_bar;
+}
+
+tune::Note& AbcBars::sungNote(NotePlace place) { return barAt(place).notes[place.note]; }
+
+// Where the notes of the bar behind the one at hand begin.
+std::size_t AbcBars::firstOfNextBar(std::size_t next) const
+{
+    std::size_t const bar = next > 0 ? m_sung[next - 1].bar : 0;
+    while (next > 0 && next < m_sung.size() && m_sung[next].bar == bar) ++next;
+    return next;
 }
 
 void AbcBars::beginLine()
@@ -495,8 +518,7 @@ AbcOutcome AbcBars::addVerse(std::string_view text, Place place)
     bool tooMany = false;
     for (VerseStep const& step : verseSteps(text)) {
         if (step.toNextBar) {
-            std::size_t const bar = next > 0 ? m_sung[next - 1].bar : 0;
-            while (next > 0 && next < m_sung.size() && m_sung[next].bar == bar) ++next;
+            next = firstOfNextBar(next);
             continue;
         }
         tooMany = next == m_sung.size();
@@ -513,9 +535,91 @@ AbcOutcome AbcBars::addVerse(std::string_view text, Place place)
     return countText();
 }
 
+AbcOutcome AbcBars::addSymbols(std::string_view text, Place place)
+{
+    if (!m_listening) return std::nullopt;
+    auto const steps = symbolSteps(text);
+    if (!steps) {
+        m_remarks.addOnce(
+            place,
+            base::said("a line s: has something else than chord symbols, words and "
+                       "marks in their signs"),
+            base::said("left out"));
+        return std::nullopt;
+    }
+    std::size_t next = 0;
+    int left = 0;
+    for (SymbolStep const& step : *steps) {
+        if (step.toNextBar) {
+            next = firstOfNextBar(next);
+        } else if (next == m_sung.size()) {
+            left += step.symbol.empty() ? 0 : 1;
+        } else {
+            NotePlace const at = m_sung[next++];
+            if (step.symbol.empty()) continue;
+            m_chordPlace = place;
+            if (auto problem = symbolAt(barAt(at), sungNote(at), step.symbol)) return problem;
+        }
+    }
+    if (left > 0)
+        m_remarks.add(place, base::said("more symbols than notes"),
+                      base::said("the last are left out"));
+    return std::nullopt;
+}
+
+// One symbol of a line s:, with its signs.
+AbcOutcome AbcBars::symbolAt(tune::Bar& bar, tune::Note& note, std::string_view symbol)
+{
+    std::string_view const text = symbol.substr(1, symbol.size() - 2);
+    std::string_view words = trimmed(text);
+    if (symbol.front() == '"') {
+        bool const placed = !words.empty() &&
+                            std::string_view("^_<>@").find(words[0]) != std::string_view::npos;
+        auto const meaning = placed ? std::variant<music::Chord, Words, Unexplained>{Words{}}
+                                    : quotedMeaning(words);
+        if (auto const* chord = std::get_if<music::Chord>(&meaning)) {
+            auto const behind = std::ranges::find_if(
+                bar.chords, [&](tune::ChordMark const& mark) { return mark.at > note.at; });
+            bar.chords.insert(behind, {note.at, *chord, textString(words), std::nullopt});
+            return countText();
+        }
+        if (std::holds_alternative<Unexplained>(meaning))
+            return AbcProblem{FaultCode::BadChord, textString(words)};
+        if (placed) words = trimmed(words.substr(1));
+    } else if (!tune::wayMark(words)) {
+        if (!words.empty() && note.marks.size() < limits::mostMarks)
+            note.marks.push_back(textString(words));
+        return std::nullopt;
+    }
+    if (words.empty()) return std::nullopt;
+    auto const behind = std::ranges::find_if(
+        bar.annotations, [&](tune::Annotation const& a) { return a.at > note.at; });
+    bar.annotations.insert(behind, {note.at, textString(words)});
+    return countText();
+}
+
+// What stands behind the last note of the tune belongs to its last bar: a "D.C." or a hold
+// behind the bar line.
+void AbcBars::keepBehindLast()
+{
+    tune::Bar& last = m_bars.back();
+    for (tune::Annotation const& words : m_bar.annotations)
+        last.annotations.push_back({last.length, words.text});
+    if (!m_bar.chords.empty())
+        m_remarks.add(m_chordPlace, base::said("a chord symbol stands behind the last note"),
+                      base::said("left out"));
+    if (last.notes.empty()) return;
+    auto& marks = last.notes.back().marks;
+    for (std::string& mark : m_marks)
+        if (marks.size() < limits::mostMarks) marks.push_back(std::move(mark));
+}
+
 std::vector<tune::Bar> AbcBars::finish()
 {
-    if (!barIsEmpty()) closeBar(BarLine::None, 0);
+    if (!barIsEmpty())
+        closeBar(BarLine::None, 0);
+    else if (!m_bars.empty())
+        keepBehindLast();
     endEnding(true);
     return tidied(std::move(m_bars), !m_everMetered, m_remarks);
 }

@@ -34,12 +34,16 @@ public:
     void breakBeam() { m_gap = true; }
     // Left out until further notice: another voice.
     void setListening(bool listening) { m_listening = listening; }
+    // Notes sound so many octaves higher than their key has them.
+    void setVoiceOctave(int octaves) { m_pitches.setVoiceOctave(octaves); }
 
     AbcOutcome take(sign::Any const& sign, tune::Place place);
 
     // Words to sing (w:) stand under the notes of the line before them, each such line a verse.
     void beginLine();
     AbcOutcome addVerse(std::string_view text, tune::Place place);
+    // A line of chord symbols, words and marks (s:), one for each note of the line before it.
+    AbcOutcome addSymbols(std::string_view text, tune::Place place);
 
     // All bars, tidied: endings bounded, pick-ups found, bars numbered.
     std::vector<tune::Bar> finish();
@@ -74,6 +78,10 @@ private:
                         tune::Place place);
     void addStacked(tune::ChordMark mark, tune::Place place);
     AbcOutcome addAnnotation(std::string_view text);
+    AbcOutcome symbolAt(tune::Bar& bar, tune::Note& note, std::string_view symbol);
+    std::size_t firstOfNextBar(std::size_t next) const;
+    void keepBehindLast();
+    void overlaidText(sign::Quoted const& sign, tune::Place place);
     AbcOutcome countText();
 
     bool barIsFull() const;
@@ -86,6 +94,7 @@ private:
         std::size_t note = 0;
     };
     tune::Note* lastNote();
+    tune::Bar& barAt(NotePlace place);
     tune::Note& sungNote(NotePlace place);
 
     struct OpenTuplet {
@@ -116,6 +125,7 @@ private:
     std::vector<music::Pitch> m_graces;
     std::vector<std::string> m_marks;
     int m_slursOpened = 0; // for the next note
+    tune::Place m_chordPlace; // of the last chord symbol
 
     std::vector<NotePlace> m_sung; // notes of the line, without rests
     std::size_t m_verse = 0;       // under that line

@@ -116,6 +116,16 @@ int octaveProperty(std::string_view word)
     return static_cast<int>(down ? -*value : *value);
 }
 
+// A clef with an 8 above or below: the notes are heard an octave from where they stand
+// (ABC 2.1, section 4.6).
+int clefOctave(std::string_view word)
+{
+    if (!isStaffWord(word) ||
+        (word.find('=') != std::string_view::npos && !lowerCase(word).starts_with("clef=")))
+        return 0;
+    return word.ends_with("-8") ? -1 : word.ends_with("+8") ? 1 : 0;
+}
+
 // "GM" is G major; elsewhere the case of a mode does not matter.
 std::optional<Key> keyOfWord(std::string_view word)
 {
@@ -339,13 +349,22 @@ std::optional<AbcKey> abcKey(std::string_view text)
     bool const listed = lowerCase(text).find("exp") != std::string::npos;
     for (std::string_view word : rest) {
         if (isStaffWord(word) && word.find_first_of(accidentals) != 0) {
-            key->octave += octaveProperty(word);
+            key->octave += octaveProperty(word) + clefOctave(word);
             continue;
         }
         if (!changeSignature(word, key->alter)) return std::nullopt;
     }
     if (listed) key->key = nearestKey(key->key.tonic, key->alter);
     return key;
+}
+
+std::optional<int> abcVoiceOctave(std::string_view properties)
+{
+    std::optional<int> octaves;
+    for (std::string_view const word : words(properties))
+        if (int const more = octaveProperty(word) + clefOctave(word); more != 0)
+            octaves = octaves.value_or(0) + more;
+    return octaves;
 }
 
 std::optional<AbcMeter> abcMeter(std::string_view text)

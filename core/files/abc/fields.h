@@ -23,6 +23,10 @@ struct AbcKey {
 };
 std::optional<AbcKey> abcKey(std::string_view text);
 
+// How many octaves higher than written the notes of a voice sound, by the properties of its V:
+// field ("octave=-1", "clef=treble-8"). None where they say nothing of it.
+std::optional<int> abcVoiceOctave(std::string_view properties);
+
 // M: none as a field value is free meter.
 struct AbcMeter {
     std::optional<music::Meter> meter; // none: free

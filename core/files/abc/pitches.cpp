@@ -20,7 +20,7 @@ std::optional<music::Pitch> AbcPitches::pitchOf(sign::Note const& note,
     constexpr int highestKey = 127;
     if (note.octave < -farthestOctave || note.octave > farthestOctave) return std::nullopt;
     music::Pitch pitch{note.letter, m_key.alter[static_cast<std::size_t>(index(note.letter))],
-                       note.octave + m_key.octave};
+                       note.octave + m_key.octave + m_voiceOctave};
     if (note.accidental) {
         pitch.alter = *note.accidental;
         if (m_reach != Propagation::NoteOnly) m_inBar[place(note)] = pitch.alter;

@@ -17,6 +17,7 @@ enum class Propagation { EveryOctave, OwnOctave, NoteOnly };
 class AbcPitches {
 public:
     void setKey(AbcKey const& key);
+    void setVoiceOctave(int octaves) { m_voiceOctave = octaves; }
     void setPropagation(Propagation reach) { m_reach = reach; }
     void beginBar() { m_inBar.clear(); }
 
@@ -28,6 +29,7 @@ private:
     int place(sign::Note const& note) const;
 
     AbcKey m_key;
+    int m_voiceOctave = 0;
     Propagation m_reach = Propagation::EveryOctave;
     std::map<int, int> m_inBar; // alteration by letter, or by letter and octave
 };

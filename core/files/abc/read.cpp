@@ -3,6 +3,7 @@
 #include "core/base/words.h"
 #include "core/files/abc/bars.h"
 #include "core/files/abc/fields.h"
+#include "core/files/abc/quoted.h"
 #include "core/files/abc/text.h"
 #include "core/files/tidy.h"
 
@@ -60,17 +61,29 @@ public:
     {
         m_tune.number = entry.number;
         readFileHeader(text.substr(0, entry.from));
-        m_inFileHeader = false;
+        m_inFileHeader = m_inText = false;
         Lines lines(text.substr(entry.from, entry.to - entry.from), entry.line);
         while (auto const raw = lines.next()) {
             line(asUtf8(lineText(*raw, lines.number())), lines.number());
             if (m_fault) return *m_fault;
         }
+        takeUnder();
+        if (m_fault) return *m_fault;
         if (!m_inBody)
             return Fault{FaultCode::NoTune, named(m_file, {entry.line, 0}),
                          base::said("no K: line")};
         return finished(entry);
     }
+
+    // The voices that are not the tune, and what is left out with each.
+    struct OtherVoice {
+        std::string name;
+        Place place;
+        int notes = 0;
+        int chords = 0;
+        Place firstChord;
+    };
+    std::vector<OtherVoice> const& otherVoices() const { return m_others; }
 
 private:
     // Fields at the head of the file, up to its first empty line, hold for every tune of it.
@@ -99,7 +112,9 @@ private:
                 base::say("the bar lines stay as written, and the beats are counted in {}",
                           text(m_tune.meter)));
         settlePartOrder(entry);
+        remarkOnVoices();
         remarkOnJump(m_tune, m_remarks);
+        m_remarks.count();
         return std::move(m_tune);
     }
 
@@ -107,6 +122,7 @@ private:
     {
         m_line = number;
         if (whole.starts_with("%%")) return instruction(std::string_view(whole).substr(2));
+        if (m_inText) return pageText(whole);
         std::string_view const text = withoutComment(whole);
         if (trimmed(text).empty()) return;
         bool const isField = m_inBody ? isFieldLineInMusic(text) : isFieldLine(text);
@@ -114,10 +130,22 @@ private:
         if (m_inBody) music(text);
     }
 
+    // Words of the page between the lines (ABC 2.1, section 11.4.2): remarks of the writer.
+    void pageText(std::string_view text)
+    {
+        std::string words = textString(trimmed(withoutComment(text)));
+        if (m_inFileHeader || words.empty() || m_tune.notes.size() >= mostTextFields) return;
+        m_tune.notes.push_back(std::move(words));
+    }
+
+    // A line that ends in a backslash goes on with the next line of music; what stands under it
+    // (w:, s:) is for both.
     void music(std::string_view text)
     {
+        takeUnder();
         m_bars.breakBeam();
-        m_bars.beginLine();
+        bool const goesOn = std::exchange(m_lineGoesOn, trimmed(text).ends_with('\\'));
+        if (!goesOn) m_bars.beginLine();
         LineScanner scanner(text, m_symbols);
         while (auto const sign = scanner.next()) {
             Place const place{m_line, scanner.column()};
@@ -125,10 +153,44 @@ private:
                 field(inside->letter, inside->text, place, Where::Inline);
             } else {
                 noteVoice();
+                if (!listening()) passOver(*sign, place);
                 check(m_bars.take(*sign, place), place);
             }
             if (m_fault) return;
         }
+    }
+
+    // Counts what the voice at hand, which is not the tune, has.
+    void passOver(sign::Any const& sign, Place place)
+    {
+        OtherVoice& other = otherVoice(place);
+        if (std::holds_alternative<sign::Note>(sign) ||
+            std::holds_alternative<sign::Chord>(sign))
+            ++other.notes;
+        auto const* const quoted = std::get_if<sign::Quoted>(&sign);
+        if (quoted == nullptr || quoted->text.empty()) return;
+        if (!std::holds_alternative<music::Chord>(quotedMeaning(quoted->text))) return;
+        if (other.chords++ == 0) other.firstChord = place;
+    }
+
+    OtherVoice& otherVoice(Place place)
+    {
+        auto const found = std::ranges::find(m_others, m_voice, &OtherVoice::name);
+        if (found != m_others.end()) return *found;
+        m_others.push_back({m_voice, place, 0, 0, {}});
+        return m_others.back();
+    }
+
+    void remarkOnVoices()
+    {
+        if (m_others.empty()) return;
+        int notes = 0;
+        for (OtherVoice const& other : m_others) notes += other.notes;
+        m_remarks.add(
+            m_others.front().place, base::say("the tune has {} voices", m_others.size() + 1),
+            base::sayCount(notes, "{} note of the others is left out; voice {} is read",
+                           "{} notes of the others are left out; voice {} is read",
+                           textString(m_tuneVoice.value_or("1"))));
     }
 
     enum class Where { OwnLine, Inline };
@@ -137,6 +199,7 @@ private:
     {
         std::string_view const text = trimmed(raw);
         if (letter == '+') return goOn(text, place);
+        takeUnder();
         m_goesOn = nullptr;
         switch (letter) {
         case 'K':
@@ -159,7 +222,6 @@ private:
         case 'I':
             return instruction(text);
         case 'm':
-        case 's':
             m_remarks.addOnce(place, base::say("{}: lines cannot be used", letter),
                               base::said("left out"));
             return;
@@ -170,8 +232,8 @@ private:
         default:
             break;
         }
-        if (letter == 'w' && where == Where::OwnLine && m_inBody)
-            check(m_bars.addVerse(text, place), place);
+        if ((letter == 'w' || letter == 's') && where == Where::OwnLine && m_inBody)
+            m_under = Under{letter, std::string(text), place};
         else if (where == Where::OwnLine)
             textField(letter, textString(text));
         else if (letter != 'r' && letter != 'R' && letter != 'N' && letter != 'T')
@@ -181,11 +243,25 @@ private:
     // "+:" goes on with the field on the line before (ABC 2.1, section 3.3).
     void goOn(std::string_view text, Place place)
     {
+        if (m_under) {
+            if (m_under->text.size() < longestText) m_under->text += ' ' + std::string(text);
+            return;
+        }
         if (m_goesOn == nullptr)
             return m_remarks.addOnce(place,
                                      base::said("+: lines behind fields that are not of text"),
                                      base::said("left out"));
         if (m_goesOn->size() < longestText) *m_goesOn += ' ' + textString(text);
+    }
+
+    // The words or symbols under the line before, when nothing goes on with them.
+    void takeUnder()
+    {
+        auto const under = std::exchange(m_under, std::nullopt);
+        if (!under) return;
+        check(under->letter == 'w' ? m_bars.addVerse(under->text, under->place)
+                                   : m_bars.addSymbols(under->text, under->place),
+              under->place);
     }
 
     void textField(char letter, std::string text)
@@ -326,11 +402,13 @@ private:
         std::size_t const end = std::min({text.find_first_of(" \t"), text.size(), longestName});
         std::string const name(text.substr(0, end));
         if (!m_tuneVoice) m_tuneVoice = name;
+        if (name == *m_tuneVoice) {
+            if (auto const octave = abcVoiceOctave(text.substr(end)))
+                m_bars.setVoiceOctave(*octave);
+        }
         if (m_inBody) m_voice = name;
         m_bars.setListening(listening());
-        if (!listening())
-            m_remarks.addOnce(place, base::said("the tune has more than one voice"),
-                              base::said("the first is read"));
+        if (!listening()) otherVoice(place);
     }
 
     bool listening() const { return m_voice.empty() || m_voice == m_tuneVoice; }
@@ -345,6 +423,15 @@ private:
     {
         constexpr std::string_view name = "propagate-accidentals";
         text = trimmed(text);
+        if (m_inText || text.starts_with("begintext")) {
+            bool const begins = !std::exchange(m_inText, !text.starts_with("endtext"));
+            if (m_inText && !begins) pageText(text);
+            return;
+        }
+        for (std::string_view const words : {"text", "center"})
+            if (text.starts_with(words) && text.size() > words.size() &&
+                trimmed(text.substr(words.size(), 1)).empty())
+                return pageText(text.substr(words.size()));
         if (!text.starts_with(name)) return;
         std::string_view const value = trimmed(text.substr(name.size()));
         if (value.starts_with("not")) m_bars.setPropagation(Propagation::NoteOnly);
@@ -411,6 +498,17 @@ private:
     Symbols m_symbols = usualSymbols();
     std::optional<Fault> m_fault;
 
+    // A line w: or s: that the next may go on with.
+    struct Under {
+        char letter = 'w';
+        std::string text;
+        Place place;
+    };
+    std::optional<Under> m_under;
+    bool m_lineGoesOn = false; // the line of music before ended in a backslash
+    bool m_inText = false;     // between %%begintext and %%endtext
+    std::vector<OtherVoice> m_others;
+
     std::string* m_goesOn = nullptr; // the text that a line +: would go on with
     std::string m_unshown;           // stands for the text of fields that are not kept
 
@@ -430,11 +528,75 @@ private:
 
 } // namespace
 
+namespace {
+
+// The chords of one voice over another, bar by bar where their bars are as long, else by the
+// time from the start. How many found no place.
+int putChords(std::vector<tune::Bar> const& from, std::vector<tune::Bar>& over)
+{
+    bool const alike =
+        std::equal(from.begin(), from.end(), over.begin(), over.end(),
+                   [](tune::Bar const& a, tune::Bar const& b) { return a.length == b.length; });
+    std::vector<Rational> starts;
+    Rational end;
+    for (tune::Bar const& bar : over) {
+        starts.push_back(end);
+        end += bar.length.wholes;
+    }
+    int homeless = 0;
+    Rational began;
+    for (std::size_t i = 0; i < from.size(); ++i) {
+        for (tune::ChordMark mark : from[i].chords) {
+            std::size_t bar = i;
+            if (!alike) {
+                Rational const at = began + mark.at.wholes;
+                auto const behind = std::upper_bound(starts.begin(), starts.end(), at);
+                bar = static_cast<std::size_t>(behind - starts.begin()) - 1;
+                mark.at = {at - starts[bar]};
+            }
+            if (mark.at < over[bar].length)
+                over[bar].chords.push_back(std::move(mark));
+            else
+                ++homeless;
+        }
+        began += from[i].length.wholes;
+    }
+    return homeless;
+}
+
+} // namespace
+
 Result<tune::Tune> readAbc(std::string_view bytes, AbcEntry const& entry,
                            std::string const& file, Rests rests)
 {
     AbcText const text(bytes);
-    return AbcReader(file, {}, rests).read(text.view(), entry);
+    AbcReader reader(file, {}, rests);
+    auto tune = reader.read(text.view(), entry);
+    if (!tune) return tune;
+    bool const bare = !hasChords(*tune);
+    Remarks remarks(tune->said);
+    for (auto const& other : reader.otherVoices()) {
+        if (other.chords == 0) continue;
+        std::string did = base::said("left out");
+        if (bare && !hasChords(*tune)) {
+            auto const second =
+                AbcReader(file, other.name, Rests::Allowed).read(text.view(), entry);
+            if (!second) return second;
+            int const homeless = putChords(second->bars, tune->bars);
+            did =
+                homeless == 0
+                    ? base::said("put over the tune")
+                    : base::sayCount(homeless,
+                                     "put over the tune, but for {} that stands behind its end",
+                                     "put over the tune, but for {} that stand behind its end");
+        }
+        remarks.add(other.firstChord,
+                    base::sayCount(other.chords, "{} chord symbol stands over voice {} alone",
+                                   "{} chord symbols stand over voice {} alone",
+                                   textString(other.name)),
+                    did);
+    }
+    return tune;
 }
 
 Result<tune::Tune> readAbcVoice(std::string_view bytes, AbcEntry const& entry,

@@ -185,7 +185,8 @@ std::optional<sign::Any> LineScanner::take()
     default:
         break;
     }
-    if (c == '.' && (at(1) == '(' || at(1) == ')')) { // a dotted slur
+    // A dotted slur or tie (ABC 2.1, section 4.11).
+    if (c == '.' && (at(1) == '(' || at(1) == ')' || at(1) == '-')) {
         ++m_at;
         return std::nullopt;
     }

@@ -78,4 +78,26 @@ private:
 
 std::vector<VerseStep> verseSteps(std::string_view text) { return VerseReader().read(text); }
 
+std::optional<std::vector<SymbolStep>> symbolSteps(std::string_view text)
+{
+    std::vector<SymbolStep> steps;
+    for (std::size_t i = 0; i < text.size() && steps.size() < mostSteps; ++i) {
+        char const c = text[i];
+        if (c == ' ' || c == '\t') continue;
+        if (c == '*') {
+            steps.push_back({});
+        } else if (c == '|') {
+            steps.push_back({{}, true});
+        } else if (c == '"' || c == '!' || c == '+') {
+            std::size_t const end = text.find(c, i + 1);
+            if (end == std::string_view::npos) return std::nullopt;
+            steps.push_back({std::string(text.substr(i, end + 1 - i)), false});
+            i = end;
+        } else {
+            return std::nullopt;
+        }
+    }
+    return steps;
+}
+
 } // namespace files

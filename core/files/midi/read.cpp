@@ -155,6 +155,7 @@ public:
         m_tune.bars = tidied(std::move(m_tune.bars), false, m_remarks);
         m_tune.key = m_tune.bars.front().key;
         m_tune.meter = m_tune.bars.front().meter;
+        m_remarks.count();
         return std::move(m_tune);
     }
 

@@ -54,7 +54,7 @@ void MeasureReader::barline(xml_node node)
         if (location == "left")
             m_bar.repeatOpens = true;
         else
-            m_remarks.add(m_places.of(node), base::said("a repeat opens at the end of a bar"), base::said("left out"));
+            m_opensNext = true;
     }
     if (location == "left") {
         if (direction == "backward" && !bars.empty()) bars.back().repeatCloses = true;

@@ -54,6 +54,18 @@ std::optional<Length> MeasureReader::offsetOf(xml_node node) const
     return std::max(at, Length{});
 }
 
+namespace {
+
+// What the file prints behind the root, where that is a chord's spelling.
+std::optional<std::string> suffixAsShown(xml_node kind, music::PitchName root)
+{
+    std::string shown = shortened(trimmed(kind.attribute("text").value()));
+    if (shown.empty() || !music::chordFrom(music::plain(root) + shown)) return std::nullopt;
+    return shown;
+}
+
+} // namespace
+
 void MeasureReader::harmony(xml_node node)
 {
     tune::Place const place = m_places.of(node);
@@ -61,7 +73,8 @@ void MeasureReader::harmony(xml_node node)
     xml_node const root = node.child("root");
     auto const letter = letterFrom(root.child("root-step").text().get());
     xml_node const kind = node.child("kind");
-    std::string const kindName(trimmed(kind.text().get()));
+    std::string kindName(trimmed(kind.text().get()));
+    if (kindName.empty()) kindName = kind.attribute("text").empty() ? "major" : "other";
     if (kindName == "none" && at) {
         if (++m_textCount <= limits::mostTexts)
             m_bar.chords.push_back({*at, music::noChord(), "N.C.", std::nullopt});
@@ -72,12 +85,18 @@ void MeasureReader::harmony(xml_node node)
         return;
     }
     if (++m_textCount > limits::mostTexts) return;
+    if (node.child("frame")) leaveOut(node, base::said("fret diagrams at chord symbols"));
+    if (root.next_sibling("root"))
+        m_remarks.addOnce(place, base::said("a chord symbol has a second chord"),
+                          base::said("only the first is used"));
     std::vector<Degree> degrees;
     for (xml_node degree : node.children("degree"))
         degrees.push_back({degree.child("degree-value").text().as_int(),
                            std::clamp(degree.child("degree-alter").text().as_int(), -2, 2),
                            std::string(trimmed(degree.child("degree-type").text().get()))});
+    music::PitchName const name{*letter, alterOf(root.child("root-alter")).semitones};
     auto suffix = suffixOf(kindName, degrees);
+    if (!suffix) suffix = suffixAsShown(kind, name);
     if (!suffix) {
         suffix = suffixOf(kindName, {});
         std::string const named = shortened(kindName);
@@ -88,7 +107,6 @@ void MeasureReader::harmony(xml_node node)
                       suffix ? base::said("read without them") : base::said("left out"));
         if (!suffix) return;
     }
-    music::PitchName const name{*letter, alterOf(root.child("root-alter")).semitones};
     auto chord = music::chordFrom(music::plain(name) + *suffix);
     if (!chord) return m_remarks.add(place, base::said("a chord symbol cannot be read"), base::said("left out"));
     xml_node const bass = node.child("bass");

@@ -8,7 +8,9 @@
 #include "core/files/musicxml/words.h"
 #include "core/tune/jumps.h"
 
+#include <algorithm>
 #include <array>
+#include <cmath>
 #include <utility>
 
 namespace files::musicxml {
@@ -105,13 +107,26 @@ void MeasureReader::direction(xml_node node)
             metronome(mark);
         }
     sound(node.child("sound"));
-    // What stands below or at another staff is of the performance, not of the tune.
+    // What stands below or at another staff is of the performance, not of the tune, but for
+    // where it sends the player.
     bool const below = std::string_view(node.attribute("placement").value()) == "below";
     if (staffOf(node) == m_voice.staff)
         for (xml_node type : node.children("direction-type")) loudness(type);
     if (staffOf(node) != m_voice.staff) return;
-    if (auto const way = wayOf(node.child("sound"))) sendPlayer(node, *way);
-    if (below) return;
+    auto const way = wayOf(node.child("sound"));
+    if (way) sendPlayer(node, *way);
+    remarkOnDirection(node);
+    if (below) {
+        std::string words;
+        for (xml_node type : node.children("direction-type"))
+            for (xml_node part : type.children("words")) words += plainText(part.text().get());
+        auto const told = tune::wayMark(words);
+        if (told && !way)
+            sendPlayer(node, told->mark);
+        else if (!told && !trimmed(words).empty() && !hasTempo)
+            leaveOut(node, base::said("words below the staff"));
+        return;
+    }
     for (xml_node type : node.children("direction-type")) {
         std::string words;
         for (xml_node part : type.children()) {
@@ -133,6 +148,70 @@ void MeasureReader::direction(xml_node node)
             tempoWords.push_back(std::move(words));
         else
             annotate(node, std::move(words));
+    }
+}
+
+// Directions that no sign of ours stands for.
+void MeasureReader::remarkOnDirection(xml_node node)
+{
+    constexpr std::array known{"words", "rehearsal", "segno", "coda",    "dynamics",
+                               "wedge", "metronome", "damp",  "damp-all"};
+    for (xml_node type : node.children("direction-type"))
+        for (xml_node part : type.children()) {
+            std::string_view const name = part.name();
+            if (part.type() != pugi::node_element ||
+                std::ranges::find(known, name) != known.end())
+                continue;
+            bool const ends = std::string_view(part.attribute("type").value()) == "stop";
+            if (!ends)
+                leaveOut(part,
+                         base::say("the sign {} over or under the staff", shortened(name)));
+        }
+}
+
+// Tempo, parts and jumps that another part alone has, before the measure's own notes are read.
+void MeasureReader::guides(xml_node music)
+{
+    bool begun = false;
+    auto const send = [&](std::string_view mark) {
+        if (begun)
+            m_behind.emplace_back(mark);
+        else
+            m_signs.emplace_back(mark);
+    };
+    for (xml_node child : music.children()) {
+        std::string_view const name = child.name();
+        begun = begun || name == "note";
+        if (name == "sound") {
+            sound(child);
+            if (auto const way = wayOf(child)) send(*way);
+        }
+        if (name != "direction") continue;
+        bool hasTempo = false;
+        std::string words;
+        for (xml_node type : child.children("direction-type"))
+            for (xml_node part : type.children()) {
+                std::string_view const kind = part.name();
+                std::string const text(trimmed(
+                    plainText(std::string_view(part.text().get()).substr(0, longestWords))));
+                if (kind == "metronome") {
+                    hasTempo = true;
+                    metronome(part);
+                } else if (kind == "rehearsal" && !begun && abcPartName(text)) {
+                    m_bar.part = text;
+                } else if (kind == "segno" || kind == "coda") {
+                    send(kind);
+                } else if (kind == "words") {
+                    words += text;
+                }
+            }
+        sound(child.child("sound"));
+        auto const told = tune::wayMark(words);
+        auto const way = wayOf(child.child("sound"));
+        if (told || way)
+            send(told ? told->mark : *way);
+        else if (hasTempo && !words.empty())
+            tempoWords.push_back(std::move(words));
     }
 }
 
@@ -163,6 +242,10 @@ void MeasureReader::sound(xml_node node)
         m_remarks.addOnce(m_places.of(node), base::said("the tempo of the sound is none"),
                           base::said("it is passed over"));
     if (!tempo && possible) tempo = tune::Tempo{{Rational(1, 4)}, quarters};
+    constexpr double alike = 0.5; // crotchets a minute: the same tempo, rounded
+    if (possible && std::abs(quartersPerMinute(*tempo) - quarters) > alike)
+        m_remarks.addOnce(m_places.of(node), base::said("the tempo changes inside the tune"),
+                          base::said("only the first is used"));
 }
 
 } // namespace files::musicxml

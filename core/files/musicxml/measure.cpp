@@ -1,10 +1,12 @@
 #include "core/files/musicxml/measure.h"
 
+#include "core/base/words.h"
 #include "core/files/limits.h"
 #include "core/files/musicxml/values.h"
 
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace files::musicxml {
 
@@ -14,9 +16,11 @@ using music::Pitch;
 using music::Rational;
 using pugi::xml_node;
 
-Outcome MeasureReader::read(Measure const& measure, xml_node harmonyMusic)
+Outcome MeasureReader::read(Measure const& measure, xml_node harmonyMusic, xml_node guideMusic)
 {
     m_bar = {};
+    m_bar.repeatOpens = std::exchange(m_opensNext, false);
+    m_behind.clear();
     m_bar.place = m_places.of(measure.music);
     m_notes.clear();
     m_at = m_end = m_noteBegan = {};
@@ -24,6 +28,7 @@ Outcome MeasureReader::read(Measure const& measure, xml_node harmonyMusic)
     m_anyNote = false;
     m_bar.key = m_key;
     m_bar.meter = m_meter;
+    if (guideMusic) guides(guideMusic);
     for (xml_node child : measure.music.children()) {
         std::string_view const name = child.name();
         Outcome outcome;
@@ -44,6 +49,8 @@ Outcome MeasureReader::read(Measure const& measure, xml_node harmonyMusic)
             if (auto const way = wayOf(child)) sendPlayer(child, *way);
         } else if (name == "barline")
             barline(child);
+        else if (name == "figured-bass")
+            leaveOut(child, base::said("figures of a bass (figured bass)"));
         if (outcome) return outcome;
     }
     if (harmonyMusic)
@@ -79,8 +86,24 @@ Outcome MeasureReader::moved(xml_node node, int direction)
     return std::nullopt;
 }
 
+// A bar that is only the sign to play the ones before it again has their notes.
+void MeasureReader::playAgain()
+{
+    bool const sounds = std::ranges::any_of(
+        m_bar.notes, [](tune::Note const& note) { return !note.pitches.empty(); });
+    if (sounds || bars.size() < m_barsAgain) return;
+    tune::Bar const& before = bars[bars.size() - m_barsAgain];
+    m_bar.notes = before.notes;
+    m_bar.tuplets = before.tuplets;
+    m_bar.length = before.length;
+    m_remarks.addOnce(m_bar.place,
+                      base::said("a bar is only the sign to repeat the bar before"),
+                      base::said("its notes are written out"));
+}
+
 Outcome MeasureReader::finish(xml_node measure)
 {
+    for (std::string& mark : m_behind) markLast(std::move(mark));
     layOut(m_notes);
     groupTuplets(m_notes);
     for (Gathered& one : m_notes) {
@@ -93,6 +116,7 @@ Outcome MeasureReader::finish(xml_node measure)
         note.beamBroken = &one == &m_notes.front() || (m_voice.beamed && !one.beamGoesOn);
         m_bar.notes.push_back(std::move(note));
     }
+    if (m_barsAgain > 0) playAgain();
     settleMarks();
     m_total += m_bar.length.wholes;
     if (m_total > limits::longestTune) return Problem{FaultCode::TuneTooLong, "", measure};

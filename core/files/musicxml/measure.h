@@ -28,7 +28,8 @@ public:
 
     // Appends the measure's bar. `harmony`: the measure of another part whose chord symbols
     // stand over the tune, or a null node.
-    Outcome read(Measure const& measure, pugi::xml_node harmony);
+    // `guides`: the measure of another part that alone has tempo, parts and jumps, or none.
+    Outcome read(Measure const& measure, pugi::xml_node harmony, pugi::xml_node guides);
 
     std::vector<tune::Bar> bars;
     std::optional<tune::Tempo> tempo; // the first
@@ -64,9 +65,10 @@ private:
     void finger(pugi::xml_node node, Gathered& gathered);
     void notations(pugi::xml_node note, Gathered& gathered);
     void mark(Gathered& gathered, std::string text);
-    static void verses(pugi::xml_node note, tune::Note& into);
+    void verses(pugi::xml_node note, tune::Note& into);
     Outcome harmonies(pugi::xml_node music);
     void harmony(pugi::xml_node node);
+    void guides(pugi::xml_node music);
     void direction(pugi::xml_node node);
     void metronome(pugi::xml_node node);
     void sound(pugi::xml_node node);
@@ -75,6 +77,12 @@ private:
     void annotate(pugi::xml_node node, std::string words);
     void loudness(pugi::xml_node directionType);
     void markLast(std::string text);
+    void remarkOnDirection(pugi::xml_node direction);
+    void leaveOutSign(pugi::xml_node sign);
+    void leaveOut(pugi::xml_node node, std::string const& what);
+    void slur(pugi::xml_node sign, Gathered& gathered);
+    int verseOf(pugi::xml_node lyric, tune::Note const& note) const;
+    void playAgain();
     std::optional<music::Length> offsetOf(pugi::xml_node node) const;
     bool isOurs(pugi::xml_node note) const;
     Outcome fits(music::Length length, pugi::xml_node at);
@@ -92,9 +100,14 @@ private:
     music::Meter m_meter;
     music::Interval m_transposition;
     std::vector<music::Pitch> m_graces; // for the next note
+    std::vector<int> m_graceSlurs;      // numbers of slurs that began on them
+    int m_graceSlursClosed = 0;         // slurs from elsewhere that ended on them
     std::vector<std::string> m_signs;   // marks for the next note
     std::string m_hairpin;              // the one that is open: its mark without the bracket
     std::optional<std::vector<int>> m_ending;
+    bool m_opensNext = false;          // a repeat begins with the next bar
+    std::size_t m_barsAgain = 0;       // so many bars are to be played again; 0: none
+    std::vector<std::string> m_behind; // marks for the last note of the bar
 
     // Of the measure at hand.
     tune::Bar m_bar;

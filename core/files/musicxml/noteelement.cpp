@@ -7,6 +7,7 @@
 #include "core/files/musicxml/words.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace files::musicxml {
@@ -19,6 +20,12 @@ using pugi::xml_node;
 namespace {
 
 constexpr std::size_t mostGraces = 20;
+
+// A stroke that tells only the rhythm: its pitch means nothing.
+bool isSlash(xml_node note)
+{
+    return std::string_view(note.child("notehead").text().get()) == "slash";
+}
 
 } // namespace
 
@@ -96,11 +103,23 @@ Outcome MeasureReader::pitchOf(xml_node note, Pitch& out)
 
 Outcome MeasureReader::grace(xml_node node)
 {
-    if (!isOurs(node) || !node.child("pitch") || m_graces.size() >= mostGraces)
+    if (!isOurs(node) || !node.child("pitch")) return std::nullopt;
+    if (m_graces.size() >= mostGraces) {
+        leaveOut(node, base::said("a great many grace notes before one note"));
         return std::nullopt;
+    }
     Pitch pitch;
     if (auto problem = pitchOf(node, pitch)) return problem;
     m_graces.push_back(pitch);
+    for (xml_node all : node.children("notations"))
+        for (xml_node sign : all.children("slur")) {
+            std::string_view const type = sign.attribute("type").value();
+            int const number = sign.attribute("number").as_int(1);
+            if (type == "start")
+                m_graceSlurs.push_back(number);
+            else if (type == "stop" && std::erase(m_graceSlurs, number) == 0)
+                ++m_graceSlursClosed;
+        }
     return std::nullopt;
 }
 
@@ -138,6 +157,8 @@ Outcome MeasureReader::note(xml_node node)
         if (auto problem = pitchOf(node, pitch)) return problem;
         if (before.note.pitches.size() < limits::mostPitchesAtOnce)
             before.note.pitches.push_back(pitch);
+        else
+            leaveOut(node, base::said("more notes together than one hand can play"));
         notations(node, before);
         return std::nullopt;
     }
@@ -145,7 +166,11 @@ Outcome MeasureReader::note(xml_node node)
     m_at = m_at + length;
     m_end = std::max(m_end, m_at);
     m_noteBefore.reset();
-    if (!isOurs(node) || node.child("cue")) return std::nullopt;
+    if (!isOurs(node)) return std::nullopt;
+    if (node.child("cue")) {
+        leaveOut(node, base::said("small notes that another part plays (cue notes)"));
+        return std::nullopt;
+    }
     if (length == Length{}) {
         m_remarks.add(m_places.of(node), base::said("a note has no length"), base::said("left out"));
         return std::nullopt;
@@ -157,7 +182,11 @@ Outcome MeasureReader::note(xml_node node)
     gathered.note.at = m_noteBegan;
     gathered.note.length = length;
     gathered.note.place = m_places.of(node);
-    if (node.child("pitch")) {
+    if (isSlash(node)) {
+        m_remarks.addOnce(m_places.of(node),
+                          base::said("strokes for a rhythm instead of notes"),
+                          base::said("read as rests"));
+    } else if (node.child("pitch")) {
         Pitch pitch;
         if (auto problem = pitchOf(node, pitch)) return problem;
         gathered.note.pitches.push_back(pitch);
@@ -171,6 +200,8 @@ Outcome MeasureReader::note(xml_node node)
     readShape(node, gathered);
     for (std::string& sign : std::exchange(m_signs, {})) mark(gathered, std::move(sign));
     notations(node, gathered);
+    gathered.note.slursOpen += static_cast<int>(std::exchange(m_graceSlurs, {}).size());
+    gathered.note.slursClose += std::exchange(m_graceSlursClosed, 0);
     if (!gathered.note.pitches.empty()) verses(node, gathered.note);
     m_noteBefore = m_notes.size();
     m_notes.push_back(std::move(gathered));
@@ -209,10 +240,7 @@ void MeasureReader::notations(xml_node note, Gathered& gathered)
             } else if (name == "tied" && type == "let-ring") {
                 mark(gathered, std::string(letRing));
             } else if (name == "slur") {
-                constexpr int mostSlurs = 16;
-                int& count =
-                    type == "start" ? gathered.note.slursOpen : gathered.note.slursClose;
-                if ((type == "start" || type == "stop") && count < mostSlurs) ++count;
+                slur(sign, gathered);
             } else if (name == "tuplet") {
                 gathered.tupletStarts = gathered.tupletStarts || type == "start";
                 gathered.tupletStops = gathered.tupletStops || type == "stop";
@@ -223,13 +251,59 @@ void MeasureReader::notations(xml_node note, Gathered& gathered)
             } else if (MarkElement const* alone = markOf("", name)) {
                 mark(gathered, std::string(alone->mark));
             } else {
+                if (!sign.first_child() || sign.first_child().type() != pugi::node_element)
+                    leaveOutSign(sign);
                 for (xml_node inner : sign.children()) {
-                    if (std::string_view(inner.name()) == "fingering") finger(inner, gathered);
-                    if (MarkElement const* row = markOf(name, inner.name()))
+                    if (std::string_view(inner.name()) == "fingering")
+                        finger(inner, gathered);
+                    else if (MarkElement const* row = markOf(name, inner.name()))
                         mark(gathered, std::string(row->mark));
+                    else
+                        leaveOutSign(inner);
                 }
             }
         }
+}
+
+void MeasureReader::leaveOut(xml_node node, std::string const& what)
+{
+    m_remarks.addOnce(m_places.of(node), what, base::said("left out"));
+}
+
+// A sign at a note that no mark of ours stands for. Those that only say more of a sign that is
+// kept, or what is done anyway, need no word.
+void MeasureReader::leaveOutSign(xml_node sign)
+{
+    constexpr std::array quiet{"wavy-line", "accidental-mark", "non-arpeggiate", "tied",
+                               "slur",      "tuplet",          "string",         "fret"};
+    std::string_view const name = sign.name();
+    if (std::ranges::find(quiet, name) != quiet.end() || name.empty()) return;
+    leaveOut(sign, base::say("the sign {} at a note", shortened(name)));
+}
+
+// A slur that began on the grace notes of this very note is drawn with them.
+void MeasureReader::slur(xml_node sign, Gathered& gathered)
+{
+    constexpr int mostSlurs = 16;
+    std::string_view const type = sign.attribute("type").value();
+    if (type == "stop" && std::erase(m_graceSlurs, sign.attribute("number").as_int(1)) > 0)
+        return;
+    int& count = type == "start" ? gathered.note.slursOpen : gathered.note.slursClose;
+    if ((type == "start" || type == "stop") && count < mostSlurs) ++count;
+}
+
+// The verse by its number, or by the number at the end of its name; where that one is taken at
+// this note, the next.
+int MeasureReader::verseOf(xml_node lyric, tune::Note const& note) const
+{
+    std::string_view const name = lyric.attribute("number").value();
+    std::size_t const digits = name.find_last_not_of("0123456789") + 1;
+    std::string const number(name.substr(std::min(digits, name.size())).substr(0, 3));
+    int verse = number.empty() ? 1 : std::max(std::stoi(number), 1);
+    while (static_cast<std::size_t>(verse) <= note.verses.size() &&
+           note.verses[static_cast<std::size_t>(verse) - 1] != tune::Syllable{})
+        ++verse;
+    return verse;
 }
 
 // What is sung to the note, by the number of the verse. A line that holds a syllable says so on
@@ -238,11 +312,20 @@ void MeasureReader::verses(xml_node note, tune::Note& into)
 {
     constexpr std::size_t longest = 60; // bytes
     for (xml_node lyric : note.children("lyric")) {
-        int const verse = lyric.attribute("number").as_int(1);
-        if (verse < 1 || verse > static_cast<int>(limits::mostVerses)) continue;
+        int const verse = verseOf(lyric, into);
+        if (verse > static_cast<int>(limits::mostVerses)) {
+            leaveOut(lyric, base::said("more verses than fit under a tune"));
+            continue;
+        }
         tune::Syllable syllable;
-        for (xml_node text : lyric.children("text"))
-            syllable.text += plainText(std::string_view(text.text().get()).substr(0, longest));
+        for (xml_node part : lyric.children()) {
+            // Two syllables under one note.
+            bool const joins = std::string_view(part.name()) == "elision";
+            if (joins && !syllable.text.empty()) syllable.text += ' ';
+            if (std::string_view(part.name()) == "text")
+                syllable.text +=
+                    plainText(std::string_view(part.text().get()).substr(0, longest));
+        }
         std::string_view const place = trimmed(lyric.child("syllabic").text().get());
         syllable.hyphen = !syllable.text.empty() && (place == "begin" || place == "middle");
         syllable.held = syllable.text.empty() && lyric.child("extend");

@@ -2,6 +2,7 @@
 
 #include "core/base/words.h"
 #include "core/files/abc/text.h"
+#include "core/files/musicxml/values.h"
 
 #include <algorithm>
 
@@ -47,7 +48,19 @@ Part* partNamed(std::vector<Part>& parts, std::string const& id)
     return found == parts.end() ? nullptr : &*found;
 }
 
-bool hasPitch(xml_node note) { return note.child("pitch") && !note.child("cue"); }
+bool hasPitch(xml_node note)
+{
+    bool const slash = std::string_view(note.child("notehead").text().get()) == "slash";
+    return note.child("pitch") && !note.child("cue") && !slash;
+}
+
+bool guides(xml_node direction)
+{
+    for (xml_node type : direction.children("direction-type"))
+        for (char const* const sign : {"rehearsal", "segno", "coda", "metronome"})
+            if (type.child(sign)) return true;
+    return wayOf(direction.child("sound")) || direction.child("sound").attribute("tempo");
+}
 
 bool begins(xml_node note) { return !note.child("chord") && !note.child("grace"); }
 
@@ -60,6 +73,9 @@ struct PartSurvey {
     std::map<int, std::map<std::string, VoiceCount>> staves; // voices by staff
     int harmonies = 0;
     int pitched = 0;
+    int inChords = 0; // of these, the further notes of chords
+    int sung = 0;
+    int guides = 0;             // directions of tempo, parts and jumps
     bool crossesStaves = false; // one voice at two places at once: its staves are apart
     bool beamed = false;
 };
@@ -98,6 +114,7 @@ PartSurvey surveyOf(Part const& part)
         for (xml_node child : measure.music.children()) {
             std::string_view const name = child.name();
             if (name == "harmony") ++survey.harmonies;
+            if (name == "direction" && guides(child)) ++survey.guides;
             if (name == "backup") clock.move(-child.child("duration").text().as_double());
             if (name == "forward") clock.move(child.child("duration").text().as_double());
             if (name != "note") continue;
@@ -108,9 +125,37 @@ PartSurvey surveyOf(Part const& part)
             VoiceCount& count = survey.staves[staffOf(child)][voiceOf(child)];
             if (count.notes++ == 0) count.order = ++order;
             ++survey.pitched;
+            if (child.child("chord")) ++survey.inChords;
+            if (child.child("lyric").child("text")) ++survey.sung;
         }
     }
     return survey;
+}
+
+bool accompanies(PartSurvey const& part)
+{
+    return part.staves.size() > 1 || 3 * part.inChords > part.pitched;
+}
+
+std::optional<std::size_t> tunePart(std::vector<PartSurvey> const& parts)
+{
+    auto const first = [&parts](auto const& fits) -> std::optional<std::size_t> {
+        auto const found = std::ranges::find_if(
+            parts, [&](PartSurvey const& s) { return s.pitched > 0 && fits(s); });
+        if (found == parts.end()) return std::nullopt;
+        return static_cast<std::size_t>(found - parts.begin());
+    };
+    auto const sung = [](PartSurvey const& s) { return s.sung > 0; };
+    auto const leads = [](PartSurvey const& s) { return !accompanies(s); };
+    auto const any = [](PartSurvey const&) { return true; };
+    auto const of = [&first](auto const& kind) {
+        auto const withChords =
+            first([&kind](PartSurvey const& s) { return kind(s) && s.harmonies > 0; });
+        return withChords ? withChords : first(kind);
+    };
+    if (auto const part = of(sung)) return part;
+    if (auto const part = of(leads)) return part;
+    return of(any);
 }
 
 std::string partLabel(Part const& part)
@@ -166,15 +211,15 @@ std::optional<TuneVoice> tuneVoiceOf(std::vector<Part> const& parts, Places cons
                                         surveys.begin());
     };
     TuneVoice tune;
-    tune.part = chosen([](PartSurvey const& s) { return s.pitched > 0 && s.harmonies > 0; });
-    if (tune.part == parts.size())
-        tune.part = chosen([](PartSurvey const& s) { return s.pitched > 0; });
-    if (tune.part == parts.size()) return std::nullopt;
+    auto const found = tunePart(surveys);
+    if (!found) return std::nullopt;
+    tune.part = *found;
     PartSurvey const& survey = surveys[tune.part];
     tune.harmonyPart = tune.part;
     if (survey.harmonies == 0)
         tune.harmonyPart = chosen([](PartSurvey const& s) { return s.harmonies > 0; });
     if (tune.harmonyPart == parts.size()) tune.harmonyPart = tune.part;
+    tune.guidePart = survey.guides == 0 && surveys.front().guides > 0 ? 0 : tune.part;
 
     tune.staff = survey.staves.begin()->first;
     auto const& voices = survey.staves.begin()->second;

@@ -47,6 +47,7 @@ std::string voiceOf(pugi::xml_node note); // "1" where the note does not say
 struct TuneVoice {
     std::size_t part = 0;
     std::size_t harmonyPart = 0;
+    std::size_t guidePart = 0; // which tempo, parts and jumps are read from
     int staff = 1;
     std::string voice = "1";
     bool mayCrossStaves = true; // its notes on other staves belong to it
@@ -54,9 +55,10 @@ struct TuneVoice {
     int staves = 1;             // of the part
 };
 
-// The first part with chord symbols that has pitched notes, else the first with notes; of that
-// its first staff with notes, and there the voice with most of them. What else there was is
-// said. None when no part has a pitched note.
+// Of the parts with words to sing, else of those that are not an accompaniment (on two staves,
+// or mostly chords), the first with chord symbols, else the first with notes; of that its first
+// staff with notes, and there the voice with most of them. Chord symbols are those of another
+// part where it has none. What else there was is said. None when no part has a pitched note.
 std::optional<TuneVoice> tuneVoiceOf(std::vector<Part> const& parts, Places const& places,
                                      Remarks& remarks);
 

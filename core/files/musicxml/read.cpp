@@ -96,6 +96,8 @@ void readIdentification(xml_node score, tune::Tune& tune)
         std::string_view const type = creator.attribute("type").as_string("composer");
         if (type == "composer") join(tune.composer, textOf(creator));
         if (type == "arranger") join(tune.arranger, textOf(creator));
+        if (type == "lyricist" || type == "poet" || type == "translator")
+            tune.notes.push_back(base::say("Words: {}", textOf(creator)));
     }
     if (xml_node const source = identification.child("source"))
         tune.source = wholeTextOf(source);
@@ -180,10 +182,13 @@ private:
         musicxml::MeasureReader reader(*voice, m_places, m_remarks);
         Part const& part = parts[voice->part];
         Part const& harmony = parts[voice->harmonyPart];
+        Part const& guide = parts[voice->guidePart];
         for (std::size_t i = 0; i < part.measures.size(); ++i) {
             bool const other = voice->harmonyPart != voice->part && i < harmony.measures.size();
+            bool const guided = voice->guidePart != voice->part && i < guide.measures.size();
             auto const problem =
-                reader.read(part.measures[i], other ? harmony.measures[i].music : xml_node());
+                reader.read(part.measures[i], other ? harmony.measures[i].music : xml_node(),
+                            guided ? guide.measures[i].music : xml_node());
             if (problem) return fault(*problem, part, i);
         }
         return finished(reader, score);
@@ -204,6 +209,7 @@ private:
         m_tune.meter = m_tune.bars.front().meter;
         settleOrder(m_tune);
         remarkOnJump(m_tune, m_remarks);
+        m_remarks.count();
         return std::move(m_tune);
     }
 

@@ -176,6 +176,7 @@ constexpr std::array marks{
     MarkElement{"accent", "articulations", "accent"},
     MarkElement{">", "articulations", "accent"},
     MarkElement{"emphasis", "articulations", "accent"},
+    MarkElement{"marcato", "articulations", "strong-accent"},
     MarkElement{"tenuto", "articulations", "tenuto"},
     MarkElement{"wedge", "articulations", "staccatissimo"},
     MarkElement{"breath", "articulations", "breath-mark"},
