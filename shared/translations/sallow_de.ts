@@ -3663,6 +3663,22 @@
         <source>Words: {}</source>
         <translation>Text: {}</translation>
     </message>
+    <message numerus="yes">
+        <source>the tempo changes {} times</source>
+        <translation><numerusform>das Tempo wechselt {}-mal</numerusform><numerusform>das Tempo wechselt {}-mal</numerusform></translation>
+    </message>
+    <message numerus="yes">
+        <source>{} syllables are sung where no note begins</source>
+        <translation><numerusform>{} Silbe wird gesungen, wo keine Note beginnt</numerusform><numerusform>{} Silben werden gesungen, wo keine Note beginnt</numerusform></translation>
+    </message>
+    <message>
+        <source>notes are printed an octave from where they sound</source>
+        <translation>Noten sind eine Oktave neben ihrem Klang gedruckt</translation>
+    </message>
+    <message>
+        <source>read as they sound</source>
+        <translation>so gelesen, wie sie klingen</translation>
+    </message>
 </context>
 <context>
     <name>shared</name>

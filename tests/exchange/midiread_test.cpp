@@ -152,3 +152,107 @@ TEST_CASE("Notes that are never switched off end with their track, and it is sai
     }));
     CHECK(tune::hasNotes(tune));
 }
+
+namespace {
+
+// A file of one track with crotchets C4 D4 E4 ... to so many bars of 4/4, and meta events.
+struct Meta {
+    std::int64_t tick = 0;
+    int type = 1;
+    std::string bytes;
+};
+std::string fileWith(int notes, std::vector<Meta> const& metas)
+{
+    std::string body;
+    auto const number = [](std::int64_t value) {
+        std::string out(1, static_cast<char>(value & 0x7F));
+        while (value >>= 7) out.insert(out.begin(), static_cast<char>((value & 0x7F) | 0x80));
+        return out;
+    };
+    std::int64_t at = 0;
+    auto const event = [&](std::int64_t tick, std::string const& bytes) {
+        body += number(tick - at) + bytes;
+        at = tick;
+    };
+    auto const metasAt = [&](std::int64_t tick) {
+        for (Meta const& one : metas)
+            if (one.tick == tick)
+                event(tick, std::string("\xFF") + static_cast<char>(one.type) +
+                                number(static_cast<std::int64_t>(one.bytes.size())) +
+                                one.bytes);
+    };
+    for (int i = 0; i < notes; ++i) {
+        std::int64_t const tick = std::int64_t{480} * i;
+        metasAt(tick);
+        auto const key = static_cast<char>(60 + 2 * (i % 3));
+        event(tick, std::string("\x90") + key + '\x50');
+        metasAt(tick + 240);
+        event(tick + 480, std::string("\x80") + key + '\x40');
+    }
+    event(at, std::string("\xFF\x2F\x00", 3));
+    auto const word = [](std::size_t value) {
+        std::string out;
+        for (int shift = 24; shift >= 0; shift -= 8)
+            out += static_cast<char>(value >> shift & 0xFF);
+        return out;
+    };
+    return std::string("MThd\0\0\0\6\0\0\0\1\1\xE0", 14) + "MTrk" + word(body.size()) + body;
+}
+
+bool isSaid(tune::Tune const& tune, std::string const& what)
+{
+    return std::ranges::any_of(tune.said, [&](tune::Remark const& r) {
+        return r.what.find(what) != std::string::npos;
+    });
+}
+
+} // namespace
+
+TEST_CASE("Words to sing in a MIDI file stand under their notes", "[midi][read]")
+{
+    // Standard MIDI File 1.0: a lyric event for each syllable (from memory).
+    auto const sung = [](std::vector<std::string> const& syllables) {
+        std::vector<Meta> metas;
+        for (std::size_t i = 0; i < syllables.size(); ++i)
+            metas.push_back({static_cast<std::int64_t>(480 * i), 5, syllables[i]});
+        std::string out;
+        for (tune::Bar const& bar : tuneIn(fileWith(8, metas)).bars)
+            for (tune::Note const& note : bar.notes)
+                for (tune::Syllable const& one : note.verses)
+                    out += one.text + (one.hyphen ? "-" : " ");
+        return out;
+    };
+    CHECK(sung({"O ", "ber", "ry ", "red\r"}) == "O ber-ry red ");
+    CHECK(sung({"O", "ber-", "ry", "red"}) == "O ber-ry red ");
+    CHECK(sung({"O", " ber", "ry", " red", "/deep"}) == "O ber-ry red deep ");
+    CHECK(isSaid(tuneIn(fileWith(4, {{0, 5, "la "}, {240, 5, "lo"}})),
+                 "1 syllable is sung where no note begins"));
+}
+
+TEST_CASE("Markers that count the alphabet up are parts and no chords", "[midi][read]")
+{
+    tune::Tune const parts =
+        tuneIn(fileWith(12, {{0, 6, "A"}, {1920, 6, "B"}, {3840, 6, "A"}}));
+    CHECK(parts.bars.at(0).part == "A");
+    CHECK(parts.bars.at(1).part == "B");
+    CHECK(parts.bars.at(2).part == "A");
+    CHECK_FALSE(tune::hasChords(parts));
+    tune::Tune const chords =
+        tuneIn(fileWith(12, {{0, 6, "A"}, {1920, 6, "E7"}, {3840, 6, "A"}}));
+    CHECK(tune::hasChords(chords));
+    CHECK(chords.bars.at(0).part.empty());
+}
+
+TEST_CASE("Keys that change in a MIDI file change in the tune, and tempos are said",
+          "[midi][read]")
+{
+    std::string const g("\x01\x00", 2);
+    std::string const eFlat("\xFD\x00", 2);
+    tune::Tune const tune = tuneIn(fileWith(8, {{0, 0x59, g},
+                                                {1920, 0x59, eFlat},
+                                                {0, 0x51, std::string("\x07\xA1\x20")},
+                                                {1920, 0x51, std::string("\x09\x27\xC0")}}));
+    CHECK(music::plain(tune.bars.at(0).key) == "G");
+    CHECK(music::plain(tune.bars.at(1).key) == "Eb");
+    CHECK(isSaid(tune, "the tempo changes 1 time"));
+}

@@ -516,6 +516,14 @@ TEST_CASE("A chord of a kind that is not known is read as it is printed", "[musi
     CHECK(chord("<kind/>") == "C@0 ");
     CHECK(chord("<kind text=\"maj7\">minor</kind>") == "Cm@0 ");
     CHECK(chord("<kind text=\"??\">other</kind>").empty());
+    auto const degree = [](char const* value) {
+        return std::string("<degree><degree-value>") + value +
+               "</degree-value><degree-alter>0</degree-alter><degree-type>add</degree-type>"
+               "</degree>";
+    };
+    CHECK(chord("<kind>major</kind>", degree("2")) == "Cadd9@0 ");
+    CHECK(chord("<kind>major</kind>", degree("4")) == "Cadd11@0 ");
+    CHECK(chord("<kind>major-11th</kind>") == "Cmaj9@0 ");
     CHECK(said(tuneIn(score(bar(symbol("<kind text=\"??\">other</kind>") + note("C", 4, "8")))),
                "the chord kind other is not known"));
     CHECK(said(

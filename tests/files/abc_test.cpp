@@ -626,6 +626,11 @@ TEST_CASE("A line of symbols has chords, words and marks for the notes above it"
     CHECK(isSaid(notes("C8|\ns:C D"), "a line s:"));
 }
 
+TEST_CASE("A repeat may close before an invisible bar line", "[abc]")
+{
+    CHECK(notes("C8|D8:[|]|]E8|").bars.at(1).repeatCloses);
+}
+
 TEST_CASE("A dotted tie is a tie and no staccato", "[abc]")
 {
     tune::Tune const tune = notes("C4.-C4|D8|");

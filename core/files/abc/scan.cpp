@@ -212,6 +212,7 @@ bool LineScanner::startsBar() const
     char const c = at();
     char const after = at(1);
     if (c == '|') return true;
+    if (c == ':' && after == '[' && at(2) == '|') return true;
     if (c == ':') return after == '|' || after == ':' || after == ']';
     return (c == '[' || c == '.') && after == '|';
 }

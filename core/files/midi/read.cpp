@@ -151,7 +151,7 @@ public:
         for (Sounding const& note : notes) put(note);
         for (tune::Bar& bar : m_tune.bars) finish(bar);
         if (m_tune.bars.size() == mostBars) return Fault{FaultCode::TuneTooLong, file, ""};
-        readChords();
+        readTexts();
         m_tune.bars = tidied(std::move(m_tune.bars), false, m_remarks);
         m_tune.key = m_tune.bars.front().key;
         m_tune.meter = m_tune.bars.front().meter;
@@ -163,9 +163,12 @@ private:
     void readHead()
     {
         if (!m_smf.tracks.empty()) m_tune.title = nameOf(m_smf.tracks.front());
-        m_key = music::keyOf(m_smf.sharps.value_or(0),
-                             m_smf.minor ? music::Mode::Aeolian : music::Mode::Ionian);
-        if (!m_smf.sharps)
+        if (m_smf.laterTempos > 0)
+            m_remarks.add({},
+                          base::sayCount(m_smf.laterTempos, "the tempo changes {} time",
+                                         "the tempo changes {} times"),
+                          base::said("the first tempo is used throughout"));
+        if (m_smf.keys.empty())
             m_remarks.add({}, base::said("the file has no key"),
                           base::said("notes are spelt as in C major"));
         if (m_smf.meters.empty())
@@ -227,6 +230,15 @@ private:
         return out;
     }
 
+    // The key signature in force; the first holds from the beginning.
+    music::Key keyAt(Rational at) const
+    {
+        SmfKey key = m_smf.keys.empty() ? SmfKey{} : m_smf.keys.front();
+        for (SmfKey const& next : m_smf.keys)
+            if (onGrid(next.at, m_smf.ticksACrotchet) <= at) key = next;
+        return music::keyOf(key.sharps, key.minor ? music::Mode::Aeolian : music::Mode::Ionian);
+    }
+
     // Bars by the meters, up to the end of the last note. A first meter that holds for less
     // than two bars and gives way to another is a pick-up.
     void layBars(Rational end)
@@ -243,7 +255,7 @@ private:
             if (pickUp) meter = {m_meters[1].beats, m_meters[1].unit};
             while (at < until && at < end && m_tune.bars.size() < mostBars) {
                 tune::Bar bar;
-                bar.key = m_key;
+                bar.key = keyAt(at);
                 bar.meter = meter;
                 Rational length = whole;
                 // The last bar is filled up; one before a new meter is as long as it lasts.
@@ -274,7 +286,7 @@ private:
             part.at = {from - start};
             part.length = {to - from};
             for (int key : note.keys)
-                part.pitches.push_back(music::spelt(key, music::signature(m_key)));
+                part.pitches.push_back(music::spelt(key, music::signature(bar.key)));
             part.tied = to < note.to;
             bar.notes.push_back(std::move(part));
         }
@@ -321,48 +333,161 @@ private:
         }
     }
 
-    // Texts of one kind are chord symbols when every one of them reads as such and more than
-    // one stands there.
-    void readChords()
+    // Markers that count the alphabet up are the names of parts; else texts of one kind are
+    // chord symbols when every one of them reads as such and more than one stands there; what
+    // is left of the words to sing is sung.
+    void readTexts()
     {
-        for (int type : {6, 1, 5}) {
-            std::vector<std::pair<std::int64_t, music::Chord>> chords;
-            bool all = true;
-            for (SmfContents::Track const& track : m_smf.tracks)
-                for (SmfText const& text : track.texts) {
-                    if (text.type != type) continue;
-                    auto const chord = music::chordFrom(plainText(text.text));
-                    all = all && chord;
-                    if (chord) chords.emplace_back(text.at, *chord);
-                }
-            if (!all || chords.size() < 2) continue;
-            std::stable_sort(chords.begin(), chords.end(),
-                             [](auto const& a, auto const& b) { return a.first < b.first; });
-            for (auto const& [tick, chord] : chords) addChord(tick, chord);
-            m_remarks.add({}, base::said("some texts in the file are chord symbols"),
-                          base::said("used as chords"));
+        bool const parts = areParts(textsOf(marker));
+        if (parts) readParts();
+        for (int const type : {marker, plainWords, lyric}) {
+            if (type == marker && parts) continue;
+            if (!readChords(textsOf(type))) continue;
+            if (type != lyric) readLyrics(textsOf(lyric));
             return;
         }
+        readLyrics(textsOf(lyric));
+    }
+
+    static constexpr int plainWords = 1;
+    static constexpr int lyric = 5;
+    static constexpr int marker = 6;
+
+    std::vector<SmfText> textsOf(int type) const
+    {
+        std::vector<SmfText> texts;
+        for (SmfContents::Track const& track : m_smf.tracks)
+            for (SmfText const& text : track.texts)
+                if (text.type == type) texts.push_back(text);
+        std::ranges::stable_sort(texts, {}, &SmfText::at);
+        return texts;
+    }
+
+    // A, B, C: each letter first comes when all before it have been.
+    static bool areParts(std::vector<SmfText> const& texts)
+    {
+        char next = 'A';
+        for (SmfText const& text : texts) {
+            std::string const name(trimmed(plainText(text.text)));
+            if (name.size() != 1 || name[0] < 'A' || name[0] > next) return false;
+            if (name[0] == next) ++next;
+        }
+        return next > 'B';
+    }
+
+    // Where a text stands: the bar and the place in it. None behind the last bar.
+    struct Spot {
+        std::size_t bar = 0;
+        Length at;
+    };
+    std::optional<Spot> spotOf(std::int64_t tick) const
+    {
+        Rational const at = onGrid(tick, m_smf.ticksACrotchet);
+        auto const behind = std::ranges::upper_bound(m_starts, at);
+        if (behind == m_starts.begin()) return std::nullopt;
+        auto const bar = static_cast<std::size_t>(behind - m_starts.begin()) - 1;
+        Spot const spot{bar, {at - m_starts[bar]}};
+        return spot.at < m_tune.bars[bar].length ? std::optional(spot) : std::nullopt;
+    }
+
+    void readParts()
+    {
+        for (SmfText const& text : textsOf(marker)) {
+            auto const spot = spotOf(text.at);
+            if (!spot) continue;
+            std::string const name(trimmed(plainText(text.text)));
+            tune::Bar& bar = m_tune.bars[spot->bar];
+            if (spot->at == Length{})
+                bar.part = name;
+            else
+                bar.annotations.push_back({spot->at, name});
+        }
+    }
+
+    // False where the texts are no chord symbols.
+    bool readChords(std::vector<SmfText> const& texts)
+    {
+        std::vector<std::pair<std::int64_t, music::Chord>> chords;
+        for (SmfText const& text : texts) {
+            auto const chord = music::chordFrom(plainText(text.text));
+            if (!chord) return false;
+            chords.emplace_back(text.at, *chord);
+        }
+        if (chords.size() < 2) return false;
+        for (auto const& [tick, chord] : chords) addChord(tick, chord);
+        m_remarks.add({}, base::said("some texts in the file are chord symbols"),
+                      base::said("used as chords"));
+        return true;
     }
 
     void addChord(std::int64_t tick, music::Chord const& chord)
     {
-        Rational const at = onGrid(tick, m_smf.ticksACrotchet);
-        for (std::size_t b = m_tune.bars.size(); b-- > 0;) {
-            if (m_starts[b] > at) continue;
-            tune::Bar& bar = m_tune.bars[b];
-            Length const inBar{at - m_starts[b]};
-            bool const taken = !bar.chords.empty() && bar.chords.back().at == inBar;
-            if (inBar < bar.length && !taken)
-                bar.chords.push_back({inBar, chord, music::plain(chord), std::nullopt});
-            return;
+        auto const spot = spotOf(tick);
+        if (!spot) return;
+        tune::Bar& bar = m_tune.bars[spot->bar];
+        bool const taken = !bar.chords.empty() && bar.chords.back().at == spot->at;
+        if (!taken) bar.chords.push_back({spot->at, chord, music::plain(chord), std::nullopt});
+    }
+
+    // A syllable that ends in a hyphen, or where any has a blank one that neither ends in a
+    // blank nor has one behind it, goes on with the next. Strokes and line ends part lines.
+    void readLyrics(std::vector<SmfText> const& texts)
+    {
+        struct Sung {
+            std::int64_t at = 0;
+            std::string text;
+            bool begins = false; // a word
+            bool ends = false;
+        };
+        std::vector<Sung> sung;
+        bool blanks = false;
+        for (SmfText const& text : texts) {
+            Sung one{text.at, plainText(text.text), false, false};
+            std::string_view const signs = " \r\n/\\";
+            one.begins =
+                !text.text.empty() && signs.find(text.text.front()) != std::string::npos;
+            one.ends = !text.text.empty() && signs.find(text.text.back()) != std::string::npos;
+            std::erase_if(one.text, [](char c) { return c == '/' || c == '\\'; });
+            one.text = std::string(trimmed(one.text));
+            blanks = blanks || one.begins || one.ends;
+            if (one.text.empty() && !sung.empty()) sung.back().ends = true;
+            if (!one.text.empty() && !one.text.starts_with('@')) sung.push_back(std::move(one));
         }
+        int homeless = 0;
+        for (std::size_t i = 0; i < sung.size(); ++i) {
+            tune::Syllable syllable{sung[i].text, false, false};
+            if (syllable.text.size() > 1 && syllable.text.ends_with('-')) {
+                syllable.text.pop_back();
+                syllable.hyphen = true;
+            } else if (blanks && i + 1 < sung.size()) {
+                syllable.hyphen = !sung[i].ends && !sung[i + 1].begins;
+            }
+            tune::Note* const note = noteAt(sung[i].at);
+            if (note == nullptr)
+                ++homeless;
+            else
+                note->verses = {std::move(syllable)};
+        }
+        if (homeless > 0)
+            m_remarks.add({},
+                          base::sayCount(homeless, "{} syllable is sung where no note begins",
+                                         "{} syllables are sung where no note begins"),
+                          base::said("left out"));
+    }
+
+    // The note that begins there, which may have been moved a little.
+    tune::Note* noteAt(std::int64_t tick)
+    {
+        auto const spot = spotOf(tick);
+        if (!spot) return nullptr;
+        for (tune::Note& note : m_tune.bars[spot->bar].notes)
+            if (note.at == spot->at && !note.pitches.empty()) return &note;
+        return nullptr;
     }
 
     SmfContents const& m_smf;
     tune::Tune m_tune;
     Remarks m_remarks{m_tune.said};
-    music::Key m_key;
     std::vector<SmfMeter> m_meters;
     std::vector<Rational> m_starts; // of the bars
     std::size_t m_reached = 0;      // the bar of the last note put

@@ -154,9 +154,13 @@ private:
         if (type == midi::endOfTrack) m_done = true;
         if (type >= 1 && type <= 7 && m_track.texts.size() < mostTexts)
             m_track.texts.push_back({m_tick, type, std::string(body.substr(0, 300))});
-        if (type == midi::setTempo && body.size() >= 3 && !m_contents.tempo) {
+        if (type == midi::setTempo && body.size() >= 3) {
             int const microseconds = byte(0) << 16 | byte(1) << 8 | byte(2);
-            if (microseconds > 0) m_contents.tempo = 60e6 / microseconds;
+            double const tempo = microseconds > 0 ? 60e6 / microseconds : 0;
+            if (tempo > 0 && !m_contents.tempo)
+                m_contents.tempo = tempo;
+            else if (tempo > 0 && tempo != *m_contents.tempo)
+                ++m_contents.laterTempos;
         }
         if (type == midi::timeSignature && body.size() >= 2) {
             bool const good = byte(0) >= 1 && byte(0) <= 64 && byte(1) <= 6;
@@ -165,12 +169,10 @@ private:
             else
                 m_contents.oddities.emplace_back(base::said("a time signature makes no sense"));
         }
-        if (type == midi::keySignature && body.size() >= 2 && !m_contents.sharps) {
+        if (type == midi::keySignature && body.size() >= 2) {
             int const sharps = byte(0) > 0x7F ? byte(0) - 256 : byte(0);
-            if (sharps >= -7 && sharps <= 7) {
-                m_contents.sharps = sharps;
-                m_contents.minor = byte(1) == 1;
-            }
+            if (sharps >= -7 && sharps <= 7)
+                m_contents.keys.push_back({m_tick, sharps, byte(1) == 1});
         }
         return true;
     }
@@ -238,8 +240,8 @@ Result<SmfContents> readSmf(std::string_view bytes, std::string const& file)
         }
         at = end;
     }
-    std::stable_sort(contents.meters.begin(), contents.meters.end(),
-                     [](SmfMeter const& a, SmfMeter const& b) { return a.at < b.at; });
+    std::ranges::stable_sort(contents.meters, {}, &SmfMeter::at);
+    std::ranges::stable_sort(contents.keys, {}, &SmfKey::at);
     return contents;
 }
 

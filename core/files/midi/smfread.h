@@ -27,6 +27,11 @@ struct SmfMeter {
     int beats = 4;
     int unit = 4;
 };
+struct SmfKey {
+    std::int64_t at = 0;
+    int sharps = 0; // flats negative
+    bool minor = false;
+};
 struct SmfContents {
     struct Track {
         std::vector<SmfNote> notes; // by their beginning
@@ -36,8 +41,8 @@ struct SmfContents {
     std::vector<Track> tracks;
     std::vector<SmfMeter> meters; // by time, of all tracks
     std::optional<double> tempo;  // the first, crotchets a minute
-    std::optional<int> sharps;    // of the first key signature, flats negative
-    bool minor = false;
+    int laterTempos = 0;          // that differ from the first
+    std::vector<SmfKey> keys;     // by time, of all tracks
     std::vector<std::string> oddities; // what was wrong and passed over
 };
 

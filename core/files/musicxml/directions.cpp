@@ -163,7 +163,12 @@ void MeasureReader::remarkOnDirection(xml_node node)
                 std::ranges::find(known, name) != known.end())
                 continue;
             bool const ends = std::string_view(part.attribute("type").value()) == "stop";
-            if (!ends)
+            if (name == "octave-shift" && !ends)
+                m_remarks.addOnce(
+                    m_places.of(part),
+                    base::said("notes are printed an octave from where they sound"),
+                    base::said("read as they sound"));
+            else if (!ends)
                 leaveOut(part,
                          base::say("the sign {} over or under the staff", shortened(name)));
         }

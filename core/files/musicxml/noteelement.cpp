@@ -274,8 +274,10 @@ void MeasureReader::leaveOut(xml_node node, std::string const& what)
 // kept, or what is done anyway, need no word.
 void MeasureReader::leaveOutSign(xml_node sign)
 {
-    constexpr std::array quiet{"wavy-line", "accidental-mark", "non-arpeggiate", "tied",
-                               "slur",      "tuplet",          "string",         "fret"};
+    constexpr std::array quiet{"wavy-line", "accidental-mark", "non-arpeggiate", "tied", "slur",
+                               "tuplet", "string", "fret",
+                               // groups that hold no sign
+                               "ornaments", "technical", "articulations", "dynamics"};
     std::string_view const name = sign.name();
     if (std::ranges::find(quiet, name) != quiet.end() || name.empty()) return;
     leaveOut(sign, base::say("the sign {} at a note", shortened(name)));

@@ -71,6 +71,7 @@ constexpr std::array kinds{
     KindRow{"11", "dominant-11th", ""},
     KindRow{"13", "dominant-13th", ""},
     KindRow{"maj13", "major-13th", ""},
+    KindRow{"maj9", "major-11th", ""},
     KindRow{"13b9", "dominant-13th", "9b"},
 };
 
@@ -156,7 +157,11 @@ void apply(Degree const& degree, Tones& tones)
     } else {
         // An altered tone that is not there is one added.
         constexpr int seventh = 7;
-        tones.emplace_back(degree.value, degree.alter - (degree.value == seventh ? 1 : 0));
+        bool const third =
+            std::ranges::any_of(tones, [](auto const& tone) { return tone.first == 3; });
+        bool const low = third && (degree.value == 2 || degree.value == 4);
+        int const value = degree.value + (low ? seventh : 0); // a second is a ninth
+        tones.emplace_back(value, degree.alter - (value == seventh ? 1 : 0));
     }
 }
 
