@@ -3679,6 +3679,10 @@
         <source>read as they sound</source>
         <translation>so gelesen, wie sie klingen</translation>
     </message>
+    <message>
+        <source>a slur ends that has not begun</source>
+        <translation>ein Bogen endet, der nicht begonnen hat</translation>
+    </message>
 </context>
 <context>
     <name>shared</name>

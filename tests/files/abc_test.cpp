@@ -631,6 +631,21 @@ TEST_CASE("A repeat may close before an invisible bar line", "[abc]")
     CHECK(notes("C8|D8:[|]|]E8|").bars.at(1).repeatCloses);
 }
 
+TEST_CASE("A slur that begins and ends on one note, or never began, is no slur of the tune",
+          "[abc]")
+{
+    auto const slurs = [](tune::Tune const& tune) {
+        std::string out;
+        for (tune::Note const& n : tune.bars[0].notes)
+            out += std::to_string(n.slursOpen) + std::to_string(n.slursClose) + ' ';
+        return out;
+    };
+    CHECK(slurs(notes("({d}c)d e2 f4|")) == "00 00 00 00 ");
+    CHECK(slurs(notes("(c(d)e2) f4|")) == "10 00 01 00 ");
+    CHECK(slurs(notes("cd) (e2 f4)|")) == "00 00 10 01 ");
+    CHECK(isSaid(notes("cd) e2 f4)|"), "a slur ends that has not begun (2 times)"));
+}
+
 TEST_CASE("A dotted tie is a tie and no staccato", "[abc]")
 {
     tune::Tune const tune = notes("C4.-C4|D8|");

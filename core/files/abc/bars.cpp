@@ -208,13 +208,25 @@ AbcOutcome AbcBars::on(sign::Tie const&, Place place)
     return std::nullopt;
 }
 
-AbcOutcome AbcBars::on(sign::Slur const& sign, Place)
+// A slur round a note and its grace notes begins and ends on the note: no slur of the tune.
+AbcOutcome AbcBars::on(sign::Slur const& sign, Place place)
 {
     constexpr int most = 8; // at one note
-    if (sign.opens)
+    if (sign.opens) {
         m_slursOpened = std::min(m_slursOpened + 1, most);
-    else if (tune::Note* note = lastNote(); note != nullptr && note->slursClose < most)
+        return std::nullopt;
+    }
+    tune::Note* const note = lastNote();
+    if (note != nullptr && note->slursOpen > 0) {
+        --note->slursOpen;
+        --m_slursNow;
+    } else if (note == nullptr || m_slursNow == 0) {
+        m_remarks.addOnce(place, base::said("a slur ends that has not begun"),
+                          base::said("left out"));
+    } else if (note->slursClose < most) {
         ++note->slursClose;
+        --m_slursNow;
+    }
     return std::nullopt;
 }
 
@@ -360,6 +372,7 @@ AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
     note.graces = std::exchange(m_graces, {});
     note.marks = std::exchange(m_marks, {});
     note.slursOpen = std::exchange(m_slursOpened, 0);
+    m_slursNow += note.slursOpen;
     if (!note.pitches.empty()) m_sung.push_back({m_bars.size(), m_bar.notes.size()});
     m_bar.length = m_bar.length + note.length;
     m_bar.notes.push_back(std::move(note));

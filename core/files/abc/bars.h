@@ -125,6 +125,7 @@ private:
     std::vector<music::Pitch> m_graces;
     std::vector<std::string> m_marks;
     int m_slursOpened = 0; // for the next note
+    int m_slursNow = 0;    // open after the last note
     tune::Place m_chordPlace; // of the last chord symbol
 
     std::vector<NotePlace> m_sung; // notes of the line, without rests
