@@ -278,6 +278,25 @@ TEST_CASE("A tune without chords is saved with those that were found", "[documen
     CHECK(proposal::propose(again->brief));
 }
 
+TEST_CASE("Who typed a tune, and its history, stay when its notes are changed", "[document]")
+{
+    std::string const head = "B:A book\nH:It was heard\n+:by the weir\nZ:typed by a friend\n";
+    SavedWork work = example();
+    work.abc = "X:4\nT:The Sluice\n" + head + "M:3/4\nL:1/4\nK:G\nGBd|ceg|fed|g3|]\n";
+    work.brief.tune = *readAbc(work.abc, abcTunes(work.abc)->front(), "test");
+    work.brief.tune.bars[0].notes[0].pitches[0].octave += 1;
+    auto const again = readDocument(documentText(work, shelf()), shelf(), "a.sallow");
+    REQUIRE(again);
+    CHECK(again->abc.find(head) != std::string::npos);
+    CHECK(again->brief.tune.bars[0].notes[0].pitches ==
+          work.brief.tune.bars[0].notes[0].pitches);
+    SavedWork twice = *again;
+    twice.brief.tune.bars[1].notes[0].pitches[0].octave += 1;
+    std::string const text = readDocument(documentText(twice, shelf()), shelf(), "b")->abc;
+    CHECK(text.find(head) != std::string::npos);
+    CHECK(text.find("Z:") == text.rfind("Z:"));
+}
+
 TEST_CASE("Decisions at random about tunes at random are saved and read back the same",
           "[document][random]")
 {

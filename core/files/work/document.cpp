@@ -3,6 +3,7 @@
 #include "core/base/named.h"
 #include "core/base/words.h"
 #include "core/files/abc/read.h"
+#include "core/files/abc/text.h"
 #include "core/files/abc/write.h"
 #include "core/files/jsonreading.h"
 #include "core/files/tables/patternfile.h"
@@ -383,6 +384,25 @@ tune::Tune musicOf(tune::Tune tune)
     return tune;
 }
 
+// Lines of a tune's head that a Tune has no place for: area, book, discography, file, group,
+// history, who typed it (ABC 2.1, section 3.1).
+std::string unusedHeadOf(std::string const& abc)
+{
+    std::string out;
+    bool goesOn = false; // the line before is one of them, and +: lines belong to it
+    Lines lines(abc);
+    while (auto const line = lines.next()) {
+        if (line->starts_with("K:")) break;
+        bool const field = line->size() > 1 && (*line)[1] == ':';
+        bool const more = line->starts_with("+:");
+        goesOn = field && (more ? goesOn
+                                : std::string_view("ABDFGHZ").find(line->front()) !=
+                                      std::string_view::npos);
+        if (goesOn) out += std::string(*line) + '\n';
+    }
+    return out;
+}
+
 // The tune's own lines as long as they have its music; else what they have become. A chord
 // would cut the note in whose midst it stands.
 std::string abcText(SavedWork const& work)
@@ -391,7 +411,10 @@ std::string abcText(SavedWork const& work)
     if (written && musicOf(*written) == musicOf(work.brief.tune)) return work.abc;
     tune::Tune bare = work.brief.tune;
     for (tune::Bar& bar : bare.bars) bar.chords.clear();
-    return abcOfTune(bare);
+    std::string abc = abcOfTune(bare);
+    if (std::size_t const meter = abc.find("\nM:"); meter != std::string::npos)
+        abc.insert(meter + 1, unusedHeadOf(work.abc));
+    return abc;
 }
 
 struct WordsRow {
