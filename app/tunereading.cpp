@@ -127,6 +127,15 @@ bool liesIn(std::string const& file, std::string const& folder)
 
 } // namespace
 
+collection::FileEntry entryOfBook(std::string const& path, Book const& book)
+{
+    FileEntry file;
+    file.path = path;
+    file.arrangement = hasEnding(path, ".sallow");
+    file.tunes = entriesOf(book);
+    return file;
+}
+
 std::vector<std::string> troublesOf(std::vector<FileEntry> const& files)
 {
     std::vector<std::string> out;

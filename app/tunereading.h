@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/input.h"
 #include "core/collection/entry.h"
 #include "core/files/tables/tables.h"
 
@@ -28,6 +29,9 @@ struct Gathered {
 Gathered gathered(std::vector<std::string> const& folders,
                   std::vector<collection::FileEntry> const& known, files::Tables const& tables,
                   std::function<bool(Gathered const&, int done, int all)> const& goesOn);
+
+// A file that is open already.
+collection::FileEntry entryOfBook(std::string const& path, Book const& book);
 
 // A sentence for each file and tune that cannot be read.
 std::vector<std::string> troublesOf(std::vector<collection::FileEntry> const& files);

@@ -60,6 +60,16 @@ struct HandoutOptions {
     std::string key = "G";
 };
 
+// What tunes are looked for; what is empty narrows nothing.
+struct FindOptions {
+    std::string words;
+    std::string kind;
+    std::string key;
+    std::string meter;
+    std::string notes;
+    std::string arranged; // yes or no
+};
+
 // One call of the program as its words say it. A verb reads what its groups of options fill; the
 // rest is as it is without a word about it.
 struct Call {
@@ -77,6 +87,7 @@ struct Call {
     BatchOptions batch;
     PictureOptions picture;
     HandoutOptions handout;
+    FindOptions find;
 };
 
 } // namespace app

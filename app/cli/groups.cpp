@@ -30,6 +30,30 @@ Options batchInput(Call& call)
 
 Options checkInput(Call& call) { return {{"FILE", &call.input, readable, needed}}; }
 
+Options tunesInput(Call& call)
+{
+    return {
+        {"IN", &call.input,
+         "a tunebook, or a folder of ABC, MusicXML, MIDI and .sallow files with its subfolders",
+         needed}};
+}
+
+Options findOptions(Call& call)
+{
+    FindOptions& o = call.find;
+    return {
+        {"--words", &o.words,
+         "only tunes that have these words in title, kind, key, time signature or file name"},
+        {"--kind", &o.kind, "only tunes of this kind, such as jig or waltz"},
+        {"--key", &o.key, "only tunes in this key, such as G or Ador"},
+        {"--meter", &o.meter, "only tunes in this time signature, such as 6/8"},
+        {"--notes", &o.notes,
+         "only tunes that begin with these notes, in any key, the most alike first: letters, "
+         "as in 'g a b d', or degrees, as in '1 2 3 5'"},
+        {"--arranged", &o.arranged,
+         "only tunes that are arranged already, or are not: yes or no", oneOf({"yes", "no"})}};
+}
+
 Options anyOutputs(Call& call)
 {
     return {{"-o,--output", &call.outputs,

@@ -10,6 +10,8 @@ namespace app {
 cli::Options tuneInput(Call& call);
 cli::Options batchInput(Call& call);
 cli::Options checkInput(Call& call);
+cli::Options tunesInput(Call& call);
+cli::Options findOptions(Call& call);
 cli::Options anyOutputs(Call& call);
 cli::Options pageOutputs(Call& call);
 cli::Options latticeOutput(Call& call);

@@ -71,9 +71,10 @@ std::span<Verb const> verbs()
          {checkInput, asJson},
          check},
         {"tunes",
-         "list the tunes of a tunebook: title, kind, key, time signature, bars, and whether it "
-         "has chords",
-         {checkInput},
+         "list the tunes of a tunebook or a folder, or find some of them: title, kind, key, "
+         "time "
+         "signature, bars, and whether they have chords and are arranged",
+         {tunesInput, findOptions, asJson},
          tunes},
     };
     return table;

@@ -3683,6 +3683,58 @@
         <source>a slur ends that has not begun</source>
         <translation>ein Bogen endet, der nicht begonnen hat</translation>
     </message>
+    <message>
+        <source>this is not a key; write one such as G, Em or Ador</source>
+        <translation>das ist keine Tonart; schreiben Sie eine wie G, Em oder Ador</translation>
+    </message>
+    <message>
+        <source>this is not a time signature; write one such as 6/8</source>
+        <translation>das ist keine Taktart; schreiben Sie eine wie 6/8</translation>
+    </message>
+    <message>
+        <source>these are not notes; write letters, such as g a b d, or degrees, such as 1 2 3 5</source>
+        <translation>das sind keine Noten; schreiben Sie Buchstaben wie g a b d oder Stufen wie 1 2 3 5</translation>
+    </message>
+    <message>
+        <source>an arrangement</source>
+        <translation>ein Arrangement</translation>
+    </message>
+    <message>
+        <source>arranged: {}</source>
+        <translation>arrangiert: {}</translation>
+    </message>
+    <message>
+        <source>a tunebook, or a folder of ABC, MusicXML, MIDI and .sallow files with its subfolders</source>
+        <translation>eine Stückesammlung oder ein Ordner mit ABC-, MusicXML-, MIDI- und .sallow-Dateien samt Unterordnern</translation>
+    </message>
+    <message>
+        <source>list the tunes of a tunebook or a folder, or find some of them: title, kind, key, time signature, bars, and whether they have chords and are arranged</source>
+        <translation>die Stücke einer Sammlung oder eines Ordners aufzählen oder einige davon finden: Titel, Art, Tonart, Taktart, Takte, und ob sie Akkorde haben und arrangiert sind</translation>
+    </message>
+    <message>
+        <source>only tunes that have these words in title, kind, key, time signature or file name</source>
+        <translation>nur Stücke, die diese Wörter in Titel, Art, Tonart, Taktart oder Dateinamen haben</translation>
+    </message>
+    <message>
+        <source>only tunes of this kind, such as jig or waltz</source>
+        <translation>nur Stücke dieser Art, etwa jig oder waltz</translation>
+    </message>
+    <message>
+        <source>only tunes in this key, such as G or Ador</source>
+        <translation>nur Stücke in dieser Tonart, etwa G oder Ador</translation>
+    </message>
+    <message>
+        <source>only tunes in this time signature, such as 6/8</source>
+        <translation>nur Stücke in dieser Taktart, etwa 6/8</translation>
+    </message>
+    <message>
+        <source>only tunes that begin with these notes, in any key, the most alike first: letters, as in &apos;g a b d&apos;, or degrees, as in &apos;1 2 3 5&apos;</source>
+        <translation>nur Stücke, die mit diesen Noten beginnen, in jeder Tonart, die ähnlichsten zuerst: Buchstaben wie in &apos;g a b d&apos; oder Stufen wie in &apos;1 2 3 5&apos;</translation>
+    </message>
+    <message>
+        <source>only tunes that are arranged already, or are not: yes or no</source>
+        <translation>nur Stücke, die schon arrangiert sind oder es nicht sind: yes oder no</translation>
+    </message>
 </context>
 <context>
     <name>shared</name>
@@ -8806,10 +8858,6 @@ sallow BEFEHL --help sagt jeweils mehr; --language en sagt es auf Englisch.
     <message>
         <source>read a file and report every problem in it; save nothing</source>
         <translation>eine Datei lesen und jedes Problem darin melden; nichts speichern</translation>
-    </message>
-    <message>
-        <source>list the tunes of a tunebook: title, kind, key, time signature, bars, and whether it has chords</source>
-        <translation>die Stücke einer Sammlung auflisten: Titel, Art, Tonart, Taktart, Takte und ob es Akkorde hat</translation>
     </message>
     <message>
         <source>Open a tune</source>

@@ -161,3 +161,42 @@ TEST_CASE("A tunebook is listed with what can be read and what cannot", "[tunes]
         CHECK(list.out.find(word) != std::string::npos);
     }
 }
+
+TEST_CASE("A folder's tunes are found by words, kind, key, meter, first notes and arrangement",
+          "[tunes]")
+{
+    Folder folder;
+    folder.file("a.abc", "X:1\nT:The Weir\nR:jig\nM:6/8\nL:1/8\nK:Ador\nE|ABc cBA|G3 G3|]\n\n"
+                         "X:2\nT:The Ford\nM:3/4\nL:1/4\nK:D\ndfa|gbg|\"A7\"ece|d3|]\n");
+    folder.file("b.abc", "X:1\nT:The Mill\nR:Jig\nM:6/8\nL:1/8\nK:G\nGBd gdB|cea c'ae|]\n");
+    auto const titles = [&](std::string const& options) {
+        Outcome const list = sallow("tunes " + folder.at("") + ' ' + options);
+        CHECK(list.status == 0);
+        std::string out;
+        for (char const* title : {"Weir", "Ford", "Mill"})
+            if (list.out.find(title) != std::string::npos) out += std::string(title) + ' ';
+        return out;
+    };
+    CHECK(titles("") == "Weir Ford Mill ");
+    CHECK(titles("--words 'the we'") == "Weir ");
+    CHECK(titles("--kind JIG") == "Weir Mill ");
+    CHECK(titles("--key Ador") == "Weir ");
+    CHECK(titles("--meter 3/4") == "Ford ");
+    CHECK(titles("--kind jig --key G") == "Mill ");
+    // C E G c in any key: the waltz in D and the jig in G begin so; the octave does not count.
+    CHECK(titles("--notes 'f a c f'") == "Mill ");
+    CHECK(titles("--notes '1 3 5 4'") == "Ford ");
+    CHECK(titles("--arranged yes").empty());
+    REQUIRE(sallow("arrange " + folder.at("b.abc") + " -o " + folder.at("b.sallow")).status ==
+            0);
+    CHECK(titles("--arranged yes") == "Mill ");
+    CHECK(titles("--arranged no") == "Weir Ford ");
+    Outcome const json = sallow("tunes " + folder.at("") + " --words ford --json");
+    CHECK(json.out.find("\"title\":\"The Ford\"") != std::string::npos);
+    CHECK(json.out.find("\"meter\":\"3/4\"") != std::string::npos);
+    CHECK(json.out.find("\"arranged\":null") != std::string::npos);
+    CHECK(lines(json.out) == 1);
+    Outcome const off = sallow("tunes " + folder.at("") + " --notes '!!'");
+    CHECK(off.status == 2);
+    CHECK(off.said.find("these are not notes") != std::string::npos);
+}

@@ -274,3 +274,14 @@ TEST_CASE("Each option of check changes what it should", "[options]")
 {
     tryAll("check", "BOOK");
 }
+
+TEST_CASE("Each option of tunes changes what it should and refuses what it should", "[options]")
+{
+    tryAll("tunes", "BOOK",
+           {{"--words", "--words mill", ""},
+            {"--kind", "--kind reel", ""},
+            {"--key", "--key D", "--key H"},
+            {"--meter", "--meter 6/8", "--meter odd"},
+            {"--notes", "--notes '5 1 3 5'", "--notes x!"},
+            {"--arranged", "--arranged yes", "--arranged odd"}});
+}
