@@ -17,10 +17,22 @@ Occurrence occurrenceIn(tune::Playing const& playing, std::size_t bar, music::Le
     return {static_cast<int>(bar), played.pass, played.at + at};
 }
 
+// The tune comes to rest on a note of the tonic chord as this chord begins, and holds it to the
+// end.
+bool comesToRestOn(Position const& last, music::Chord const& tonic, tune::Tune const& tune)
+{
+    auto const& notes = tune.bars[static_cast<std::size_t>(last.bar)].notes;
+    return std::ranges::any_of(notes, [&](tune::Note const& note) {
+        return note.at == last.at && note.length >= last.span && !note.pitches.empty() &&
+               music::contains(tonic, music::midi(note.pitches.back()) % 12);
+    });
+}
+
 // What follows the last chord on the tonic, where it is there to lead back; and the tonic chord
 // itself, where the end says it twice: it is struck once and rings on.
-void dropTurnRound(std::vector<Position>& ends, music::Key key)
+void dropTurnRound(std::vector<Position>& ends, tune::Tune const& tune)
 {
+    music::Key const key = tune.key;
     auto const onTonic = [key](Position const& p) {
         return music::pitchClass(p.chord.root) == music::pitchClass(key.tonic);
     };
@@ -28,6 +40,8 @@ void dropTurnRound(std::vector<Position>& ends, music::Key key)
     if (tonic == ends.rend()) return;
     while (std::next(tonic) != ends.rend() && std::next(tonic)->chord == tonic->chord) ++tonic;
     if (tonic == ends.rbegin()) return;
+    if (ends.back().chord != tonic->chord && comesToRestOn(ends.back(), tonic->chord, tune))
+        return;
     music::Length const end = ends.back().at + ends.back().span;
     tonic->span = end - tonic->at;
     ends.erase(tonic.base(), ends.end());
@@ -80,7 +94,7 @@ std::vector<Position> withEndApart(std::vector<Position> positions, tune::Tune c
         ends.front().played = {*here};
         played.erase(here);
     }
-    dropTurnRound(ends, tune.key);
+    dropTurnRound(ends, tune);
     positions.insert(positions.begin() + static_cast<std::ptrdiff_t>(after), ends.begin(),
                      ends.end());
     std::erase_if(positions, [](Position const& p) { return p.played.empty(); });

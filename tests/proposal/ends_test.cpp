@@ -36,6 +36,20 @@ TEST_CASE("The tune's last chord is a position of its own, and what leads back i
     CHECK(when.at + last.position.span == music::Moment{p.arrangement.playing.total.wholes});
 }
 
+TEST_CASE("A last chord on which the tune comes to rest is no chord that leads back", "[ends]")
+{
+    // Common practice, no source: what leads back stands under a rest or notes that go on.
+    auto const endsOn = [](std::string const& lastBar) {
+        std::string const jig = "X:1\nT:A jig of no place\nM:6/8\nL:1/8\nK:Em\n"
+                                "|:\"Em\"E2G BGE|\"C\"c2G \"D\"A2F|\"Em\"E2G BAG|" +
+                                lastBar + ":|\n";
+        return music::plain(lastOf(scenario::proposed(scenario::briefFor(jig))).position.chord);
+    };
+    CHECK(endsOn("\"Em\"G2E \"G\"G3") == "G");
+    CHECK(endsOn("\"Em\"E3 \"D\"zDF") == "Em");
+    CHECK(endsOn("\"Em\"E3 \"D\"A3") == "Em"); // no note of the tonic chord
+}
+
 TEST_CASE("A waltz in a sure mode ends on a chord that is rolled or has its third", "[ends]")
 {
     // Common practice, no source.

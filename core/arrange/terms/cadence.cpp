@@ -132,13 +132,14 @@ Points cadence(View const& view, Laid const& laid)
     Taste::Cadence const& taste = view.taste->cadence;
     Points sum = taste.rests;
     bool const ends = view.close == Close::Tune;
+    auto const level = static_cast<std::size_t>(view.level->number - 1);
     if (ends && isSlow(view) && !laid.rests()) return endsSlowly(view, laid) + breath;
     if (!laid.rests())
         sum = colourOf(taste, laid) + movement(taste, laid) + highBass(taste, laid) +
               (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
               (onOwnBass(view, laid) ? 0 : taste.inverted) +
               (hasOctave(laid) ? 0 : taste.noOctave) + (strikesOn(laid) ? taste.block : 0) +
-              (ends && laid.voicing.rolled ? taste.rollsDance : 0);
+              (ends && laid.voicing.rolled ? taste.rollsDance[level] : 0);
     double const share = view.close == Close::Tune ? 1.0 : taste.partShare;
     return std::lround(share * static_cast<double>(sum)) + breath;
 }

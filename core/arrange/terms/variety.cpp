@@ -35,7 +35,9 @@ Points variety(Neighbours const& n, Laid const& before, Laid const& after)
     bool const sameShape = before.voicing.pattern == after.voicing.pattern;
     Points changed = (samePulse ? 0 : taste.otherPulse[seam]) +
                      (sameRhythm ? 0 : taste.otherRhythm[seam]);
-    if (n.sameBar && sameSpan && !(sameShape && sameRhythm)) changed += taste.inBar;
+    // Over a named bass the shape is another by necessity.
+    bool const asBuilt = n.before->chord.slash == n.after->chord.slash;
+    if (n.sameBar && sameSpan && asBuilt && !(sameShape && sameRhythm)) changed += taste.inBar;
     if (!sameShape) changed += (sameFamily(before, after) ? taste.varies : taste.changes)[seam];
     Points kept = 0;
     if (sameShape) {
