@@ -2,6 +2,8 @@
 
 #include "core/tune/tune.h"
 
+#include <string_view>
+
 namespace tune {
 
 // Where a chord comes from: the file, the chord finder, or the arranger.
@@ -11,19 +13,9 @@ enum class ChordOrigin { Written, Found, Set };
 inline constexpr std::string_view foundWord = "found";
 inline constexpr std::string_view setWord = "set";
 
-inline ChordOrigin originOf(ChordMark const& mark)
-{
-    if (mark.written == foundWord) return ChordOrigin::Found;
-    return mark.written == setWord ? ChordOrigin::Set : ChordOrigin::Written;
-}
+ChordOrigin originOf(ChordMark const& mark);
 
 // A mark that no file has spelt; or, of origin Written, spelt plainly.
-inline ChordMark chordMark(music::Length at, music::Chord chord, ChordOrigin origin)
-{
-    std::string written = origin == ChordOrigin::Found ? std::string(foundWord)
-                          : origin == ChordOrigin::Set ? std::string(setWord)
-                                                       : plain(chord);
-    return {at, std::move(chord), std::move(written), std::nullopt};
-}
+ChordMark chordMark(music::Length at, music::Chord chord, ChordOrigin origin);
 
 } // namespace tune
