@@ -17,32 +17,48 @@ Occurrence occurrenceIn(tune::Playing const& playing, std::size_t bar, music::Le
     return {static_cast<int>(bar), played.pass, played.at + at};
 }
 
+// How long the tune has notes that are no tone of the chord, from this place of the bar on.
+music::Length foreignTo(music::Chord const& chord, tune::Bar const& bar, music::Length from)
+{
+    music::Length sum;
+    for (tune::Note const& note : bar.notes)
+        if (note.at >= from && !note.pitches.empty() &&
+            !music::contains(chord, music::midi(note.pitches.back()) % 12))
+            sum = sum + note.length;
+    return sum;
+}
+
 // The tune comes to rest on a note of the tonic chord as this chord begins, and holds it to the
 // end.
-bool comesToRestOn(Position const& last, music::Chord const& tonic, tune::Tune const& tune)
+bool comesToRestOn(Position const& last, music::Chord const& tonic, tune::Bar const& bar)
 {
-    auto const& notes = tune.bars[static_cast<std::size_t>(last.bar)].notes;
-    return std::ranges::any_of(notes, [&](tune::Note const& note) {
+    return std::ranges::any_of(bar.notes, [&](tune::Note const& note) {
         return note.at == last.at && note.length >= last.span && !note.pitches.empty() &&
                music::contains(tonic, music::midi(note.pitches.back()) % 12);
     });
 }
 
 // What follows the last chord on the tonic, where it is there to lead back; and the tonic chord
-// itself, where the end says it twice: it is struck once and rings on.
+// itself, where the end says it twice: it is struck once and rings on. Where the tune rests on
+// the last chord, or goes on for a beat with notes that the tonic would rub, nothing is
+// dropped.
 void dropTurnRound(std::vector<Position>& ends, tune::Tune const& tune)
 {
-    music::Key const key = tune.key;
-    auto const onTonic = [key](Position const& p) {
-        return music::pitchClass(p.chord.root) == music::pitchClass(key.tonic);
+    auto const onTonic = [&tune](Position const& p) {
+        return music::pitchClass(p.chord.root) == music::pitchClass(tune.key.tonic);
     };
     auto tonic = std::find_if(ends.rbegin(), ends.rend(), onTonic);
     if (tonic == ends.rend()) return;
+    Position const& last = ends.back();
+    tune::Bar const& bar = tune.bars[static_cast<std::size_t>(last.bar)];
+    if (tonic != ends.rbegin()) {
+        if (comesToRestOn(last, tonic->chord, bar)) return;
+        if (foreignTo(tonic->chord, bar, std::prev(tonic)->at) >= music::beatLength(bar.meter))
+            return;
+    }
     while (std::next(tonic) != ends.rend() && std::next(tonic)->chord == tonic->chord) ++tonic;
     if (tonic == ends.rbegin()) return;
-    if (ends.back().chord != tonic->chord && comesToRestOn(ends.back(), tonic->chord, tune))
-        return;
-    music::Length const end = ends.back().at + ends.back().span;
+    music::Length const end = last.at + last.span;
     tonic->span = end - tonic->at;
     ends.erase(tonic.base(), ends.end());
 }

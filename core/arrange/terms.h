@@ -59,8 +59,8 @@ Points collision(View const& view, Laid const& laid);
 // averaged over its time [hk78, trade-5].
 Points mud(View const& view, Laid const& laid);
 
-// The rhythm against the meter: the first beat is there, no strong beat stays empty in both
-// hands [trade-4].
+// The rhythm against the meter: the first beat is there, no strong beat stays empty in // hands
+// [trade-4]. The last chord of an air or a waltz may ring through [music-7].
 Points meterFit(View const& view, Laid const& laid);
 
 // The left hand against the tune's activity: plain where the tune is busy, moving where it
@@ -73,6 +73,9 @@ double tuneNotesABeat(View const& view, PassView const& pass);
 // The levers: each string that would have to be turned to sound what the chord asks of it, or
 // cannot be; and notes so close to a flip of the left hand that it has to hurry [trade-3.6].
 Points levers(View const& view, Laid const& laid);
+
+// An air or a waltz, which come to their end slowly.
+bool isSlow(View const& view);
 
 // How plainly the last position of a part or of the tune closes: 1-5-8, 1-8 or a roll; few
 // notes, no open sixths or ninths, no block that strikes on [trade-4]; on its own bass. And the

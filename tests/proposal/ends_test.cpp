@@ -47,7 +47,8 @@ TEST_CASE("A last chord on which the tune comes to rest is no chord that leads b
     };
     CHECK(endsOn("\"Em\"G2E \"G\"G3") == "G");
     CHECK(endsOn("\"Em\"E3 \"D\"zDF") == "Em");
-    CHECK(endsOn("\"Em\"E3 \"D\"A3") == "Em"); // no note of the tonic chord
+    CHECK(endsOn("\"Em\"E3 \"D\"A2z") == "Em");
+    CHECK(endsOn("\"Em\"E3 \"D\"AFD") == "D"); // a beat of notes that rub E minor
 }
 
 TEST_CASE("A waltz in a sure mode ends on a chord that is rolled or has its third", "[ends]")
@@ -61,6 +62,17 @@ TEST_CASE("A waltz in a sure mode ends on a chord that is rolled or has its thir
     });
     CHECK((last.rolled || third));
     CHECK(last.notes.front().at == last.notes.back().at); // one stroke
+}
+
+TEST_CASE("An air in four beats ends on one stroke that rings through the bar", "[ends]")
+{
+    // Common practice, no source.
+    std::string const air = "X:1\nT:An air of no place\nR:air\nM:4/4\nL:1/4\nQ:1/4=60\nK:G\n"
+                            "\"G\"G2 B2|\"C\"c2 e2|\"D\"d A F D|\"G\"G4|]\n";
+    arrange::Voicing const& last = lastOf(scenario::proposed(scenario::briefFor(air))).voicing;
+    REQUIRE_FALSE(last.notes.empty());
+    CHECK(last.rolled);
+    CHECK(last.notes.front().at == last.notes.back().at);
 }
 
 TEST_CASE("An end of its own is printed as a second ending, not as a strain written out",

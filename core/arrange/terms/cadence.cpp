@@ -72,11 +72,6 @@ Points highBass(Taste::Cadence const& taste, Laid const& laid)
     return taste.high * std::max(0, lowest - taste.highAbove);
 }
 
-bool isSlow(View const& view)
-{
-    return view.kind == tune::Kind::Air || view.kind == tune::Kind::Waltz;
-}
-
 // The last beat of the bar at the end of a phrase is left to ring: crotchets where beats are
 // longer and even. [music-7]
 Points breathless(View const& view, Laid const& laid)
@@ -123,6 +118,11 @@ Points endsSlowly(View const& view, Laid const& laid)
 }
 
 } // namespace
+
+bool isSlow(View const& view)
+{
+    return view.kind == tune::Kind::Air || view.kind == tune::Kind::Waltz;
+}
 
 Points cadence(View const& view, Laid const& laid)
 {

@@ -41,6 +41,29 @@ Points bassOf(View const& view, Laid const& laid)
     return third ? taste.inverted : fifth ? taste.sixFour : taste.strangeBass;
 }
 
+// Notes struck together after the bass of which one is foreign and none the chord's root or
+// third: they sound another chord, as fifth and ninth do.
+Points anotherChord(View const& view, Laid const& laid)
+{
+    Points sum = 0;
+    for (std::size_t i = 0; i < laid.plucks.size();) {
+        std::size_t end = i + 1;
+        while (end < laid.plucks.size() && laid.plucks[end].at == laid.plucks[i].at) ++end;
+        bool const several = i > 0 && end - i > 1;
+        bool strange = false;
+        bool held = false;
+        for (std::size_t k = i; k < end; ++k) {
+            int const pitch = laid.plucks[k].midi % 12;
+            strange = strange || !view.chord.tone[static_cast<std::size_t>(pitch)];
+            held = held || pitch == view.chord.root ||
+                   (view.chord.third && pitch == *view.chord.third);
+        }
+        if (several && strange && !held) sum += view.taste->chordFit.anotherChord;
+        i = end;
+    }
+    return sum;
+}
+
 } // namespace
 
 Points chordFit(View const& view, Laid const& laid)
@@ -55,7 +78,7 @@ Points chordFit(View const& view, Laid const& laid)
                 : view.taste->chordFit.byStrength[static_cast<std::size_t>(p.strength)];
         sum += static_cast<double>(foreign(view, p)) * byLength(view, p) * strength;
     }
-    return std::lround(sum);
+    return std::lround(sum) + anotherChord(view, laid);
 }
 
 } // namespace arrange

@@ -13,9 +13,10 @@ bool begins(Laid const& laid, PassView const& pass, double at)
            std::ranges::any_of(pass.tune, [&](TuneNote const& n) { return n.from == at; });
 }
 
-// Beats on which neither hand begins a note.
+// Beats on which neither hand begins a note. The last chord of an air or a waltz rings on.
 Points emptyBeats(View const& view, Laid const& laid, PassView const& pass)
 {
+    if (view.close == Close::Tune && isSlow(view)) return 0;
     Taste::MeterFit const& taste = view.taste->meterFit;
     Points sum = 0;
     music::Length const beat = music::beatLength(view.meter);
