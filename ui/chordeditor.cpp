@@ -29,7 +29,7 @@ QString readWords(music::Chord const& chord)
 QString likelyWords(harmony::Likely const& likely)
 {
     int const percent = qRound(100 * likely.probability);
-    return ChordEditor::tr("%1   %2   %3")
+    return QStringLiteral("%1\t%2\t%3") // in columns
         .arg(QString::fromStdString(shown(likely.chord)),
              percent > 0 ? ChordEditor::tr("%1 %").arg(percent) : ChordEditor::tr("rarely"),
              QString::fromStdString(likely.reason));

@@ -70,7 +70,7 @@ void paintStrings(QPainter& painter, MelodyLayout const& layout, music::Key key,
                   Palette const& p)
 {
     double const apart = layout.strings.height / (layout.highestStep - layout.lowestStep);
-    int const every = apart < 11 ? 3 : 1;
+    bool const crowded = apart < 11;
     for (int step = layout.lowestStep; step <= layout.highestStep; ++step) {
         double const y = std::round(yOf(layout, step)) + 0.5;
         music::Letter const letter = music::naturalAt(step).letter;
@@ -80,7 +80,8 @@ void paintStrings(QPainter& painter, MelodyLayout const& layout, music::Key key,
         if (blue) pen.setStyle(Qt::DashLine);
         painter.setPen(pen);
         painter.drawLine(QPointF(layout.strings.x, y), QPointF(layout.strings.right(), y));
-        if (!red && !blue && (step - layout.lowestStep) % every != 0) continue;
+        // Where not every name has room, A stands between the coloured strings.
+        if (crowded && !red && !blue && letter != music::Letter::A) continue;
         painter.setPen(colour(red ? p.red : blue ? p.blue : p.quiet));
         painter.drawText(QRectF(0, y - 10, layout.strings.x - 8, 20),
                          Qt::AlignRight | Qt::AlignVCenter, stringName(step, key));

@@ -124,12 +124,19 @@ void TuneFinder::place()
     m_list->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     m_list->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 8);
     int const letter = fontMetrics().averageCharWidth();
-    std::pair<int, int> const widths[] = {{TuneRows::Kind, 12},   {TuneRows::Key, 12},
+    std::pair<int, int> const widths[] = {{TuneRows::Kind, 12},   {TuneRows::Key, 14},
                                           {TuneRows::Time, 6},    {TuneRows::Bars, 5},
                                           {TuneRows::Chords, 13}, {TuneRows::Arranged, 12},
                                           {TuneRows::Opened, 18}, {TuneRows::File, 18}};
     for (auto const& [column, letters] : widths)
         m_list->setColumnWidth(column, letters * letter + 12);
+    // These have few words, which fit in every language.
+    for (auto const& [column, words] :
+         {std::pair{TuneRows::Chords, TuneRows::tr("cannot be read")},
+          std::pair{TuneRows::Chords, TuneRows::tr("no chords")},
+          std::pair{TuneRows::Arranged, TuneRows::tr("arrangement")}})
+        m_list->setColumnWidth(column, std::max(m_list->columnWidth(column),
+                                                fontMetrics().horizontalAdvance(words) + 16));
 
     m_beginning->setFixedHeight(beginningHeight);
     m_beginning->setWordWrap(true);

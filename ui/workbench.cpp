@@ -102,7 +102,38 @@ void Workbench::place()
     setCentralWidget(middle);
 }
 
-void Workbench::setBelowGrid(QWidget* pane) { m_underStage->addWidget(pane); }
+void Workbench::setBelowGrid(QWidget* pane)
+{
+    m_underStage->addWidget(pane);
+    pane->installEventFilter(this);
+}
+
+bool Workbench::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::ShowToParent || event->type() == QEvent::HideToParent)
+        giveRoomBelowGrid();
+    return QMainWindow::eventFilter(watched, event);
+}
+
+void Workbench::resizeEvent(QResizeEvent* event)
+{
+    QMainWindow::resizeEvent(event);
+    giveRoomBelowGrid();
+}
+
+// In a low window what is open below the grid is worked with: grid and strings give way to it.
+void Workbench::giveRoomBelowGrid()
+{
+    constexpr int lowWindow = 760;
+    constexpr int lowGrid = 56;
+    constexpr int lowBank = 110;
+    bool open = false;
+    for (int i = 1; i < m_underStage->count(); ++i)
+        open = open || !m_underStage->itemAt(i)->widget()->isHidden();
+    bool const low = open && height() < lowWindow;
+    m_stage->setMinimumHeight(low ? lowGrid : 0);
+    m_bank->setMinimumHeight(low ? lowBank : 0);
+}
 
 void Workbench::joinFileActions()
 {

@@ -132,10 +132,13 @@ signals:
     void harpKept(harp::HarpModel const& harp); // to be saved among the user's own
 
 protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
 private:
+    void giveRoomBelowGrid();
     void place();
     void joinFileActions();
     void joinEditActions();

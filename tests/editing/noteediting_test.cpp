@@ -77,6 +77,22 @@ TEST_CASE("Letters typed on the pane become notes of the tune, each a step of un
     CHECK(window.bar(0) == "Gz5");
 }
 
+TEST_CASE("In a low window the lane keeps its room, grid and strings give way to it",
+          "[editing]")
+{
+    Window window;
+    window.workbench.resize(900, 600);
+    QApplication::processEvents();
+    QWidget* const pane = window.notes.pane();
+    CHECK(window.lane()->height() >= window.lane()->minimumSizeHint().height());
+    CHECK(pane->height() >= pane->minimumSizeHint().height());
+    auto* const bank = window.workbench.findChild<StringBank*>();
+    CHECK(bank->height() >= 100);
+    QTest::keyClick(window.lane(), Qt::Key_Escape);
+    QApplication::processEvents();
+    CHECK(bank->height() >= bank->minimumSizeHint().height());
+}
+
 TEST_CASE("Keys of the pane are not those of the menus", "[editing]")
 {
     Window window;
