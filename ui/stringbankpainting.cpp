@@ -217,6 +217,8 @@ void StringBank::paintReach(QPainter& painter) const
     double x = (left + right - width) / 2;
     x = std::clamp(x, 6.0, this->width() - width - 6.0);
     QRectF const plate(x, m_layout.reachY - height / 2, width, height);
+    // In a low bank the words would cover the fingers: the bracket says it alone.
+    if (plate.top() < m_layout.leftHandY + m_layout.discRadius - 2) return;
     painter.setPen(Qt::NoPen);
     painter.setBrush(colour(p.sunk));
     painter.drawRoundedRect(plate, height / 2, height / 2);
