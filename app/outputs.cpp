@@ -66,11 +66,13 @@ notation::Kind notationKind(SheetKind kind)
     return notation::Kind::Arrangement;
 }
 
-// Both hands, or for the sheets that show the tune alone, the tune.
+// Both hands, or for the sheets that show the tune alone, the tune; the lead sheet has it as it
+// is written, also where the harp cannot give a note so.
 std::string abcOf(arrange::Arrangement const& arrangement, SheetKind kind)
 {
     if (kind == SheetKind::Arrangement) return files::abcOfArrangement(arrangement);
-    tune::Tune tune = arrangement.tune;
+    tune::Tune tune =
+        kind == SheetKind::Lead ? arrange::writtenTune(arrangement) : arrangement.tune;
     tune.tempo = arrangement.tempo;
     return "%abc-2.1\n" + files::abcOfTune(tune);
 }

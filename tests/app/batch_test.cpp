@@ -200,3 +200,20 @@ TEST_CASE("A folder's tunes are found by words, kind, key, meter, first notes an
     CHECK(off.status == 2);
     CHECK(off.said.find("these are not notes") != std::string::npos);
 }
+
+TEST_CASE("A lead sheet as ABC keeps notes that the harp plays otherwise", "[tunes]")
+{
+    Folder folder;
+    std::string const in = folder.file(
+        "a.abc",
+        "X:1\nT:The Sill\nM:4/4\nL:1/8\nQ:1/4=120\nK:G\n\"G\"G2B2 c2^c2|\"D\"d2c2 ^c2d2|"
+        "\"G\"=c2^c2 d2B2|\"G\"G8|]\n");
+    Outcome const made = sallow("arrange " + in + " --level 1 --key asis --sheet lead -o " +
+                                folder.at("lead.abc"));
+    REQUIRE(made.status == 0);
+    CHECK(made.said.find("played plain") != std::string::npos);
+    std::string const lead = contents(folder.at("lead.abc"));
+    CAPTURE(lead);
+    CHECK(lead.find("c2^c2") != std::string::npos);
+    CHECK(lead.find("d2c2") != std::string::npos);
+}
