@@ -89,7 +89,9 @@ private:
     void joinSafekeeping();
     QString offeredName() const; // for Save as
     void exportTo();
-    base::Result<base::Done> writeShown(Output const& output);
+    void exportShown(Output const& output);
+    // Asks how where it is to be PNG.
+    void writeAsked(sheet::Document const& document, Output output, QWidget* over);
     std::string ownText() const; // the open tune's own lines
     void exportPages(sheet::Document const& document, QWidget* over);
     void exportLevels();

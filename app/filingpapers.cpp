@@ -3,6 +3,7 @@
 #include "app/commands/levels.h"
 #include "ui/handoutdialog.h"
 #include "ui/paint/printing.h"
+#include "ui/pngdialog.h"
 #include "ui/session.h"
 #include "ui/workbench.h"
 
@@ -28,6 +29,26 @@ SheetKind kindOf(ui::PaperKind kind)
     return SheetKind::Arrangement;
 }
 
+// The output as it is asked for: PNG in a resolution. False: given up.
+bool asksHow(Output& output, std::size_t pages, QWidget* over)
+{
+    if (output.kind != OutputKind::Png) return true;
+    ui::PngDialog dialog(
+        QString::fromStdString(output.path), static_cast<int>(pages),
+        [&output](int page) { return QString::fromStdString(numbered(output.path, page)); },
+        over);
+    if (dialog.exec() != QDialog::Accepted) return false;
+    output.dotsPerInch = dialog.resolution();
+    return true;
+}
+
+// What was made: the path, or that of the first of a file a page.
+QString madeOf(Output const& output, std::size_t pages)
+{
+    bool const several = output.dotsPerInch && pages > 1;
+    return QString::fromStdString(several ? numbered(output.path, 1) : output.path);
+}
+
 } // namespace
 
 void Filing::exportTo()
@@ -43,20 +64,25 @@ void Filing::exportTo()
     m_folder = QFileInfo(path).absolutePath();
     auto output = outputFor(path.toStdString());
     if (!output) return m_workbench.tellFault(output.error());
-    auto written = isPages(output->kind)
-                       ? writeShown(*output)
-                       : writeOutputs({m_session.proposal(), ownText(), m_tables}, {*output},
-                                      kindOf(m_workbench.paperKind()));
+    if (isPages(output->kind)) return exportShown(*output);
+    auto written = writeOutputs({m_session.proposal(), ownText(), m_tables}, {*output},
+                                kindOf(m_workbench.paperKind()));
     if (!written) return m_workbench.tellFault(written.error());
     m_workbench.tellDone(tr("Exported: %1").arg(path));
 }
 
-// The paper that is shown.
-base::Result<base::Done> Filing::writeShown(Output const& output)
+// The paper that is shown; what is missing for it has been told.
+void Filing::exportShown(Output const& output)
 {
-    auto const pages = m_workbench.pages();
-    if (!pages) return base::Done{}; // what is missing has been told
-    return writePages(*pages, {output});
+    if (auto const pages = m_workbench.pages()) writeAsked(*pages, output, &m_workbench);
+}
+
+void Filing::writeAsked(sheet::Document const& document, Output output, QWidget* over)
+{
+    if (!asksHow(output, document.pages.size(), over)) return;
+    auto written = writePages(document, {output});
+    if (!written) return m_workbench.tellFault(written.error());
+    m_workbench.tellDone(tr("Exported: %1").arg(madeOf(output, document.pages.size())));
 }
 
 void Filing::exportLevels()
@@ -73,11 +99,16 @@ void Filing::exportLevels()
     if (!output) return m_workbench.tellFault(output.error());
     sheet::SheetStyle style;
     style.paper = m_workbench.paper();
-    style.staffMm = m_workbench.reading().staffMm;
-    style.helps = m_workbench.reading().helps;
+    style = ui::styled(style, m_workbench.reading());
+    std::vector<int> const levels{1, 2, 3, 4, 5};
+    if (isPages(output->kind)) {
+        auto const pages = levelPages(m_session.brief(), levels, m_tables, style);
+        if (!pages) return m_workbench.tellFault(pages.error());
+        return writeAsked(*pages, *output, &m_workbench);
+    }
     OutputNames names;
-    auto written = writeLevels(m_session.brief(), ownText(), {1, 2, 3, 4, 5}, m_tables,
-                               {*output}, SheetKind::Arrangement, style, names);
+    auto written = writeLevels(m_session.brief(), ownText(), levels, m_tables, {*output},
+                               SheetKind::Arrangement, style, names);
     if (!written) return m_workbench.tellFault(written.error());
     m_workbench.tellDone(tr("Exported: %1").arg(path));
 }
@@ -92,9 +123,7 @@ void Filing::exportPages(sheet::Document const& document, QWidget* over)
     m_folder = QFileInfo(path).absolutePath();
     auto const output = outputFor(path.toStdString());
     if (!output) return m_workbench.tellFault(output.error());
-    auto written = writePages(document, {*output});
-    if (!written) return m_workbench.tellFault(written.error());
-    m_workbench.tellDone(tr("Exported: %1").arg(path));
+    writeAsked(document, *output, over);
 }
 
 void Filing::openHandout()

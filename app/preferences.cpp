@@ -74,6 +74,8 @@ QStringList readingAsWords(ui::Reading const& reading)
     if (reading.helps.coloured) words << QStringLiteral("coloured");
     if (reading.helps.noteNames) words << QStringLiteral("names");
     if (reading.helps.stringPath) words << QStringLiteral("path");
+    if (reading.placings == sheet::Placings::All) words << QStringLiteral("all-brackets");
+    if (reading.placings == sheet::Placings::None) words << QStringLiteral("no-brackets");
     return words;
 }
 
@@ -85,6 +87,8 @@ ui::Reading readingFrom(QStringList const& words)
     reading.helps = {words.contains(QStringLiteral("coloured")),
                      words.contains(QStringLiteral("names")),
                      words.contains(QStringLiteral("path"))};
+    if (words.contains(QStringLiteral("all-brackets"))) reading.placings = sheet::Placings::All;
+    if (words.contains(QStringLiteral("no-brackets"))) reading.placings = sheet::Placings::None;
     return reading;
 }
 

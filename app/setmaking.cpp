@@ -22,6 +22,10 @@ QStringList readingOptions(ui::Reading const& reading)
     if (reading.helps.coloured) out << QStringLiteral("--coloured");
     if (reading.helps.noteNames) out << QStringLiteral("--note-names");
     if (reading.helps.stringPath) out << QStringLiteral("--string-path");
+    if (reading.placings == sheet::Placings::All)
+        out << QStringLiteral("--brackets") << QStringLiteral("all");
+    if (reading.placings == sheet::Placings::None)
+        out << QStringLiteral("--brackets") << QStringLiteral("none");
     return out;
 }
 

@@ -39,8 +39,7 @@ void OpenPaper::setSize(sheet::Paper size)
 
 void OpenPaper::setReading(Reading const& reading)
 {
-    m_style.staffMm = reading.staffMm;
-    m_style.helps = reading.helps;
+    m_style = styled(m_style, reading);
     m_panel.setReading(reading);
     if (m_session.isOpen()) show();
     emit sizeChanged();

@@ -27,7 +27,7 @@ public:
     sheet::Paper size() const { return m_style.paper; }
     void setSize(sheet::Paper size);
     void setReading(Reading const& reading); // how large, with what helps
-    Reading reading() const { return {m_style.staffMm, m_style.helps}; }
+    Reading reading() const { return readingOf(m_style); }
     void setPupil(QString const& pupil); // whom it names; empty: none
     // Its pages, as they are exported and printed. None: the music font is not there.
     std::optional<sheet::Document> pages();

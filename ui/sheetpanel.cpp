@@ -46,7 +46,7 @@ SheetPanel::SheetPanel(QWidget* parent)
     m_paper->setToolTip(tr("Size of the paper"));
     m_paper->setMenu(papers);
 
-    m_reading->setToolTip(tr("Size of the notes, colours and letters"));
+    m_reading->setToolTip(tr("Size of the notes, colours, letters and brackets"));
     m_reading->setMenu(m_readings);
     connect(m_readings, &ReadingMenu::chosen, this, &SheetPanel::readingChosen);
 

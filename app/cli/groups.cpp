@@ -254,7 +254,13 @@ Options printSizeOptions(Call& call)
         {"--note-names", &call.style.helps.noteNames, "the letter of each note in its head"},
         {"--string-path", &call.style.helps.stringPath,
          "under the staff, the strings of the left hand one after another, for players who "
-         "do not read music"}};
+         "do not read music"},
+        choice("--brackets", call.style.placings,
+               {{"all", sheet::Placings::All},
+                {"helpful", sheet::Placings::Helpful},
+                {"none", sheet::Placings::None}},
+               "brackets over what is placed together: all, none, or helpful, where a shape is "
+               "new, crosses or jumps")};
 }
 
 Options resolutionOptions(Call& call)

@@ -39,12 +39,12 @@ base::Result<std::vector<int>> levelsFrom(std::string const& text)
     return levels;
 }
 
-base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string const& abc,
-                                     std::vector<int> const& levels,
-                                     files::Tables const& tables,
-                                     std::vector<Output> const& outputs, SheetKind kind,
-                                     sheet::SheetStyle const& style, OutputNames& names,
-                                     SoundWish const& sound)
+namespace {
+
+// What a level cannot give, and what there is to say of each, goes to stderr.
+base::Result<std::vector<proposal::Proposal>> proposed(proposal::Brief const& brief,
+                                                       std::vector<int> const& levels,
+                                                       files::Tables const& tables)
 {
     std::vector<harp::Level> wanted;
     for (int number : levels) {
@@ -57,6 +57,45 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
     for (base::Fault const& fault : made->leftOut)
         std::cerr << "sallow: " << base::said("note: this level is left out: ")
                   << base::sentence(fault) << '\n';
+    for (proposal::Proposal const& proposal : made->proposals)
+        for (std::string const& warning : proposal.warnings)
+            std::cerr << "sallow: " << base::said("note: level ")
+                      << proposal.arrangement.level.number << ": " << warning << '\n';
+    return std::move(made->proposals);
+}
+
+base::Result<sheet::Document> packOf(std::vector<proposal::Proposal> const& made,
+                                     sheet::SheetStyle const& style)
+{
+    std::vector<arrange::Arrangement> arrangements;
+    for (proposal::Proposal const& proposal : made)
+        arrangements.push_back(proposal.arrangement);
+    auto font = ui::musicFont();
+    if (!font) return font.error();
+    return sheet::levelPack(arrangements, *font, style);
+}
+
+} // namespace
+
+base::Result<sheet::Document> levelPages(proposal::Brief const& brief,
+                                         std::vector<int> const& levels,
+                                         files::Tables const& tables,
+                                         sheet::SheetStyle const& style)
+{
+    auto const made = proposed(brief, levels, tables);
+    if (!made) return made.error();
+    return packOf(*made, style);
+}
+
+base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string const& abc,
+                                     std::vector<int> const& levels,
+                                     files::Tables const& tables,
+                                     std::vector<Output> const& outputs, SheetKind kind,
+                                     sheet::SheetStyle const& style, OutputNames& names,
+                                     SoundWish const& sound)
+{
+    auto const made = proposed(brief, levels, tables);
+    if (!made) return made.error();
     std::vector<Output> pages;
     std::vector<Output> others;
     for (Output const& output : outputs) {
@@ -65,13 +104,8 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
         else
             others.push_back(output);
     }
-    std::vector<arrange::Arrangement> arrangements;
-    for (proposal::Proposal const& proposal : made->proposals) {
-        arrangements.push_back(proposal.arrangement);
+    for (proposal::Proposal const& proposal : *made) {
         std::string const level = std::to_string(proposal.arrangement.level.number);
-        for (std::string const& warning : proposal.warnings)
-            std::cerr << "sallow: " << base::said("note: level ") << level << ": " << warning
-                      << '\n';
         std::vector<Output> own = others;
         for (Output& output : own) output.path = named(output.path, "level" + level);
         if (own.empty()) continue;
@@ -83,9 +117,9 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
     if (pages.empty()) return base::Done{};
     auto free = claimed(pages, names);
     if (!free) return free.error();
-    auto font = ui::musicFont();
-    if (!font) return font.error();
-    return writePages(sheet::levelPack(arrangements, *font, style), *free, &names);
+    auto const pack = packOf(*made, style);
+    if (!pack) return pack.error();
+    return writePages(*pack, *free, &names);
 }
 
 } // namespace app

@@ -8102,8 +8102,20 @@ für die Spielenden</translation>
         <translation>&amp;Saitenfolge unter dem System</translation>
     </message>
     <message>
-        <source>Size of the notes, colours and letters</source>
-        <translation>Größe der Noten, Farben und Buchstaben</translation>
+        <source>&amp;Every placing bracket</source>
+        <translation>&amp;Alle Setzklammern</translation>
+    </message>
+    <message>
+        <source>&amp;Placing brackets where they help</source>
+        <translation>Setzklammern, &amp;wo sie helfen</translation>
+    </message>
+    <message>
+        <source>N&amp;o placing brackets</source>
+        <translation>&amp;Keine Setzklammern</translation>
+    </message>
+    <message>
+        <source>Size of the notes, colours, letters and brackets</source>
+        <translation>Größe der Noten, Farben, Buchstaben und Klammern</translation>
     </message>
     <message>
         <source>d MMMM</source>
@@ -9313,6 +9325,42 @@ Die Liste bleibt auf diesem Rechner.</translation>
         <translation>Angehalten. Was vollständig geschrieben ist, bleibt; der Rest fehlt.</translation>
     </message>
     <message>
+        <source>Export</source>
+        <translation>Exportieren</translation>
+    </message>
+    <message>
+        <source>Export as PNG</source>
+        <translation>Als PNG exportieren</translation>
+    </message>
+    <message>
+        <source>&amp;All pages in one picture</source>
+        <translation>&amp;Alle Seiten in einem Bild</translation>
+    </message>
+    <message>
+        <source>150 is enough for a screen, 300 for most printers</source>
+        <translation>150 genügen für einen Bildschirm, 300 für die meisten Drucker</translation>
+    </message>
+    <message>
+        <source>One below the other, 150 dots an inch</source>
+        <translation>Untereinander, 150 Punkte je Zoll</translation>
+    </message>
+    <message>
+        <source>&amp;Dots an inch</source>
+        <translation>&amp;Punkte je Zoll</translation>
+    </message>
+    <message>
+        <source>Makes “%1”.</source>
+        <translation>Ergibt „%1“.</translation>
+    </message>
+    <message>
+        <source>Makes a file a page: “%1” to “%2”.</source>
+        <translation>Ergibt eine Datei je Seite: „%1“ bis „%2“.</translation>
+    </message>
+    <message>
+        <source>Already there and replaced: %1.</source>
+        <translation>Schon vorhanden und ersetzt: %1.</translation>
+    </message>
+    <message>
         <source>Save sound files</source>
         <translation>Klangdateien speichern</translation>
     </message>
@@ -9419,6 +9467,10 @@ Die Liste bleibt auf diesem Rechner.</translation>
     <message>
         <source>under the staff, the strings of the left hand one after another, for players who do not read music</source>
         <translation>unter dem System die Saiten der linken Hand nacheinander, für alle, die keine Noten lesen</translation>
+    </message>
+    <message>
+        <source>brackets over what is placed together: all, none, or helpful, where a shape is new, crosses or jumps</source>
+        <translation>Klammern über dem, was zusammen gesetzt wird: all (alle), none (keine) oder helpful, wo ein Griff neu ist, unter- oder übersetzt oder springt</translation>
     </message>
     <message>
         <source>tunes of a set, such as 1,3,2, in the keys that need the fewest lever flips between them; pages, sound and MIDI go into one file</source>

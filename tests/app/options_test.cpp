@@ -84,6 +84,7 @@ std::vector<Row> const rows{
     {"--coloured", "--coloured", ""},
     {"--note-names", "--note-names", ""},
     {"--string-path", "--string-path", ""},
+    {"--brackets", "--brackets all", "--brackets odd"},
     {"--sheet", "--sheet lead", "--sheet odd"},
     {"--set", "--set 2,1", "--set 1,99"},
     {"--any-order", "--any-order", "", "--set 1,3,2"},

@@ -4,8 +4,11 @@
 #include "core/files/textfile.h"
 #include "core/files/work/document.h"
 
+#include <QCheckBox>
+#include <QImage>
 #include <QListWidget>
 #include <QMessageBox>
+#include <QSpinBox>
 #include <QTableView>
 
 using namespace keeping;
@@ -257,4 +260,40 @@ TEST_CASE("A tunebook asks which tune before any is arranged, and one key opens 
     CHECK(window.told().contains("last tune"));
     QTest::keyClick(&window.workbench, Qt::Key_N, Qt::ShiftModifier);
     CHECK(window.session.brief().tune.title == "The Sluice Lantern");
+}
+
+TEST_CASE("PNG is exported as a file a page at the resolution that is asked for",
+          "[keeping][png]")
+{
+    UserFolder const user;
+    Window window;
+    std::string text = "X:1\nT:Long\nM:4/4\nL:1/8\nK:G\n";
+    for (int bar = 0; bar < 64; ++bar) text += "\"G\"GABc \"D\"dcBA|\n";
+    user.write("long.abc", text);
+    window.open(user.at("long.abc"));
+    auto const exported = [&](std::function<void(QWidget*)> const& answer) {
+        answerNext([&](QWidget* dialog) {
+            answerNext(answer);
+            typeName(dialog, user.at("long.png"));
+        });
+        window.actions().exportTo->trigger();
+    };
+    exported([](QWidget* dialog) {
+        dialog->findChild<QSpinBox*>()->setValue(60);
+        click(dialog, "Export");
+    });
+    CHECK_FALSE(fs::exists(user.at("long.png")));
+    REQUIRE(fs::exists(user.at("long-1.png")));
+    REQUIRE(fs::exists(user.at("long-2.png")));
+    QImage const page(QString::fromStdString(user.at("long-2.png").string()));
+    CHECK(std::abs(page.width() - 210 / 25.4 * 60) <= 1);
+    CHECK(window.told().contains("long-1.png"));
+    exported([](QWidget* dialog) { click(dialog, "Cancel"); });
+    CHECK_FALSE(fs::exists(user.at("long.png")));
+    exported([](QWidget* dialog) {
+        QTest::keyClick(dialog->findChild<QCheckBox*>(), Qt::Key_Space);
+        click(dialog, "Export");
+    });
+    QImage const all(QString::fromStdString(user.at("long.png").string()));
+    CHECK(all.height() > 2 * 297 / 25.4 * 150);
 }

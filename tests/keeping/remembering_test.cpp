@@ -229,3 +229,22 @@ TEST_CASE("The sound of the harp and its MIDI devices are there at the next star
     app::Preferences const preferences;
     CHECK(preferences.harpSound() == sound);
 }
+
+TEST_CASE("Size, helps and placing brackets of the sheet are there at the next start",
+          "[keeping]")
+{
+    for (sheet::Placings placings :
+         {sheet::Placings::All, sheet::Placings::Helpful, sheet::Placings::None}) {
+        UserFolder const user;
+        ui::Reading const reading{sheet::largeStaffMm, {true, false, true}, placings};
+        {
+            Window window;
+            window.workbench.setReading(reading);
+            window.preferences.keepFrom(window.workbench);
+        }
+        Window window;
+        CHECK(window.workbench.reading() == ui::Reading{});
+        window.preferences.applyTo(window.workbench);
+        CHECK(window.workbench.reading() == reading);
+    }
+}

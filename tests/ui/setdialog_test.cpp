@@ -199,19 +199,40 @@ TEST_CASE("A set holds six tunes at most", "[ui][set]")
 TEST_CASE("Helps of a sheet are chosen one by one, sizes in turn", "[ui][helps]")
 {
     Menu m;
-    CHECK(m.checked() == QStringList{"Normal print"});
+    QString const brackets = "Placing brackets where they help";
+    CHECK(m.checked() == QStringList{"Normal print", brackets});
     m.click("String path under the staff");
     CHECK(m.chosen.helps == sheet::Helps{false, false, true});
     CHECK(m.chosen.staffMm == sheet::usualStaffMm);
     m.click("Large print");
     CHECK(m.chosen.staffMm == sheet::largeStaffMm);
     CHECK(m.chosen.helps.stringPath);
-    CHECK(m.checked() == QStringList{"Large print", "String path under the staff"});
+    CHECK(m.checked() == QStringList{"Large print", "String path under the staff", brackets});
     m.click("String path under the staff");
     CHECK(m.chosen.helps == sheet::Helps{});
     m.click("Large print"); // the size it has already
-    CHECK(m.checked() == QStringList{"Large print"});
+    CHECK(m.checked() == QStringList{"Large print", brackets});
     CHECK(ui::readingWords(m.chosen) == "Large print");
+}
+
+TEST_CASE("Placing brackets are all, helpful or none, with any print", "[ui][helps]")
+{
+    using sheet::Placings;
+    Menu m;
+    m.click("No placing brackets");
+    CHECK(m.chosen.placings == Placings::None);
+    CHECK(m.checked() == QStringList{"Normal print", "No placing brackets"});
+    m.click("Beginner's paper");
+    CHECK(m.chosen.placings == Placings::None);
+    CHECK(ui::readingWords(m.chosen) == "Beginner's paper");
+    m.click("Every placing bracket");
+    CHECK(m.chosen.placings == Placings::All);
+    CHECK(m.checked().contains("Beginner's paper"));
+    m.click("Beginner's paper");
+    CHECK(m.chosen == ui::Reading{sheet::usualStaffMm, {}, Placings::All});
+    sheet::SheetStyle const style = ui::styled({}, m.chosen);
+    CHECK(style.placings == Placings::All);
+    CHECK(ui::readingOf(style) == m.chosen);
 }
 
 TEST_CASE(
@@ -222,7 +243,7 @@ TEST_CASE(
     m.click("Beginner's paper");
     CHECK(m.chosen == ui::beginnersReading());
     CHECK(ui::readingWords(m.chosen) == "Beginner's paper");
-    CHECK(m.checked().size() == 5);
+    CHECK(m.checked().size() == 6);
     m.click("Note names in the heads");
     CHECK(ui::readingWords(m.chosen) == "Huge print with help");
     CHECK_FALSE(m.checked().contains("Beginner's paper"));
