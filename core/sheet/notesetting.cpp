@@ -158,6 +158,8 @@ double flagReach(SetNote const& note, MusicFont const& font)
     return boxOf(font, flagFor(note.what.value, note.stem)).right;
 }
 
+constexpr double roomForTie = 0.4; // beside a flag, so that a tie can begin behind it
+
 // Reach of the sign to both sides of its place.
 void measure(SetNote& note, MusicFont const& font)
 {
@@ -184,7 +186,8 @@ void measure(SetNote& note, MusicFont const& font)
     if (note.what.value.dots > 0)
         right = note.dotDx - geometry::dotGap + note.what.value.dots * (geometry::dotGap + 0.4);
     if (flagged && note.stem == Stem::Up)
-        right = std::max(right, box.right + boxOf(font, glyph::flag8thUp).right);
+        right = std::max(right, box.right + boxOf(font, glyph::flag8thUp).right +
+                                    (note.what.tied ? roomForTie : 0));
     auto const& marks = note.what.marks;
     if (std::find(marks.begin(), marks.end(), letRing) != marks.end())
         right = headsRight + ringLength + 0.2;

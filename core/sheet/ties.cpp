@@ -60,21 +60,40 @@ bool curvesUpTo(Standing const& here, std::size_t head, SetNote const& next)
     bool const hangs = flagged(note) && note.stem == Stem::Down;
     if (up) return hangs || next.graces.empty() || note.heads.size() > 1;
     bool const room =
-        head + 1 < note.heads.size() && note.heads[head + 1].step - note.heads[head].step > 3;
+        head + 1 < note.heads.size() && note.heads[head + 1].step - note.heads[head].step >= 3;
     return hangs && room;
 }
 
 constexpr double clear = 0.12;   // between notehead and tie
 constexpr double shortTie = 2.2; // out of the line before
 constexpr double leastTie = 1.0;
+constexpr double fromHead = 0.55; // its ends' distance from the middle of the head
+
+double heightOf(double width) { return std::clamp(0.35 + 0.06 * width, 0.4, 1.0); }
+
+// Where a tie begins that would begin at `from`: beside the flag that it would run through,
+// where enough of it is left before `to`.
+double besideFlag(Standing const& here, SetHead const& head, double from, double to, bool up,
+                  MusicFont const& font)
+{
+    SetNote const& note = *here.note;
+    if (!flagged(note) || (note.stem == Stem::Up) != up) return from;
+    GlyphBox const flag = boxOf(font, flagFor(note.what.value, note.stem));
+    double const end = loneStemEnd(note);
+    double const away = up ? -1.0 : 1.0;
+    double const near = yOfStep(head.step) + away * fromHead;
+    double const far = near + away * heightOf(to - from);
+    bool const meets =
+        std::max(near, far) > end - flag.top && std::min(near, far) < end - flag.bottom;
+    double const beside = stemX(note, here.x, font) + flag.right + clear;
+    return meets && to - beside >= leastTie ? std::max(from, beside) : from;
+}
 
 void drawTie(Pen& pen, double left, double right, int step, bool up)
 {
     double const away = up ? -1.0 : 1.0;
-    double const width = right - left;
-    double const height = std::clamp(0.35 + 0.06 * width, 0.4, 1.0);
-    double const y = yOfStep(step) + away * 0.55;
-    pen.bow({left, y}, {right, y}, away * height);
+    double const y = yOfStep(step) + away * fromHead;
+    pen.bow({left, y}, {right, y}, away * heightOf(right - left));
 }
 
 } // namespace
@@ -101,11 +120,13 @@ void drawTies(Pen& pen, StaffLine const& line, std::vector<music::Pitch> const& 
             SetHead const& head = here.note->heads[h];
             double const from = here.x + head.dx + middle + clear;
             if (i + 1 == signs.size()) {
-                drawTie(pen, from, std::max(here.place->right - clear, from + 1.2), head.step,
-                        curvesUp(*here.note, h, here.voice));
+                bool const up = curvesUp(*here.note, h, here.voice);
+                double const to = std::max(here.place->right - clear, from + 1.2);
+                drawTie(pen, besideFlag(here, head, from, to, up, font), to, head.step, up);
             } else if (headOf(*signs[i + 1].note, head.pitch)) {
-                drawTie(pen, from, signs[i + 1].x + middle - clear, head.step,
-                        curvesUpTo(here, h, *signs[i + 1].note));
+                bool const up = curvesUpTo(here, h, *signs[i + 1].note);
+                double const to = signs[i + 1].x + middle - clear;
+                drawTie(pen, besideFlag(here, head, from, to, up, font), to, head.step, up);
             }
         }
     }

@@ -103,6 +103,30 @@ TEST_CASE("A tie from a chord with a flag keeps off the flag", "[ties]")
     CHECK(found.count("tie or slur through flag") == 0);
 }
 
+TEST_CASE("Ties of a narrow chord with a flag keep off it, whichever way its stem points",
+          "[ties]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    // A fourth has room for a tie between its heads; of a third one begins beside the flag.
+    for (char const* notes :
+         {"z:3/8 C5+F5:1/8~ C5+F5:1/4 z:1/4", "z:3/8 C5+E5:1/8~ C5+E5:1/2",
+          "z:3/8 E4+G4:1/8~ E4+G4:1/2", "z:3/8 E4+A4:1/8~ E4+A4:1/2", "z:7/8 C5+E5:1/8~"}) {
+        CAPTURE(notes);
+        auto const tune =
+            example::tuneOf({example::bar(notes, example::fourFour, example::gMajor),
+                             example::bar("C5+E5:1/1", example::fourFour, example::gMajor)});
+        auto const document = sheet::leadSheet(tune, *font, {});
+        auto const ties = measure::allOf<sheet::Bow>(document.pages[0]);
+        REQUIRE(ties.size() == 2);
+        for (sheet::Bow const& tie : ties) CHECK(tie.to.x - tie.from.x > 7.5 / 4);
+        for (auto const& [kind, count] : measure::violations(document, *font, 1)) {
+            CAPTURE(kind);
+            CHECK(count == 0);
+        }
+    }
+}
+
 TEST_CASE("A high left-hand note stands on the upper staff where the tune leaves it room",
           "[crossing]")
 {
