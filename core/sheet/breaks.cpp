@@ -19,6 +19,8 @@ constexpr double halfPhrase = 1.5;     // a line begins in the middle of a phras
 constexpr double insidePhrase = 6;     // or anywhere else in it
 constexpr double tooNarrow = 1e6;     // one bar that is wider than the line
 constexpr double looseLastLine = 0.2; // share of the strain that counts on a loose last line
+constexpr double stub = 5;            // a last line that is hardly a line
+constexpr double stubShare = 0.4;     // of the room, at most
 
 struct Line {
     double natural = 0;
@@ -59,6 +61,7 @@ double costOf(Line const& line, double room, LineRoom const& wish, bool last)
         cost += wish.preference * std::min(countWeight * away * away,
                                            halfCount + countWeight * fromHalf * fromHalf);
     if (last && away < 0) cost += 0.1 * countWeight * away * away;
+    if (last && line.natural < stubShare * room) cost += stub;
     return cost + strain;
 }
 

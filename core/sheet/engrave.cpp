@@ -9,7 +9,9 @@
 #include "core/sheet/words.h"
 
 #include <algorithm>
+#include <deque>
 #include <optional>
+#include <utility>
 
 namespace sheet {
 
@@ -134,7 +136,7 @@ public:
             auto const to = last ? systems.end() : systems.begin() + starts[p + 1];
             addPage(out, {from, to}, starts.size());
         }
-        if (starts.size() == 2) out.opening = Opening::InPairs;
+        if (starts.size() > 1) out.opening = Opening::InPairs;
         return out;
     }
 
@@ -234,17 +236,24 @@ private:
     double m_footHeight = 0;
 };
 
+// The lines of a sheet in one size.
+struct Lined {
+    double scale = 1;
+    std::vector<int> starts;
+    std::vector<System> systems;
+    int offPhrase = 0;
+};
+
 // A division into lines and pages for one fit, and what speaks against it.
 struct Divided {
     Fit fit;
-    Breaks breaks;
-    std::vector<System> systems;
+    std::vector<int> pages;
     double cost = 0;
 };
 
 // Fewest pages come first; then no lone system on the last, lines that follow the phrases, the
 // usual size, and the box of shapes.
-double costOf(Fit fit, std::vector<int> const& pages, std::size_t systems, int offPhrase)
+double costOf(Fit fit, std::size_t pages, bool loneLast, int offPhrase)
 {
     constexpr double onePage = 1000;
     constexpr double loneSystem = 600;
@@ -252,12 +261,18 @@ double costOf(Fit fit, std::vector<int> const& pages, std::size_t systems, int o
     constexpr double scale = 400;      // a tenth smaller: a line off its phrase
     constexpr double smallShapes = 25; // less than a size that is an eighth smaller
     constexpr double noShapes = 120;   // and this is more
-    bool const lone = pages.size() > 1 && pages.back() + 1 == static_cast<int>(systems);
-    return onePage * static_cast<double>(pages.size()) + (lone ? loneSystem : 0) +
+    return onePage * static_cast<double>(pages) + (loneLast ? loneSystem : 0) +
            offPhraseLine * offPhrase + scale * (1 - fit.scale) +
            (fit.shapes >= 1  ? 0
             : fit.shapes > 0 ? smallShapes
                              : noShapes);
+}
+
+Divided divided(Fit fit, std::vector<int> pages, std::size_t systems, int offPhrase)
+{
+    bool const lone = pages.size() > 1 && pages.back() + 1 == static_cast<int>(systems);
+    double const cost = costOf(fit, pages.size(), lone, offPhrase);
+    return {fit, std::move(pages), cost};
 }
 
 // From the usual size down, the box of shapes first as it is, then smaller, then gone.
@@ -274,17 +289,25 @@ std::vector<Fit> fits(SheetStyle const& style, bool shapes)
     return out;
 }
 
-// The cheapest of these divisions; those that cannot be cheaper are not tried.
+// The cheapest of these divisions. The last, which has most room, tells how few pages there can
+// be; those that cannot be cheaper even so are not tried.
 template <class Divide>
 Divided bestOf(std::vector<Fit> const& fits, Divide divide)
 {
-    std::optional<Divided> best;
-    for (Fit fit : fits) {
-        if (best && costOf(fit, {0}, 0, 0) >= best->cost) continue;
-        Divided next = divide(fit);
-        if (!best || next.cost < best->cost) best = std::move(next);
+    Divided best = divide(fits.front());
+    if (fits.size() == 1) return best;
+    std::size_t fewest = 1;
+    if (best.pages.size() > 1) {
+        Divided roomiest = divide(fits.back());
+        fewest = roomiest.pages.size();
+        if (roomiest.cost < best.cost) best = std::move(roomiest);
     }
-    return *std::move(best);
+    for (Fit fit : fits) {
+        if (costOf(fit, fewest, false, 0) >= best.cost) continue;
+        Divided next = divide(fit);
+        if (next.cost < best.cost) best = std::move(next);
+    }
+    return best;
 }
 
 void addWordsBelow(std::vector<System>& systems, Score const& score, MusicFont const& font,
@@ -293,77 +316,120 @@ void addWordsBelow(std::vector<System>& systems, Score const& score, MusicFont c
     for (System& words : wordsBelow(score, font, width)) systems.push_back(std::move(words));
 }
 
+// The lines of each size, made once: they do not depend on the box of shapes.
+class LinesBySize {
+public:
+    LinesBySize(SetScore const& set, SheetStyle const& style)
+        : m_set(set), m_style(style), m_bars(barWidths(set))
+    {}
+
+    Lined const& at(Fit fit)
+    {
+        for (Lined const& made : m_made)
+            if (made.scale == fit.scale) return made;
+        double const width = Paging(*m_set.score, *m_set.font, m_style, fit).width();
+        Lined out{fit.scale, {}, {}, 0};
+        out.starts =
+            m_style.breaks ? m_style.breaks->lines : lineStarts(m_bars, roomFor(m_set, width));
+        out.systems = systemsOf(m_set, width, out.starts);
+        addWordsBelow(out.systems, *m_set.score, *m_set.font, width);
+        out.offPhrase = linesOffPhrase(m_bars, out.starts);
+        return m_made.emplace_back(std::move(out));
+    }
+
+private:
+    SetScore const& m_set;
+    SheetStyle const& m_style;
+    std::vector<BarWidth> m_bars;
+    std::deque<Lined> m_made;
+};
+
 } // namespace
 
 Document engraved(Score const& score, MusicFont const& font, SheetStyle const& style)
 {
     SetScore const set = setScore(score, font);
-    std::vector<BarWidth> const bars = barWidths(set);
+    LinesBySize lines(set, style);
     auto const divide = [&](Fit fit) {
+        Lined const& lined = lines.at(fit);
+        if (style.breaks) return Divided{fit, style.breaks->pages, 0};
         Paging const paging(score, font, style, fit);
-        Divided out{fit, {}, {}, 0};
-        out.breaks.lines = style.breaks ? style.breaks->lines
-                                        : lineStarts(bars, roomFor(set, paging.width()));
-        out.systems = systemsOf(set, paging.width(), out.breaks.lines);
-        addWordsBelow(out.systems, score, font, paging.width());
-        out.breaks.pages = style.breaks
-                               ? style.breaks->pages
-                               : pageStarts(Paging::heights(out.systems), paging.room());
-        out.cost = costOf(fit, out.breaks.pages, out.systems.size(),
-                          linesOffPhrase(bars, out.breaks.lines));
-        return out;
+        return divided(fit, pageStarts(Paging::heights(lined.systems), paging.room()),
+                       lined.systems.size(), lined.offPhrase);
     };
     Divided const best =
         style.breaks ? divide(style.breaks->fit)
                      : bestOf(fits(style, !score.shapes.empty()), divide);
-    return Paging(score, font, style, best.fit).document(best.systems, best.breaks.pages);
+    return Paging(score, font, style, best.fit)
+        .document(lines.at(best.fit).systems, best.pages);
 }
 
-Breaks commonBreaks(std::vector<Score> const& scores, MusicFont const& font,
-                    SheetStyle const& style)
+namespace {
+
+// The bars of several scores that are to look alike: the widest of each.
+std::vector<BarWidth> widestBars(std::vector<SetScore> const& sets)
 {
-    std::vector<SetScore> sets;
     std::vector<BarWidth> widest;
-    bool shapes = false;
-    for (Score const& score : scores) {
-        sets.push_back(setScore(score, font));
-        shapes = shapes || !score.shapes.empty();
-        std::vector<BarWidth> const bars = barWidths(sets.back());
+    for (SetScore const& set : sets) {
+        std::vector<BarWidth> const bars = barWidths(set);
         if (widest.empty()) widest = bars;
         for (std::size_t i = 0; i < std::min(widest.size(), bars.size()); ++i) {
             widest[i].natural = std::max(widest[i].natural, bars[i].natural);
             widest[i].least = std::max(widest[i].least, bars[i].least);
         }
     }
-    auto const divide = [&](Fit fit) {
-        Divided out{fit, {}, {}, 0};
-        std::vector<SystemHeight> highest;
-        PageRoom room;
+    return widest;
+}
+
+// Their lines in one size, and how high each is at its highest.
+struct CommonLines {
+    double scale = 1;
+    std::vector<int> starts;
+    std::vector<SystemHeight> heights;
+};
+
+} // namespace
+
+Breaks commonBreaks(std::vector<Score> const& scores, MusicFont const& font,
+                    SheetStyle const& style)
+{
+    std::vector<SetScore> sets;
+    for (Score const& score : scores) sets.push_back(setScore(score, font));
+    bool const shapes = std::any_of(scores.begin(), scores.end(),
+                                    [](Score const& one) { return !one.shapes.empty(); });
+    std::vector<BarWidth> const widest = widestBars(sets);
+    std::deque<CommonLines> made;
+    auto const linesAt = [&](Fit fit) -> CommonLines const& {
+        for (CommonLines const& lines : made)
+            if (lines.scale == fit.scale) return lines;
+        CommonLines out{fit.scale, {}, {}};
         for (SetScore const& set : sets) {
-            Paging const paging(*set.score, font, style, fit);
-            if (out.breaks.lines.empty())
-                out.breaks.lines = lineStarts(widest, roomFor(set, paging.width()));
-            std::vector<System> systems = systemsOf(set, paging.width(), out.breaks.lines);
-            addWordsBelow(systems, *set.score, font, paging.width());
+            double const width = Paging(*set.score, font, style, fit).width();
+            if (out.starts.empty()) out.starts = lineStarts(widest, roomFor(set, width));
+            std::vector<System> systems = systemsOf(set, width, out.starts);
+            addWordsBelow(systems, *set.score, font, width);
             auto const heights = Paging::heights(systems);
-            PageRoom const own = paging.room();
-            if (highest.empty()) {
-                highest = heights;
-                room = own;
-            }
-            for (std::size_t i = 0; i < highest.size(); ++i)
-                highest[i].height = std::max(highest[i].height, heights[i].height);
-            room.firstPage = std::min(room.firstPage, own.firstPage);
-            room.page = std::min(room.page, own.page);
-            room.foot = std::max(room.foot, own.foot);
+            if (out.heights.empty()) out.heights = heights;
+            for (std::size_t i = 0; i < out.heights.size(); ++i)
+                out.heights[i].height = std::max(out.heights[i].height, heights[i].height);
         }
-        out.breaks.pages = pageStarts(highest, room);
-        out.breaks.fit = fit;
-        out.cost = costOf(fit, out.breaks.pages, highest.size(),
-                          linesOffPhrase(widest, out.breaks.lines));
-        return out;
+        return made.emplace_back(std::move(out));
     };
-    return bestOf(fits(style, shapes), divide).breaks;
+    auto const divide = [&](Fit fit) {
+        CommonLines const& lines = linesAt(fit);
+        std::optional<PageRoom> room;
+        for (SetScore const& set : sets) {
+            PageRoom const own = Paging(*set.score, font, style, fit).room();
+            if (!room) room = own;
+            room->firstPage = std::min(room->firstPage, own.firstPage);
+            room->page = std::min(room->page, own.page);
+            room->foot = std::max(room->foot, own.foot);
+        }
+        return divided(fit, pageStarts(lines.heights, *room), lines.heights.size(),
+                       linesOffPhrase(widest, lines.starts));
+    };
+    Divided const best = bestOf(fits(style, shapes), divide);
+    return {linesAt(best.fit).starts, best.pages, best.fit};
 }
 
 } // namespace sheet

@@ -55,7 +55,7 @@ inline constexpr double leastStaffGap = 6.0;      // between the two staves of a
 inline constexpr double clearBetweenStaves = 0.9; // white between what reaches in from both
 inline constexpr double leastSystemGap = 2.0;     // white between two systems
 inline constexpr double widestSystemGap = 7.0;
-inline constexpr double widestGapOnFullPage = 10.0; // of a page that another follows
+inline constexpr double widestGapOnFullPage = 14.0; // of a page that another follows
 inline constexpr double braceGap = 0.35;
 inline constexpr double longestStretch = 1.55; // a last line is not stretched beyond this
 

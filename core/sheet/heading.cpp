@@ -256,7 +256,12 @@ double drawHeading(Pen& pen, Score const& score, double width)
 double drawRunningHead(Pen& pen, Score const& score, std::string const& page, double width)
 {
     double const y = 0.72 * smallHeight;
-    pen.words(score.tune.title, {0, y}, smallHeight, Face::Italic, Anchor::Left, Ink::Quiet);
+    // A set writes the number there itself.
+    std::string const number = page.empty() ? base::say("{} of {}", 22, 22) : page;
+    double const room = width - widthOf(number, Face::Roman, smallHeight) - besideTitle;
+    pen.words(score.tune.title, {0, y},
+              fitted(score.tune.title, Face::Italic, smallHeight, room), Face::Italic,
+              Anchor::Left, Ink::Quiet);
     pen.words(page, {width, y}, smallHeight, Face::Roman, Anchor::Right,
               Ink::Quiet);
     return y + 0.4;

@@ -9,19 +9,31 @@ namespace sheet {
 namespace {
 
 constexpr double newPage = 200;        // fewest pages come first
-constexpr double breakInsidePart = 10; // then no turn inside a part
-constexpr double hardTurn = 5;         // no turn while both hands play
+constexpr double breakInsidePart = 10; // then no page ends inside a part
+constexpr double hardTurn = 15;        // and no turn while both hands play
 constexpr double loneSystem = 120;     // no last page of one system
 constexpr double tooTall = 1e6;        // a system that does not fit alone
 constexpr double emptiness = 45;       // unless it leaves more than half a page white
 constexpr double lastEmptiness = 2;    // the last page may stay short
+
+// A place between systems, with an odd or even number of pages before it.
+constexpr std::size_t node(std::size_t place, std::size_t odd) { return 2 * place + odd; }
+
+// What speaks against a page that ends before this system and is not the last.
+double costOfEnd(std::vector<SystemHeight> const& systems, std::size_t end, bool turns)
+{
+    double cost = systems[end].beginsPart ? 0 : breakInsidePart;
+    if (turns && !systems[end - 1].easyTurn) cost += hardTurn;
+    return cost;
+}
 
 } // namespace
 
 std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom const& room)
 {
     std::size_t const count = systems.size();
-    Division division(count);
+    std::size_t const finish = node(count, 1) + 1;
+    Division division(finish);
     for (std::size_t first = 0; first < count; ++first) {
         double used = 0;
         for (std::size_t end = first + 1; end <= count; ++end) {
@@ -33,16 +45,23 @@ std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom c
             if (!fits && end > first + 1 && !last) break;
             if (!fits && end > first + 1) continue;
             double const white = fits ? (available - used) / available : 0;
-            double cost = division.cost(first) + newPage +
-                          (last ? lastEmptiness : emptiness) * white * white;
+            double cost = newPage + (last ? lastEmptiness : emptiness) * white * white;
             if (!fits) cost += tooTall;
-            if (!last && !systems[end].beginsPart) cost += breakInsidePart;
-            if (!last && !systems[end - 1].easyTurn) cost += hardTurn;
             if (last && first > 0 && end == first + 1) cost += loneSystem;
-            division.offer(first, end, cost);
+            for (std::size_t odd : {0U, 1U}) {
+                // A page of an even number ends with a turn.
+                double const ended = last ? 0 : costOfEnd(systems, end, odd == 1);
+                division.offer(node(first, odd), node(end, 1 - odd),
+                               division.cost(node(first, odd)) + cost + ended);
+            }
         }
     }
-    return division.starts();
+    for (std::size_t odd : {0U, 1U})
+        division.offer(node(count, odd), finish, division.cost(node(count, odd)));
+    std::vector<int> starts = division.starts();
+    starts.pop_back(); // where all ends
+    for (int& start : starts) start /= 2;
+    return starts;
 }
 
 } // namespace sheet

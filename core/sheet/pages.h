@@ -8,7 +8,7 @@ namespace sheet {
 struct SystemHeight {
     double height = 0;
     bool beginsPart = false;
-    bool easyTurn = false; // it ends with a rest or a long note: a hand is free to turn
+    bool easyTurn = false; // at its end a hand is free for long enough
 };
 
 struct PageRoom {
@@ -18,9 +18,10 @@ struct PageRoom {
     double leastGap = 0;  // between two systems
 };
 
-// First system of every page. As few pages as can be; among those, breaks where a part begins
-// unless that leaves about half a page white, and where a hand is free to turn. No last page
-// holds a lone system if another division has as few pages. Exact, by dynamic programming.
+// First system of every page. Pages lie open two by two, so that one in two ends with a turn.
+// As few pages as can be; among those, turns where a hand is free, breaks where a part begins
+// unless that leaves about half a page white. No last page holds a lone system if another
+// division has as few pages. Exact, by dynamic programming.
 std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom const& room);
 
 } // namespace sheet

@@ -8,6 +8,7 @@
 #include "core/sheet/rows.h"
 #include "core/sheet/stringpath.h"
 #include "core/sheet/ties.h"
+#include "core/sheet/turns.h"
 #include "core/sheet/verses.h"
 #include "core/sheet/words.h"
 
@@ -113,7 +114,6 @@ private:
     void drawBarLines(Pen& pen, std::vector<double> const& staves) const;
     std::vector<Area> areas(double top, double bottom) const;
     std::string partOf() const;
-    bool easyTurn() const;
 
     SetScore const& m_score;
     BarRange m_range;
@@ -464,15 +464,6 @@ std::string LineSetting::partOf() const
     return {};
 }
 
-bool LineSetting::easyTurn() const
-{
-    Length const half{music::Rational(1, 2)};
-    PrintedBar const& last = what(count() - 1);
-    if (last.upper.notes.empty()) return true;
-    StaffNote const& note = last.upper.notes.back();
-    return note.isRest() || note.length >= half;
-}
-
 System LineSetting::set()
 {
     bool const grand = m_score.score->grand;
@@ -502,10 +493,14 @@ System LineSetting::set()
     drawBarLines(pen, staves);
     double const top = pen.reach().top(0);
     double const bottom = pen.reach().bottom(4);
-    return {std::move(pen), top,
-            bottom,         areas(top, bottom),
-            m_range,        beginsPart(m_score, m_range.first),
-            easyTurn(),     partOf()};
+    return {std::move(pen),
+            top,
+            bottom,
+            areas(top, bottom),
+            m_range,
+            beginsPart(m_score, m_range.first),
+            freeBefore(*m_score.score, m_range.end) >= enoughToTurn,
+            partOf()};
 }
 
 } // namespace

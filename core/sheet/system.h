@@ -17,7 +17,7 @@ struct System {
     std::vector<Area> areas; // in spaces
     BarRange range;
     bool beginsPart = false;
-    bool easyTurn = false; // it ends with a rest or a long note
+    bool easyTurn = false; // at its end a hand is free for long enough
     std::string part; // the first part that begins on it, else empty
 };
 

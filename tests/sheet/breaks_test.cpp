@@ -1,5 +1,8 @@
+#include "core/notation/melody.h"
 #include "core/sheet/breaks.h"
 #include "core/sheet/pages.h"
+#include "core/sheet/turns.h"
+#include "tests/sheet/examples.h"
 
 #include <catch2/catch.hpp>
 
@@ -106,4 +109,64 @@ TEST_CASE("No last page holds one system alone where another division has as few
 {
     std::vector<sheet::SystemHeight> systems(5, {20, false, true});
     CHECK(sheet::pageStarts(systems, {90, 90, 5, 2}) == std::vector<int>{0, 3});
+}
+
+TEST_CASE("Pages lie open two by two, and the second is turned where a hand is free",
+          "[breaks]")
+{
+    // Four systems fill a page.
+    std::vector<sheet::SystemHeight> systems(10, {20, false});
+    systems[5].easyTurn = true; // after the sixth
+    systems[2].easyTurn = true; // after the third: no turn there, if pages end there
+    auto const starts = sheet::pageStarts(systems, {90, 90, 2, 2});
+    REQUIRE(starts.size() == 3);
+    CHECK(starts[2] == 6);
+    // In two pages nothing is turned: they are shared out by what fills them.
+    std::vector<sheet::SystemHeight> open(7, {20, false});
+    open[2].easyTurn = true;
+    CHECK(sheet::pageStarts(open, {90, 90, 2, 2}) == std::vector<int>{0, 4});
+}
+
+TEST_CASE("A second ending has no line of its own where the bars before it can share one",
+          "[breaks]")
+{
+    // Four bars fill a line; the fifth of the second part stands for the fourth.
+    std::vector<BarWidth> tune(9, BarWidth{23, 19, 1, false, 0});
+    for (std::size_t i = 0; i < 8; ++i) tune[i].inPart = static_cast<double>(i % 4);
+    tune[4].beginsPart = true;
+    tune[8].bars = 0.15;
+    tune[8].inPart = 4;
+    LineRoom const room{97, 12, 10, 4, 1};
+    CHECK(sheet::lineStarts(tune, room) == std::vector<int>{0, 4, 6});
+}
+
+TEST_CASE("A hand is free to turn from its last pluck to its next, and ties are no plucks",
+          "[breaks][turns]")
+{
+    auto const scoreOf = [](std::string const& first, std::string const& second) {
+        sheet::Score score;
+        score.grand = false;
+        score.tune =
+            example::tuneOf({example::bar(first, example::fourFour, example::gMajor),
+                             example::bar(second, example::fourFour, example::gMajor)});
+        score.tune.tempo = tune::Tempo{example::wholes(1, 4), 60};
+        for (int bar : {0, 1}) {
+            score.bars.emplace_back();
+            score.bars.back().upper = notation::melodyBar(score.tune, bar, {});
+        }
+        return score;
+    };
+    CHECK(sheet::freeBefore(scoreOf("G4:1/2 z:1/2", "z:1/4 G4:3/4"), 1) == Approx(5));
+    CHECK(sheet::freeBefore(scoreOf("G4:1/1~", "G4:1/2 G4:1/2"), 1) == Approx(6));
+    sheet::Score both = scoreOf("G4:3/4 A4:1/4", "G4:1/1");
+    CHECK(sheet::freeBefore(both, 1) == Approx(1));
+    // The left hand holds a chord meanwhile.
+    both.grand = true;
+    notation::StaffNote held;
+    held.length = example::wholes(1, 1);
+    held.pitches = {*music::pitchFrom("G2")};
+    for (notation::PrintedBar& bar : both.bars) bar.lower.notes = {held};
+    CHECK(sheet::freeBefore(both, 1) == Approx(4));
+    both.tune.tempo->beatsPerMinute = 240;
+    CHECK(sheet::freeBefore(both, 1) < sheet::enoughToTurn);
 }

@@ -1,12 +1,14 @@
-// Counts engraving faults by kind over whole tune books, and how their sheets are divided:
-// measure_sheets [--levels 1,3,5] BOOK.abc ...
-// Lead sheets of all tunes, arrangement sheets of those with chords at each level, on A4 and
-// Letter; one tune in four also with passes that vary, and one in eight in huge print with all
-// that helps beginners. Built by name only; the tests measure a sample in the same way.
+// Counts engraving faults by kind over whole tune books, how their sheets are divided and
+// turned: measure_sheets [--levels 1,3,5] BOOK.abc ... Lead sheets of all tunes, arrangement
+// sheets of those with chords at each level, on A4 and Letter; one tune in four also with
+// passes that vary, and one in eight in huge print with all that helps beginners. Built by name
+// only; the tests measure a sample in the same way.
 
 #include "core/files/abc/read.h"
 #include "core/files/textfile.h"
+#include "core/notation/notation.h"
 #include "core/notation/placings.h"
+#include "core/sheet/turns.h"
 #include "tests/sheet/arranged.h"
 #include "tests/sheet/violations.h"
 
@@ -24,6 +26,8 @@ struct Divided {
     int offPhrase = 0;                       // of these
     int bars = 0;
     int brackets = 0;
+    int turns = 0; // pages lie open two by two
+    int easyTurns = 0;
 };
 
 struct Measured {
@@ -102,6 +106,21 @@ void divide(Divided& out, sheet::Document const& document, tune::Tune const& tun
         }
 }
 
+// Where a page is turned, and whether a hand is free for it.
+void countTurns(Divided& out, sheet::Document const& document,
+                arrange::Arrangement const& arrangement)
+{
+    auto const pages = linesOf(document);
+    sheet::Score score;
+    static_cast<notation::Notation&>(score) =
+        notation::of(arrangement, notation::Kind::Arrangement);
+    for (std::size_t p = 2; p < pages.size(); p += 2) {
+        if (pages[p].empty()) continue;
+        ++out.turns;
+        if (sheet::freeBefore(score, pages[p].front()) >= sheet::enoughToTurn) ++out.easyTurns;
+    }
+}
+
 void measureSheet(Measured& out, sheet::Document const& document, sheet::MusicFont const& font,
                   int staves, std::string const& name)
 {
@@ -128,6 +147,7 @@ void measureArranged(Measured& out, arrange::Arrangement const& arrangement,
         if (!plain) continue;
         Divided& divided = out.divided["level " + std::to_string(level) + ", " + words];
         divide(divided, document, arrangement.tune);
+        countTurns(divided, document, arrangement);
         divided.bars += static_cast<int>(arrangement.tune.bars.size());
         divided.brackets += static_cast<int>(
             notation::placingBrackets(arrangement, notation::Placings::Helpful).size());
@@ -181,6 +201,8 @@ void print(std::string const& name, Divided const& divided)
     if (divided.bars > 0)
         std::cout << ", " << static_cast<double>(divided.brackets) / divided.bars
                   << " brackets a bar";
+    if (divided.turns > 0)
+        std::cout << ", " << divided.easyTurns << " of " << divided.turns << " turns easy";
     std::cout << '\n';
     for (auto const& [systems, pages] : divided.pages) {
         std::cout << "    " << systems << " systems:";

@@ -1,5 +1,6 @@
 // A set as one paper, and what helps players who do not read.
 #include "core/sheet/noteletters.h"
+#include "core/sheet/papers/levelpack.h"
 #include "core/sheet/papers/setpaper.h"
 #include "tests/sheet/examples.h"
 #include "tests/sheet/measure.h"
@@ -193,4 +194,81 @@ TEST_CASE("A long title of a tune of a set keeps clear of its place in the set",
     measure::BoxOf const box{*font};
     CHECK(box(find("Tune 1 of 2")).right + 1 < box(find("A Song of")).left);
     CHECK(box(find("A Song of")).right + 1 < box(find("2 of 3")).left);
+}
+
+TEST_CASE("A long title at the head of later pages keeps clear of the page's number", "[set]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    std::string const title =
+        "Long March of the Weir Keepers and Their Several Daughters, as Played at the Fair";
+    sheet::SheetStyle style;
+    style.staffMm = sheet::hugeStaffMm;
+    measure::BoxOf const box{*font};
+    auto const clear = [&](sheet::Page const& page, std::string const& number) {
+        auto const all = measure::allOf<sheet::Words>(page);
+        auto const find = [&all](std::string const& text) {
+            return std::find_if(all.begin(), all.end(),
+                                [&](sheet::Words const& words) { return words.text == text; });
+        };
+        REQUIRE(find(title) != all.end());
+        REQUIRE(find(number) != all.end());
+        CHECK(box(*find(title)).right + 1 < box(*find(number)).left);
+    };
+    auto const long36 = tuneOfBars(36, dMajor, title);
+    auto const alone = sheet::arrangementSheet(long36, *font, style);
+    REQUIRE(alone.pages.size() > 1);
+    clear(alone.pages[1], "2 of " + std::to_string(alone.pages.size()));
+    auto const set =
+        sheet::setPaper(perform::setOf("", {tuneOfBars(8, example::gMajor, "Short"), long36}),
+                        notation::Kind::Arrangement, *font, style);
+    std::string const count = std::to_string(set.pages.size());
+    clear(set.pages.back(), count + " of " + count);
+}
+
+TEST_CASE("Levels of two pages lie open on facing ones, as a tune of more than one does",
+          "[pack]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto const longTune = tuneOfBars(36, dMajor, "Long");
+    auto const pack = sheet::levelPack({longTune, longTune}, *font, {});
+    REQUIRE(pack.pages.size() == 4);
+    CHECK(pack.opening == sheet::Opening::InPairs);
+    auto const shortTune = tuneOfBars(8, dMajor, "Short");
+    CHECK(sheet::levelPack({shortTune, shortTune}, *font, {}).opening ==
+          sheet::Opening::PageByPage);
+}
+
+TEST_CASE("Levels that take a page each by themselves take no more in a pack", "[pack]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    // One level is dense where the other is not: alike, all lines would be long ones.
+    std::string dense;
+    for (int i = 0; i < 16; ++i) dense += i % 2 == 0 ? "D4:1/16 " : "A4:1/16 ";
+    auto const levelOf = [&](int half, bool first) {
+        std::vector<tune::Bar> bars;
+        for (int b = 0; b < 2 * half; ++b)
+            bars.push_back(example::withChord(
+                example::bar((b < half) == first ? dense : "D4:1/1", example::fourFour, dMajor),
+                "D"));
+        arrange::Arrangement out = example::arrangementOf(example::tuneOf(bars, "Two levels"));
+        example::fingerTune(out);
+        return out;
+    };
+    sheet::SheetStyle alike;
+    alike.lastTime = arrange::LastTime::Always;
+    int tried = 0;
+    for (int half = 5; half < 10; ++half) {
+        std::vector<arrange::Arrangement> const levels{levelOf(half, true),
+                                                       levelOf(half, false)};
+        std::size_t own = 0;
+        for (arrange::Arrangement const& level : levels)
+            own += sheet::arrangementSheet(level, *font, {}).pages.size();
+        if (own > 2 || sheet::commonBreaks(levels, *font, alike).pages.size() < 2) continue;
+        ++tried;
+        CHECK(sheet::levelPack(levels, *font, {}).pages.size() == 2);
+    }
+    CHECK(tried > 0);
 }

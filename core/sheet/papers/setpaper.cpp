@@ -144,7 +144,7 @@ std::vector<Place> placesOf(std::vector<Document> const& sheets, int from)
     for (Document const& sheet : sheets) {
         Place place{page, static_cast<int>(sheet.pages.size()), false};
         // A book's even pages are the left-hand ones.
-        if (place.count == 2 && page % 2 == 1) {
+        if (place.count > 1 && page % 2 == 1) {
             place.emptyBefore = true;
             ++place.first;
         }
