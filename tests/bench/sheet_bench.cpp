@@ -63,7 +63,7 @@ void layout(benchmark::State& state)
     for (auto _ : state)
         benchmark::DoNotOptimize(sheet::arrangementSheet(arrangement, font(), {}));
 }
-BENCHMARK(layout)->ArgName("bars")->Arg(32)->Arg(500)->Unit(benchmark::kMillisecond);
+BENCHMARK(layout)->ArgName("bars")->Arg(32)->Arg(64)->Arg(500)->Unit(benchmark::kMillisecond);
 
 void layoutAndPdf(benchmark::State& state)
 {

@@ -272,3 +272,25 @@ TEST_CASE("Levels that take a page each by themselves take no more in a pack", "
     }
     CHECK(tried > 0);
 }
+
+TEST_CASE("A level of more pages than the one before it begins on the left", "[pack]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    std::string dense;
+    for (int i = 0; i < 16; ++i) dense += i % 2 == 0 ? "D4:1/16 " : "A4:1/16 ";
+    auto const levelOf = [](std::string const& notes) {
+        std::vector<tune::Bar> const bars(
+            16, example::withChord(example::bar(notes, example::fourFour, dMajor), "D"));
+        arrange::Arrangement out = example::arrangementOf(example::tuneOf(bars, "Two levels"));
+        example::fingerTune(out);
+        return out;
+    };
+    arrange::Arrangement const light = levelOf("D4:1/1");
+    REQUIRE(sheet::arrangementSheet(light, *font, {}).pages.size() == 1);
+    auto const pack = sheet::levelPack({light, levelOf(dense)}, *font, {});
+    CHECK(pack.opening == sheet::Opening::InPairs);
+    CHECK(says(pack.pages.at(1), "This page is empty"));
+    REQUIRE(pack.bookmarks.size() == 2);
+    CHECK(pack.bookmarks[1].page == 2);
+}

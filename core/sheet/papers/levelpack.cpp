@@ -1,8 +1,9 @@
 #include "core/sheet/papers/levelpack.h"
 
 #include "core/base/words.h"
+#include "core/sheet/papers/emptypage.h"
 
-#include <algorithm>
+#include <string>
 #include <utility>
 
 namespace sheet {
@@ -18,14 +19,14 @@ std::vector<Document> sheetsOf(std::vector<arrange::Arrangement> const& levels,
     return out;
 }
 
-std::size_t mostPages(std::vector<Document> const& sheets)
+std::size_t pagesOf(std::vector<Document> const& sheets)
 {
-    std::size_t most = 0;
-    for (Document const& sheet : sheets) most = std::max(most, sheet.pages.size());
-    return most;
+    std::size_t all = 0;
+    for (Document const& sheet : sheets) all += sheet.pages.size();
+    return all;
 }
 
-// With the same bars, lines and pages, unless every level by itself takes fewer pages.
+// With the same bars, lines and pages, unless the sheets by themselves take fewer pages.
 std::vector<Document> alikeWhereTheyCan(std::vector<arrange::Arrangement> const& levels,
                                         MusicFont const& font, SheetStyle const& style)
 {
@@ -34,7 +35,7 @@ std::vector<Document> alikeWhereTheyCan(std::vector<arrange::Arrangement> const&
     alike.breaks = commonBreaks(levels, font, alike);
     if (alike.breaks->pages.size() > 1) {
         std::vector<Document> own = sheetsOf(levels, font, style);
-        if (mostPages(own) < alike.breaks->pages.size()) return own;
+        if (pagesOf(own) < alike.breaks->pages.size() * levels.size()) return own;
     }
     return sheetsOf(levels, font, alike);
 }
@@ -45,16 +46,17 @@ Document levelPack(std::vector<arrange::Arrangement> const& levels, MusicFont co
                    SheetStyle const& style)
 {
     std::vector<Document> sheets = alikeWhereTheyCan(levels, font, style);
-    bool const pairs = std::all_of(sheets.begin(), sheets.end(), [](Document const& sheet) {
-        return sheet.pages.size() % 2 == 0;
-    });
     Document pack;
-    if (pairs) pack.opening = Opening::InPairs; // each begins on the left
     for (std::size_t i = 0; i < sheets.size(); ++i) {
         pack.title = sheets[i].title;
         pack.author = sheets[i].author;
-        pack.bookmarks.push_back({base::say("Level {}", levels[i].level.number),
-                                  static_cast<int>(pack.pages.size())});
+        std::string const level = base::say("Level {}", levels[i].level.number);
+        if (sheets[i].pages.size() > 1) {
+            pack.opening = Opening::InPairs;
+            if (pack.pages.size() % 2 == 1) // a page on the left comes next
+                pack.pages.push_back(emptyPage(level, style, font));
+        }
+        pack.bookmarks.push_back({level, static_cast<int>(pack.pages.size())});
         // What is clicked belongs to one arrangement; a pack has several.
         for (Page& page : sheets[i].pages) {
             page.areas.clear();

@@ -5,6 +5,7 @@
 #include "core/sheet/cautions.h"
 #include "core/sheet/geometry.h"
 #include "core/sheet/heading.h"
+#include "core/sheet/papers/emptypage.h"
 #include "core/sheet/papers/papers.h"
 #include "core/sheet/pictures.h"
 #include "core/sheet/words.h"
@@ -206,21 +207,6 @@ void addHead(Page& page, std::string const& number, SheetStyle const& style,
     drawRunningHead(head, {}, number, (page.widthMm - 2 * style.marginMm) / space);
     for (Mark& mark : head.marksAt({style.marginMm, style.marginMm}, space))
         page.marks.push_back(std::move(mark));
-}
-
-Page emptyPage(std::string const& title, SheetStyle const& style, MusicFont const& font)
-{
-    PaperSize const paper = sizeOf(style.paper);
-    Page page{paper.widthMm, paper.heightMm, {}, {}};
-    double const space = style.staffMm / 4;
-    Pen words(font);
-    words.words(base::say("This page is empty so that “{}” lies open on two pages.", title),
-                {(paper.widthMm / 2 - style.marginMm) / space,
-                 (paper.heightMm / 2 - style.marginMm) / space},
-                wordsOfTune, Face::Italic, Anchor::Centre, Ink::Quiet);
-    for (Mark& mark : words.marksAt({style.marginMm, style.marginMm}, space))
-        page.marks.push_back(std::move(mark));
-    return page;
 }
 
 } // namespace
