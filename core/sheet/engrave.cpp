@@ -251,27 +251,41 @@ struct Divided {
     double cost = 0;
 };
 
-// Fewest pages come first; then no lone system on the last, lines that follow the phrases, the
-// usual size, and the box of shapes.
-double costOf(Fit fit, std::size_t pages, bool loneLast, int offPhrase)
+// What speaks against a division beside its size.
+struct Flaws {
+    bool loneLast = false; // one system on the last page
+    int offPhrase = 0;     // lines that begin inside a phrase
+    int hardTurns = 0;     // pages that are turned while both hands play
+};
+
+// Fewest pages come first; then no lone system on the last, turns where a hand is free, lines
+// that follow the phrases, the usual size, and the box of shapes.
+double costOf(Fit fit, std::size_t pages, Flaws flaws)
 {
     constexpr double onePage = 1000;
     constexpr double loneSystem = 600;
+    constexpr double hardTurn = 60;    // more than all that a size can cost
     constexpr double offPhraseLine = 40;
     constexpr double scale = 400;      // a tenth smaller: a line off its phrase
     constexpr double smallShapes = 25; // less than a size that is an eighth smaller
     constexpr double noShapes = 120;   // and this is more
-    return onePage * static_cast<double>(pages) + (loneLast ? loneSystem : 0) +
-           offPhraseLine * offPhrase + scale * (1 - fit.scale) +
+    return onePage * static_cast<double>(pages) + (flaws.loneLast ? loneSystem : 0) +
+           hardTurn * flaws.hardTurns + offPhraseLine * flaws.offPhrase +
+           scale * (1 - fit.scale) +
            (fit.shapes >= 1  ? 0
             : fit.shapes > 0 ? smallShapes
                              : noShapes);
 }
 
-Divided divided(Fit fit, std::vector<int> pages, std::size_t systems, int offPhrase)
+// The systems on pages.
+Divided paged(Fit fit, std::vector<SystemHeight> const& systems, PageRoom const& room,
+              int offPhrase)
 {
-    bool const lone = pages.size() > 1 && pages.back() + 1 == static_cast<int>(systems);
-    double const cost = costOf(fit, pages.size(), lone, offPhrase);
+    std::vector<int> pages = pageStarts(systems, room);
+    Flaws flaws{false, offPhrase, hardTurns(systems, pages)};
+    flaws.loneLast =
+        pages.size() > 1 && pages.back() + 1 == static_cast<int>(systems.size());
+    double const cost = costOf(fit, pages.size(), flaws);
     return {fit, std::move(pages), cost};
 }
 
@@ -303,7 +317,7 @@ Divided bestOf(std::vector<Fit> const& fits, Divide divide)
         if (roomiest.cost < best.cost) best = std::move(roomiest);
     }
     for (Fit fit : fits) {
-        if (costOf(fit, fewest, false, 0) >= best.cost) continue;
+        if (costOf(fit, fewest, {}) >= best.cost) continue;
         Divided next = divide(fit);
         if (next.cost < best.cost) best = std::move(next);
     }
@@ -354,8 +368,7 @@ Document engraved(Score const& score, MusicFont const& font, SheetStyle const& s
         Lined const& lined = lines.at(fit);
         if (style.breaks) return Divided{fit, style.breaks->pages, 0};
         Paging const paging(score, font, style, fit);
-        return divided(fit, pageStarts(Paging::heights(lined.systems), paging.room()),
-                       lined.systems.size(), lined.offPhrase);
+        return paged(fit, Paging::heights(lined.systems), paging.room(), lined.offPhrase);
     };
     Divided const best =
         style.breaks ? divide(style.breaks->fit)
@@ -425,8 +438,7 @@ Breaks commonBreaks(std::vector<Score> const& scores, MusicFont const& font,
             room->page = std::min(room->page, own.page);
             room->foot = std::max(room->foot, own.foot);
         }
-        return divided(fit, pageStarts(lines.heights, *room), lines.heights.size(),
-                       linesOffPhrase(widest, lines.starts));
+        return paged(fit, lines.heights, *room, linesOffPhrase(widest, lines.starts));
     };
     Divided const best = bestOf(fits(style, shapes), divide);
     return {linesAt(best.fit).starts, best.pages, best.fit};

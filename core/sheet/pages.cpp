@@ -64,4 +64,12 @@ std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom c
     return starts;
 }
 
+int hardTurns(std::vector<SystemHeight> const& systems, std::vector<int> const& pages)
+{
+    int count = 0;
+    for (std::size_t p = 2; p < pages.size(); p += 2)
+        if (!systems[static_cast<std::size_t>(pages[p]) - 1].easyTurn) ++count;
+    return count;
+}
+
 } // namespace sheet

@@ -24,4 +24,7 @@ struct PageRoom {
 // division has as few pages. Exact, by dynamic programming.
 std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom const& room);
 
+// How many of these pages are turned while both hands play.
+int hardTurns(std::vector<SystemHeight> const& systems, std::vector<int> const& pages);
+
 } // namespace sheet

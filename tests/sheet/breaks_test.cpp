@@ -121,6 +121,9 @@ TEST_CASE("Pages lie open two by two, and the second is turned where a hand is f
     auto const starts = sheet::pageStarts(systems, {90, 90, 2, 2});
     REQUIRE(starts.size() == 3);
     CHECK(starts[2] == 6);
+    CHECK(sheet::hardTurns(systems, starts) == 0);
+    CHECK(sheet::hardTurns(systems, {0, 4, 8}) == 1);
+    CHECK(sheet::hardTurns(systems, {0, 4}) == 0);
     // In two pages nothing is turned: they are shared out by what fills them.
     std::vector<sheet::SystemHeight> open(7, {20, false});
     open[2].easyTurn = true;
