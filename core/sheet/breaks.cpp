@@ -19,7 +19,7 @@ constexpr double halfPhrase = 1.5;     // a line begins in the middle of a phras
 constexpr double insidePhrase = 6;     // or anywhere else in it
 constexpr double tooNarrow = 1e6;     // one bar that is wider than the line
 constexpr double looseLastLine = 0.2; // share of the strain that counts on a loose last line
-constexpr double stub = 5;            // a last line that is hardly a line
+constexpr double stub = 3.5;          // a last line that is hardly a line
 constexpr double stubShare = 0.4;     // of the room, at most
 
 struct Line {

@@ -1,6 +1,7 @@
 #include "core/sheet/columns.h"
 
 #include "core/sheet/geometry.h"
+#include "core/sheet/stringpath.h"
 #include "core/sheet/verses.h"
 #include "core/sheet/words.h"
 
@@ -226,6 +227,23 @@ struct Builder {
         if (lastColumn) strut(*lastColumn, column(), lastWidth - line.closing);
     }
 
+    // The beads of the string path have room to be read.
+    void addPath(BarRange range)
+    {
+        std::optional<int> lastColumn;
+        for (int bar = range.first; bar < range.end; ++bar) {
+            std::set<int> stops;
+            for (auto const* staff : {&score.lower, &score.upperBelow})
+                for (SetNote const& note : (*staff)[at(bar)].notes)
+                    if (!note.what.isRest())
+                        stops.insert(columnOf(line.bars[at(bar - range.first)], note.what.at));
+            for (int const here : stops) {
+                if (lastColumn) strut(*lastColumn, here, betweenStops);
+                lastColumn = here;
+            }
+        }
+    }
+
     // Syllables keep clear of each other and of bar lines; a held one takes no room of its own.
     void addVerse(BarRange range, std::size_t verse)
     {
@@ -279,6 +297,7 @@ LineColumns lineColumns(SetScore const& score, BarRange range)
                      geometry::betweenChordSymbols);
     builder.addWords(range, &PrintedBar::labels, Face::SansBold, geometry::labelHeight,
                      geometry::betweenLabels);
+    if (score.score->helps.stringPath) builder.addPath(range);
     std::size_t const verses = builder.verses(range);
     for (std::size_t verse = 0; verse < verses; ++verse) builder.addVerse(range, verse);
     return builder.line;

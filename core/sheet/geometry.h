@@ -33,6 +33,7 @@ inline constexpr double beforeGraced = 0.3;      // from grace notes to their no
 inline constexpr double betweenGraces = 0.4;
 inline constexpr double betweenChordSymbols = 1.2;
 inline constexpr double betweenLabels = 0.8;
+inline constexpr double besideLabels = 1.8; // white to a finger behind one
 
 // Between things stacked above and below the staves
 inline constexpr double fingerGap = 0.35;

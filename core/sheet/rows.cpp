@@ -52,7 +52,7 @@ void drawRowBelow(Pen& pen, std::vector<PlacedLabel> const& labels, RowStyle con
     for (PlacedLabel const& label : labels) {
         Box const box = boxAt(label, style, 0);
         double const floor =
-            pen.reach().bottom(box.left - 0.2, box.right + geometry::betweenLabels, 4);
+            pen.reach().bottom(box.left - 0.2, box.right + geometry::besideLabels, 4);
         baseline = std::max(baseline, floor + gap + capitals);
     }
     drawRow(pen, labels, style, baseline);

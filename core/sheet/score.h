@@ -30,6 +30,7 @@ struct Score : notation::Notation {
     std::vector<std::string> notes;     // for the player, after the music
     std::vector<std::string> footLines; // remarks before the caution
     std::string caution;
+    bool meterShown = true; // not where bars are only places
     Helps helps;
     std::string place;  // of a set: "Tune 2 of 3"
     std::string change; // of a set: the levers to flip before it

@@ -66,11 +66,28 @@ std::vector<std::string> untoldSigns(tune::Tune const& tune)
     return lines;
 }
 
+// Remarks of which one goes on in the next, as lines of a paragraph do, are one.
+std::vector<std::string> paragraphs(std::vector<std::string> const& notes)
+{
+    constexpr std::size_t fullLine = 40; // letters: a shorter one ended where it was to end
+    std::vector<std::string> out;
+    bool goesOn = false;
+    for (std::string const& note : notes) {
+        if (goesOn)
+            out.back() += ' ' + note;
+        else
+            out.push_back(note);
+        goesOn = note.size() >= fullLine &&
+                 std::string(".!?:;)\"").find(note.back()) == std::string::npos;
+    }
+    return out;
+}
+
 Score scoreOf(notation::Notation notation, SheetStyle const& style)
 {
     Score score;
     static_cast<notation::Notation&>(score) = std::move(notation);
-    score.notes = score.tune.notes;
+    score.notes = paragraphs(score.tune.notes);
     score.wordsBelow = score.tune.words;
     score.footLines = untoldSigns(score.tune);
     score.helps = style.helps;

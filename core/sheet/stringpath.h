@@ -16,6 +16,9 @@ struct PathStop {
     std::optional<int> position;
 };
 
+// From one stop to the next, at least, so that its beads can be read. In spaces.
+inline constexpr double betweenStops = 2.1;
+
 // A line under the staff and on it, under its note, a bead for every string of the left hand:
 // its octave as harpers count it and its letter. Strings that are plucked together stand above
 // each other, the lowest at the bottom. For players who do not read music [trade-6].

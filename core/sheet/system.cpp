@@ -32,6 +32,7 @@ std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 bool showsMeter(SetScore const& score, int firstBar)
 {
+    if (!score.score->meterShown) return false;
     return firstBar == 0 || changeAt(score, firstBar).meter;
 }
 

@@ -153,6 +153,28 @@ TEST_CASE("Notes are set a little smaller where that saves a page, and never in 
     CHECK(saved > 0);
 }
 
+TEST_CASE("No finger stands behind a pattern's label as if it went on with it", "[geometry]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    onEveryPage(sheets(*font), [&](Page const& page, bool) {
+        double const space = measure::spaceMmOf(page);
+        std::vector<Box> fingers;
+        for (sheet::Mark const& mark : page.marks)
+            if (measure::signOf(mark) == measure::Sign::Finger)
+                fingers.push_back(measure::box(mark, *font));
+        for (sheet::Mark const& mark : page.marks) {
+            if (measure::signOf(mark) != measure::Sign::Label) continue;
+            Box const label = measure::box(mark, *font);
+            for (Box const& finger : fingers) {
+                bool const beside = finger.bottom > label.top && finger.top < label.bottom;
+                double const white = finger.left - label.right;
+                if (beside && white > 0) CHECK(white > 1.7 * space);
+            }
+        }
+    });
+}
+
 TEST_CASE("A bar that no line can hold stays on the paper", "[geometry]")
 {
     auto const font = measure::musicFont();

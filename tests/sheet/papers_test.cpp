@@ -295,6 +295,37 @@ TEST_CASE("The page says the arranger's words and no others", "[papers]")
         }
 }
 
+TEST_CASE("Lines of one remark are one paragraph, remarks of their own stay apart", "[papers]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto tune = example::jig();
+    tune.notes = {"One of several tunes for the parades and the", "balls of the guild.", "Slow",
+                  "with care"};
+    auto const words = wordsOf(sheet::leadSheet(tune, *font, {}).pages.back());
+    CHECK(words.count("One of several tunes for the parades and the balls of the guild.") == 1);
+    CHECK(words.count("Slow") == 1);
+    CHECK(words.count("with care") == 1);
+}
+
+TEST_CASE("A drill, whose bars are only places, has no time signature", "[papers]")
+{
+    auto const font = measure::musicFont();
+    if (!font) return;
+    auto const arrangement = example::arrangementOf(example::jig());
+    auto const meters = [](Document const& document) {
+        int count = 0;
+        for (Page const& page : document.pages)
+            for (sheet::Glyph const& glyph : measure::allOf<sheet::Glyph>(page))
+                if (glyph.code >= sheet::glyph::timeSig0 &&
+                    glyph.code <= sheet::glyph::timeSig0 + 9)
+                    ++count;
+        return count;
+    };
+    CHECK(meters(sheet::arrangementSheet(arrangement, *font, {})) == 4);
+    CHECK(meters(sheet::drillSheet(arrangement, *font, {})) == 0);
+}
+
 TEST_CASE("Cautions are given only where they apply", "[papers]")
 {
     auto arrangement = example::arrangementOf(example::jig());

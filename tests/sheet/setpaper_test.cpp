@@ -139,8 +139,11 @@ TEST_CASE("The string path has a bead for every string that the left hand plucks
     style.shapes = false;
     std::multiset<std::string> beads;
     for (sheet::Page const& page : sheet::arrangementSheet(arrangement, *font, style).pages)
-        for (sheet::Words const& words : measure::allOf<sheet::Words>(page))
-            if (words.ink == sheet::Ink::Music) beads.insert(words.text);
+        for (sheet::Words const& words : measure::allOf<sheet::Words>(page)) {
+            if (words.ink != sheet::Ink::Music) continue;
+            beads.insert(words.text);
+            CHECK(words.heightMm > 1.05 * 0.88 * 7.5 / 4); // however quick the notes
+        }
     // 1-5-8 on C3: C3 G3 C4, in harp octaves 5C 4G 4C (octaves change between E and F and count
     // from the top, middle C is 4C: common practice, no source).
     CHECK(beads.count("5C") == 4);

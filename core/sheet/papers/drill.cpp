@@ -114,6 +114,7 @@ Score drillScore(Arrangement const& arrangement, std::vector<DrillShape> const& 
     Score score;
     score.grand = false;
     score.clef = Clef::Bass;
+    score.meterShown = false;
     score.tune.key = arrangement.tune.key;
     for (DrillShape const& shape : shapes) {
         tune::Bar written;
