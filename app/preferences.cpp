@@ -13,6 +13,7 @@ namespace app {
 namespace {
 
 constexpr char const* themeKey = "theme";
+constexpr char const* motionKey = "less-motion";
 constexpr char const* languageKey = "language";
 constexpr char const* windowKey = "window";
 constexpr char const* paperKey = "paper";
@@ -56,6 +57,9 @@ void Preferences::keepTheme(ui::Theme theme)
     m_settings.setValue(themeKey, ui::themeName(theme));
 }
 
+bool Preferences::lessMotion() const { return m_settings.value(motionKey).toBool(); }
+void Preferences::keepLessMotion(bool less) { m_settings.setValue(motionKey, less); }
+
 QString Preferences::language() const { return m_settings.value(languageKey).toString(); }
 void Preferences::keepLanguage(QString const& language)
 {
@@ -96,6 +100,7 @@ ui::Reading readingFrom(QStringList const& words)
 
 void Preferences::applyTo(ui::Workbench& workbench) const
 {
+    workbench.actions().lessMotion->setChecked(lessMotion());
     workbench.restoreGeometry(m_settings.value(windowKey).toByteArray());
     auto const splitters = workbench.findChildren<QSplitter*>();
     for (qsizetype i = 0; i < splitters.size(); ++i)

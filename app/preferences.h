@@ -29,6 +29,9 @@ public:
     ui::Theme theme() const;
     void keepTheme(ui::Theme theme);
 
+    bool lessMotion() const;
+    void keepLessMotion(bool less);
+
     QString language() const; // such as "de"; empty: as the system
     void keepLanguage(QString const& language);
 

@@ -91,6 +91,8 @@ int openWorkbench(int argc, char** argv)
         follower.setTheme(theme);
         preferences.keepTheme(theme);
     });
+    QObject::connect(&workbench, &ui::Workbench::lessMotionChosen, &workbench,
+                     [&preferences](bool less) { preferences.keepLessMotion(less); });
     preferences.applyTo(workbench);
     addLanguageMenu(workbench, preferences);
     QObject::connect(&workbench, &ui::Workbench::harpKept, &workbench,
@@ -141,10 +143,14 @@ int openWorkbench(int argc, char** argv)
     workbench.show();
     if (!kept) workbench.tellFault(kept.error()); // the tune matters more than her own book
     // From within the event loop, where the window is there and dialogs may ask.
-    QTimer::singleShot(0, &filing, [&filing, argc, argv] {
+    QTimer::singleShot(0, &filing, [&filing, &preferences, &workbench, argc, argv] {
         if (filing.offerUnsaved()) return;
         for (int word = 1; word < argc; ++word)
             filing.open(QString::fromLocal8Bit(argv[word]));
+        // Where nobody looks they are kept for the first time that somebody does.
+        if (QGuiApplication::platformName() != QLatin1String("offscreen") &&
+            !preferences.toldBefore(QStringLiteral("first-steps")))
+            workbench.showFirstSteps();
     });
     int const status = QApplication::exec();
     remembering.keepNow();

@@ -72,6 +72,7 @@ Actions::Actions(QWidget* owner)
       bankAbove(made(owner, tr("String bank at the &top"))),
       shapesLeft(made(owner, tr("Shapes on the le&ft"))),
       alone(made(owner, tr("Without &panes"), Qt::Key_F11)),
+      lessMotion(made(owner, tr("Less m&otion"))), firstSteps(made(owner, tr("&First steps"))),
       undo(made(owner, tr("&Undo"), QKeySequence::Undo)), redo(made(owner, tr("&Redo"))),
       history(made(owner, tr("H&istory…"), Qt::CTRL | Qt::SHIFT | Qt::Key_H)),
       lock(made(owner, tr("&Keep this shape"), Qt::Key_L)),
@@ -126,7 +127,8 @@ Actions::Actions(QWidget* owner)
     form = new QMenu(tr("Introduction and times through"), owner);
     pupil = new QMenu(tr("&Pupil"), owner);
     varyPasses->setCheckable(true);
-    for (QAction* toggle : {letFollow, showBank, showShapes, bankAbove, shapesLeft, alone})
+    for (QAction* toggle :
+         {letFollow, showBank, showShapes, bankAbove, shapesLeft, alone, lessMotion})
         toggle->setCheckable(true);
     for (QAction* toggle : {letFollow, showBank, showShapes}) toggle->setChecked(true);
     for (QAction* toggle : {loop, countIn, left, right, barBefore, click, stepsUp, playAlong})
@@ -170,8 +172,9 @@ void Actions::fill(QMenuBar* bar) const
     menu(tr("&View"), {{grid, sheet},
                        {showShapes, showBank, shapesLeft, bankAbove, alone},
                        {nextPane, messages},
-                       {system, light, dark, strongLight, strongDark}});
-    menu(tr("He&lp"), {{handbook, keys, care}, {about}});
+                       {system, light, dark, strongLight, strongDark},
+                       {lessMotion}});
+    menu(tr("He&lp"), {{handbook, firstSteps, keys, care}, {about}});
 }
 
 QAction* Actions::theme(Theme theme) const
@@ -194,7 +197,8 @@ QList<QAction*> Actions::all() const
         typeTempo,   practice,     soundFiles, hearBetween, markA,      flip,        takeA,
         loop,        countIn,      left,       right,       faster,     slower,      grid,
         sheet,       nextPane,     system,     light,       dark,       strongLight, strongDark,
-        handbook,    keys,         care,       about,       harpSound,  playAlong,   tunes,      tuneSet};
+        handbook,    keys,         care,       about,       harpSound,  playAlong,   tunes,
+        tuneSet,     lessMotion,   firstSteps};
 }
 
 } // namespace ui

@@ -56,6 +56,8 @@ struct Actions {
     QAction* bankAbove;
     QAction* shapesLeft;
     QAction* alone;        // the grid or the sheet without panes
+    QAction* lessMotion;
+    QAction* firstSteps;
     QAction* undo;
     QAction* redo;
     QAction* history; // every step, to go back to

@@ -47,6 +47,7 @@ BatchDialog::BatchDialog(QString const& from, QString const& forWhom, QWidget* p
     form->addRow(tr("Make"), kinds);
     form->addRow(QString(), m_leave);
 
+    m_progress->setAccessibleName(tr("Files done"));
     m_troubles->setAccessibleName(tr("What could not be done"));
     m_troubles->setWordWrap(true);
     m_troubles->setToolTip(tr("Enter or a double click opens the tune"));

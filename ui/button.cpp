@@ -2,6 +2,8 @@
 
 #include "ui/theme.h"
 
+#include <QAccessible>
+#include <QAccessibleWidget>
 #include <QKeyEvent>
 #include <QMenu>
 #include <QPainter>
@@ -11,6 +13,48 @@
 namespace ui {
 
 namespace {
+
+// A button that opens a menu, as a reader of the screen meets it: told so, and opened.
+class MenuButtonInterface final : public QAccessibleWidget {
+public:
+    explicit MenuButtonInterface(Button* button)
+        : QAccessibleWidget(button, QAccessible::ButtonMenu)
+    {}
+    QString text(QAccessible::Text kind) const override
+    {
+        QString const own = QAccessibleWidget::text(kind);
+        return kind == QAccessible::Name && own.isEmpty() ? button()->text() : own;
+    }
+    QAccessible::State state() const override
+    {
+        QAccessible::State state = QAccessibleWidget::state();
+        state.hasPopup = true;
+        state.expandable = true;
+        state.expanded = button()->menu()->isVisible();
+        state.collapsed = !state.expanded;
+        return state;
+    }
+    QStringList actionNames() const override
+    {
+        QStringList names = QAccessibleWidget::actionNames();
+        if (button()->isEnabled()) names.prepend(showMenuAction());
+        return names;
+    }
+    void doAction(QString const& name) override
+    {
+        if (name != showMenuAction()) return QAccessibleWidget::doAction(name);
+        button()->click();
+    }
+
+private:
+    Button* button() const { return static_cast<Button*>(widget()); }
+};
+
+QAccessibleInterface* menuButtonFactory(QString const&, QObject* object)
+{
+    auto* button = qobject_cast<Button*>(object);
+    return button && button->menu() ? new MenuButtonInterface(button) : nullptr;
+}
 
 constexpr int side = 11;   // between outline and content
 constexpr int between = 7; // between sign, caption and text
@@ -67,6 +111,7 @@ void Button::setMenu(QMenu* menu)
 {
     menu->setParent(this, menu->windowFlags());
     m_menu = menu;
+    QAccessible::installFactory(menuButtonFactory);
     updateGeometry();
 }
 
@@ -94,7 +139,7 @@ QSize Button::sizeHint() const { return sizeFor(m_captionShown); }
 QSize Button::minimumSizeHint() const
 {
     QSize const whole = sizeHint();
-    QSize const least = sizeFor(m_captionShown, m_menu ? text().left(5) : text());
+    QSize const least = sizeFor(false, m_menu ? text().left(5) : text());
     return least.boundedTo(whole);
 }
 
@@ -166,7 +211,8 @@ void Button::paintEvent(QPaintEvent*)
         inside.setRight(x - between);
     }
     int const upright = Qt::AlignVCenter | Qt::AlignLeft;
-    if (m_captionShown && !m_caption.isEmpty()) {
+    bool const roomForCaption = width() >= sizeFor(true).width();
+    if (m_captionShown && roomForCaption && !m_caption.isEmpty()) {
         painter.setFont(scaledFont(*this, 1.0));
         painter.setPen(c.caption);
         painter.drawText(inside, upright, m_caption);

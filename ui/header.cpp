@@ -2,6 +2,7 @@
 
 #include "ui/button.h"
 #include "ui/menutyping.h"
+#include "ui/readable.h"
 #include "ui/theme.h"
 
 #include <QButtonGroup>
@@ -15,9 +16,9 @@
 namespace ui {
 
 // Two lines, each cut with an ellipsis where the room ends.
-class Header::Title final : public QWidget {
+class Header::Title final : public QWidget, public SpokenAs {
 public:
-    explicit Title(QWidget* parent) : QWidget(parent)
+    explicit Title(QWidget* parent) : QWidget(parent), SpokenAs(QAccessible::Heading)
     {
         setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     }
@@ -33,6 +34,10 @@ public:
         updateGeometry();
         update();
         return true;
+    }
+    QString told() const
+    {
+        return m_detail.isEmpty() ? m_title : m_title + QStringLiteral(". ") + m_detail;
     }
     QSize sizeHint() const override
     {
@@ -138,6 +143,8 @@ void Header::setTitle(QString const& title, QString const& detail)
 {
     if (m_title->setWords(title, detail)) fit();
 }
+
+QString Header::told() const { return m_title->told(); }
 
 void Header::setKeyWords(QString const& words) { setWords(m_key, tr("Key"), words); }
 void Header::setHarpWords(QString const& words) { setWords(m_harp, tr("Harp"), words); }

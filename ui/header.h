@@ -20,6 +20,7 @@ public:
 
     // The detail stands small under the title: kind of tune, meter, set-up.
     void setTitle(QString const& title, QString const& detail);
+    QString told() const; // both, as one sentence after another
     void setKeyWords(QString const& words);
     void setHarpWords(QString const& words);
     void setHandWords(QString const& words);

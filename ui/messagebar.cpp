@@ -1,6 +1,7 @@
 #include "ui/messagebar.h"
 
 #include "ui/button.h"
+#include "ui/readable.h"
 #include "ui/theme.h"
 
 #include <QAccessible>
@@ -32,12 +33,13 @@ QString told(MessageBar::Message const& message)
 } // namespace
 
 // One message with its own look and its own choices.
-class MessageBar::Row final : public QWidget {
+class MessageBar::Row final : public QWidget, public SpokenAs {
 public:
     Row(Message const& message, MessageBar* bar)
-        : QWidget(bar), m_number(message.number), m_tone(message.tone),
-          m_words(new QLabel(message.words, this)), m_offer(new QWidget(this)),
-          m_choices(new QGridLayout(m_offer)), m_close(new Button(QString(), this))
+        : QWidget(bar), SpokenAs(QAccessible::AlertMessage), m_number(message.number),
+          m_tone(message.tone), m_words(new QLabel(message.words, this)),
+          m_offer(new QWidget(this)), m_choices(new QGridLayout(m_offer)),
+          m_close(new Button(QString(), this))
     {
         m_words->setWordWrap(true);
         m_words->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -168,7 +170,7 @@ int MessageBar::tell(QString const& words, Tone tone, QString const& about)
     if (tone == Tone::Done) QTimer::singleShot(doneFor, row, [this, number] { remove(number); });
     arrange();
     QAccessibleEvent alert(row, QAccessible::Alert);
-    QAccessible::updateAccessibility(&alert);
+    tellReader(alert);
     return number;
 }
 

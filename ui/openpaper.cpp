@@ -101,6 +101,10 @@ void OpenPaper::show()
     m_panel.view()->setDocument(
         paperOf(m_kind, forPupil(m_session.shownArrangement()), *m_font, m_style));
     m_panel.view()->setChosenPosition(m_session.selected());
+    m_panel.view()->setAccessibleName(
+        tr("%1 of %2")
+            .arg(paperName(m_kind),
+                 QString::fromStdString(m_session.arrangement().tune.title)));
 }
 
 void OpenPaper::editWords(QWidget* window)

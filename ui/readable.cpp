@@ -11,7 +11,21 @@ namespace ui {
 
 namespace {
 
+std::function<void(QAccessibleEvent&)>& listener()
+{
+    static std::function<void(QAccessibleEvent&)> beside;
+    return beside;
+}
+
 Readable* readableOf(QObject* object) { return dynamic_cast<Readable*>(object); }
+
+// The chosen thing; -1: none.
+int chosenOf(Readable const& readable)
+{
+    for (int i = 0; i < readable.readableCount(); ++i)
+        if (readable.readableItem(i).chosen) return i;
+    return -1;
+}
 
 // One thing. It lives as long as the interface of its widget.
 class ItemInterface final : public QAccessibleInterface, public QAccessibleActionInterface {
@@ -112,6 +126,11 @@ public:
             if (QAccessible::accessibleInterface(id) == child) return index;
         return -1;
     }
+    QAccessibleInterface* focusChild() const override
+    {
+        int const chosen = widget()->hasFocus() ? chosenOf(*readableOf(widget())) : -1;
+        return chosen < 0 ? QAccessibleWidget::focusChild() : child(chosen);
+    }
     QAccessibleInterface* childAt(int x, int y) const override
     {
         QPointF const point = widget()->mapFromGlobal(QPointF(x, y));
@@ -130,17 +149,56 @@ QAccessibleInterface* readableFactory(QString const&, QObject* object)
     return new ReadableInterface(static_cast<QWidget*>(object));
 }
 
+QAccessibleInterface* spokenFactory(QString const&, QObject* object)
+{
+    auto const* spoken = dynamic_cast<SpokenAs*>(object);
+    if (!spoken) return nullptr;
+    return new QAccessibleWidget(static_cast<QWidget*>(object), spoken->role());
+}
+
 } // namespace
+
+void tellReader(QAccessibleEvent& event)
+{
+    if (listener()) listener()(event);
+    QAccessible::updateAccessibility(&event);
+}
+
+bool readerListens() { return QAccessible::isActive() || listener(); }
+
+void listenBesideReader(std::function<void(QAccessibleEvent&)> beside)
+{
+    listener() = std::move(beside);
+}
 
 // Before anything asks for the widget's interface; a factory that is known is not added twice.
 Readable::Readable() { QAccessible::installFactory(readableFactory); }
 
+SpokenAs::SpokenAs(QAccessible::Role role) : m_role(role)
+{
+    QAccessible::installFactory(spokenFactory);
+}
+
 void tellReadableFocus(QWidget& widget, int index)
 {
-    if (!QAccessible::isActive() || !widget.hasFocus()) return;
+    if (!readerListens() || !widget.hasFocus()) return;
     QAccessibleEvent focus(&widget, QAccessible::Focus);
     focus.setChild(index);
-    QAccessible::updateAccessibility(&focus);
+    tellReader(focus);
+}
+
+// Qt tells of the widget itself only after it has been given the keyboard.
+void tellReadableEntered(QWidget& widget)
+{
+    if (!readerListens()) return;
+    QMetaObject::invokeMethod(
+        &widget,
+        [&widget] {
+            Readable const* readable = readableOf(&widget);
+            int const chosen = readable ? chosenOf(*readable) : -1;
+            if (chosen >= 0) tellReadableFocus(widget, chosen);
+        },
+        Qt::QueuedConnection);
 }
 
 } // namespace ui

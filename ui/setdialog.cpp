@@ -58,6 +58,8 @@ SetDialog::SetDialog(std::vector<BookTune> tunes, QString const& forWhom, QStrin
     setWindowTitle(tr("A set of tunes"));
     m_words->setPlaceholderText(tr("Part of a title, kind or key"));
     m_words->setAccessibleName(tr("Find a tune"));
+    m_tunes->setAccessibleName(tr("Tunes of the book"));
+    m_set->setAccessibleName(tr("Tunes of the set, in their order"));
     m_words->setClearButtonEnabled(true);
     for (std::size_t i = 0; i < m_all.size(); ++i) {
         auto* const item = new QListWidgetItem(tuneWords(m_all[i]), m_tunes);

@@ -45,6 +45,7 @@ SoundDialog::SoundDialog(SoundChoice const& begin, int first, int last, QWidget*
         tr("A pack holds both hands, the left and the right alone, all slow, and "
            "both hands at the tempo"));
     for (QSpinBox* bar : {m_first, m_last}) bar->setRange(first, last);
+    m_progress->setAccessibleName(tr("Sound written"));
     m_first->setAccessibleName(tr("First bar"));
     m_last->setAccessibleName(tr("Last bar"));
     m_first->setValue(begin.firstBar);

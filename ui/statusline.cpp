@@ -7,8 +7,14 @@
 
 namespace ui {
 
+QString toCheckWords(qsizetype count)
+{
+    return count == 1 ? StatusLine::tr("1 thing to check")
+                      : StatusLine::tr("%1 things to check").arg(count);
+}
+
 StatusLine::StatusLine(QWidget* parent)
-    : QWidget(parent), m_warnings(new Button(QString(), this))
+    : QWidget(parent), SpokenAs(QAccessible::StatusBar), m_warnings(new Button(QString(), this))
 {
     m_warnings->setSign(Sign::Notice);
     m_warnings->setLook(Button::Look::Flat);
@@ -22,7 +28,7 @@ void StatusLine::setWords(QString const& left, QString const& right)
     if (m_left == left && m_right == right) return;
     m_left = left;
     m_right = right;
-    setAccessibleName(left + QStringLiteral(". ") + right);
+    setAccessibleName(right.isEmpty() ? left : left + QStringLiteral(". ") + right);
     update();
 }
 
@@ -30,8 +36,7 @@ void StatusLine::setWarnings(QStringList const& warnings)
 {
     auto const count = warnings.size();
     m_warnings->setVisible(count > 0);
-    m_warnings->setText(count == 1 ? tr("1 thing to check")
-                                   : tr("%1 things to check").arg(count));
+    m_warnings->setText(toCheckWords(count));
     m_warnings->setToolTip(warnings.join(QLatin1Char('\n')));
     place();
 }

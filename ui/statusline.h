@@ -1,5 +1,7 @@
 #pragma once
 
+#include "ui/readable.h"
+
 #include <QStringList>
 #include <QWidget>
 
@@ -8,7 +10,7 @@ namespace ui {
 class Button;
 
 // The foot of the window: what the arrangement costs, and what the arranger should look at.
-class StatusLine final : public QWidget {
+class StatusLine final : public QWidget, public SpokenAs {
     Q_OBJECT
 public:
     explicit StatusLine(QWidget* parent = nullptr);
@@ -30,5 +32,8 @@ private:
     QString m_right;
     Button* m_warnings;
 };
+
+// "2 things to check"
+QString toCheckWords(qsizetype count);
 
 } // namespace ui

@@ -1,5 +1,6 @@
 #include "ui/stringbank.h"
 
+#include "ui/motion.h"
 #include "ui/theme.h"
 #include "ui/words.h"
 
@@ -14,7 +15,9 @@ namespace ui {
 
 namespace {
 
-constexpr int frameMs = 16; // between two pictures of a fading string
+constexpr int frameMs = 16;           // between two pictures of a fading string
+constexpr int steadyMs = 200;         // the same where it does not fade
+constexpr double steadySeconds = 1.0; // that a string is lit without fading
 
 } // namespace
 
@@ -79,6 +82,7 @@ void StringBank::setTitle(QString const& title)
 {
     if (m_title == title) return;
     m_title = title;
+    setAccessibleName(title.isEmpty() ? tr("String bank") : tr("String bank, %1").arg(title));
     update();
 }
 
@@ -86,7 +90,7 @@ void StringBank::ring(int string, harp::Side hand)
 {
     if (string < 0 || string >= static_cast<int>(m_ringing.size())) return;
     m_ringing[static_cast<std::size_t>(string)] = Ringing{m_clock.elapsed(), hand};
-    if (!m_fade.isActive()) m_fade.start(frameMs, this);
+    if (!m_fade.isActive()) m_fade.start(lessMotion() ? steadyMs : frameMs, this);
     update();
 }
 
@@ -120,6 +124,7 @@ double StringBank::glow(int string) const
     auto const& ringing = m_ringing[static_cast<std::size_t>(string)];
     if (!ringing) return 0;
     double const seconds = static_cast<double>(m_clock.elapsed() - ringing->since) / 1000.0;
+    if (lessMotion()) return seconds < steadySeconds ? 1 : 0;
     return std::exp(-seconds / (harp::ringSeconds(m_harp->string(string)) / 9));
 }
 
@@ -202,7 +207,9 @@ ReadableItem StringBank::readableItem(int string) const
 {
     ReadableItem item;
     item.name = stringWords(*m_harp, string, soundingPitch(string)) +
-                (lever(string) == harp::Lever::Up ? tr(", lever up") : QString());
+                (!m_harp->string(string).hasLever   ? tr(", without a lever")
+                 : lever(string) == harp::Lever::Up ? tr(", lever up")
+                                                    : tr(", lever down"));
     for (FingerDisc const& disc : m_fingers)
         if (disc.string == string)
             item.name += disc.hand == harp::Side::Left
@@ -268,21 +275,25 @@ void StringBank::focusInEvent(QFocusEvent* event)
     QWidget::focusInEvent(event);
     if (!m_cursor && m_harp) m_cursor = m_harp->count() / 2;
     update();
+    tellReadableEntered(*this);
 }
 
 void StringBank::timerEvent(QTimerEvent* event)
 {
     if (event->timerId() != m_fade.timerId()) return;
     bool any = false;
+    bool other = false;
     for (std::size_t i = 0; i < m_ringing.size(); ++i) {
         if (!m_ringing[i]) continue;
-        if (glow(static_cast<int>(i)) <= faintest)
-            m_ringing[i].reset();
-        else
+        if (glow(static_cast<int>(i)) > faintest) {
             any = true;
+            continue;
+        }
+        m_ringing[i].reset();
+        other = true;
     }
     if (!any) m_fade.stop();
-    update();
+    if (other || !lessMotion()) update();
 }
 
 } // namespace ui

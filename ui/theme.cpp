@@ -1,5 +1,7 @@
 #include "ui/theme.h"
 
+#include "ui/motion.h"
+
 #include <QApplication>
 #include <QEvent>
 #include <QPainter>
@@ -193,6 +195,7 @@ public:
                   QStyleHintReturn* answer) const override
     {
         if (hint == SH_DialogButtonBox_ButtonsHaveIcons) return 0;
+        if (hint == SH_Widget_Animation_Duration && lessMotion()) return 0;
         return QProxyStyle::styleHint(hint, option, widget, answer);
     }
     void drawComplexControl(ComplexControl control, QStyleOptionComplex const* option,

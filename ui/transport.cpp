@@ -52,7 +52,8 @@ TempoField::TempoField(QWidget* parent) : QWidget(parent)
     m_percent->setRange(qRound(slowest * 100), qRound(quickest * 100));
     m_percent->setSuffix(tr(" %"));
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(30, 0, 0, 0); // the note and its equals sign
+    // The note and its equals sign.
+    row->setContentsMargins(std::max(30, qRound(1.4 * fontMetrics().height())), 0, 0, 0);
     row->setSpacing(4);
     row->addWidget(m_beats);
     row->addWidget(m_percent);
@@ -117,8 +118,8 @@ void TempoField::paintEvent(QPaintEvent*)
     QRectF const note(0, (height() - line) / 2, 14, line);
     double const used = paintNote(painter, m_tempo.beat, note, colour(p.ink));
     painter.setPen(colour(p.ink));
-    painter.drawText(QRectF(used + 4, 0, 30 - used, height()), Qt::AlignLeft | Qt::AlignVCenter,
-                     QStringLiteral("="));
+    painter.drawText(QRectF(used + 4, 0, layout()->contentsMargins().left() - used, height()),
+                     Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("="));
 }
 
 Transport::Transport(QWidget* parent)

@@ -1,6 +1,7 @@
 #include "ui/tunegrid.h"
 
 #include "core/tune/edit/barsums.h"
+#include "ui/motion.h"
 #include "ui/numbers.h"
 #include "ui/theme.h"
 #include "ui/words.h"
@@ -175,7 +176,8 @@ void TuneGrid::showBox(ui::Box const& box)
     if (top < bar->value())
         bar->setValue(static_cast<int>(top));
     else if (bottom > bar->value() + viewport()->height())
-        bar->setValue(static_cast<int>(bottom) - viewport()->height());
+        bar->setValue(lessMotion() ? static_cast<int>(top)
+                                   : static_cast<int>(bottom) - viewport()->height());
 }
 
 void TuneGrid::updateBox(ui::Box const& box)
@@ -264,7 +266,11 @@ ReadableItem TuneGrid::readableItem(int position) const
     return item;
 }
 
-void TuneGrid::focusInEvent(QFocusEvent*) { updatePosition(m_selected); }
+void TuneGrid::focusInEvent(QFocusEvent*)
+{
+    updatePosition(m_selected);
+    tellReadableEntered(*this);
+}
 void TuneGrid::focusOutEvent(QFocusEvent*) { updatePosition(m_selected); }
 
 } // namespace ui

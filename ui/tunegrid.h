@@ -54,6 +54,7 @@ public:
     // One item for each position.
     int readableCount() const override;
     ReadableItem readableItem(int position) const override;
+    bool tellsPlaces() const override { return true; }
     void pressReadable(int position) override { emit positionClicked(position); }
 
     QSize sizeHint() const override { return {760, 420}; }

@@ -18,11 +18,27 @@ namespace {
 
 constexpr double corner = 8;
 constexpr double inset = 11;
-constexpr double pictureWidth = 74;
-constexpr double keySide = 18;
-constexpr double actionHeight = 27;
+constexpr double pictureWidth = 74; // with letters of the usual size
 
 } // namespace
+
+double VariantList::keySide() const
+{
+    return std::max(18.0, std::ceil(QFontMetricsF(scaledFont(*this, 0.85)).height()) + 2);
+}
+
+double VariantList::actionHeight() const
+{
+    return std::max(
+        27.0, std::ceil(QFontMetricsF(scaledFont(*this, 0.95, QFont::DemiBold)).height()) + 8);
+}
+
+// Large letters make the fingers in the picture larger, as far as a quarter of the pane.
+double VariantList::pictureScale() const
+{
+    double const wanted = fontMetrics().height() / 22.0;
+    return std::max(1.0, std::min(wanted, viewport()->width() / (4 * pictureWidth)));
+}
 
 VariantList::VariantList(QWidget* parent) : QAbstractScrollArea(parent)
 {
@@ -92,7 +108,7 @@ void VariantList::layOut()
                               reasonsOf(*m_layout.current, true))
                 .height();
         double const usual = 2 * small.height();
-        m_layout.extra = std::ceil(std::max(0.0, whole - usual) + actionHeight + 10);
+        m_layout.extra = std::ceil(std::max(0.0, whole - usual) + actionHeight() + 10);
     }
     verticalScrollBar()->setPageStep(viewport()->height());
     verticalScrollBar()->setRange(
@@ -137,7 +153,7 @@ QRectF VariantList::rowBox(int index) const
 
 QRectF VariantList::pictureBox(QRectF const& box) const
 {
-    return {box.left() + inset, box.top() + inset, pictureWidth,
+    return {box.left() + inset, box.top() + inset, pictureWidth * pictureScale(),
             m_layout.rowHeight - 2 * inset};
 }
 
@@ -157,7 +173,7 @@ QRectF VariantList::hearBox(int index) const
     double const both =
         width + 7 + metrics.horizontalAdvance(useWords(index)) + 38;
     double const left = both > text.width() ? rowBox(index).left() + inset : text.left();
-    return {left, rowBox(index).bottom() - actionHeight - 9, width, actionHeight};
+    return {left, rowBox(index).bottom() - actionHeight() - 9, width, actionHeight()};
 }
 
 QRectF VariantList::useBox(int index) const
@@ -165,7 +181,7 @@ QRectF VariantList::useBox(int index) const
     QRectF const hear = hearBox(index);
     QFontMetricsF const metrics(scaledFont(*this, 0.95, QFont::DemiBold));
     double const width = metrics.horizontalAdvance(useWords(index)) + 38;
-    return {hear.right() + 7, hear.top(), width, actionHeight};
+    return {hear.right() + 7, hear.top(), width, actionHeight()};
 }
 
 void VariantList::paintEvent(QPaintEvent* event)
@@ -206,7 +222,7 @@ void VariantList::paintRow(QPainter& painter, int index) const
     QRectF name = text;
     name.setHeight(QFontMetricsF(scaledFont(*this, 1.12, QFont::Bold)).height());
     if (index < 9) {
-        QRectF const key(text.right() - keySide, text.top(), keySide, keySide);
+        QRectF const key(text.right() - keySide(), text.top(), keySide(), keySide());
         painter.setPen(QPen(colour(p.edge), 1));
         painter.setBrush(colour(p.card));
         painter.drawRoundedRect(key.adjusted(0.5, 0.5, -0.5, -0.5), 4, 4);
@@ -214,7 +230,7 @@ void VariantList::paintRow(QPainter& painter, int index) const
         painter.setFont(scaledFont(*this, 0.85));
         painter.drawText(key, Qt::AlignCenter, QString::number(index + 1));
     }
-    name.setRight(text.right() - keySide - 6);
+    name.setRight(text.right() - keySide() - 6);
     if (shownRow.variant.locked) {
         paintSign(painter, Sign::Locked, {name.right() - 13, name.center().y() - 6.5, 13, 13},
                   colour(p.leaf));
@@ -235,7 +251,7 @@ void VariantList::paintRow(QPainter& painter, int index) const
 
     QFont const small = scaledFont(*this, 0.92);
     QFontMetricsF const metrics(small);
-    double const actions = current ? actionHeight + 10 : 0;
+    double const actions = current ? actionHeight() + 10 : 0;
     double const barBlock = metrics.height() + 2;
     QRectF reasons(text.left(), name.bottom() + 2, text.width(),
                    box.bottom() - 8 - actions - barBlock - name.bottom() - 2);
@@ -325,7 +341,7 @@ void VariantList::paintPicture(QPainter& painter, QRectF const& box,
     }
     painter.setRenderHint(QPainter::Antialiasing, true);
     // Notes plucked together lie at one height, rolled ones a little apart.
-    double const radius = 6.4;
+    double const radius = 6.4 * pictureScale();
     std::vector<double> times;
     for (arrange::VoicedNote const& note : voicing.notes) {
         bool const later = times.empty() || note.at != voicing.notes[times.size() - 1].at ||
@@ -346,14 +362,19 @@ void VariantList::paintPicture(QPainter& painter, QRectF const& box,
         if (!afterBlock || times[i] == times[i - 1])
             painter.drawLine(discs[static_cast<int>(i) - 1], discs[static_cast<int>(i)]);
     }
-    painter.setFont(scaledFont(*this, 0.74, QFont::Bold));
+    QFont number = scaledFont(*this, 0.74, QFont::Bold);
+    if (QFontMetricsF(number).capHeight() > 1.5 * radius)
+        number.setPixelSize(qRound(1.6 * radius)); // as large as a disc holds
+    painter.setFont(number);
     for (int i = 0; i < discs.size(); ++i) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(colour(p.leaf));
         painter.drawEllipse(discs[i], radius, radius);
         painter.setPen(colour(p.onLeaf));
-        painter.drawText(QRectF(discs[i].x() - 8, discs[i].y() - 8, 16, 16), Qt::AlignCenter,
-                         QString::number(voicing.notes[static_cast<std::size_t>(i)].finger));
+        painter.drawText(
+            QRectF(discs[i] - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius)),
+            Qt::AlignCenter | Qt::TextDontClip,
+            QString::number(voicing.notes[static_cast<std::size_t>(i)].finger));
     }
 }
 
@@ -489,7 +510,11 @@ bool VariantList::viewportEvent(QEvent* event)
     return QAbstractScrollArea::viewportEvent(event);
 }
 
-void VariantList::focusInEvent(QFocusEvent*) { viewport()->update(); }
+void VariantList::focusInEvent(QFocusEvent*)
+{
+    viewport()->update();
+    tellReadableEntered(*this);
+}
 void VariantList::focusOutEvent(QFocusEvent*) { viewport()->update(); }
 
 } // namespace ui

@@ -35,6 +35,7 @@ public:
     // One item for each row.
     int readableCount() const override { return static_cast<int>(m_rows.size()); }
     ReadableItem readableItem(int index) const override;
+    bool tellsPlaces() const override { return true; }
     void pressReadable(int index) override { go(index); }
 
     QSize sizeHint() const override { return {340, 400}; }
@@ -68,6 +69,9 @@ private:
     };
 
     VariantRow const& row(int index) const { return m_rows[static_cast<std::size_t>(index)]; }
+    double keySide() const;
+    double actionHeight() const;
+    double pictureScale() const;
     void layOut();
     void showRow(int row);
     void go(int row);

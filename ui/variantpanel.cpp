@@ -17,7 +17,7 @@ VariantPanel::VariantPanel(QWidget* parent)
       m_own(new OwnPattern(this)), m_followed(new FollowedBox(this)),
       m_whyNotButton(new Button(tr("Why not the others?"), this))
 {
-    setMinimumWidth(250);
+    setMinimumWidth(std::max(250, 30 * fontMetrics().averageCharWidth()));
     m_whyNot->hide();
     m_whyNotButton->setLook(Button::Look::Flat);
     m_whyNotButton->setCheckable(true);
@@ -45,6 +45,8 @@ void VariantPanel::setHeading(QString const& title, QString const& detail)
 {
     m_title = title;
     m_detail = detail;
+    // What is painted above the list is told with it.
+    m_list->setAccessibleName(detail.isEmpty() ? title : title + QStringLiteral(", ") + detail);
     update();
 }
 

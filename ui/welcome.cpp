@@ -6,9 +6,20 @@
 #include <QPainter>
 
 #include <algorithm>
-#include <array>
 
 namespace ui {
+
+namespace {
+
+constexpr int gap = 10; // between buttons
+
+int heightOf(QString const& words, QFont const& font, int across)
+{
+    QRect const room(0, 0, across, 100000);
+    return QFontMetrics(font).boundingRect(room, Qt::TextWordWrap, words).height();
+}
+
+} // namespace
 
 Welcome::Welcome(QWidget* parent)
     : QWidget(parent), m_open(new Button(tr("Open a lead sheet…"), this)),
@@ -22,12 +33,35 @@ Welcome::Welcome(QWidget* parent)
     m_demo->setToolTip(tr("A tune made for trying things out (Ctrl+D)"));
     connect(m_open, &QAbstractButton::clicked, this, &Welcome::openClicked);
     connect(m_demo, &QAbstractButton::clicked, this, &Welcome::demoClicked);
+    setAccessibleName(question());
+    setAccessibleDescription(answer());
 }
 
+QString Welcome::question() const { return tr("What does my left hand do?"); }
+
+QString Welcome::answer() const
+{
+    return tr("Open a tune with chord symbols, or drop its file here. For every chord you get "
+              "left-hand shapes that your hand can play on your harp, best first.");
+}
+
+// The question, and the answer under it, in the middle of the room.
 QRect Welcome::wordsBox() const
 {
-    int const across = std::min(width() - 40, 460);
-    return {(width() - across) / 2, std::max(16, height() / 2 - 110), across, 120};
+    int const letters = fontMetrics().averageCharWidth();
+    int const across = std::min(width() - 40, std::max(460, 62 * letters));
+    int const high = questionHeight(across) + answerHeight(across);
+    return {(width() - across) / 2, std::max(16, height() / 2 - high + 10), across, high};
+}
+
+int Welcome::questionHeight(int across) const
+{
+    return heightOf(question(), scaledFont(*this, 1.7, QFont::Bold), across) + 14;
+}
+
+int Welcome::answerHeight(int across) const
+{
+    return heightOf(answer(), scaledFont(*this, 1.05), across) + 20;
 }
 
 void Welcome::paintEvent(QPaintEvent*)
@@ -38,25 +72,41 @@ void Welcome::paintEvent(QPaintEvent*)
     QRect const box = wordsBox();
     painter.setFont(scaledFont(*this, 1.7, QFont::Bold));
     painter.setPen(colour(p.ink));
-    painter.drawText(box, Qt::AlignHCenter | Qt::AlignTop, tr("What does my left hand do?"));
+    painter.drawText(box, Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, question());
     painter.setFont(scaledFont(*this, 1.05));
     painter.setPen(colour(p.quiet));
-    painter.drawText(
-        box.adjusted(0, 46, 0, 0), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
-        tr("Open a tune with chord symbols, or drop its file here. For every chord you get "
-           "left-hand shapes that your hand can play on your harp, best first."));
+    painter.drawText(box.adjusted(0, questionHeight(box.width()), 0, 0),
+                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, answer());
 }
 
+QSize Welcome::minimumSizeHint() const
+{
+    int wide = 0, high = 0;
+    for (Button const* button : buttons()) {
+        wide = std::max(wide, button->sizeHint().width());
+        high += button->sizeHint().height() + gap;
+    }
+    wide += 40;
+    return {wide, questionHeight(wide - 40) + answerHeight(wide - 40) + high + 40};
+}
+
+// In a row, or one under another where the row is too wide.
 void Welcome::resizeEvent(QResizeEvent*)
 {
-    constexpr int gap = 10;
-    std::array const row{m_open, m_new, m_demo};
     int wide = -gap;
-    for (Button const* button : row) wide += button->sizeHint().width() + gap;
+    for (Button const* button : buttons()) wide += button->sizeHint().width() + gap;
+    bool const inRow = wide <= width() - 20;
     QPoint at((width() - wide) / 2, wordsBox().bottom() + 8);
-    for (Button* button : row) {
-        button->setGeometry(QRect(at, button->sizeHint()));
-        at.rx() += button->width() + gap;
+    int const high = 3 * (m_open->sizeHint().height() + gap);
+    if (!inRow) at.setY(std::max(8, std::min(at.y(), height() - high)));
+    for (Button* button : buttons()) {
+        QSize const size = button->sizeHint();
+        if (!inRow) at.setX((width() - size.width()) / 2);
+        button->setGeometry(QRect(at, size));
+        if (inRow)
+            at.rx() += size.width() + gap;
+        else
+            at.ry() += size.height() + gap;
     }
 }
 

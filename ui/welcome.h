@@ -2,6 +2,8 @@
 
 #include <QWidget>
 
+#include <array>
+
 namespace ui {
 
 class Button;
@@ -11,6 +13,8 @@ class Welcome final : public QWidget {
     Q_OBJECT
 public:
     explicit Welcome(QWidget* parent = nullptr);
+
+    QSize minimumSizeHint() const override;
 
 signals:
     void openClicked();
@@ -22,7 +26,12 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    QString question() const;
+    QString answer() const;
     QRect wordsBox() const;
+    int questionHeight(int across) const;
+    int answerHeight(int across) const;
+    std::array<Button*, 3> buttons() const { return {m_open, m_new, m_demo}; }
 
     Button* m_open;
     Button* m_new;

@@ -1,19 +1,23 @@
 #include "ui/workbench.h"
 
+#include "ui/announcing.h"
 #include "ui/choicemenus.h"
 #include "ui/comparing.h"
 #include "ui/fingermenu.h"
+#include "ui/firststeps.h"
 #include "ui/following.h"
 #include "ui/helppages.h"
 #include "ui/historydialog.h"
 #include "ui/lefthandediting.h"
 #include "ui/listening.h"
 #include "ui/messagebar.h"
+#include "ui/motion.h"
 #include "ui/notopened.h"
 #include "ui/openpaper.h"
 #include "ui/opentunewords.h"
 #include "ui/pageview/pageview.h"
 #include "ui/panes.h"
+#include "ui/scrollsheet.h"
 #include "ui/session.h"
 #include "ui/shapesoffered.h"
 #include "ui/sheetpanel.h"
@@ -21,10 +25,12 @@
 #include "ui/statusline.h"
 #include "ui/stringbank.h"
 #include "ui/stringsnow.h"
+#include "ui/taborder.h"
 #include "ui/transport.h"
 #include "ui/tunegrid.h"
 #include "ui/variantpanel.h"
 #include "ui/welcome.h"
+#include "ui/withinreach.h"
 #include "ui/words.h"
 
 #include <QApplication>
@@ -43,11 +49,12 @@ namespace ui {
 Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     : QMainWindow(parent), m_session(session), m_levels(tables.levels),
       m_difficultyScale(tables.difficulty), m_actions(this), m_header(new Header(this)),
-      m_messages(new MessageBar(this)), m_stage(new QStackedWidget(this)),
-      m_welcome(new Welcome(this)), m_notOpenedPage(new NotOpened(this)),
-      m_grid(new TuneGrid(this)), m_sheet(new SheetPanel(this)),
-      m_variants(new VariantPanel(this)), m_bank(new StringBank(this)),
-      m_transport(new Transport(this)), m_status(new StatusLine(this)),
+      m_messages(new MessageBar(this)), m_firstSteps(new FirstSteps(session, this)),
+      m_stage(new QStackedWidget(this)), m_welcome(new Welcome(this)),
+      m_notOpenedPage(new NotOpened(this)), m_grid(new TuneGrid(this)),
+      m_sheet(new SheetPanel(this)), m_variants(new VariantPanel(this)),
+      m_bank(new StringBank(this)), m_transport(new Transport(this)),
+      m_status(new StatusLine(this)),
       m_listening(new Listening(session, m_actions, *m_transport, tables.ways, this)),
       m_strings(new StringsNow(session, *m_listening, *m_transport, *m_bank, this)),
       m_shapes(new ShapesOffered(session, *m_variants, this)),
@@ -73,6 +80,8 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
     joinParts();
     joinListening();
     joinSession();
+    new Announcing(m_session, *m_header, this);
+    new WithinReach(*qApp, this);
     showDocument();
     if (m_session.isOpen()) showSelection();
 }
@@ -96,10 +105,14 @@ void Workbench::place()
     column->setSpacing(0);
     column->addWidget(m_header);
     column->addWidget(m_messages);
+    column->addWidget(m_firstSteps);
     column->addWidget(m_panes->all(), 1);
     column->addWidget(m_transport);
     column->addWidget(m_status);
-    setCentralWidget(middle);
+    // With very large letters all this needs more room than there is.
+    auto* sheet = new ScrollSheet(this);
+    sheet->hold(middle);
+    setCentralWidget(sheet);
 }
 
 void Workbench::setBelowGrid(QWidget* pane)
@@ -134,6 +147,8 @@ void Workbench::giveRoomBelowGrid()
     m_stage->setMinimumHeight(low ? lowGrid : 0);
     m_bank->setMinimumHeight(low ? lowBank : 0);
 }
+
+void Workbench::showFirstSteps() { m_firstSteps->begin(); }
 
 void Workbench::joinFileActions()
 {
@@ -204,6 +219,11 @@ void Workbench::joinViewActions()
     for (Theme const theme :
          {Theme::System, Theme::Light, Theme::Dark, Theme::StrongLight, Theme::StrongDark})
         on(m_actions.theme(theme), [this, theme] { wear(theme); });
+    connect(m_actions.lessMotion, &QAction::toggled, this, [this](bool less) {
+        setLessMotion(less);
+        emit lessMotionChosen(less);
+    });
+    on(m_actions.firstSteps, [this] { showFirstSteps(); });
     on(m_actions.keys, [this] { showKeys(this, m_actions); });
     on(m_actions.care, [this] { showCare(this); });
     on(m_actions.about, [this] { showAbout(this); });
@@ -364,6 +384,7 @@ void Workbench::showStage()
     for (int i = 1; wanted != m_grid && i < m_underStage->count(); ++i)
         m_underStage->itemAt(i)->widget()->hide(); // what is below the grid goes with it
     m_paper->setLookedAt(wanted == m_sheet);
+    if (wanted == m_sheet) m_firstSteps->sheetShown();
 }
 
 PageView* Workbench::sheet() const { return m_sheet->view(); }
@@ -559,12 +580,26 @@ void Workbench::escape()
         m_listening->stop();
     else if (m_messages->shownCount() > 0)
         m_messages->dismiss();
+    else if (m_firstSteps->step() > 0)
+        m_firstSteps->end();
     else if (m_notOpened && m_session.isOpen())
         backToTune();
     else if (m_listening->passage())
         m_listening->setPassage(std::nullopt);
+    else if (m_variants->list()->hasFocus())
+        goToStage();
     else
         m_actions.alone->setChecked(false);
+}
+
+// Panes move and come later; Qt's own order is that in which they were made.
+bool Workbench::focusNextPrevChild(bool next)
+{
+    QWidget* const beside = besideInOrder(*this, next);
+    if (beside == nullptr) return QMainWindow::focusNextPrevChild(next);
+    beside->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+    static_cast<QScrollArea*>(centralWidget())->ensureWidgetVisible(beside);
+    return true;
 }
 
 void Workbench::wear(Theme theme)

@@ -22,6 +22,7 @@ class QVBoxLayout;
 
 namespace ui {
 
+class FirstSteps;
 class Following;
 class LeftHandEditing;
 class Listening;
@@ -78,6 +79,9 @@ public:
     Transport* transport() const { return m_transport; }
     MessageBar* messages() const { return m_messages; }
     std::optional<Passage> passage() const; // heard instead of the selected bar
+    // The three first steps are shown: at the first start, and when she asks.
+    void showFirstSteps();
+    FirstSteps* firstSteps() const { return m_firstSteps; }
     // Which panes are shown, where and how large: to be kept for the next time.
     QByteArray panes() const;
     void restorePanes(QByteArray const& panes);
@@ -129,6 +133,7 @@ signals:
     void stringPluckRequested(int string, int midi);
     void keepPatternRequested(pattern::Pattern const& own); // in the arranger's own book
     void themeChosen(ui::Theme theme);
+    void lessMotionChosen(bool less);
     void harpKept(harp::HarpModel const& harp); // to be saved among the user's own
 
 protected:
@@ -136,6 +141,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
 
 private:
     void giveRoomBelowGrid();
@@ -172,6 +178,7 @@ private:
     Actions m_actions;
     Header* m_header;
     MessageBar* m_messages;
+    FirstSteps* m_firstSteps;
     QStackedWidget* m_stage;
     QVBoxLayout* m_underStage = nullptr;
     Welcome* m_welcome;

@@ -8199,6 +8199,94 @@ für die Spielenden</translation>
         <source>the introduction</source>
         <translation>der Einleitung</translation>
     </message>
+    <message>
+        <source>%1, kept</source>
+        <translation>%1, behalten</translation>
+    </message>
+    <message>
+        <source>1 other chord has a new shape</source>
+        <translation>1 anderer Akkord hat einen neuen Griff</translation>
+    </message>
+    <message>
+        <source>%1 other chords have new shapes</source>
+        <translation>%1 andere Akkorde haben neue Griffe</translation>
+    </message>
+    <message>
+        <source>Nothing is left to check</source>
+        <translation>Es gibt keine Hinweise mehr</translation>
+    </message>
+    <message>
+        <source>String bank, %1</source>
+        <translation>Saitenbild, %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Less m&amp;otion</source>
+        <translation>Weniger Beweg&amp;ung</translation>
+    </message>
+    <message>
+        <source>&amp;First steps</source>
+        <translation>&amp;Erste Schritte</translation>
+    </message>
+    <message>
+        <source>Next step</source>
+        <translation>Nächster Schritt</translation>
+    </message>
+    <message>
+        <source>No more steps</source>
+        <translation>Keine weiteren Schritte</translation>
+    </message>
+    <message>
+        <source>They are in the menu Help (Esc)</source>
+        <translation>Sie stehen im Menü Hilfe (Esc)</translation>
+    </message>
+    <message>
+        <source>Open a tune with chord symbols (Ctrl+O), or the demo tune (Ctrl+D).</source>
+        <translation>Öffnen Sie ein Stück mit Akkordsymbolen (Strg+O) oder das Beispielstück (Strg+D).</translation>
+    </message>
+    <message>
+        <source>Choose a chord with the arrow keys. 1 to 9 keeps one of its shapes, the best first, and Space lets you hear the bar.</source>
+        <translation>Wählen Sie mit den Pfeiltasten einen Akkord. 1 bis 9 behält einen seiner Griffe, der beste zuerst, und die Leertaste lässt Sie den Takt hören.</translation>
+    </message>
+    <message>
+        <source>Ctrl+2 shows the sheet and Ctrl+P prints it. F1 opens the handbook.</source>
+        <translation>Strg+2 zeigt das Blatt, Strg+P druckt es. F1 öffnet das Handbuch.</translation>
+    </message>
+    <message>
+        <source>First steps, %1 of %2: %3</source>
+        <translation>Erste Schritte, %1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>Tunes of the book</source>
+        <translation>Stücke der Sammlung</translation>
+    </message>
+    <message>
+        <source>Tunes of the set, in their order</source>
+        <translation>Stücke des Sets in ihrer Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Size on the screen</source>
+        <translation>Größe auf dem Bildschirm</translation>
+    </message>
+    <message>
+        <source>Files done</source>
+        <translation>Fertige Dateien</translation>
+    </message>
+    <message>
+        <source>Sound written</source>
+        <translation>Geschriebener Klang</translation>
+    </message>
+    <message>
+        <source>, without a lever</source>
+        <translation>, ohne Klappe</translation>
+    </message>
+    <message>
+        <source>, lever down</source>
+        <translation>, Klappe unten</translation>
+    </message>
 </context>
 <context>
     <name>app</name>

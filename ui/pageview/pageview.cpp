@@ -1,5 +1,6 @@
 #include "ui/pageview/pageview.h"
 
+#include "ui/motion.h"
 #include "ui/pageview/pagebar.h"
 #include "ui/paint/inches.h"
 #include "ui/paint/sheetpainter.h"
@@ -23,7 +24,8 @@ constexpr double mostZoom = 4;
 
 } // namespace
 
-PageView::PageView(QWidget* parent) : QAbstractScrollArea(parent), m_bar(new PageBar(this))
+PageView::PageView(QWidget* parent)
+    : QAbstractScrollArea(parent), SpokenAs(QAccessible::Document), m_bar(new PageBar(this))
 {
     setFocusPolicy(Qt::StrongFocus);
     setFrameShape(QFrame::NoFrame);
@@ -138,6 +140,9 @@ void PageView::showPlace()
 {
     m_bar->setPage(page(), static_cast<int>(m_stack.leaves.size()));
     m_bar->setZoom(zoom());
+    int const words =
+        m_bar->minimumSizeHint().width() + verticalScrollBar()->sizeHint().width();
+    if (words > minimumWidth()) setMinimumWidth(words);
 }
 
 int PageView::page() const
@@ -166,7 +171,8 @@ void PageView::reveal(sheet::PageArea const& area)
         if (from < bar->value())
             bar->setValue(static_cast<int>(from) - room / 12);
         else if (to > bar->value() + room)
-            bar->setValue(static_cast<int>(to) - room + room / 12);
+            bar->setValue(lessMotion() ? static_cast<int>(from) - room / 12
+                                       : static_cast<int>(to) - room + room / 12);
     };
     into(verticalScrollBar(), where.top(), where.bottom(), viewport()->height());
     into(horizontalScrollBar(), where.left(), where.right(), viewport()->width());

@@ -3,6 +3,8 @@
 #include "core/sheet/places.h"
 #include "ui/pageview/pagestack.h"
 
+#include "ui/readable.h"
+
 #include <QAbstractScrollArea>
 #include <QPixmap>
 
@@ -17,7 +19,7 @@ class PageBar;
 // Paper stays white whatever the program's theme; what surrounds it follows the palette.
 // Keys: + and - zoom, 0 fits the width, 9 the page, Page Up and Down turn pages, Left and Right
 // go from position to position.
-class PageView final : public QAbstractScrollArea {
+class PageView final : public QAbstractScrollArea, public SpokenAs {
     Q_OBJECT
 public:
     explicit PageView(QWidget* parent = nullptr);

@@ -4,11 +4,16 @@
 #include "ui/paint/sheetpainter.h"
 
 #include <QAction>
+#include <QComboBox>
 #include <QCoreApplication>
+#include <QGraphicsView>
+#include <QLabel>
+#include <QLineEdit>
 #include <QPageLayout>
 #include <QPaintEngine>
 #include <QPainter>
 #include <QPrintPreviewDialog>
+#include <QPrintPreviewWidget>
 #include <QPrinter>
 #include <QToolBar>
 #include <QToolButton>
@@ -47,6 +52,23 @@ void offerPrinting(QPrintPreviewDialog& preview)
     print->setText(QCoreApplication::translate("Printing", "Print…"));
     print->setShortcuts({QKeySequence(QKeySequence::Print), QKeySequence(Qt::Key_Return)});
     print->setToolTip(QCoreApplication::translate("Printing", "Print (Ctrl+P, or Enter)"));
+    // What Qt leaves without a name for readers of the screen.
+    auto const named = [](QWidget* widget, QString const& name) {
+        if (widget) widget->setAccessibleName(name);
+    };
+    for (QLineEdit* entry : bar->findChildren<QLineEdit*>())
+        named(entry, QCoreApplication::translate("Printing", "Page"));
+    for (QComboBox* size : bar->findChildren<QComboBox*>()) {
+        named(size, QCoreApplication::translate("Printing", "Size on the screen"));
+        auto* const label = new QLabel(size->accessibleName(), size->parentWidget());
+        label->setBuddy(size); // by which a choice is named
+        label->hide();
+        named(size->lineEdit(), size->accessibleName());
+    }
+    named(preview.findChild<QPrintPreviewWidget*>(),
+          QCoreApplication::translate("Printing", "Pages"));
+    named(preview.findChild<QGraphicsView*>(),
+          QCoreApplication::translate("Printing", "Pages"));
     if (auto* const button = qobject_cast<QToolButton*>(bar->widgetForAction(print)))
         button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
 }
