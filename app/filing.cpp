@@ -7,6 +7,7 @@
 #include "core/files/abc/write.h"
 #include "core/files/textfile.h"
 #include "core/files/work/document.h"
+#include "core/tune/kindwords.h"
 #include "ui/bookdialog.h"
 #include "ui/newtunedialog.h"
 #include "ui/pastdialog.h"
@@ -194,7 +195,7 @@ std::vector<ui::BookTune> tunesOf(Book const& book)
     tunes.reserve(headings.size());
     for (std::size_t i = 0; i < headings.size(); ++i)
         tunes.push_back({book.entries[i].number, QString::fromStdString(book.entries[i].title),
-                         QString::fromStdString(headings[i].kind),
+                         QString::fromStdString(tune::rhythmShown(headings[i].kind)),
                          QString::fromStdString(headings[i].key),
                          QString::fromStdString(headings[i].meter)});
     return tunes;

@@ -3,7 +3,7 @@
 #include "ui/beginning.h"
 #include "ui/theme.h"
 
-#include "core/tune/kind.h"
+#include "core/tune/kindwords.h"
 
 #include <QApplication>
 #include <QDialogButtonBox>
@@ -41,7 +41,7 @@ QString likelyKind(BookGlance const& glance)
     if (!glance.tune) return {};
     tune::Kind const kind = tune::kindOf(*glance.tune);
     if (kind == tune::Kind::Other) return {};
-    return QString::fromUtf8(tune::kindName(kind).data()).replace('_', ' ');
+    return QString::fromStdString(tune::kindShown(kind));
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "ui/opentunewords.h"
 
+#include "core/tune/kindwords.h"
 #include "ui/numbers.h"
 #include "ui/session.h"
 #include "ui/words.h"
@@ -22,7 +23,7 @@ QString detailWords(arrange::Arrangement const& arrangement, double difficulty)
     detail << tr("levers up: %1").arg(setupWords(arrangement.harp, arrangement.levers.setup))
            << tr("difficulty %1").arg(decimal(difficulty, 1));
     tune::Tune const& tune = arrangement.tune;
-    if (!tune.rhythm.empty()) detail << QString::fromStdString(tune.rhythm);
+    if (!tune.rhythm.empty()) detail << QString::fromStdString(tune::rhythmShown(tune.rhythm));
     detail << QString::fromStdString(music::text(tune.meter));
     auto const flips = arrangement.levers.flips.size();
     if (flips == 1) detail << tr("1 lever flip");

@@ -2,6 +2,7 @@
 
 #include "core/tune/edit/rebar.h"
 #include "core/tune/edit/whole.h"
+#include "core/tune/kindwords.h"
 #include "ui/tunefields.h"
 
 #include <QCheckBox>
@@ -138,7 +139,7 @@ tune::Tune TuneDialog::wished() const
     if (m_pickUp->length() != pickUpOf(m_tune))
         if (auto with = withPickUp(tune, m_pickUp->length())) tune = *std::move(with);
     std::string kind = tune.rhythm;
-    if (m_kind->kind() != kindOf(m_tune)) kind = kindWords(m_kind->kind()).toStdString();
+    if (m_kind->kind() != kindOf(m_tune)) kind = kindText(m_kind->kind());
     auto tempo = m_tune.tempo;
     if (m_tempo->value() != beatsOf(m_tune))
         tempo = m_tempo->value() == 0 ? std::nullopt

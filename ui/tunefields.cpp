@@ -1,6 +1,7 @@
 #include "ui/tunefields.h"
 
 #include "core/base/words.h"
+#include "core/tune/kindwords.h"
 
 #include <QHBoxLayout>
 #include <QRegularExpression>
@@ -24,12 +25,7 @@ QString meterText(music::Meter meter) { return QString::fromStdString(text(meter
 
 } // namespace
 
-QString kindWords(tune::Kind kind)
-{
-    std::string_view const name = kindName(kind);
-    QString words = QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-    return words.replace(QLatin1Char('_'), QLatin1Char(' '));
-}
+QString kindWords(tune::Kind kind) { return QString::fromStdString(tune::kindShown(kind)); }
 
 KindField::KindField(tune::Kind kind, QWidget* parent) : QComboBox(parent)
 {

@@ -1,6 +1,7 @@
 #include "core/collection/entry.h"
 
 #include "core/music/pitch.h"
+#include "core/tune/kindwords.h"
 
 #include <algorithm>
 
@@ -48,10 +49,8 @@ TuneEntry entryOf(tune::Tune const& tune)
 
 std::string kindWords(TuneEntry const& entry)
 {
-    if (!entry.kind.empty() || entry.likelyKind == tune::Kind::Other) return entry.kind;
-    std::string words(tune::kindName(entry.likelyKind));
-    std::ranges::replace(words, '_', ' ');
-    return words;
+    bool const named = !entry.kind.empty() || entry.likelyKind == tune::Kind::Other;
+    return named ? tune::rhythmShown(entry.kind) : tune::kindShown(entry.likelyKind);
 }
 
 } // namespace collection

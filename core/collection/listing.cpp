@@ -69,8 +69,8 @@ std::string searchedIn(Row const& row)
 {
     TuneEntry const& tune = row.tune;
     return folded(tune.title + ' ' + tune.otherTitles + ' ' + kindWords(tune) + ' ' +
-                  music::plain(tune.key) + ' ' + music::shown(tune.key) + ' ' +
-                  music::text(tune.meter) + ' ' + fileNameOf(row.name.file));
+                  tune.kind + ' ' + music::plain(tune.key) + ' ' + music::shown(tune.key) +
+                  ' ' + music::text(tune.meter) + ' ' + fileNameOf(row.name.file));
 }
 
 // The arrangements of the files: by the tune they are of, and by their names without ending.

@@ -4,6 +4,7 @@
 #include "core/notation/durations.h"
 #include "core/sheet/glyphs.h"
 #include "core/sheet/words.h"
+#include "core/tune/kindwords.h"
 
 #include <algorithm>
 #include <cmath>
@@ -67,7 +68,7 @@ std::string capitalised(std::string text)
 void drawTempo(Pen& pen, tune::Tune const& tune, double baseline)
 {
     double x = 0;
-    std::string const rhythm = capitalised(tune.rhythm);
+    std::string const rhythm = capitalised(tune::rhythmShown(tune.rhythm));
     if (!rhythm.empty()) {
         pen.words(rhythm, {x, baseline}, lineHeight, Face::Bold);
         x += widthOf(rhythm, Face::Bold, lineHeight) + 0.9;

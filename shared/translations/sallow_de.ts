@@ -3735,6 +3735,126 @@
         <source>only tunes that are arranged already, or are not: yes or no</source>
         <translation>nur Stücke, die schon arrangiert sind oder es nicht sind: yes oder no</translation>
     </message>
+    <message>
+        <source>waltz</source>
+        <comment>kind</comment>
+        <translation>Walzer</translation>
+    </message>
+    <message>
+        <source>jig</source>
+        <comment>kind</comment>
+        <translation>Jig</translation>
+    </message>
+    <message>
+        <source>single jig</source>
+        <comment>kind</comment>
+        <translation>Single Jig</translation>
+    </message>
+    <message>
+        <source>slip jig</source>
+        <comment>kind</comment>
+        <translation>Slip Jig</translation>
+    </message>
+    <message>
+        <source>reel</source>
+        <comment>kind</comment>
+        <translation>Reel</translation>
+    </message>
+    <message>
+        <source>hornpipe</source>
+        <comment>kind</comment>
+        <translation>Hornpipe</translation>
+    </message>
+    <message>
+        <source>polka</source>
+        <comment>kind</comment>
+        <translation>Polka</translation>
+    </message>
+    <message>
+        <source>march</source>
+        <comment>kind</comment>
+        <translation>Marsch</translation>
+    </message>
+    <message>
+        <source>strathspey</source>
+        <comment>kind</comment>
+        <translation>Strathspey</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <comment>kind</comment>
+        <translation>Air</translation>
+    </message>
+    <message>
+        <source>mazurka</source>
+        <comment>kind</comment>
+        <translation>Mazurka</translation>
+    </message>
+    <message>
+        <source>triple hornpipe</source>
+        <comment>kind</comment>
+        <translation>Triple Hornpipe</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>kind</comment>
+        <translation>anderes</translation>
+    </message>
+    <message>
+        <source>double jig</source>
+        <comment>kind</comment>
+        <translation>Double Jig</translation>
+    </message>
+    <message>
+        <source>hop jig</source>
+        <comment>kind</comment>
+        <translation>Hop Jig</translation>
+    </message>
+    <message>
+        <source>slide</source>
+        <comment>kind</comment>
+        <translation>Slide</translation>
+    </message>
+    <message>
+        <source>slow air</source>
+        <comment>kind</comment>
+        <translation>langsames Air</translation>
+    </message>
+    <message>
+        <source>schottische</source>
+        <comment>kind</comment>
+        <translation>Schottisch</translation>
+    </message>
+    <message>
+        <source>barndance</source>
+        <comment>kind</comment>
+        <translation>Barndance</translation>
+    </message>
+    <message>
+        <source>lament</source>
+        <comment>kind</comment>
+        <translation>Klage</translation>
+    </message>
+    <message>
+        <source>lullaby</source>
+        <comment>kind</comment>
+        <translation>Wiegenlied</translation>
+    </message>
+    <message>
+        <source>song</source>
+        <comment>kind</comment>
+        <translation>Lied</translation>
+    </message>
+    <message>
+        <source>carol</source>
+        <comment>kind</comment>
+        <translation>Weihnachtslied</translation>
+    </message>
+    <message>
+        <source>hymn</source>
+        <comment>kind</comment>
+        <translation>Kirchenlied</translation>
+    </message>
 </context>
 <context>
     <name>shared</name>

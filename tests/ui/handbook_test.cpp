@@ -131,31 +131,35 @@ TEST_CASE("The handbook's pictures show the program as it is", "[ui][handbook]")
         return;
     }
     QTemporaryDir const dir;
-    for (char const* view : {"workbench", "sheet"}) {
-        QString const made = dir.filePath(QStringLiteral("made.png"));
-        QString const kept =
-            QDir(folder()).filePath(QStringLiteral("pictures/%1.png").arg(QLatin1String(view)));
-        QProcess run;
-        run.start(program,
-                  {QStringLiteral("picture"),
-                   QString::fromStdString((places::shared() + "/demo/demo.abc")),
-                   QStringLiteral("--tune"), QStringLiteral("1"), QStringLiteral("--view"),
-                   QLatin1String(view), QStringLiteral("--size"), QStringLiteral("1100x700"),
-                   QStringLiteral("-o"), made});
-        REQUIRE(run.waitForFinished());
-        QImage const whole(made);
-        REQUIRE(whole.size() == QImage(kept).size());
-        auto const fromAfar = [](QImage const& picture) {
-            return picture.scaled(22, 14, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
-        };
-        QImage const now = fromAfar(whole);
-        QImage const then = fromAfar(QImage(kept));
-        CAPTURE(view, kept.toStdString());
-        REQUIRE(!now.isNull());
-        int unlike = 0;
-        for (int y = 0; y < now.height(); ++y)
-            for (int x = 0; x < now.width(); ++x)
-                unlike += std::abs(qGray(now.pixel(x, y)) - qGray(then.pixel(x, y))) > 20;
-        CHECK(unlike < now.width() * now.height() * 3 / 100);
-    }
+    for (char const* language : {"en", "de"})
+        for (char const* view : {"workbench", "sheet"}) {
+            QString const made = dir.filePath(QStringLiteral("made.png"));
+            QString const kept = QDir(folder()).filePath(
+                (language == std::string("en") ? QString()
+                                               : QString::fromLatin1(language) + '/') +
+                QStringLiteral("pictures/%1.png").arg(QLatin1String(view)));
+            QProcess run;
+            run.start(program,
+                      {QStringLiteral("picture"),
+                       QString::fromStdString((places::shared() + "/demo/demo.abc")),
+                       QStringLiteral("--tune"), QStringLiteral("1"), QStringLiteral("--view"),
+                       QLatin1String(view), QStringLiteral("--size"),
+                       QStringLiteral("1100x700"), QStringLiteral("--language"),
+                       QLatin1String(language), QStringLiteral("-o"), made});
+            REQUIRE(run.waitForFinished());
+            QImage const whole(made);
+            REQUIRE(whole.size() == QImage(kept).size());
+            auto const fromAfar = [](QImage const& picture) {
+                return picture.scaled(22, 14, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+            };
+            QImage const now = fromAfar(whole);
+            QImage const then = fromAfar(QImage(kept));
+            CAPTURE(language, view, kept.toStdString());
+            REQUIRE(!now.isNull());
+            int unlike = 0;
+            for (int y = 0; y < now.height(); ++y)
+                for (int x = 0; x < now.width(); ++x)
+                    unlike += std::abs(qGray(now.pixel(x, y)) - qGray(then.pixel(x, y))) > 20;
+            CHECK(unlike < now.width() * now.height() * 3 / 100);
+        }
 }

@@ -2,6 +2,7 @@
 // in the Qt Linguist file, finished, with the same values; and no entry is left over.
 #include "core/base/words.h"
 #include "core/files/catalogue.h"
+#include "core/tune/kindwords.h"
 #include "tests/places.h"
 #include "tests/words/usertexts.h"
 
@@ -203,4 +204,22 @@ TEST_CASE("In German a bar, a key and a tempo are what a German harper says", "[
     CHECK(base::said("thumb") == "Daumen");
     CHECK(base::sayCount(1, "{} snag is left", "{} snags are left") == "1 Hürde bleibt");
     CHECK(base::sayCount(3, "{} snag is left", "{} snags are left") == "3 Hürden bleiben");
+}
+
+TEST_CASE("Kinds of tune are said in the reader's language and written as they were",
+          "[words][german]")
+{
+    English const afterwards;
+    CHECK(tune::rhythmShown("Slip jig") == "Slip jig"); // as the file has it
+    CHECK(tune::kindShown(tune::Kind::Waltz) == "waltz");
+    base::speakBy(german());
+    CHECK(tune::rhythmShown("waltz") == "Walzer");
+    CHECK(tune::rhythmShown("March") == "Marsch");
+    CHECK(tune::rhythmShown("slip_jig") == "Slip Jig");
+    CHECK(tune::rhythmShown("bourree of the weavers") == "bourree of the weavers");
+    for (tune::Kind const kind : tune::allKinds) {
+        CAPTURE(tune::kindText(kind));
+        CHECK(tune::kindShown(kind) != tune::kindText(kind)); // every one is in the catalogue
+    }
+    CHECK(tune::kindText(tune::Kind::Waltz) == "waltz"); // what is kept in files
 }

@@ -9,6 +9,7 @@
 #include "core/sheet/papers/papers.h"
 #include "core/sheet/pictures.h"
 #include "core/sheet/words.h"
+#include "core/tune/kindwords.h"
 
 #include <algorithm>
 #include <string>
@@ -92,7 +93,7 @@ std::string keyAndTempo(arrange::Arrangement const& arrangement)
 {
     tune::Tune const& tune = arrangement.tune;
     std::string words = music::shown(tune.key) + " · " + music::text(tune.meter);
-    if (!tune.rhythm.empty()) words += " · " + tune.rhythm;
+    if (!tune.rhythm.empty()) words += " · " + tune::rhythmShown(tune.rhythm);
     return words;
 }
 
