@@ -2,6 +2,7 @@
 
 #include "app/commands/levels.h"
 #include "ui/handoutdialog.h"
+#include "ui/levelsdialog.h"
 #include "ui/paint/printing.h"
 #include "ui/pngdialog.h"
 #include "ui/session.h"
@@ -88,8 +89,11 @@ void Filing::writeAsked(sheet::Document const& document, Output output, QWidget*
 void Filing::exportLevels()
 {
     if (!m_session.isOpen()) return;
+    ui::LevelsDialog wish(&m_workbench);
+    if (wish.exec() != QDialog::Accepted) return;
+    std::vector<int> const levels = wish.levels();
     QString const title = QString::fromStdString(m_session.brief().tune.title);
-    QString const path = QFileDialog::getSaveFileName(&m_workbench, tr("Export levels 1 to 5"),
+    QString const path = QFileDialog::getSaveFileName(&m_workbench, tr("Export levels"),
                                                       m_folder + '/' + title + tr(", levels") +
                                                           QStringLiteral(".pdf"),
                                                       tr("Sheets (*.pdf *.svg *.png)"));
@@ -100,7 +104,6 @@ void Filing::exportLevels()
     sheet::SheetStyle style;
     style.paper = m_workbench.paper();
     style = ui::styled(style, m_workbench.reading());
-    std::vector<int> const levels{1, 2, 3, 4, 5};
     if (isPages(output->kind)) {
         auto const pages = levelPages(m_session.brief(), levels, m_tables, style);
         if (!pages) return m_workbench.tellFault(pages.error());

@@ -48,7 +48,7 @@ Actions::Actions(QWidget* owner)
       print(made(owner, tr("&Print…"), QKeySequence::Print)),
       words(made(owner, tr("T&itle and notes…"), Qt::CTRL | Qt::Key_W)),
       handout(made(owner, tr("Pattern &handout…"), Qt::CTRL | Qt::Key_H)),
-      levels(made(owner, tr("Export &levels 1 to 5…"), Qt::CTRL | Qt::SHIFT | Qt::Key_E)),
+      levels(made(owner, tr("Export &levels…"), Qt::CTRL | Qt::SHIFT | Qt::Key_E)),
       tuneSet(made(owner, tr("&Make a set of tunes…"))),
       batch(made(owner, tr("A &folder of tunes…"))),
       quit(made(owner, tr("&Quit"), QKeySequence::Quit)),

@@ -4546,8 +4546,8 @@
         <translation>Arbeitsblatt &amp;zu Mustern…</translation>
     </message>
     <message>
-        <source>Export &amp;levels 1 to 5…</source>
-        <translation>&amp;Niveaus 1 bis 5 exportieren…</translation>
+        <source>Export &amp;levels…</source>
+        <translation>&amp;Niveaus exportieren…</translation>
     </message>
     <message>
         <source>A &amp;folder of tunes…</source>
@@ -9248,8 +9248,12 @@ sallow BEFEHL --help sagt jeweils mehr; --language en sagt es auf Englisch.
         <translation>Exportiert: %1</translation>
     </message>
     <message>
-        <source>Export levels 1 to 5</source>
-        <translation>Niveaus 1 bis 5 exportieren</translation>
+        <source>Export levels</source>
+        <translation>Niveaus exportieren</translation>
+    </message>
+    <message>
+        <source>Level &amp;%1</source>
+        <translation>Niveau &amp;%1</translation>
     </message>
     <message>
         <source>, levels</source>

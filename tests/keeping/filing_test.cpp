@@ -297,3 +297,28 @@ TEST_CASE("PNG is exported as a file a page at the resolution that is asked for"
     QImage const all(QString::fromStdString(user.at("long.png").string()));
     CHECK(all.height() > 2 * 297 / 25.4 * 150);
 }
+
+TEST_CASE("Any levels are exported together, a page each", "[keeping][levels]")
+{
+    UserFolder const user;
+    Window window;
+    user.write("a.abc", tuneText());
+    window.open(user.at("a.abc"));
+    answerNext([&](QWidget* dialog) {
+        auto const boxes = dialog->findChildren<QCheckBox*>();
+        REQUIRE(boxes.size() == 5);
+        for (QCheckBox* box : boxes) QTest::keyClick(box, Qt::Key_Space);
+        for (QPushButton* button : dialog->findChildren<QPushButton*>())
+            if (button->text() == "Export…") CHECK_FALSE(button->isEnabled());
+        for (int level : {2, 4}) QTest::keyClick(boxes[level - 1], Qt::Key_Space);
+        answerNext([&](QWidget* next) {
+            answerNext([](QWidget* how) { click(how, "Export"); });
+            typeName(next, user.at("levels.png"));
+        });
+        click(dialog, "Export…");
+    });
+    window.actions().levels->trigger();
+    CHECK(fs::exists(user.at("levels-1.png")));
+    CHECK(fs::exists(user.at("levels-2.png")));
+    CHECK_FALSE(fs::exists(user.at("levels-3.png")));
+}

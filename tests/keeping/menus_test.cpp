@@ -5,9 +5,11 @@
 #include "app/language.h"
 #include "app/languagemenu.h"
 #include "ui/chordediting.h"
+#include "ui/levelsdialog.h"
 #include "ui/newtunedialog.h"
 #include "ui/noteediting.h"
 #include "ui/notetake.h"
+#include "ui/pngdialog.h"
 #include "ui/readingmenu.h"
 #include "ui/setdialog.h"
 #include "ui/tunefinder.h"
@@ -118,8 +120,10 @@ TEST_CASE("No two controls of a dialog share their letter, in any language", "[k
         ui::TuneFolders const folders;
         ui::SetDialog const set({}, {}, {}, 0, nullptr);
         ui::NewTuneDialog const begun(nullptr);
-        for (QDialog const* dialog :
-             std::initializer_list<QDialog const*>{&finder, &folders, &set, &begun}) {
+        ui::LevelsDialog const levels;
+        ui::PngDialog const png({}, 2, [](int) { return QString(); });
+        for (QDialog const* dialog : std::initializer_list<QDialog const*>{
+                 &finder, &folders, &set, &begun, &levels, &png}) {
             CAPTURE(dialog->windowTitle().toStdString());
             CAPTURE(sharedIn(*dialog).join('\n').toStdString());
             CHECK(sharedIn(*dialog).isEmpty());
