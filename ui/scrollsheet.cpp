@@ -47,7 +47,8 @@ void ScrollSheet::fit()
     m_fitting = true;
     constexpr int passes = 4;
     for (int pass = 0; pass < passes; ++pass) {
-        QSize const wanted = viewport()->size().expandedTo(widget()->minimumSizeHint());
+        QSize const least = widget()->minimumSizeHint().expandedTo(widget()->minimumSize());
+        QSize const wanted = viewport()->size().expandedTo(least);
         if (widget()->size() == wanted) break;
         widget()->resize(wanted);
     }

@@ -38,6 +38,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QMimeData>
+#include <QScreen>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -67,8 +68,8 @@ Workbench::Workbench(Session& session, files::Tables tables, QWidget* parent)
 {
     setWindowTitle(tr("Sallow"));
     setAcceptDrops(true);
-    setMinimumSize(760, 520);
-    resize(1280, 820);
+    setMinimumSize(320, 240);
+    resize(QSize(1280, 820).boundedTo(screen()->availableGeometry().size()));
     auto* menus = new ChoiceMenus(session, std::move(tables), *m_header, m_actions.form, this);
     connect(menus, &ChoiceMenus::harpKept, this, &Workbench::harpKept);
     m_actions.fill(menuBar());
@@ -100,6 +101,7 @@ void Workbench::place()
     m_panes = new Panes(m_actions, above, m_variants, m_bank, {m_header, m_transport, m_status},
                         this);
     auto* middle = new QWidget(this);
+    middle->setMinimumSize(760, 490); // in a smaller window it scrolls
     auto* column = new QVBoxLayout(middle);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);

@@ -147,6 +147,36 @@ TEST_CASE("With letters of 300 % nothing of the window is cut or out of reach",
     REQUIRE(app::speak("en"));
 }
 
+TEST_CASE("In a window of a third of a screen everything is reached", "[reading][large]")
+{
+    // As with a screen of 1366 by 768 points and everything at 300 %.
+    REQUIRE(app::speak("en"));
+    UserFolder const user;
+    Window window;
+    user.write("a.abc", tuneText());
+    window.open(user.at("a.abc"));
+    QSize const small(455, 256);
+    window.workbench.resize(small);
+    QTest::qWait(40);
+    CHECK(window.workbench.size() == small);
+    QStringList const found = troublesIn(window.workbench);
+    CAPTURE(found.join('\n').toStdString());
+    CHECK(found.isEmpty());
+    // Tab brings what it comes to into sight.
+    window.workbench.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&window.workbench));
+    window.workbench.grid()->setFocus();
+    for (int step = 0; step < 12; ++step) {
+        QWidget* at = window.workbench.focusWidget();
+        QTest::keyClick(at, Qt::Key_Tab);
+        at = window.workbench.focusWidget();
+        CAPTURE(at->metaObject()->className(), at->accessibleName().toStdString());
+        QRect const seen(at->visibleRegion().boundingRect());
+        CHECK(seen.width() > 10);
+        CHECK(seen.height() > 10);
+    }
+}
+
 TEST_CASE("With letters of 300 % every dialog fits on the screen, or scrolls",
           "[reading][large]")
 {
