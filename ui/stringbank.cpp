@@ -108,12 +108,25 @@ void StringBank::stillAll()
     update();
 }
 
+double StringBank::letters() const { return std::max(1.0, fontMetrics().height() / 24.0); }
+
+// Names of neighbours do not touch, and discs hold their fingers.
+QSize StringBank::minimumSizeHint() const
+{
+    int const strings = m_harp ? m_harp->count() : 34;
+    QFontMetrics const metrics = fontMetrics();
+    return {std::max(400, strings * metrics.averageCharWidth() * 3 / 2),
+            std::max(164, qRound(7.5 * metrics.height()))};
+}
+
 void StringBank::layOut()
 {
     if (!m_harp) return;
     int const heading = fontMetrics().height() + 12;
-    m_layout = layOutBank(*m_harp, {14.0, static_cast<double>(heading), width() - 28.0,
-                                    static_cast<double>(height() - heading - 6)});
+    m_layout = layOutBank(*m_harp,
+                          {14.0, static_cast<double>(heading), width() - 28.0,
+                           static_cast<double>(height() - heading - 6)},
+                          letters());
     m_stillStale = true;
     update();
 }

@@ -44,7 +44,7 @@ public:
     void pressReadable(int string) override { pluck(string); }
 
     QSize sizeHint() const override { return {900, 214}; }
-    QSize minimumSizeHint() const override { return {400, 164}; }
+    QSize minimumSizeHint() const override;
 
 signals:
     void stringPlucked(int string); // index from the lowest
@@ -70,6 +70,7 @@ private:
 
     static constexpr double faintest = 0.02; // glow below which a string counts as still
 
+    double letters() const; // how many times as large as usual
     void layOut();
     void moveCursor(int string);
     double glow(int string) const; // 1 when just plucked, falling to 0

@@ -6,7 +6,7 @@
 
 namespace ui {
 
-StringBankLayout layOutBank(harp::Harp const& harp, Box area)
+StringBankLayout layOutBank(harp::Harp const& harp, Box area, double letters)
 {
     StringBankLayout layout;
     layout.area = area;
@@ -17,8 +17,7 @@ StringBankLayout layOutBank(harp::Harp const& harp, Box area)
     double const inset = 22;
     double const perMm = (area.width - 2 * inset) / std::max(1.0, total);
     double const neck = area.y + 8;
-    double const letters = 22; // below the strings
-    double const longest = area.height - 8 - letters;
+    double const longest = area.height - 8 - 22 * letters; // names stand below the strings
     double x = area.x + inset;
     double narrowest = area.width;
     for (int i = 0; i < count; ++i) {
@@ -33,13 +32,14 @@ StringBankLayout layOutBank(harp::Harp const& harp, Box area)
     layout.leverUpY = neck + 5;
     layout.leverDownY = neck + 15;
     double const free = layout.strings.back().bottom - layout.leverDownY;
-    layout.discRadius = std::clamp(std::min(narrowest * 0.46, free * 0.14), 6.0, 12.0);
+    layout.discRadius =
+        std::clamp(std::min(narrowest * 0.46, free * 0.14), 6.0, 12.0 * letters);
     // From the levers down: right hand, left hand, bracket, its words.
     double const below = layout.leverDownY + 5;
     layout.rightHandY = below + std::max(layout.discRadius, 0.26 * free);
     layout.leftHandY = layout.rightHandY + std::max(2.1 * layout.discRadius, 0.26 * free);
-    layout.bracketY = layout.leftHandY + layout.discRadius + 8;
-    layout.reachY = layout.bracketY + 12;
+    layout.bracketY = layout.leftHandY + layout.discRadius + 8 * letters;
+    layout.reachY = layout.bracketY + 12 * letters;
     double const lowest = layout.strings.back().bottom - 9; // the words stay on the strings
     if (layout.reachY > lowest)
         layout.reachY = layout.bracketY = std::min(lowest, layout.bracketY);

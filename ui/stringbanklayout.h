@@ -31,7 +31,8 @@ struct StringBankLayout {
 
 // Gaps between strings are to scale; lengths shorten towards the top as on a harp, but less, so
 // that the high strings can still be read.
-StringBankLayout layOutBank(harp::Harp const& harp, Box area);
+// `letters`: how many times as large as usual they are.
+StringBankLayout layOutBank(harp::Harp const& harp, Box area, double letters = 1);
 
 // The string nearest to a point, if the point is in the area.
 std::optional<int> stringNear(StringBankLayout const& layout, double x, double y);

@@ -170,6 +170,14 @@ void StringBank::paintLever(QPainter& painter, int index) const
     painter.drawRoundedRect(block, 2, 2);
 }
 
+// As large as a disc holds.
+static QFont fingerFont(QWidget const& widget, double radius)
+{
+    QFont font = scaledFont(widget, radius < 9 ? 0.8 : 1.0, QFont::Bold);
+    if (QFontMetricsF(font).capHeight() > 1.5 * radius) font.setPixelSize(qRound(1.6 * radius));
+    return font;
+}
+
 void StringBank::paintLetter(QPainter& painter, int index) const
 {
     Palette const& p = paletteOf(*this);
@@ -180,7 +188,9 @@ void StringBank::paintLetter(QPainter& painter, int index) const
     painter.setPen(plain ? colour(p.quiet) : stringColour(index));
     QString const name =
         QString::fromStdString(music::shown(music::nameOf(soundingPitch(index))));
-    painter.drawText(QRectF(string.x - 18, string.bottom + 4, 36, 17), Qt::AlignCenter, name);
+    double const across = 36 * letters();
+    painter.drawText(QRectF(string.x - across / 2, string.bottom + 4, across, 17 * letters()),
+                     Qt::AlignCenter, name);
 }
 
 // A diamond on each string, as in the lane: its points look out behind the finger.
@@ -231,7 +241,7 @@ void StringBank::paintAhead(QPainter& painter) const
 {
     Palette const& p = paletteOf(*this);
     double const radius = m_layout.discRadius;
-    painter.setFont(scaledFont(*this, radius < 9 ? 0.8 : 1.0, QFont::Bold));
+    painter.setFont(fingerFont(*this, radius));
     for (FingerDisc const& disc : m_ahead) {
         QPointF const middle(m_layout.strings[static_cast<std::size_t>(disc.string)].x,
                              m_layout.leftHandY);
@@ -252,7 +262,7 @@ void StringBank::paintDiscs(QPainter& painter) const
 {
     Palette const& p = paletteOf(*this);
     double const radius = m_layout.discRadius;
-    painter.setFont(scaledFont(*this, radius < 9 ? 0.8 : 1.0, QFont::Bold));
+    painter.setFont(fingerFont(*this, radius));
     for (FingerDisc const& disc : m_fingers) {
         bool const left = disc.hand == harp::Side::Left;
         double const x = m_layout.strings[static_cast<std::size_t>(disc.string)].x;

@@ -98,7 +98,8 @@ void VariantList::layOut()
     QFontMetricsF const name(scaledFont(*this, 1.12, QFont::Bold));
     QFontMetricsF const small(scaledFont(*this, 0.92));
     m_layout.rows = static_cast<int>(m_rows.size());
-    m_layout.rowHeight = std::ceil(name.height() + 2 * small.height() + 34);
+    m_layout.rowHeight =
+        std::ceil(name.height() + 2 * small.height() + std::max(34.0, small.height() + 20));
     m_layout.extra = 0;
     if (m_layout.current) {
         QRectF const text = textBox(QRectF(0, 0, rowBox(*m_layout.current).width(), 100));

@@ -36,9 +36,17 @@ bool VariantPanel::showsWhyNot() const { return m_whyNotButton->isChecked(); }
 
 int VariantPanel::headingHeight() const
 {
-    return static_cast<int>(QFontMetricsF(scaledFont(*this, 1.12, QFont::Bold)).height() +
-                            QFontMetricsF(scaledFont(*this, 0.92)).height()) +
-           18;
+    int const words =
+        static_cast<int>(QFontMetricsF(scaledFont(*this, 1.12, QFont::Bold)).height() +
+                         QFontMetricsF(scaledFont(*this, 0.92)).height()) +
+        18;
+    return words + (isAskedBelow() ? m_whyNotButton->sizeHint().height() + 4 : 0);
+}
+
+// With large letters the button has no room beside the heading.
+bool VariantPanel::isAskedBelow() const
+{
+    return 3 * m_whyNotButton->sizeHint().width() > 2 * width();
 }
 
 void VariantPanel::setHeading(QString const& title, QString const& detail)
@@ -55,7 +63,7 @@ void VariantPanel::paintEvent(QPaintEvent*)
     Palette const& p = paletteOf(*this);
     QPainter painter(this);
     painter.fillRect(rect(), colour(p.paper));
-    int const across = width() - 34 - m_whyNotButton->width();
+    int const across = width() - 34 - (isAskedBelow() ? 0 : m_whyNotButton->width());
     painter.setFont(scaledFont(*this, 1.12, QFont::Bold));
     painter.setPen(colour(p.ink));
     int const large = painter.fontMetrics().height();
@@ -92,8 +100,10 @@ void VariantPanel::layOut()
     m_followed->setGeometry(margin, height() - below + margin / 2, across, told);
     m_own->setGeometry(margin, height() - foot - margin / 2 - 3, width() - 2 * margin, foot);
     QSize const button = m_whyNotButton->sizeHint();
-    m_whyNotButton->setGeometry(width() - button.width() - 8, (top - button.height()) / 2,
-                                button.width(), button.height());
+    int const buttonTop =
+        isAskedBelow() ? top - button.height() - 5 : (top - button.height()) / 2;
+    m_whyNotButton->setGeometry(width() - button.width() - 8, buttonTop, button.width(),
+                                button.height());
     update();
 }
 

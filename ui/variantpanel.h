@@ -36,6 +36,7 @@ protected:
 
 private:
     int headingHeight() const;
+    bool isAskedBelow() const;
     void layOut();
 
     VariantList* m_list;

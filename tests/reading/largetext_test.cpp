@@ -85,6 +85,9 @@ QStringList troublesIn(QWidget const& window)
             words = label->text();
             needs = label->wordWrap() ? QSize(0, label->heightForWidth(label->width()) - 1)
                                       : label->minimumSizeHint();
+            // A row may be lower than a line of letters is, as long as none is cut.
+            if (!label->wordWrap())
+                needs.setHeight(label->fontMetrics().tightBoundingRect(words).height() + 2);
         } else {
             continue;
         }
