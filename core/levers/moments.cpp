@@ -161,6 +161,7 @@ private:
 struct Pass {
     std::vector<Node> nodes;
     Ways ways{{State{}, Way{}}};
+    bool dropped = false; // more ways than are kept
 
     void run(std::vector<Offer> const& offers, StillToPay const& toPay, int bound,
              std::size_t most)
@@ -170,7 +171,9 @@ struct Pass {
             std::erase_if(ways, [&](auto const& known) {
                 return known.second.cost + toPay.from(i + 1, known.first) > bound;
             });
-            if (ways.size() > most) drop(toPay, i + 1, most);
+            if (ways.size() <= most) continue;
+            drop(toPay, i + 1, most);
+            dropped = true;
         }
     }
 
@@ -223,8 +226,10 @@ std::vector<std::vector<Window>> worthTrying(std::vector<std::vector<Window>> ch
     return choices;
 }
 
-// First a quick pass that keeps few ways, then an exact one for anything that costs less.
-std::vector<Window> searched(std::vector<std::vector<Window>> const& choices)
+// First a quick pass that keeps few ways, then one for anything that costs less: exact but for
+// a tune with accidentals at nearly every note, whose ways would be without number.
+std::vector<Window> searched(std::vector<std::vector<Window>> const& choices,
+                             std::size_t& mostWays)
 {
     std::vector<Offer> const offers = inTime(worthTrying(choices));
     StillToPay const toPay(offers, choices.size());
@@ -233,8 +238,9 @@ std::vector<Window> searched(std::vector<std::vector<Window>> const& choices)
     Pass quick;
     quick.run(offers, toPay, noBound, few);
     Pass exact;
-    exact.run(offers, toPay, quick.best() ? quick.best()->cost - 1 : noBound,
-              std::numeric_limits<std::size_t>::max());
+    exact.run(offers, toPay, quick.best() ? quick.best()->cost - 1 : noBound, mostWays);
+    // A tune of this kind has many such groups.
+    if (exact.dropped) mostWays = few;
     Pass const& best = exact.best() ? exact : quick;
     if (!best.best()) return {};
     std::vector<Window> out(choices.size());
@@ -289,7 +295,7 @@ std::vector<Window> const& Moments::together(std::vector<std::size_t> const& mem
     if (isNew) {
         std::vector<std::vector<Window>> windows;
         for (std::size_t const member : members) windows.push_back(choices[member]);
-        known->second = searched(windows);
+        known->second = searched(windows, m_mostWays);
     }
     return known->second;
 }

@@ -101,3 +101,23 @@ TEST_CASE("Chosen windows cost least of all that go together, by trying all", "[
     CHECK(impossible > 0);
     CHECK(impossible < 1500);
 }
+
+// A tune with an accidental at nearly every note has such gaps; an exact search over them never
+// came to an end.
+TEST_CASE("Very many gaps in each other's way are decided all the same", "[levers]")
+{
+    std::mt19937 random(7); // fixed, so that a failure can be seen again
+    std::uniform_int_distribution<int> from(0, 40);
+    std::uniform_int_distribution<int> cost(0, 40);
+    std::vector<std::vector<Window>> choices(26);
+    for (std::size_t gap = 0; gap < choices.size(); ++gap)
+        for (int i = 0; i < 24; ++i)
+            choices[gap].push_back(window(from(random), 2,
+                                          i % 2 == 0 ? harp::Side::Left : harp::Side::Right,
+                                          static_cast<int>(gap), cost(random)));
+    std::vector<levers::Gap> named(choices.size());
+    for (std::size_t i = 0; i < named.size(); ++i) named[i].playedBar = static_cast<int>(i);
+    auto const chosen = levers::Moments().chosen(named, choices);
+    REQUIRE(chosen.size() == choices.size());
+    CHECK(clear(chosen));
+}
