@@ -6,16 +6,16 @@ namespace ui {
 
 namespace {
 
-constexpr char const* wish = "lessMotion";
+constexpr char const* motionProperty = "lessMotion";
 
 } // namespace
 
-bool lessMotion() { return qApp != nullptr && qApp->property(wish).toBool(); }
+bool lessMotion() { return qApp != nullptr && qApp->property(motionProperty).toBool(); }
 
 void setLessMotion(bool less)
 {
     if (qApp == nullptr) return;
-    qApp->setProperty(wish, less);
+    qApp->setProperty(motionProperty, less);
     for (Qt::UIEffect const effect :
          {Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo, Qt::UI_AnimateTooltip,
           Qt::UI_FadeTooltip, Qt::UI_AnimateToolBox})

@@ -11,7 +11,7 @@ namespace ui {
 
 namespace {
 
-constexpr int gap = 10; // between buttons
+constexpr int betweenButtons = 10; // between buttons
 
 int heightOf(QString const& words, QFont const& font, int across)
 {
@@ -84,7 +84,7 @@ QSize Welcome::minimumSizeHint() const
     int wide = 0, high = 0;
     for (Button const* button : buttons()) {
         wide = std::max(wide, button->sizeHint().width());
-        high += button->sizeHint().height() + gap;
+        high += button->sizeHint().height() + betweenButtons;
     }
     wide += 40;
     return {wide, questionHeight(wide - 40) + answerHeight(wide - 40) + high + 40};
@@ -93,20 +93,20 @@ QSize Welcome::minimumSizeHint() const
 // In a row, or one under another where the row is too wide.
 void Welcome::resizeEvent(QResizeEvent*)
 {
-    int wide = -gap;
-    for (Button const* button : buttons()) wide += button->sizeHint().width() + gap;
+    int wide = -betweenButtons;
+    for (Button const* button : buttons()) wide += button->sizeHint().width() + betweenButtons;
     bool const inRow = wide <= width() - 20;
     QPoint at((width() - wide) / 2, wordsBox().bottom() + 8);
-    int const high = 3 * (m_open->sizeHint().height() + gap);
+    int const high = 3 * (m_open->sizeHint().height() + betweenButtons);
     if (!inRow) at.setY(std::max(8, std::min(at.y(), height() - high)));
     for (Button* button : buttons()) {
         QSize const size = button->sizeHint();
         if (!inRow) at.setX((width() - size.width()) / 2);
         button->setGeometry(QRect(at, size));
         if (inRow)
-            at.rx() += size.width() + gap;
+            at.rx() += size.width() + betweenButtons;
         else
-            at.ry() += size.height() + gap;
+            at.ry() += size.height() + betweenButtons;
     }
 }
 
