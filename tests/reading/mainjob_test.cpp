@@ -123,6 +123,9 @@ QString bones(QString const& text)
         QString bare = line;
         bare.replace(shapeItem, QStringLiteral("item (a shape)"));
         bare.replace(number, QStringLiteral("#"));
+        bare.replace(QStringLiteral("# other chord has a new shape"),
+                     QStringLiteral("# other chords have new shapes"));
+        bare.remove(QStringLiteral(". # other chords have new shapes"));
         out += bare + QLatin1Char('\n');
     }
     return out;

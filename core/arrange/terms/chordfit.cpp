@@ -45,6 +45,7 @@ Points bassOf(View const& view, Laid const& laid)
 // third: they sound another chord, as fifth and ninth do.
 Points anotherChord(View const& view, Laid const& laid)
 {
+    auto const level = static_cast<std::size_t>(view.level->number - 1);
     Points sum = 0;
     for (std::size_t i = 0; i < laid.plucks.size();) {
         std::size_t end = i + 1;
@@ -58,7 +59,7 @@ Points anotherChord(View const& view, Laid const& laid)
             held = held || pitch == view.chord.root ||
                    (view.chord.third && pitch == *view.chord.third);
         }
-        if (several && strange && !held) sum += view.taste->chordFit.anotherChord;
+        if (several && strange && !held) sum += view.taste->chordFit.anotherChord[level];
         i = end;
     }
     return sum;
