@@ -168,6 +168,7 @@ void Button::paintEvent(QPaintEvent*)
     Palette const& p = paletteOf(*this);
     Colours const c = colours();
     QPainter painter(this);
+    painter.setLayoutDirection(layoutDirection());
     painter.setRenderHint(QPainter::Antialiasing);
     QRectF const body = QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5);
     painter.setPen(QPen(c.outline, 1));
@@ -180,6 +181,13 @@ void Button::paintEvent(QPaintEvent*)
         painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 7.5, 7.5);
     }
 
+    // Places are laid from the left; where a language reads from the right they are mirrored,
+    // as the painter does with words in them.
+    auto const there = [this](QRectF const& place) {
+        return isRightToLeft()
+                   ? QRectF(width() - place.right(), place.top(), place.width(), place.height())
+                   : place;
+    };
     QRectF inside = QRectF(rect()).adjusted(side, 0, -side, 0);
     if (text().isEmpty() && m_caption.isEmpty()) {
         paintSign(
@@ -199,30 +207,32 @@ void Button::paintEvent(QPaintEvent*)
     }
     if (m_sign != Sign::None) {
         paintSign(painter, m_sign,
-                  {inside.left(), (height() - signSide) / 2.0, signSide, signSide}, c.text);
+                  there({inside.left(), (height() - signSide) / 2.0, signSide, signSide}),
+                  c.text);
         inside.setLeft(inside.left() + signSide + between);
     }
     if (m_menu) {
-        double const x = inside.right() - arrowWidth;
+        double const at = inside.right() - arrowWidth;
+        double const x = there({at, 0, arrowWidth, 0}).left();
         double const y = height() / 2.0;
         painter.setPen(QPen(c.caption, 1.5, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
         painter.setBrush(Qt::NoBrush);
         painter.drawPolyline(QPolygonF({{x, y - 2}, {x + 4, y + 2}, {x + 8, y - 2}}));
-        inside.setRight(x - between);
+        inside.setRight(at - between);
     }
     int const upright = Qt::AlignVCenter | Qt::AlignLeft;
     bool const roomForCaption = width() >= sizeFor(true).width();
     if (m_captionShown && roomForCaption && !m_caption.isEmpty()) {
         painter.setFont(scaledFont(*this, 1.0));
         painter.setPen(c.caption);
-        painter.drawText(inside, upright, m_caption);
+        painter.drawText(there(inside), upright, m_caption);
         inside.setLeft(inside.left() + painter.fontMetrics().horizontalAdvance(m_caption) +
                        between);
     }
     painter.setFont(words);
     painter.setPen(c.text);
     painter.drawText(
-        inside, upright,
+        there(inside), upright,
         painter.fontMetrics().elidedText(text(), Qt::ElideRight, qRound(inside.width() + 1)));
 }
 

@@ -63,7 +63,10 @@ void StatusLine::paintEvent(QPaintEvent*)
     if (!m_warnings->isHidden()) inside.setRight(m_warnings->x() - 10);
     int const right = painter.fontMetrics().horizontalAdvance(m_right);
     painter.drawText(inside, Qt::AlignRight | Qt::AlignVCenter, m_right);
-    inside.setRight(inside.right() - right - 16);
+    if (isRightToLeft())
+        inside.setLeft(inside.left() + right + 16);
+    else
+        inside.setRight(inside.right() - right - 16);
     painter.drawText(inside, Qt::AlignLeft | Qt::AlignVCenter,
                      painter.fontMetrics().elidedText(m_left, Qt::ElideRight, inside.width()));
 }

@@ -85,8 +85,9 @@ void StringBank::paintHeading(QPainter& painter) const
                                                  : std::nullopt;
     QString const words = told ? stringWords(*m_harp, *told, soundingPitch(*told))
                                : tr("player's side, low to high");
-    painter.drawText(line.adjusted(used, 0, 0, 0),
-                     (told ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
+    QRectF const rest =
+        isRightToLeft() ? line.adjusted(0, 0, -used, 0) : line.adjusted(used, 0, 0, 0);
+    painter.drawText(rest, (told ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter,
                      painter.fontMetrics().elidedText(words, Qt::ElideRight,
                                                       static_cast<int>(line.width() - used)));
 }

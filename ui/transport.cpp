@@ -119,7 +119,7 @@ void TempoField::paintEvent(QPaintEvent*)
     double const used = paintNote(painter, m_tempo.beat, note, colour(p.ink));
     painter.setPen(colour(p.ink));
     painter.drawText(QRectF(used + 4, 0, layout()->contentsMargins().left() - used, height()),
-                     Qt::AlignLeft | Qt::AlignVCenter, QStringLiteral("="));
+                     Qt::AlignLeft | Qt::AlignAbsolute | Qt::AlignVCenter, QStringLiteral("="));
 }
 
 Transport::Transport(QWidget* parent)

@@ -189,6 +189,8 @@ void VariantList::paintEvent(QPaintEvent* event)
 {
     Palette const& p = paletteOf(*this);
     QPainter painter(viewport());
+    // Strings stand low at the left in any language, and what is said of them beside them.
+    painter.setLayoutDirection(Qt::LeftToRight);
     painter.fillRect(event->rect(), colour(p.paper));
     painter.setRenderHint(QPainter::Antialiasing);
     double const scrolled = verticalScrollBar()->value();

@@ -9,6 +9,7 @@
 #include <QAbstractButton>
 #include <QApplication>
 #include <QLabel>
+#include <QMenu>
 #include <QTest>
 #include <QTranslator>
 #include <catch2/catch.hpp>
@@ -105,4 +106,36 @@ TEST_CASE("A translator that makes texts longer makes the window's labels longer
     QString const english = Workbench::tr("rolled");
     InLongWords const language(Qt::LeftToRight);
     CHECK(Workbench::tr("rolled").size() > english.size());
+}
+
+TEST_CASE("A button's caption stands clear of its words, either way the language reads",
+          "[ui][languages]")
+{
+    scenario::application();
+    for (Qt::LayoutDirection direction : {Qt::LeftToRight, Qt::RightToLeft}) {
+        InLongWords const language(direction);
+        Button button(QStringLiteral("mmmm"));
+        button.setCaption(QStringLiteral("mmmm"));
+        button.setMenu(new QMenu(&button));
+        button.resize(button.sizeHint());
+        QImage const picture = button.grab().toImage();
+        // Caption, words and arrow, with two spaces without ink between them.
+        QRgb const ground = picture.pixel(picture.width() / 2, 5);
+        int clear = 0, spaces = 0;
+        bool begun = false;
+        for (int x = 6; x < picture.width() - 6; ++x) {
+            bool ink = false;
+            for (int y = 6; y < picture.height() - 6; ++y)
+                ink = ink || picture.pixel(x, y) != ground;
+            if (ink) {
+                if (begun && clear >= 5) ++spaces;
+                begun = true;
+                clear = 0;
+            } else {
+                ++clear;
+            }
+        }
+        CAPTURE(direction);
+        CHECK(spaces == 2);
+    }
 }
