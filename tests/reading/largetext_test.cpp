@@ -20,6 +20,8 @@
 #include <QScrollArea>
 #include <QScrollBar>
 
+#include <algorithm>
+
 using namespace keeping;
 
 namespace {
@@ -86,8 +88,11 @@ QStringList troublesIn(QWidget const& window)
             needs = label->wordWrap() ? QSize(0, label->heightForWidth(label->width()) - 1)
                                       : label->minimumSizeHint();
             // A row may be lower than a line of letters is, as long as none is cut.
+            // Some fonts have letters that reach beyond their own lines.
             if (!label->wordWrap())
-                needs.setHeight(label->fontMetrics().tightBoundingRect(words).height() + 2);
+                needs.setHeight(
+                    std::min(needs.height(),
+                             label->fontMetrics().tightBoundingRect(words).height() + 2));
         } else {
             continue;
         }
