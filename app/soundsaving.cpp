@@ -89,22 +89,21 @@ void SoundSaving::start()
 void SoundSaving::save(ui::SoundChoice const& choice, QString const& path)
 {
     arrange::Arrangement arrangement = m_desk.session.arrangement();
-    SoundWish wish;
-    wish.at = choice.percent / 100.0;
-    wish.left = choice.left;
-    wish.right = choice.right;
-    wish.countIn = choice.countIn;
-    wish.click = choice.click;
-    wish.times = choice.times;
-    wish.pack = choice.pack;
-    wish.voice = m_hearing.voice();
     ui::Practice const practice = m_desk.workbench.transport()->practice();
-    wish.lilt = practice.lilt;
-    wish.slowing = practice.slowing;
-    wish.tuneAlone = choice.tuneAlone || practice.tuneAlone;
-    wish.balance = practice.balance;
-    wish.barBefore = practice.barBefore;
-    wish.rollGapMs = practice.rollGapMs;
+    SoundWish wish{.at = choice.percent / 100.0,
+                   .left = choice.left,
+                   .right = choice.right,
+                   .countIn = choice.countIn,
+                   .click = choice.click,
+                   .times = choice.times,
+                   .voice = m_hearing.voice(),
+                   .pack = choice.pack,
+                   .lilt = practice.lilt,
+                   .tuneAlone = choice.tuneAlone || practice.tuneAlone,
+                   .barBefore = practice.barBefore,
+                   .balance = practice.balance,
+                   .rollGapMs = practice.rollGapMs,
+                   .slowing = practice.slowing};
     if (choice.steps)
         wish.steps = perform::Steps{practice.from / 100.0, practice.to / 100.0,
                                     practice.by / 100.0, practice.every};

@@ -17,7 +17,7 @@ namespace app {
 // What is to be heard in a sound file, and how; what is played stays the same.
 struct SoundWish {
     double at = 1; // of the tempo, 0.25 to 1.5
-    std::optional<std::pair<int, int>> passage; // first and last bar, as printed
+    std::optional<std::pair<int, int>> passage = {}; // first and last bar, as printed
     bool left = true;
     bool right = true;
     bool countIn = false;

@@ -45,6 +45,28 @@ struct Letters {
     ~Letters() { QApplication::setFont(usual); }
 };
 
+// A window that speaks a language in letters of 300 %.
+struct LargeWindow {
+    bool speaks;
+    Letters letters{3};
+    UserFolder user;
+    Window window;
+
+    explicit LargeWindow(std::string const& language) : speaks(begin(language))
+    {
+        user.write("a.abc", tuneText());
+    }
+
+private:
+    static bool begin(std::string const& language)
+    {
+        application();
+        bool const spoken = static_cast<bool>(app::speak(language));
+        app::translateQt();
+        return spoken;
+    }
+};
+
 // Whether scrolling brings all of it into sight: it lies within what is scrolled, or else
 // within its window.
 bool isReached(QWidget const& widget)
@@ -122,11 +144,9 @@ TEST_CASE("With letters of 300 % nothing of the window is cut or out of reach",
 {
     for (std::string const& language : app::languages()) {
         CAPTURE(language);
-        REQUIRE(app::speak(language));
-        Letters const letters(3);
-        app::translateQt();
-        UserFolder const user;
-        Window window;
+        LargeWindow large(language);
+        REQUIRE(large.speaks);
+        Window& window = large.window;
         ui::NoteEditing notes(window.workbench, window.session);
         window.workbench.resize(window.workbench.screen()->availableGeometry().size());
         auto const check = [&](char const* what) {
@@ -138,8 +158,7 @@ TEST_CASE("With letters of 300 % nothing of the window is cut or out of reach",
             CHECK(found.isEmpty());
         };
         check("no tune");
-        user.write("a.abc", tuneText());
-        window.open(user.at("a.abc"));
+        window.open(large.user.at("a.abc"));
         window.workbench.showFirstSteps();
         check("a tune");
         // Each pane has room for what it shows.
@@ -190,13 +209,10 @@ TEST_CASE("With letters of 300 % every dialog fits on the screen, or scrolls",
 {
     for (std::string const& language : app::languages()) {
         CAPTURE(language);
-        REQUIRE(app::speak(language));
-        Letters const letters(3);
-        app::translateQt();
-        UserFolder const user;
-        Window window;
-        user.write("a.abc", tuneText());
-        window.open(user.at("a.abc"));
+        LargeWindow large(language);
+        REQUIRE(large.speaks);
+        Window& window = large.window;
+        window.open(large.user.at("a.abc"));
         for (auto const& dialog : reading::everyDialog(window.workbench, window.session)) {
             dialog->show();
             QApplication::processEvents();

@@ -193,6 +193,20 @@ TEST_CASE("The bar before and a click are asked for by key and heard", "[ui][pra
     CHECK(open.heard->clicks);
 }
 
+namespace {
+
+// Another tune, of a kind that goes in four.
+tune::Tune inFour(std::string const& kind)
+{
+    tune::Tune tune = scenario::jig();
+    tune.title = "The Tarred Rope";
+    tune.rhythm = kind;
+    tune.meter = {4, 4};
+    return tune;
+}
+
+} // namespace
+
 TEST_CASE("A jig is played as written until a lilt is asked for, a hornpipe swings",
           "[ui][practice]")
 {
@@ -201,11 +215,7 @@ TEST_CASE("A jig is played as written until a lilt is asked for, a hornpipe swin
     REQUIRE(open.heard);
     CHECK(open.heard->hearing.lilt.amount == 0);
     CHECK(open.heard->hearing.lilt.way.of == perform::LiltWay::Of::Threes);
-    tune::Tune hornpipe = scenario::jig();
-    hornpipe.title = "The Tarred Rope";
-    hornpipe.rhythm = "hornpipe";
-    hornpipe.meter = {4, 4};
-    REQUIRE(open.session.open(hornpipe));
+    REQUIRE(open.session.open(inFour("hornpipe")));
     open.play();
     CHECK(open.heard->hearing.lilt.amount == Approx(0.6));
     CHECK(open.heard->hearing.lilt.way.of == perform::LiltWay::Of::Pairs);
@@ -218,11 +228,7 @@ TEST_CASE("An air slows at its end, a dance goes on in time until it is asked to
     open.play();
     REQUIRE(open.heard);
     CHECK(open.heard->hearing.slowing.to == 1); // a jig
-    tune::Tune air = scenario::jig();
-    air.title = "The Tarred Rope";
-    air.rhythm = "air";
-    air.meter = {4, 4};
-    REQUIRE(open.session.open(air));
+    REQUIRE(open.session.open(inFour("air")));
     open.play();
     CHECK(open.heard->hearing.slowing.to == 0.5);
     CHECK(open.heard->hearing.slowing.beats == 4);
