@@ -31,7 +31,8 @@ base::Result<std::vector<int>> levelsFrom(std::string const& text)
         }
         for (int level = first; level <= last; ++level) levels.push_back(level);
         if (last < first) return bad;
-        if (++i < text.size() && (text[i] != ',' || i + 1 == text.size())) return bad;
+        ++i; // on the comma, if there is one
+        if (i < text.size() && (text[i] != ',' || i + 1 == text.size())) return bad;
     }
     std::ranges::sort(levels);
     levels.erase(std::unique(levels.begin(), levels.end()), levels.end());

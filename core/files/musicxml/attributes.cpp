@@ -130,10 +130,10 @@ Outcome MeasureReader::meter(xml_node node)
     return std::nullopt;
 }
 
-void MeasureReader::countFromNextBar(xml_node node, std::string what)
+void MeasureReader::countFromNextBar(xml_node node, std::string const& what)
 {
     if (m_anyNote)
-        m_remarks.addOnce(m_places.of(node), std::move(what), base::said("counted from the next bar on"));
+        m_remarks.addOnce(m_places.of(node), what, base::said("counted from the next bar on"));
 }
 
 void MeasureReader::transposition(xml_node node)

@@ -53,7 +53,7 @@ private:
     Outcome attributes(pugi::xml_node node);
     Outcome key(pugi::xml_node node);
     Outcome meter(pugi::xml_node node);
-    void countFromNextBar(pugi::xml_node node, std::string what); // where the bar has begun
+    void countFromNextBar(pugi::xml_node node, std::string const& what); // where the bar has begun
     void transposition(pugi::xml_node node);
     Outcome note(pugi::xml_node node);
     Outcome pitchOf(pugi::xml_node note, music::Pitch& out);
