@@ -8,7 +8,7 @@ namespace {
 
 bool soundsOn(tune::ChordSpan const& span, tune::PlayedBar const& bar)
 {
-    return bar.bar == span.bar && (!span.pass || *span.pass == bar.pass);
+    return bar.bar == span.bar && tune::standsOn(span.pass, bar.pass);
 }
 
 Occurrence occurrenceIn(tune::Playing const& playing, std::size_t bar, music::Length at)

@@ -66,6 +66,23 @@ TEST_CASE("A chord for the second time only is played on the second pass", "[pos
     CHECK(music::plain(positions[1].chord) == "Em");
 }
 
+TEST_CASE("Where a repeated part comes again its third time is a first time, its fourth a second",
+          "[positions]")
+{
+    auto x = scenes::example("[G] z:1 :|");
+    x.tune.bars[0].chords = {{{}, *music::chordFrom("G"), "G", 1},
+                             {{}, *music::chordFrom("Em"), "Em", 2}};
+    x.playing.bars.push_back({0, 3, moment(2)});
+    x.playing.bars.push_back({0, 4, moment(3)});
+    auto const positions = positionsAsWritten(x.tune, x.playing);
+    REQUIRE(positions.size() == 2);
+    for (std::size_t i = 0; i < 2; ++i) {
+        REQUIRE(positions[i].played.size() == 2);
+        CHECK(positions[i].played[0].pass == static_cast<int>(i) + 1);
+        CHECK(positions[i].played[1].pass == static_cast<int>(i) + 3);
+    }
+}
+
 TEST_CASE("Every position is played as often as its bar, in the order of time", "[arrangement]")
 {
     auto const x = scenes::example("[G] z:1 :| [D] z:1 |");
