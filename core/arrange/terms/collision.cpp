@@ -29,26 +29,26 @@ Points whenTuneMoves(Taste::Collision const& taste, Pluck const& p, TuneNote con
     return 0;
 }
 
-// How far apart, in whole notes, the hands may not pluck one string.
-double sharedWithin(View const& view)
+// What it costs that the hands pluck one string so far apart.
+Points whenNear(View const& view, double apart) // whole notes
 {
     constexpr int firstQuick = 4; // level
-    return view.level->number < firstQuick
-               ? view.beat
-               : std::min(view.beat,
-                          view.taste->collision.sharedSeconds / view.secondsPerWhole);
+    Taste::Collision const& taste = view.taste->collision;
+    constexpr double little = 1e-6; // whole notes: a beat apart is still too near
+    if (apart > view.beat + little) return 0;
+    Points const whole = taste.stringShared[static_cast<std::size_t>(view.level->number - 1)];
+    bool const inTime = view.level->number >= firstQuick &&
+                        apart * view.secondsPerWhole >= taste.sharedSeconds;
+    return inTime ? std::lround(taste.sharedLater * static_cast<double>(whole)) : whole;
 }
 
 // Both hands pluck one string, the one soon after the other: neither can be placed ahead there.
 Points whenShared(View const& view, Pluck const& p, TuneNote const& n)
 {
     if (n.string != p.string || n.from == p.at) return 0;
-    Taste::Collision const& taste = view.taste->collision;
     bool const takesOver = n.from > p.at && n.from == p.at + p.held;
-    bool const shared = std::abs(n.from - p.at) < sharedWithin(view);
-    return std::max(
-        takesOver ? taste.tuneTakesString : 0,
-        shared ? taste.stringShared[static_cast<std::size_t>(view.level->number - 1)] : 0);
+    return std::max(takesOver ? view.taste->collision.tuneTakesString : 0,
+                    whenNear(view, std::abs(n.from - p.at)));
 }
 
 } // namespace

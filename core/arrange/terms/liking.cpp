@@ -132,6 +132,17 @@ Points lowThird(Taste::Liking const& taste, Laid const& laid)
     return growls ? taste.lowClosedThird : 0;
 }
 
+// A seventh that is struck after the octave, a semitone below it, grinds on it.
+Points rubsOctave(View const& view, Laid const& laid)
+{
+    bool rubs = false;
+    for (std::size_t i = 1; i < laid.plucks.size(); ++i)
+        rubs = rubs || (laid.plucks[i - 1].degree == 8 && laid.plucks[i].degree == 7 &&
+                        laid.plucks[i - 1].midi - laid.plucks[i].midi == 1);
+    return rubs ? view.taste->liking.rubsOctave[static_cast<std::size_t>(view.level->number - 1)]
+                : 0;
+}
+
 } // namespace
 
 int notesWithoutHurry(View const& view)
@@ -149,7 +160,7 @@ Points liking(View const& view, Laid const& laid)
     Taste::Liking const& taste = view.taste->liking;
     if (laid.rests()) return view.upbeat ? 0 : taste.rests;
     return shape(view, laid) + bookOf(view, laid) + registerOf(taste, laid) +
-           lowThird(taste, laid);
+           lowThird(taste, laid) + rubsOctave(view, laid);
 }
 
 } // namespace arrange

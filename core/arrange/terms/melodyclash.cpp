@@ -30,12 +30,14 @@ double against(View const& view, Pluck const& p, TuneNote const& n)
     int const strength = n.from > p.at ? n.strength : p.strength;
     double const length = std::min(1.0, together / view.beat);
     Taste::MelodyClash const& taste = view.taste->melodyClash;
-    // A tone of the chord has a right to be there: the tune's note passes over it.
+    // A tone of the chord has a right to be there: the tune's note passes over it. Less so where
+    // the tune already holds what leans on it.
     bool const belongs = view.chord.tone[static_cast<std::size_t>(p.midi % 12)];
+    double const share = n.from < p.at ? taste.struckUnderShare : taste.chordToneShare;
     std::size_t const octaves = std::min<std::size_t>(2, static_cast<std::size_t>(apart / 12));
     return harsh * taste.pointsEach * length * taste.byOctaves[octaves] *
            taste.byStrength[static_cast<std::size_t>(strength)] *
-           (belongs ? taste.chordToneShare : 1.0);
+           (belongs ? share : 1.0);
 }
 
 } // namespace
