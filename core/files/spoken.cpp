@@ -120,14 +120,33 @@ std::string signWords(StaffNote const& note, bool tiedIn)
     return out;
 }
 
+std::string tupletOpens(tune::Tuplet const& tuplet)
+{
+    if (tuplet.actual == 3 && tuplet.normal == 2) return base::said("triplet, ");
+    return base::say("{} in the time of {}, ", tuplet.actual, tuplet.normal);
+}
+
+std::string tupletCloses(tune::Tuplet const& tuplet)
+{
+    return tuplet.actual == 3 && tuplet.normal == 2 ? base::said(", the triplet ends")
+                                                    : base::said(", the group ends");
+}
+
+// Every tuplet of the bar says where it begins and ends: its notes are named by their written
+// values, which are longer than they sound.
 std::string staffWords(StaffBar const& bar, std::vector<music::Pitch>& tied)
 {
     std::string out;
-    for (StaffNote const& note : bar.notes) {
+    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+        StaffNote const& note = bar.notes[i];
         if (note.hidden) continue;
         bool const tiedIn = !note.isRest() && tied == note.pitches;
         if (!out.empty()) out += "; ";
+        for (tune::Tuplet const& tuplet : bar.tuplets)
+            if (tuplet.first == static_cast<int>(i)) out += tupletOpens(tuplet);
         out += signWords(note, tiedIn);
+        for (tune::Tuplet const& tuplet : bar.tuplets)
+            if (tuplet.last == static_cast<int>(i)) out += tupletCloses(tuplet);
         tied = note.tied ? note.pitches : std::vector<music::Pitch>{};
     }
     return out;

@@ -1736,6 +1736,22 @@
         <translation>{} ausgehalten, {}</translation>
     </message>
     <message>
+        <source>triplet, </source>
+        <translation>Triole, </translation>
+    </message>
+    <message>
+        <source>{} in the time of {}, </source>
+        <translation>{} in der Zeit von {}, </translation>
+    </message>
+    <message>
+        <source>, the triplet ends</source>
+        <translation>, die Triole endet</translation>
+    </message>
+    <message>
+        <source>, the group ends</source>
+        <translation>, die Gruppe endet</translation>
+    </message>
+    <message>
         <source> rolled</source>
         <translation> arpeggiert</translation>
     </message>

@@ -24,6 +24,31 @@ TEST_CASE("A sheet is said bar by bar with notes, values and fingers", "[spoken]
     CHECK(lead.find("Left hand") == std::string::npos);
 }
 
+TEST_CASE("A triplet says where it begins and ends", "[spoken]")
+{
+    auto tune = example::jig();
+    tune::Bar& bar = tune.bars[1];
+    // The first two quavers' time for three: semiquaver triplets of the written quavers.
+    std::vector<tune::Note> const rest(bar.notes.begin() + 2, bar.notes.end());
+    bar.notes.resize(2);
+    bar.notes.push_back(bar.notes.back());
+    for (std::size_t i = 0; i < 3; ++i) {
+        bar.notes[i].length = music::Length{music::Rational(1, 12)};
+        bar.notes[i].at = music::Length{music::Rational(static_cast<int>(i), 12)};
+    }
+    bar.notes.insert(bar.notes.end(), rest.begin(), rest.end());
+    bar.tuplets = {{0, 2, 3, 2}};
+    std::string const text =
+        files::spokenText(example::arrangementOf(tune), notation::Kind::Lead);
+    CAPTURE(text);
+    CHECK(text.find("triplet, G4, quaver; B4, quaver; B4, quaver, the triplet ends; D5, "
+                    "quaver;") != std::string::npos);
+    std::vector<tune::Tuplet> const odd{{0, 2, 5, 4}};
+    tune.bars[1].tuplets = odd;
+    CHECK(files::spokenText(example::arrangementOf(tune), notation::Kind::Lead)
+              .find("5 in the time of 4, G4") != std::string::npos);
+}
+
 TEST_CASE("No gap is left before a mark where a sign is said as a word", "[spoken]")
 {
     auto tune = example::jig();
