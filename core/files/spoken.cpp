@@ -160,6 +160,28 @@ std::string joined(std::vector<Label> const& labels, std::string_view between)
     return spoken(out);
 }
 
+// "3C natural with the left hand after beat 2": on the page it stands where it is done.
+std::string cueWords(Label const& cue, tune::Bar const& bar)
+{
+    std::string const words = spoken(cue.text);
+    if (!cue.hand) return words;
+    music::Rational const beats = (bar.upbeat + cue.at) / music::beatLength(bar.meter);
+    auto const beat = music::floorOf(beats);
+    bool const on = beats == music::Rational(beat);
+    if (*cue.hand == harp::Side::Left)
+        return on ? base::say("{} with the left hand on beat {}", words, beat + 1)
+                  : base::say("{} with the left hand after beat {}", words, beat + 1);
+    return on ? base::say("{} with the right hand on beat {}", words, beat + 1)
+              : base::say("{} with the right hand after beat {}", words, beat + 1);
+}
+
+std::string allCues(std::vector<Label> const& cues, tune::Bar const& bar)
+{
+    std::string out;
+    for (Label const& cue : cues) out += (out.empty() ? "" : ", ") + cueWords(cue, bar);
+    return out;
+}
+
 void addSentence(std::string& out, std::string const& words)
 {
     if (words.empty()) return;
@@ -200,7 +222,7 @@ std::string barWords(Notation const& notation, std::size_t i,
         addSentence(out, base::say("Not as written: {}", words));
     if (std::string const words = joined(bar.dynamics, ", "); !words.empty())
         addSentence(out, base::say("Loudness: {}", words));
-    if (std::string const words = joined(bar.leverCues, ", "); !words.empty())
+    if (std::string const words = allCues(bar.leverCues, written); !words.empty())
         addSentence(out, base::say("Levers: {}", words));
     addSentence(out, (notation.grand ? base::said("Right hand: ") : "") +
                          staffWords(bar.upper, tied[0]));

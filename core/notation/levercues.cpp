@@ -68,12 +68,14 @@ std::vector<Label> leverCues(Arrangement const& arrangement, int bar)
     using Change = std::tuple<Length, int, harp::Lever>; // when, which string, to what
     std::map<Change, std::set<int>> passes;
     std::map<Change, std::string> texts;
+    std::map<Length, std::set<harp::Side>> hands;
     for (harp::Flip const& flip : arrangement.levers.flips) {
         tune::PlayedBar const& played = playedBar(arrangement, flip.playedBar);
         if (played.bar != bar) continue;
         Change const change{flip.at - played.at, flip.string, flip.to};
         passes[change].insert(played.pass);
         texts[change] = cueText(arrangement.harp, flip);
+        hands[std::get<Length>(change)].insert(flip.hand);
     }
     std::set<int> const all = passesOf(arrangement, bar);
     std::vector<Label> cues;
@@ -84,6 +86,8 @@ std::vector<Label> leverCues(Arrangement const& arrangement, int bar)
         else
             cues.push_back({std::get<Length>(change), shown, std::nullopt});
     }
+    for (Label& cue : cues)
+        if (auto const& of = hands[cue.at]; of.size() == 1) cue.hand = *of.begin();
     return cues;
 }
 

@@ -50,6 +50,7 @@ struct Label {
     music::Length at;
     std::string text;
     std::optional<int> position;
+    std::optional<harp::Side> hand = std::nullopt; // that flips the lever, where it is one hand
 };
 
 // One bar as it is printed: what stands on its staves, over, between and under them. What the tune

@@ -1848,6 +1848,22 @@
         <translation>Lautstärke: {}</translation>
     </message>
     <message>
+        <source>{} with the left hand on beat {}</source>
+        <translation>{} mit der linken Hand auf Zählzeit {}</translation>
+    </message>
+    <message>
+        <source>{} with the left hand after beat {}</source>
+        <translation>{} mit der linken Hand nach Zählzeit {}</translation>
+    </message>
+    <message>
+        <source>{} with the right hand on beat {}</source>
+        <translation>{} mit der rechten Hand auf Zählzeit {}</translation>
+    </message>
+    <message>
+        <source>{} with the right hand after beat {}</source>
+        <translation>{} mit der rechten Hand nach Zählzeit {}</translation>
+    </message>
+    <message>
         <source>Levers: {}</source>
         <translation>Klappen: {}</translation>
     </message>

@@ -220,9 +220,13 @@ TEST_CASE("Bars go in pairs, pairs in phrases of four bars, counted from the par
 TEST_CASE("A figure is kept, varied at its end or changed, by the seam", "[terms]")
 {
     auto x = scenes::example("[G] z:1 | [D] z:1 |");
-    x.weights.taste.variety = {
-        {1000, 1000, 1000, 1000, 1000}, {1, 2, 3, 4}, {10, 20, 30, 40}, {100, 200, 300, 400},
-        {5000, 6000, 7000, 8000},       {9, 8, 7, 6}};
+    x.weights.taste.variety = {{1000, 1000, 1000, 1000, 1000},
+                               {1, 2, 3, 4},
+                               {},
+                               {10, 20, 30, 40},
+                               {100, 200, 300, 400},
+                               {5000, 6000, 7000, 8000},
+                               {9, 8, 7, 6}};
     x.weights.taste.variety.change.fill(1);
     x.weights.taste.variety.renewal.fill(1);
     Pair pair(x);
@@ -243,12 +247,20 @@ TEST_CASE("A figure is kept, varied at its end or changed, by the seam", "[terms
     CHECK(variety(pair.n, g, leaning) == 30);
     pair.n.sameChord = true;
     CHECK(variety(pair.n, g, pair.second({1, 5, 8}, "G2")) == 1003);
+    // A figure kept inside a phrase costs on another chord too, where the level asks for
+    // change.
+    x.weights.taste.variety.keepsInside.fill(7);
+    Pair kept(x);
+    kept.n.seam = Seam::Pairs;
+    CHECK(variety(kept.n, kept.first({1, 5, 8}, "G2"), kept.second({1, 5, 8}, "D2")) == 2 + 7);
+    kept.n.seam = Seam::Phrases;
+    CHECK(variety(kept.n, kept.first({1, 5, 8}, "G2"), kept.second({1, 5, 8}, "D2")) == 3);
 }
 
 TEST_CASE("A beginner is not asked for change, and pays more for it", "[terms]")
 {
     auto x = scenes::example("[G] z:1 | [D] z:1 |");
-    x.weights.taste.variety = {{}, {1, 2, 3, 4}, {}, {100, 200, 300, 400}};
+    x.weights.taste.variety = {{}, {1, 2, 3, 4}, {}, {}, {100, 200, 300, 400}};
     x.weights.taste.variety.change = {2.5, 0, 1, 0, 0};
     x.weights.taste.variety.renewal = {0, 0, 1, 0, 0};
     auto const told = [&](int level, std::vector<int> const& second) {

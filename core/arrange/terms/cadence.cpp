@@ -117,6 +117,16 @@ Points endsSlowly(View const& view, Laid const& laid)
     return sum + (third ? taste.coloured : 0);
 }
 
+// A close of a beat or less is struck once and rings; a longer one may be broken, and a chord
+// struck in it beats on like the dance.
+Points ofStrokes(View const& view, Laid const& laid)
+{
+    Taste::Cadence const& taste = view.taste->cadence;
+    constexpr double little = 1e-6; // whole notes
+    if (view.span > view.beat + little) return strikesOn(laid) ? taste.block : 0;
+    return oneStroke(laid) ? 0 : taste.chopped;
+}
+
 } // namespace
 
 bool isSlow(View const& view)
@@ -138,7 +148,7 @@ Points cadence(View const& view, Laid const& laid)
         sum = colourOf(taste, laid) + movement(taste, laid) + highBass(taste, laid) +
               (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
               (onOwnBass(view, laid) ? 0 : taste.inverted) +
-              (hasOctave(laid) ? 0 : taste.noOctave) + (strikesOn(laid) ? taste.block : 0) +
+              (hasOctave(laid) ? 0 : taste.noOctave) + ofStrokes(view, laid) +
               (ends && laid.voicing.rolled ? taste.rollsDance[level] : 0);
     double const share = view.close == Close::Tune ? 1.0 : taste.partShare;
     return std::lround(share * static_cast<double>(sum)) + breath;

@@ -43,7 +43,10 @@ Points variety(Neighbours const& n, Laid const& before, Laid const& after)
     if (sameShape) {
         bool const again = n.sameChord && before.bass == after.bass &&
                            before.voicing.rhythm == after.voicing.rhythm;
-        kept = taste.keeps[seam] + (again ? taste.sameAgain[level] : 0);
+        bool const inside = n.seam < Seam::Phrases && !n.sameBar && sameSpan;
+        kept = taste.keeps[seam] + (again    ? taste.sameAgain[level]
+                                    : inside ? taste.keepsInside[level]
+                                             : 0);
     }
     return std::lround(taste.change[level] * static_cast<double>(changed) +
                        taste.renewal[level] * static_cast<double>(kept));
