@@ -53,6 +53,13 @@ bool majorOverMinor(View const& view, int midi)
            (midi - view.chord.root + 120) % 12 == 11;
 }
 
+// A dominant seventh: its third is the note that leads.
+bool isDominantSeventh(View const& view)
+{
+    auto const& chord = view.chord;
+    return chord.third == (chord.root + 4) % 12 && chord.seventh == (chord.root + 10) % 12;
+}
+
 } // namespace
 
 std::optional<WrongTone> wrongTone(View const& view, Pluck const& p)
@@ -85,6 +92,9 @@ Points quality(View const& view, Laid const& laid)
         bool const isLong = view.spanLength >= music::barLength(view.meter);
         sum += static_cast<double>(taste.thirdMissed + (isLong ? taste.longThirdMissed : 0) +
                                    (hasNinth(view, laid) ? taste.ninthWithoutThird : 0));
+        if (isDominantSeventh(view))
+            sum += static_cast<double>(
+                taste.leadingMissed[static_cast<std::size_t>(view.level->number - 1)]);
     }
     // Over a named bass, bass and thumb alone make another chord.
     if (view.chord.slash && !isHeard(view, laid, view.chord.root))
