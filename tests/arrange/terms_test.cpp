@@ -421,7 +421,7 @@ TEST_CASE("A hand that is led over from finger to finger has half the way", "[te
     // By hand: the thumb is on G3 as finger 4 takes C3, four gaps of eleven that it reaches: half
     // the way from shape to shape is left. No points for the way itself, and all haste counts.
     auto x = scenes::example("[G] z:1 | [C] z:1 |");
-    x.weights.taste.travel = {0, 0.0, 9.0, 0.5};
+    x.weights.taste.travel = {0, 0.0, 9.0, 0.5, 1000};
     auto const hasteOf = [](double gaps) {
         double const share = std::log2(gaps + 1) / 3 * 0.5 / 0.3; // 0.3 s, 0.5 s an octave
         return std::lround(1000 * share * share);

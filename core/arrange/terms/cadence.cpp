@@ -149,7 +149,7 @@ Points cadence(View const& view, Laid const& laid)
               (endsOnRoot(laid) ? 0 : taste.notOnRoot) +
               (onOwnBass(view, laid) ? 0 : taste.inverted) +
               (hasOctave(laid) ? 0 : taste.noOctave) + ofStrokes(view, laid) +
-              (ends && laid.voicing.rolled ? taste.rollsDance[level] : 0);
+              (laid.voicing.rolled ? taste.rollsDance[level] : 0);
     double const share = view.close == Close::Tune ? 1.0 : taste.partShare;
     return std::lround(share * static_cast<double>(sum)) + breath;
 }

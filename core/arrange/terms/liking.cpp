@@ -119,7 +119,8 @@ Points registerOf(Taste::Liking const& taste, Laid const& laid)
 {
     int const lowest = std::ranges::min_element(laid.plucks, {}, &Pluck::midi)->midi;
     return taste.outsideHome * beyond(lowest, taste.lowestHome, taste.highestHome) +
-           taste.outsideBest * beyond(lowest, taste.lowestBest, taste.highestBest);
+           taste.belowBest * std::max(0, taste.lowestBest - lowest) +
+           taste.aboveBest * std::max(0, lowest - taste.highestBest);
 }
 
 // A third close above a root that stands too low for it.

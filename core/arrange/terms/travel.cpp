@@ -83,7 +83,7 @@ Points travel(Neighbours const& n, HandPlace const& end, HandPlace const& start)
         secondsForMove(*n.before->level, ledOverMm(*n.before, end, start, mm)) / seconds;
     if (share > taste.allowedShare) return unplayablePair;
     double const haste = std::max(0.0, share - taste.easyShare) / (1 - taste.easyShare);
-    return std::lround(taste.pointsABit * bitsOfMove(mm) + 1000 * haste * haste);
+    return std::lround(taste.pointsABit * bitsOfMove(mm) + taste.haste * haste * haste);
 }
 
 bool stringTooSoon(Neighbours const& n, Laid const& before, Laid const& after)
