@@ -2,6 +2,7 @@
 
 #include "core/arrange/unfold.h"
 #include "core/base/words.h"
+#include "core/music/typedchord.h"
 
 #include <algorithm>
 #include <array>
@@ -219,7 +220,7 @@ std::string barWords(Notation const& notation, std::size_t i,
     if (std::string const words = joined(bar.annotations, ", "); !words.empty())
         addSentence(out, base::say("Above the bar: {}", words));
     if (std::string const words = joined(bar.gaveWay, ", "); !words.empty())
-        addSentence(out, base::say("Not as written: {}", words));
+        addSentence(out, base::say("For the levers: {}", words));
     if (std::string const words = joined(bar.dynamics, ", "); !words.empty())
         addSentence(out, base::say("Loudness: {}", words));
     if (std::string const words = allCues(bar.leverCues, written); !words.empty())
@@ -249,8 +250,28 @@ std::string tempoWords(tune::Tune const& tune)
                      valueName(notation::nearestValue(tempo.beat)));
 }
 
-Said said(arrange::Arrangement const& arrangement, notation::Kind kind)
+// "G, then C"; a chord of the bar before that still sounds as it begins is named too.
+std::string chordWords(std::vector<Label> const& chords, std::string& inForce)
 {
+    std::string out = joined(chords, base::said(", then "));
+    if (chords.empty()) return out;
+    if (chords.front().at != music::Length{} && !inForce.empty())
+        out = base::say("{} goes on", inForce) + base::said(", then ") + out;
+    inForce = spoken(chords.back().text);
+    return out;
+}
+
+// Notes are named with their scientific octave here: strings too, unless they are counted.
+harp::Harp namedAsNotes(harp::Harp harp)
+{
+    return harp.naming() == harp::Naming::FromTop
+               ? harp
+               : withNaming(std::move(harp), harp::Naming::Scientific);
+}
+
+Said said(arrange::Arrangement arrangement, notation::Kind kind)
+{
+    arrangement.harp = namedAsNotes(std::move(arrangement.harp));
     Notation const notation = kind == notation::Kind::Lead
                                   ? notation::of(arrangement, kind)
                                   : notation::of(arrange::asPrinted(arrangement), kind);
@@ -276,15 +297,17 @@ Said said(arrange::Arrangement const& arrangement, notation::Kind kind)
                 "Fingers: thumb, second, third, fourth. Notes are named with their octave: C 4 "
                 "is middle C."));
     std::array<std::vector<music::Pitch>, 2> tied;
+    std::string inForce; // chord
     for (std::size_t i = 0; i < notation.bars.size(); ++i) {
         tune::Bar const& bar = tune.bars[i];
         std::string name = bar.number > 0 ? base::say("Bar {}", bar.number)
                            : bar.role == tune::Role::Introduction
                                ? base::said("Before the tune")
                                : base::said("Pick-up");
-        if (std::string const chords = joined(notation.bars[i].chords, base::said(", then "));
+        if (std::string const chords = chordWords(notation.bars[i].chords, inForce);
             !chords.empty())
             name += ", " + chords;
+        if (!bar.chords.empty() && music::isNoChord(bar.chords.back().chord)) inForce.clear();
         out.bars.push_back({bar.part, name, barWords(notation, i, tied), bar.number});
     }
     for (std::string const& note : tune.notes) out.foot.push_back(note);

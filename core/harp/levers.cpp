@@ -49,17 +49,6 @@ std::string raised(music::PitchName open)
     return up.alter == 0 ? shown(up) + "♮" : shown(up);
 }
 
-// One string of a letter: "4C", harp octave first so that it is not taken for a scientific one;
-// "C4"; or "C (string 20 from the top)".
-std::string oneOf(Harp const& harp, int string, std::string const& name)
-{
-    music::Pitch const open = harp.string(string).open;
-    if (harp.naming() == Naming::Scientific) return name + std::to_string(open.octave);
-    if (harp.naming() == Naming::FromTop)
-        return base::say("{} (string {} from the top)", name, harp.count() - string);
-    return std::to_string(harpOctave(open)) + name;
-}
-
 // What the set-up line says of one letter; nothing when all its levers are down.
 std::string letterSetup(Harp const& harp, LeverSetting const& setup, Letter letter)
 {
@@ -71,9 +60,9 @@ std::string letterSetup(Harp const& harp, LeverSetting const& setup, Letter lett
         if (open.letter != letter) continue;
         name = raised(nameOf(open));
         if (setup[static_cast<std::size_t>(i)] == Lever::Up)
-            up.push_back(oneOf(harp, i, name));
+            up.push_back(noteOnString(harp, i, name));
         else
-            down.push_back(oneOf(harp, i, shown(nameOf(open))));
+            down.push_back(noteOnString(harp, i, shown(nameOf(open))));
     }
     if (up.empty()) return {};
     if (down.empty()) return name;
@@ -141,6 +130,15 @@ music::Pitch pitchAt(Harp const& harp, LeverTimeline const& levers, int string,
                      music::Moment at)
 {
     return sounding(harp.string(string), leverAt(levers, string, at));
+}
+
+std::string noteOnString(Harp const& harp, int string, std::string const& name)
+{
+    music::Pitch const open = harp.string(string).open;
+    if (harp.naming() == Naming::Scientific) return name + std::to_string(open.octave);
+    if (harp.naming() == Naming::FromTop)
+        return base::say("{} (string {} from the top)", name, harp.count() - string);
+    return std::to_string(harpOctave(open)) + name;
 }
 
 std::string setupLine(Harp const& harp, LeverSetting const& setup)

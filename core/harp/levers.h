@@ -60,6 +60,11 @@ Lever leverAt(LeverTimeline const& levers, int string, music::Moment at);
 music::Pitch pitchAt(Harp const& harp, LeverTimeline const& levers, int string,
                      music::Moment at);
 
+// What one string of a letter sounds, by the harp's way of naming strings: "4C", the harp's
+// octave first so that it is not taken for a scientific one; "C4"; or "C (string 20 from the
+// top)".
+std::string noteOnString(Harp const& harp, int string, std::string const& name);
+
 // "Set levers: A♮, E♮, B♮, F♯" for the head of the sheet, in the order in which keys raise
 // them; "All levers down" where none is up. A letter whose strings differ is named by its few
 // strings with their harp octaves, "only 4C♯ 3C♯", or as the rule and its exceptions, "C♯ but

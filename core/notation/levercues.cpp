@@ -40,8 +40,9 @@ std::string accidentalSign(int alter)
 std::string cueText(harp::Harp const& harp, harp::Flip const& flip)
 {
     music::Pitch const now = harp::sounding(harp.string(flip.string), flip.to);
-    return std::to_string(harp::harpOctave(now)) +
-           music::plain(music::PitchName{now.letter, 0}) + accidentalSign(now.alter);
+    return harp::noteOnString(harp, flip.string,
+                              music::plain(music::PitchName{now.letter, 0}) +
+                                  accidentalSign(now.alter));
 }
 
 std::string ordinal(int number)

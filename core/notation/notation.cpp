@@ -5,6 +5,7 @@
 #include "core/notation/melody.h"
 #include "core/notation/placings.h"
 #include "core/notation/words.h"
+#include "core/tune/repeatsigns.h"
 
 #include <algorithm>
 #include <map>
@@ -21,6 +22,7 @@ namespace {
 Notation lead(tune::Tune tune, std::vector<arrange::NoteFingers> const& fingers,
               std::vector<arrange::AddedBelow> const& added)
 {
+    tune = tune::withRepeatSigns(std::move(tune));
     Notation out;
     out.grand = false;
     for (int i = 0; i < static_cast<int>(tune.bars.size()); ++i) {

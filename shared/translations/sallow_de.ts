@@ -1840,8 +1840,12 @@
         <translation>Über dem Takt: {}</translation>
     </message>
     <message>
-        <source>Not as written: {}</source>
-        <translation>Anders als geschrieben: {}</translation>
+        <source>For the levers: {}</source>
+        <translation>Wegen der Klappen: {}</translation>
+    </message>
+    <message>
+        <source>{} goes on</source>
+        <translation>{} klingt weiter</translation>
     </message>
     <message>
         <source>Loudness: {}</source>

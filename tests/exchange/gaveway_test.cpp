@@ -86,6 +86,6 @@ TEST_CASE("Scores, ABC and the sheet in words say what gives way, each at its no
     CHECK(count(files::musicXml(a, notation::Kind::Patterns), path) == 2);
     CHECK(count(files::musicXml(a, notation::Kind::Lead), path) == 0);
     CHECK(files::abcOfArrangement(a).find(words) != std::string::npos);
-    CHECK(files::spokenText(a, notation::Kind::Arrangement).find("Not as written: ") !=
+    CHECK(files::spokenText(a, notation::Kind::Arrangement).find("For the levers: ") !=
           std::string::npos);
 }

@@ -1,5 +1,7 @@
 #include "tests/exchange/same.h"
 
+#include "core/tune/repeatsigns.h"
+
 #include <array>
 #include <sstream>
 #include <utility>
@@ -146,8 +148,10 @@ tune::Tune sounding(tune::Tune tune)
     return tune;
 }
 
-std::string difference(Tune const& a, Tune const& b, Besides const& besides)
+std::string difference(Tune const& one, Tune const& other, Besides const& besides)
 {
+    Tune const a = tune::withRepeatSigns(one);
+    Tune const b = tune::withRepeatSigns(other);
     if (std::string const head = compared("head", headText(a), headText(b)); !head.empty())
         return head;
     for (std::size_t i = 0; i < std::min(a.bars.size(), b.bars.size()); ++i)

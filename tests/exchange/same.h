@@ -6,7 +6,8 @@
 
 // Whether two tunes say the same music: bars, notes with ties, graces and tuplets, chords,
 // keys, meters, repeats, endings, parts, tempo and title. Places, spellings of chord symbols
-// and where the writer left gaps between beams do not count.
+// where the writer left gaps between beams and where a repeat leaves its opening sign to a
+// double bar line do not count.
 namespace same {
 
 // What else may differ, for a format that has no room for it.

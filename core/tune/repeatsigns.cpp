@@ -1,0 +1,26 @@
+#include "core/tune/repeatsigns.h"
+
+#include "core/tune/playing.h"
+
+#include <algorithm>
+
+namespace tune {
+
+Tune withRepeatSigns(Tune tune)
+{
+    bool const repeats = std::ranges::any_of(tune.bars, &Bar::repeatCloses);
+    if (!repeats) return tune;
+    Playing const playing = played(tune);
+    if (playing.jumps) return tune; // what goes back may be a D.S.
+    for (std::size_t i = 1; i < playing.bars.size(); ++i) {
+        PlayedBar const& from = playing.bars[i - 1];
+        PlayedBar const& to = playing.bars[i];
+        Bar const& closes = tune.bars[static_cast<std::size_t>(from.bar)];
+        bool const goesBack = to.bar > 0 && to.bar <= from.bar && to.pass > 1;
+        if (goesBack && (closes.repeatCloses || closes.endingCloses))
+            tune.bars[static_cast<std::size_t>(to.bar)].repeatOpens = true;
+    }
+    return tune;
+}
+
+} // namespace tune
