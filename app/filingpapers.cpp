@@ -6,6 +6,7 @@
 #include "ui/paint/printing.h"
 #include "ui/pngdialog.h"
 #include "ui/session.h"
+#include "ui/transport.h"
 #include "ui/workbench.h"
 
 #include <QFileDialog>
@@ -66,8 +67,10 @@ void Filing::exportTo()
     auto output = outputFor(path.toStdString());
     if (!output) return m_workbench.tellFault(output.error());
     if (isPages(output->kind)) return exportShown(*output);
+    SoundWish heard;
+    heard.slowing = m_workbench.transport()->practice().slowing;
     auto written = writeOutputs({m_session.proposal(), ownText(), m_tables}, {*output},
-                                kindOf(m_workbench.paperKind()));
+                                kindOf(m_workbench.paperKind()), {}, heard);
     if (!written) return m_workbench.tellFault(written.error());
     m_workbench.tellDone(tr("Exported: %1").arg(path));
 }

@@ -119,7 +119,8 @@ base::Result<base::Done> writeAll(Made const& made)
 }
 
 // Of all that is no picture of pages.
-std::string bytesOf(Finished const& finished, OutputKind kind, SheetKind sheetKind)
+std::string bytesOf(Finished const& finished, OutputKind kind, SheetKind sheetKind,
+                    perform::Slowing slowing)
 {
     proposal::Proposal const& proposal = finished.proposal;
     if (kind == OutputKind::Plan)
@@ -128,7 +129,7 @@ std::string bytesOf(Finished const& finished, OutputKind kind, SheetKind sheetKi
                                           proposal.brief.book, finished.tables.difficulty));
     if (kind == OutputKind::Saved)
         return files::documentText({finished.abc, proposal.brief}, finished.tables);
-    if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement);
+    if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement, slowing);
     if (kind == OutputKind::Abc) return abcOf(proposal.arrangement, sheetKind);
     if (kind == OutputKind::Text)
         return files::spokenText(proposal.arrangement, notationKind(sheetKind));
@@ -138,9 +139,10 @@ std::string bytesOf(Finished const& finished, OutputKind kind, SheetKind sheetKi
     return kind == OutputKind::Mxl ? files::mxlFile(score, "score") : score;
 }
 
-std::string bytesOf(perform::PlayedSet const& set, OutputKind kind, SheetKind sheetKind)
+std::string bytesOf(perform::PlayedSet const& set, OutputKind kind, SheetKind sheetKind,
+                    perform::Slowing slowing)
 {
-    if (kind == OutputKind::Midi) return files::midiFile(set);
+    if (kind == OutputKind::Midi) return files::midiFile(set, slowing);
     if (kind == OutputKind::Text) return files::spokenText(set, notationKind(sheetKind));
     return files::spokenHtml(set, notationKind(sheetKind));
 }
@@ -150,10 +152,10 @@ std::string bytesOf(perform::PlayedSet const& set, OutputKind kind, SheetKind sh
 template<typename What, typename Drawn>
 base::Result<Made> madeOf(What const& what, Drawn const& toDraw, Output const& output,
                           SheetKind sheetKind, sheet::SheetStyle const& style,
-                          OutputNames* names)
+                          perform::Slowing slowing, OutputNames* names)
 {
     if (!isPages(output.kind))
-        return Made{{output.path, bytesOf(what, output.kind, sheetKind)}};
+        return Made{{output.path, bytesOf(what, output.kind, sheetKind, slowing)}};
     auto const document = drawn(toDraw, sheetKind, style);
     if (!document) return document.error();
     return pagesOf(*document, output, names);
@@ -218,9 +220,13 @@ base::Result<base::Done> writeSet(perform::PlayedSet const& set, perform::DanceW
                                   sheet::SheetStyle const& style, SoundWish const& sound,
                                   OutputNames* names)
 {
+    auto const slowing =
+        perform::slowingFor(ways.slowings, set.tunes.back().arrangement.tune, sound.slowing);
     return writeEach(
         outputs,
-        [&](Output const& output) { return madeOf(set, set, output, sheetKind, style, names); },
+        [&](Output const& output) {
+            return madeOf(set, set, output, sheetKind, style, slowing, names);
+        },
         [&](std::vector<SoundFile> const& files) { return writeSoundFiles(set, ways, files); },
         sound);
 }
@@ -297,14 +303,16 @@ base::Result<base::Done> writeOutputs(Finished const& finished,
                                       sheet::SheetStyle const& style, SoundWish const& sound,
                                       OutputNames* names)
 {
+    arrange::Arrangement const& arrangement = finished.proposal.arrangement;
+    auto const slowing =
+        perform::slowingFor(finished.tables.ways.slowings, arrangement.tune, sound.slowing);
     return writeEach(
         outputs,
         [&](Output const& output) {
-            return madeOf(finished, finished.proposal.arrangement, output, sheetKind, style,
-                          names);
+            return madeOf(finished, arrangement, output, sheetKind, style, slowing, names);
         },
         [&](std::vector<SoundFile> const& files) {
-            return writeSoundFiles(finished.proposal.arrangement, finished.tables.ways, files);
+            return writeSoundFiles(arrangement, finished.tables.ways, files);
         },
         sound);
 }

@@ -88,8 +88,7 @@ base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
     hearing.rollGap = wish.rollGapMs / 1000.0;
     if (auto const way = perform::liltOf(ways.lilts, arrangement.tune))
         hearing.lilt = {*way, wish.lilt / 100.0};
-    if (auto const end = perform::slowingOf(ways.slowings, arrangement.tune))
-        hearing.slowing = perform::partOf(end->most, wish.slowing / 100.0);
+    hearing.slowing = perform::slowingFor(ways.slowings, arrangement.tune, wish.slowing);
     if (wish.passage) {
         auto const passage =
             perform::passageOf(arrangement, wish.passage->first, wish.passage->second);

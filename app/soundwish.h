@@ -31,8 +31,7 @@ struct SoundWish {
     bool barBefore = false; // heard first
     int balance = 0;        // per cent, as perform::Hearing has it
     int rollGapMs = 45;
-    int slowing =
-        0; // per cent: how much of what is usual for the kind of tune slows at its end
+    std::optional<int> slowing = {}; // per cent of the most at its end, perform::slowingFor
     friend bool operator==(SoundWish const&, SoundWish const&) = default;
 };
 
@@ -45,7 +44,7 @@ base::Result<std::pair<int, int>> passageFrom(std::string const& text);
 // BadCall.
 base::Result<perform::Steps> stepsFrom(std::string const& text);
 
-// The arrangement as it is to be heard; a kind of dance that has no lilt has none. Fault:
+// The arrangement as it is to be heard; a kind of tune without lilt or slowing has none. Fault:
 // BadCall where it has no such bars.
 base::Result<perform::Course> heard(arrange::Arrangement const& arrangement,
                                     SoundWish const& wish, perform::DanceWays const& ways);

@@ -28,7 +28,7 @@ struct SoundOptions {
     int times = 1;
     double pitch = 440; // Hz of A4
     int lilt = 0;       // per cent
-    int slowing = 0;    // per cent
+    std::optional<int> slowing; // per cent; none: as is usual for the kind of tune
     bool pack = false;
     std::string steps; // "60-100/5x2"; empty: one tempo
     bool barBefore = false;

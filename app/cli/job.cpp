@@ -140,13 +140,20 @@ base::Result<SoundWish> soundOf(Call const& call, files::Tables const& tables,
         wish.passage = *passage;
     }
     bool const any = std::ranges::any_of(outputs, [](Output const& o) { return isSound(o.kind); });
-    if (!any && wish != SoundWish{})
+    if (wish.slowing && std::ranges::none_of(outputs, [](Output const& o) {
+            return isSound(o.kind) || o.kind == OutputKind::Midi;
+        }))
+        return base::Fault{
+            base::FaultCode::BadCall, "--slowing",
+            base::said("it is for .wav, .flac, .ogg and .mid, and none is asked for")};
+    SoundWish ofSound = wish;
+    ofSound.slowing.reset();
+    if (!any && ofSound != SoundWish{})
         return base::Fault{
             base::FaultCode::BadCall, "-o",
             base::said("--at, --passage, --hands, --balance, --bar-before, --count-in, "
                        "--click, --times, "
-                       "--steps, --roll, --lilt, --slowing, --pitch, --temperament, --halo, "
-                       "--font and "
+                       "--steps, --roll, --lilt, --pitch, --temperament, --halo, --font and "
                        "--practice are for .wav, .flac and .ogg, and none is asked for")};
     return wish;
 }

@@ -19,6 +19,13 @@ Slowing partOf(Slowing most, double amount)
     return {1 - (1 - most.to) * std::clamp(amount, 0.0, 1.0), most.beats};
 }
 
+Slowing slowingFor(std::vector<KindOfSlowing> const& slowings, tune::Tune const& tune,
+                   std::optional<int> percent)
+{
+    auto const kind = slowingOf(slowings, tune);
+    return kind ? partOf(kind->most, percent.value_or(kind->usual) / 100.0) : Slowing{};
+}
+
 SlowedTime::SlowedTime(arrange::Arrangement const& arrangement, Slowing slowing)
 {
     std::vector<arrange::HandNote> const notes = arrange::handNotes(arrangement);

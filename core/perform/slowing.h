@@ -29,6 +29,10 @@ std::optional<KindOfSlowing> slowingOf(std::vector<KindOfSlowing> const& slowing
 // So much of it: 0 none, 1 the most.
 Slowing partOf(Slowing most, double amount);
 
+// How the tune's end is played: so much per cent of the most of its kind, else what is usual.
+Slowing slowingFor(std::vector<KindOfSlowing> const& slowings, tune::Tune const& tune,
+                   std::optional<int> percent);
+
 // How long beats last once the tempo falls at the end. A runner coming to a stop slows so, and
 // players were measured to do likewise: with x from 0 to 1 on the way to the last note and w the
 // share left there, the tempo is (1 + (w^3 - 1) x)^(1/3) (Friberg and Sundberg 1999; from memory).
@@ -37,6 +41,10 @@ class SlowedTime {
 public:
     SlowedTime() = default; // in time to the end
     SlowedTime(arrange::Arrangement const& arrangement, Slowing slowing);
+
+    bool slows() const { return m_over > 0; }
+    double begins() const { return m_from; } // in whole notes from the start of the performance
+    double endTempo() const { return m_to; } // from the last note on, as a share of the tempo
 
     // By how much later than in time a moment comes, in whole notes of the tempo before; `wholes`
     // from the start of the performance.

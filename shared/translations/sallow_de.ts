@@ -1212,6 +1212,14 @@
         <translation>das Tempo wechselt im Stück</translation>
     </message>
     <message>
+        <source>the tempo falls towards the end</source>
+        <translation>gegen Ende wird das Tempo langsamer</translation>
+    </message>
+    <message>
+        <source>the first tempo is that of the tune</source>
+        <translation>das Tempo des Stücks ist das erste</translation>
+    </message>
+    <message>
         <source>the first tempo is used throughout</source>
         <translation>durchgehend gilt das erste Tempo</translation>
     </message>
@@ -8707,8 +8715,8 @@ für die Spielenden</translation>
         <translation>Klangdateien: wie ungleich die Schläge eines Tanzes sind, 0 bis 100 %: der Swing einer Hornpipe, das lange erste Achtel einer Jig</translation>
     </message>
     <message>
-        <source>sound files: how much the tune slows at its end, 0 to 100 % of what is usual for its kind: an air to half its tempo, a dance hardly</source>
-        <translation>Klangdateien: wie viel langsamer das Stück am Ende wird, 0 bis 100 % dessen, was für seine Art üblich ist: ein Air bis zum halben Tempo, ein Tanz kaum</translation>
+        <source>sound and MIDI files: how much the tune slows at its end, 0 to 100 %: an air to half its tempo, a dance hardly; else airs, waltzes and marches slow and dances go on in time</source>
+        <translation>Klang- und MIDI-Dateien: wie viel langsamer das Stück am Ende wird, 0 bis 100 %: ein Air bis zum halben Tempo, ein Tanz kaum; sonst werden Airs, Walzer und Märsche langsamer, und Tänze bleiben im Takt</translation>
     </message>
     <message>
         <source>sound files: four for each, both hands, left and right alone (all slow, as --at says, else 60%) and both at the tempo</source>
@@ -8807,8 +8815,12 @@ für die Spielenden</translation>
         <translation>es bestimmt selbst, wie schnell und wie oft; lassen Sie --at, --times und --practice weg</translation>
     </message>
     <message>
-        <source>--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, --steps, --roll, --lilt, --slowing, --pitch, --temperament, --halo, --font and --practice are for .wav, .flac and .ogg, and none is asked for</source>
-        <translation>--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, --steps, --roll, --lilt, --slowing, --pitch, --temperament, --halo, --font und --practice gelten für .wav, .flac und .ogg, und keine ist verlangt</translation>
+        <source>it is for .wav, .flac, .ogg and .mid, and none is asked for</source>
+        <translation>es gilt für .wav, .flac, .ogg und .mid, und keine ist verlangt</translation>
+    </message>
+    <message>
+        <source>--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, --steps, --roll, --lilt, --pitch, --temperament, --halo, --font and --practice are for .wav, .flac and .ogg, and none is asked for</source>
+        <translation>--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, --steps, --roll, --lilt, --pitch, --temperament, --halo, --font und --practice gelten für .wav, .flac und .ogg, und keine ist verlangt</translation>
     </message>
     <message>
         <source>Sallow arranges lead sheets for the lever harp. Without a command it opens the workbench: sallow [FILE...]</source>

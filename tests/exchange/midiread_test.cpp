@@ -57,6 +57,47 @@ TEST_CASE("An arrangement written as MIDI reads back as the tune it plays", "[mi
     CHECK(heard(tune::played(back)) == heard(arrangement.playing));
 }
 
+TEST_CASE(
+    "A MIDI file that slows at its end reads back the same, at the tempo of its beginning",
+    "[midi][read][slowing]")
+{
+    auto const proposal = scenario::proposed(scenario::briefFor(scenario::eightBars));
+    arrange::Arrangement const& arrangement = proposal.arrangement;
+    tune::Tune const plain = tuneIn(files::midiFile(arrangement));
+    tune::Tune const back = tuneIn(files::midiFile(arrangement, {0.5, 4}));
+    CHECK(back.bars == plain.bars);
+    CHECK(back.tempo == plain.tempo);
+    CHECK(back.key == plain.key);
+    auto const says = [](tune::Tune const& tune, std::string_view what) {
+        return std::ranges::any_of(tune.said, [what](tune::Remark const& remark) {
+            return remark.what.find(what) != std::string::npos;
+        });
+    };
+    CHECK(says(back, "the tempo falls towards the end"));
+    CHECK_FALSE(says(back, "the tempo changes"));
+    CHECK_FALSE(says(plain, "tempo"));
+}
+
+TEST_CASE("A change of tempo by steps counts once, and is a slowing only at the end",
+          "[midi][read][slowing]")
+{
+    auto const read = [](std::vector<std::pair<std::int64_t, double>> const& tempos) {
+        files::SmfTrack track;
+        for (auto const& [at, tempo] : tempos) track.tempo(at, tempo);
+        for (int i = 0; i < 40; ++i) track.note(i * 480, i * 480 + 470, 0, 67, 80);
+        auto contents = files::readSmf(files::smf(480, {track}), "");
+        REQUIRE(contents);
+        return std::pair{contents->laterTempos, contents->slowsAtTheEnd};
+    };
+    CHECK(read({{0, 100}}) == std::pair{0, false});
+    CHECK(read({{0, 100}, {480, 100}}) == std::pair{0, false});
+    CHECK(read({{0, 100}, {17280, 90}, {17520, 80}, {17760, 70}}) == std::pair{1, true});
+    CHECK(read({{0, 100}, {17280, 70}}) == std::pair{1, false}); // a step
+    CHECK(read({{0, 100}, {4800, 90}, {5040, 80}, {5280, 70}}) == std::pair{1, false}); // early
+    CHECK(read({{0, 100}, {4800, 90}, {5040, 80}, {9600, 100}}) == std::pair{2, false});
+    CHECK(read({{0, 100}, {480, 120}, {960, 100}, {4800, 120}}) == std::pair{3, false});
+}
+
 TEST_CASE("Notes played freely are put on the grid, thirds as triplets", "[midi][read]")
 {
     files::SmfTrack track;

@@ -209,3 +209,108 @@ TEST_CASE("Another program's library reads the same notes from the MIDI file", "
         CHECK(theirs == ours);
     }
 }
+
+namespace {
+
+// Seconds at which the notes of a track begin, by its tempos, microseconds a crotchet.
+std::vector<double> onsets(smfreader::File const& file, std::size_t track)
+{
+    std::vector<double> out;
+    for (Note const& note : smfreader::notes(file.tracks.at(track))) {
+        double seconds = 0;
+        std::int64_t at = 0;
+        double crotchet = 0.5; // where no tempo is written
+        auto const goOn = [&](std::int64_t to) {
+            seconds += static_cast<double>(to - at) / file.division * crotchet;
+            at = to;
+        };
+        for (auto const& tempo : metas(file.tracks.at(0), Tempo)) {
+            if (tempo.tick >= note.from) break;
+            goOn(tempo.tick);
+            crotchet = (tempo.byte(0) << 16 | tempo.byte(1) << 8 | tempo.byte(2)) / 1e6;
+        }
+        goOn(note.from);
+        out.push_back(seconds);
+    }
+    std::ranges::sort(out);
+    return out;
+}
+
+// The notes of a hand in the sound, rolls on their beat as the file has them.
+std::vector<double> heardOnsets(arrange::Arrangement const& arrangement,
+                                perform::Slowing slowing, harp::Side hand)
+{
+    perform::Hearing hearing;
+    hearing.slowing = slowing;
+    hearing.rollGap = 0;
+    std::vector<double> out;
+    for (perform::Event const& event : perform::scheduled(arrangement, hearing).events)
+        if (event.kind == perform::Event::Kind::Pluck && event.hand == hand)
+            out.push_back(event.at);
+    return out;
+}
+
+// A slow waltz of a pick-up and four bars; its last bars have triplets and a dotted rhythm.
+arrange::Arrangement waltzWithTriplets()
+{
+    auto pickUp = barOf({3, 4}, wholes(1, 4), {d5});
+    pickUp.upbeat = wholes(1, 2);
+    tune::Tune tune;
+    tune.bars = {pickUp, barOf({3, 4}, wholes(1, 4), {c5, d5, e5}),
+                 barOf({3, 4}, wholes(1, 12), {c5, d5, e5, c5, d5, e5, g5, e5, d5}),
+                 barOf({3, 4}, wholes(3, 8), {e5, d5}), barOf({3, 4}, wholes(3, 4), {c5})};
+    int const c3 = stringOf(music::Letter::C, 3);
+    std::vector<arrange::VoicedNote> const bass{voiced({}, wholes(1, 4), c3),
+                                                voiced(wholes(1, 4), wholes(1, 4), c3 + 4),
+                                                voiced(wholes(1, 2), wholes(1, 4), c3 + 7)};
+    return arranged(tune, {wholes(1, 4), 40}, {{}, bass, bass, bass, bass});
+}
+
+} // namespace
+
+TEST_CASE("A MIDI file that slows has its notes when they are heard", "[midi][slowing]")
+{
+    auto const slowing = GENERATE(perform::Slowing{0.5, 4}, perform::Slowing{0.7, 3},
+                                  perform::Slowing{0.9, 2}, perform::Slowing{0.2, 16});
+    auto const piece =
+        GENERATE(waltzWithTriplets(), twoBars({wholes(1, 4), 53}), jigWithPickUp());
+    CAPTURE(slowing.to, slowing.beats);
+    auto const file = smfreader::read(files::midiFile(piece, slowing));
+    for (auto const& [track, hand] :
+         {std::pair{1U, harp::Side::Right}, std::pair{2U, harp::Side::Left}}) {
+        auto const written = onsets(file, track);
+        auto const heard = heardOnsets(piece, slowing, hand);
+        REQUIRE(written.size() == heard.size());
+        for (std::size_t i = 0; i < written.size(); ++i)
+            CHECK(written[i] == Approx(heard[i]).margin(0.001));
+    }
+    auto const tempos = metas(file.tracks[0], Tempo);
+    CHECK(tempos.size() > 4);
+    CHECK(std::ranges::is_sorted(tempos, {}, &smfreader::Event::data)); // ever slower
+}
+
+TEST_CASE("Beats of a MIDI file that slows are within 10 ms of those that are heard",
+          "[midi][slowing]")
+{
+    // Clicks on every demisemiquaver, also where no note begins.
+    perform::Slowing const slowing{0.5, 4};
+    auto const piece = waltzWithTriplets();
+    perform::SlowedTime const slowed(piece, slowing);
+    auto const file = smfreader::read(files::midiFile(piece, slowing));
+    double const end = piece.playing.total.wholes.toDouble();
+    for (int i = 0; i < end * 32; ++i) {
+        smfreader::File one = file;
+        std::int64_t const tick = std::int64_t{i} * file.division / 8;
+        one.tracks[1] = {{tick, 0x90, 0, std::string("\x40\x50")},
+                         {tick + 1, 0x80, 0, std::string("\x40\x40")}};
+        double const heard = (i / 32.0 + slowed.later(i / 32.0)) * 4 * 60 / 40;
+        CHECK(onsets(one, 1).at(0) == Approx(heard).margin(0.01));
+    }
+}
+
+TEST_CASE("A MIDI file without a slowing has one tempo", "[midi][slowing]")
+{
+    CHECK(metas(written(twoBars()).tracks[0], Tempo).size() == 1);
+    CHECK(files::midiFile(twoBars()) ==
+          files::midiFile(twoBars(), perform::partOf({0.5, 4}, 0)));
+}

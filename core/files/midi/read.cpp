@@ -163,7 +163,10 @@ private:
     void readHead()
     {
         if (!m_smf.tracks.empty()) m_tune.title = nameOf(m_smf.tracks.front());
-        if (m_smf.laterTempos > 0)
+        if (m_smf.slowsAtTheEnd)
+            m_remarks.add({}, base::said("the tempo falls towards the end"),
+                          base::said("the first tempo is that of the tune"));
+        else if (m_smf.laterTempos > 0)
             m_remarks.add({},
                           base::sayCount(m_smf.laterTempos, "the tempo changes {} time",
                                          "the tempo changes {} times"),

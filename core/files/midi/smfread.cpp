@@ -72,10 +72,48 @@ private:
     bool m_overran = false;
 };
 
+struct TempoAt {
+    std::int64_t at = 0;
+    double tempo = 0; // crotchets a minute
+};
+
+// The first tempo, and what becomes of it.
+void takeTempos(SmfContents& contents, std::vector<TempoAt> tempos)
+{
+    if (tempos.empty()) return;
+    std::ranges::stable_sort(tempos, {}, &TempoAt::at);
+    contents.tempo = tempos.front().tempo;
+    constexpr int fewestSteps = 3;
+    constexpr int crotchetsFromTheEnd = 8;
+    std::int64_t lastNote = 0;
+    for (SmfContents::Track const& track : contents.tracks)
+        if (!track.notes.empty()) lastNote = std::max(lastNote, track.notes.back().from);
+    TempoAt before = tempos.front();
+    int steps = 0;
+    std::optional<std::int64_t> falling; // where the last step down was
+    std::optional<std::int64_t> rising;
+    bool everRises = false;
+    for (TempoAt const& now : tempos) {
+        if (now.tempo == before.tempo) continue;
+        bool const rises = now.tempo > before.tempo;
+        everRises = everRises || rises;
+        auto& same = rises ? rising : falling;
+        (rises ? falling : rising).reset();
+        if (!same || now.at - *same > contents.ticksACrotchet) ++contents.laterTempos;
+        same = now.at;
+        before = now;
+        ++steps;
+    }
+    contents.slowsAtTheEnd =
+        contents.laterTempos == 1 && !everRises && steps >= fewestSteps &&
+        before.at >= lastNote - std::int64_t{crotchetsFromTheEnd} * contents.ticksACrotchet;
+}
+
 class TrackReader {
 public:
-    TrackReader(Bytes& bytes, SmfContents& contents, SmfContents::Track& track)
-        : m_bytes(bytes), m_contents(contents), m_track(track)
+    TrackReader(Bytes& bytes, SmfContents& contents, SmfContents::Track& track,
+                std::vector<TempoAt>& tempos)
+        : m_bytes(bytes), m_contents(contents), m_track(track), m_tempos(tempos)
     {}
 
     // The code of what is wrong; none: the track was read as far as it goes.
@@ -157,10 +195,7 @@ private:
         if (type == midi::setTempo && body.size() >= 3) {
             int const microseconds = byte(0) << 16 | byte(1) << 8 | byte(2);
             double const tempo = microseconds > 0 ? 60e6 / microseconds : 0;
-            if (tempo > 0 && !m_contents.tempo)
-                m_contents.tempo = tempo;
-            else if (tempo > 0 && tempo != *m_contents.tempo)
-                ++m_contents.laterTempos;
+            if (tempo > 0) m_tempos.push_back({m_tick, tempo});
         }
         if (type == midi::timeSignature && body.size() >= 2) {
             bool const good = byte(0) >= 1 && byte(0) <= 64 && byte(1) <= 6;
@@ -180,6 +215,7 @@ private:
     Bytes& m_bytes;
     SmfContents& m_contents;
     SmfContents::Track& m_track;
+    std::vector<TempoAt>& m_tempos;
     std::int64_t m_tick = 0;
     int m_running = 0;
     bool m_done = false;
@@ -223,6 +259,7 @@ Result<SmfContents> readSmf(std::string_view bytes, std::string const& file)
         contents.oddities.emplace_back(base::said("the MIDI format is not 0, 1 or 2"));
 
     std::size_t notesLeft = limits::mostNotes;
+    std::vector<TempoAt> tempos;
     std::size_t at = from + 8 + static_cast<std::size_t>(length);
     while (at + 8 <= bytes.size() && contents.tracks.size() < mostTracks) {
         Bytes head(bytes, at + 4, bytes.size());
@@ -233,13 +270,14 @@ Result<SmfContents> readSmf(std::string_view bytes, std::string const& file)
                 contents.oddities.emplace_back(base::said("a track is cut off"));
             Bytes body(bytes, at + 8, end);
             contents.tracks.emplace_back();
-            TrackReader reader(body, contents, contents.tracks.back());
+            TrackReader reader(body, contents, contents.tracks.back(), tempos);
             if (auto const code = reader.read(notesLeft))
                 return Fault{*code, placeName(file, body.at()),
                              base::say("in track {}", contents.tracks.size())};
         }
         at = end;
     }
+    takeTempos(contents, std::move(tempos));
     std::ranges::stable_sort(contents.meters, {}, &SmfMeter::at);
     std::ranges::stable_sort(contents.keys, {}, &SmfKey::at);
     return contents;

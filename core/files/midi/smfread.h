@@ -41,7 +41,9 @@ struct SmfContents {
     std::vector<Track> tracks;
     std::vector<SmfMeter> meters; // by time, of all tracks
     std::optional<double> tempo;  // the first, crotchets a minute
-    int laterTempos = 0;          // that differ from the first
+    int laterTempos = 0;          // changes of tempo; one that goes on by steps of at most a
+                                  // crotchet counts once
+    bool slowsAtTheEnd = false;   // it is one, a fall by steps up to the last bars
     std::vector<SmfKey> keys;     // by time, of all tracks
     std::vector<std::string> oddities; // what was wrong and passed over
 };

@@ -9,6 +9,7 @@
 #include <cstdint>
 #include <numeric>
 #include <optional>
+#include <set>
 
 namespace files {
 
@@ -24,6 +25,7 @@ constexpr int usualDivision = 960;
 constexpr int richDivision = 20160; // exact for tuplets of 3, 5, 7 and 9
 constexpr int largestDivision = 32767;
 constexpr int clocksACrotchet = 24;
+constexpr int slowerABeat = 8; // tempos written where it falls
 
 struct HandTrack {
     harp::Side hand;
@@ -38,6 +40,7 @@ struct Piece {
     Arrangement const& arrangement;
     std::vector<HandNote> notes;
     std::int64_t from = 0;
+    perform::SlowedTime slowed = {};
 };
 
 // Ticks a crotchet with which every note falls on a tick; the rich one where none does.
@@ -123,6 +126,33 @@ std::int64_t endOf(Piece const& piece, int division)
     return piece.from + ticks(piece.arrangement.playing.total.wholes, division);
 }
 
+// The tempos of a final slowing.
+void writeSlowing(SmfTrack& track, Piece const& piece, int division)
+{
+    if (!piece.slowed.slows()) return;
+    double const whole = 4.0 * division; // ticks
+    auto const begins = std::llround(piece.slowed.begins() * whole);
+    std::set<std::int64_t> places{begins}; // ticks of the piece, the last onset at the end
+    for (HandNote const& note : piece.notes)
+        if (std::int64_t const tick = ticks(note.at.wholes, division); tick > begins)
+            places.insert(tick);
+    std::int64_t const last = *places.rbegin();
+    double const beat = piece.arrangement.tempo.beat.wholes.toDouble() * whole;
+    for (int i = 1; std::llround(i * beat / slowerABeat) < last - begins; ++i)
+        places.insert(begins + std::llround(i * beat / slowerABeat));
+    double const tempo = tune::quartersPerMinute(piece.arrangement.tempo);
+    auto const later = [&](std::int64_t tick) {
+        return piece.slowed.later(static_cast<double>(tick) / whole) * whole;
+    };
+    for (auto place = places.begin(); *place != last; ++place) {
+        std::int64_t const to = *std::next(place);
+        auto const ticksBetween = static_cast<double>(to - *place);
+        track.tempo(piece.from + *place,
+                    tempo * ticksBetween / (ticksBetween + later(to) - later(*place)));
+    }
+    track.tempo(piece.from + last, tempo * piece.slowed.endTempo());
+}
+
 SmfTrack conductor(std::string const& title, std::vector<Piece> const& pieces, int division)
 {
     SmfTrack track;
@@ -130,6 +160,7 @@ SmfTrack conductor(std::string const& title, std::vector<Piece> const& pieces, i
     for (Piece const& piece : pieces) {
         if (pieces.size() > 1) track.marker(piece.from, piece.arrangement.tune.title);
         track.tempo(piece.from, tune::quartersPerMinute(piece.arrangement.tempo));
+        writeSlowing(track, piece, division);
         writeSignatures(track, piece, division);
     }
     track.end(endOf(pieces.back(), division));
@@ -169,13 +200,14 @@ std::int64_t ticksOfPause(perform::Seconds pause, Arrangement const& before, int
 
 } // namespace
 
-std::string midiFile(Arrangement const& arrangement)
+std::string midiFile(Arrangement const& arrangement, perform::Slowing slowing)
 {
-    std::vector<Piece> const pieces{{arrangement, arrange::handNotes(arrangement), 0}};
+    std::vector<Piece> const pieces{{arrangement, arrange::handNotes(arrangement), 0,
+                                     perform::SlowedTime(arrangement, slowing)}};
     return fileOf(arrangement.tune.title, pieces, divisionFor(pieces));
 }
 
-std::string midiFile(perform::PlayedSet const& set)
+std::string midiFile(perform::PlayedSet const& set, perform::Slowing slowing)
 {
     std::vector<Piece> pieces;
     for (perform::TuneOfSet const& tune : set.tunes)
@@ -184,6 +216,7 @@ std::string midiFile(perform::PlayedSet const& set)
     for (std::size_t i = 1; i < pieces.size(); ++i)
         pieces[i].from = endOf(pieces[i - 1], division) +
                          ticksOfPause(set.tunes[i].pause, pieces[i - 1].arrangement, division);
+    pieces.back().slowed = perform::SlowedTime(pieces.back().arrangement, slowing);
     return fileOf(set.title, pieces, division);
 }
 
