@@ -23,6 +23,22 @@ constexpr int clocksACrotchet = 24; // MIDI 1.0, timing clock
 
 constexpr perform::Seconds endOfTime = std::numeric_limits<perform::Seconds>::infinity();
 
+// Where one of the 24ths of a crotchet is due.
+perform::Seconds clockAt(perform::Schedule const& schedule, std::int64_t number)
+{
+    return perform::afterCrotchets(schedule, static_cast<double>(number) / clocksACrotchet);
+}
+
+// The first that is not before a time. As many as in time, or fewer where the end slows.
+std::int64_t clockFrom(perform::Schedule const& schedule, perform::Seconds at)
+{
+    constexpr perform::Seconds noTime = 1e-9;
+    double const inTime = (at - schedule.begins) * clocksACrotchet / schedule.crotchet;
+    auto number = std::max<std::int64_t>(0, std::llround(std::ceil(inTime)));
+    while (number > 0 && clockAt(schedule, number - 1) >= at - noTime) --number;
+    return number;
+}
+
 // Strings that ring at a place: plucked last before it, in this round or the one before.
 std::set<int> ringingAt(perform::Course const& course, perform::Place place)
 {
@@ -75,11 +91,7 @@ void Performance::begin(perform::Course course, perform::Place from)
     for (; m_nextTuned < now.tuned.size() && now.tuned[m_nextTuned].at <= from.at;
          ++m_nextTuned)
         m_instrument->tuned(now.tuned[m_nextTuned].string, now.tuned[m_nextTuned].midi);
-    m_nextClock = 0;
-    if (now.crotchet > 0)
-        m_nextClock = std::max<std::int64_t>(
-            0, std::llround(std::ceil((from.at - now.begins) * clocksACrotchet / now.crotchet -
-                                      1e-9)));
+    m_nextClock = now.crotchet > 0 ? clockFrom(now, from.at) : 0;
     if (m_keepsBeat) m_instrument->beatEnds();
     m_keepsBeat = now.crotchet > 0;
     if (m_keepsBeat) m_instrument->beatBegins(from.round == 0 && m_nextClock == 0);
@@ -122,8 +134,7 @@ void Performance::keepBeat(std::int64_t until)
     perform::Schedule const& now = m_course.round(m_round);
     if (!m_keepsBeat || now.crotchet <= 0) return;
     for (;; ++m_nextClock) {
-        perform::Seconds const at =
-            now.begins + static_cast<double>(m_nextClock) * now.crotchet / clocksACrotchet;
+        perform::Seconds const at = clockAt(now, m_nextClock);
         if (at >= now.counted - 1e-9) break;
         if (frameOf(at) >= until) return;
         m_instrument->beatClock();

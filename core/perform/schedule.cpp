@@ -338,6 +338,13 @@ SlowedTime slowedTime(Arrangement const& arrangement, Hearing const& hearing)
     return toTheEnd ? SlowedTime(arrangement, hearing.slowing) : SlowedTime();
 }
 
+Seconds afterCrotchets(Schedule const& schedule, double crotchets)
+{
+    double const waited = schedule.slowed.later(schedule.from + crotchets / 4) -
+                          schedule.slowed.later(schedule.from);
+    return schedule.begins + (crotchets + 4 * waited) * schedule.crotchet;
+}
+
 Seconds secondsOf(Length length, tune::Tempo tempo, double tempoScale)
 {
     return (length / tempo.beat).toDouble() * 60 / (tempo.beatsPerMinute * tempoScale);
@@ -393,6 +400,8 @@ Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
         countInClicks(region, arrange::barPlayed(arrangement, region.heardFirst).meter, clock);
     schedule.tuned = tunedStrings(arrangement, region, clock);
     schedule.crotchet = secondsOf(Length{Rational(1, 4)}, arrangement.tempo, scale);
+    schedule.from = region.begins.wholes.toDouble();
+    schedule.slowed = clock.slowed;
     schedule.begins = clock.counted(region.begins);
     schedule.counted = clock.counted(region.to);
     schedule.ringing = fadedAway(schedule.events, arrangement.harp, schedule.counted);

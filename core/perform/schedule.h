@@ -85,7 +85,9 @@ struct Schedule {
     std::vector<BarStart> bars;
     std::vector<Click> clicks;
     std::vector<Tuned> tuned; // every string at the beginning, then each flip
-    Seconds crotchet = 0;     // how long one lasts; 0: nobody counts
+    Seconds crotchet = 0;     // how long one lasts in time; 0: nobody counts
+    double from = 0;          // whole notes from the start of the performance to `begins`
+    SlowedTime slowed;        // how much longer they last at the end
     Seconds begins = 0;  // the first counted beat, after count-in, bar before and grace notes
     Seconds counted = 0; // where the last counted beat ends: a loop goes on from `begins`
     Seconds ringing = 0; // where the last string has faded
@@ -96,6 +98,9 @@ struct Schedule {
 // string sounds as the levers stand is left out. Staccato changes nothing: a string rings until
 // it is plucked again or its lever turns.
 Schedule scheduled(arrange::Arrangement const& arrangement, Hearing const& hearing);
+
+// Where so many crotchets have been counted from `begins` on.
+Seconds afterCrotchets(Schedule const& schedule, double crotchets);
 
 // The slowing that is heard: none where the end of the tune is not.
 SlowedTime slowedTime(arrange::Arrangement const& arrangement, Hearing const& hearing);
