@@ -31,6 +31,14 @@ SheetKind kindOf(ui::PaperKind kind)
     return SheetKind::Arrangement;
 }
 
+// The end of the tune slows as it is set for practice.
+SoundWish endAsHeard(ui::Workbench const& workbench)
+{
+    SoundWish wish;
+    wish.slowing = workbench.transport()->practice().slowing;
+    return wish;
+}
+
 // The output as it is asked for: PNG in a resolution. False: given up.
 bool asksHow(Output& output, std::size_t pages, QWidget* over)
 {
@@ -67,10 +75,8 @@ void Filing::exportTo()
     auto output = outputFor(path.toStdString());
     if (!output) return m_workbench.tellFault(output.error());
     if (isPages(output->kind)) return exportShown(*output);
-    SoundWish heard;
-    heard.slowing = m_workbench.transport()->practice().slowing;
     auto written = writeOutputs({m_session.proposal(), ownText(), m_tables}, {*output},
-                                kindOf(m_workbench.paperKind()), {}, heard);
+                                kindOf(m_workbench.paperKind()), {}, endAsHeard(m_workbench));
     if (!written) return m_workbench.tellFault(written.error());
     m_workbench.tellDone(tr("Exported: %1").arg(path));
 }
@@ -108,13 +114,14 @@ void Filing::exportLevels()
     style.paper = m_workbench.paper();
     style = ui::styled(style, m_workbench.reading());
     if (isPages(output->kind)) {
-        auto const pages = levelPages(m_session.brief(), levels, m_tables, style);
+        auto const pages =
+            levelPages(m_session.brief(), levels, m_tables, style, endAsHeard(m_workbench));
         if (!pages) return m_workbench.tellFault(pages.error());
         return writeAsked(*pages, *output, &m_workbench);
     }
     OutputNames names;
     auto written = writeLevels(m_session.brief(), ownText(), levels, m_tables, {*output},
-                               SheetKind::Arrangement, style, names);
+                               SheetKind::Arrangement, style, names, endAsHeard(m_workbench));
     if (!written) return m_workbench.tellFault(written.error());
     m_workbench.tellDone(tr("Exported: %1").arg(path));
 }

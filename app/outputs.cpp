@@ -68,13 +68,26 @@ notation::Kind notationKind(SheetKind kind)
 
 // Both hands, or for the sheets that show the tune alone, the tune; the lead sheet has it as it
 // is written, also where the harp cannot give a note so.
-std::string abcOf(arrange::Arrangement const& arrangement, SheetKind kind)
+std::string abcOf(arrange::Arrangement const& arrangement, SheetKind kind,
+                  perform::Slowing told)
 {
-    if (kind == SheetKind::Arrangement) return files::abcOfArrangement(arrangement);
+    if (kind == SheetKind::Arrangement) return files::abcOfArrangement(arrangement, told);
     tune::Tune tune =
         kind == SheetKind::Lead ? arrange::writtenTune(arrangement) : arrangement.tune;
     tune.tempo = arrangement.tempo;
     return "%abc-2.1\n" + files::abcOfTune(tune);
+}
+
+// How a tune's end is played, and what of it a page tells.
+struct EndOfTune {
+    perform::Slowing heard;
+    perform::Slowing told;
+};
+
+EndOfTune endOf(tune::Tune const& tune, perform::DanceWays const& ways, SoundWish const& sound)
+{
+    perform::Slowing const heard = perform::slowingFor(ways.slowings, tune, sound.slowing);
+    return {heard, perform::told(ways, heard)};
 }
 
 using Made = std::vector<std::pair<std::string, std::string>>; // path and bytes
@@ -120,7 +133,7 @@ base::Result<base::Done> writeAll(Made const& made)
 
 // Of all that is no picture of pages.
 std::string bytesOf(Finished const& finished, OutputKind kind, SheetKind sheetKind,
-                    perform::Slowing slowing)
+                    EndOfTune const& end)
 {
     proposal::Proposal const& proposal = finished.proposal;
     if (kind == OutputKind::Plan)
@@ -129,33 +142,36 @@ std::string bytesOf(Finished const& finished, OutputKind kind, SheetKind sheetKi
                                           proposal.brief.book, finished.tables.difficulty));
     if (kind == OutputKind::Saved)
         return files::documentText({finished.abc, proposal.brief}, finished.tables);
-    if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement, slowing);
-    if (kind == OutputKind::Abc) return abcOf(proposal.arrangement, sheetKind);
+    if (kind == OutputKind::Midi) return files::midiFile(proposal.arrangement, end.heard);
+    if (kind == OutputKind::Abc) return abcOf(proposal.arrangement, sheetKind, end.told);
     if (kind == OutputKind::Text)
-        return files::spokenText(proposal.arrangement, notationKind(sheetKind));
+        return files::spokenText(proposal.arrangement, notationKind(sheetKind), end.told);
     if (kind == OutputKind::Html)
-        return files::spokenHtml(proposal.arrangement, notationKind(sheetKind));
-    std::string score = files::musicXml(proposal.arrangement, notationKind(sheetKind));
+        return files::spokenHtml(proposal.arrangement, notationKind(sheetKind), end.told);
+    std::string score =
+        files::musicXml(proposal.arrangement, notationKind(sheetKind), end.told);
     return kind == OutputKind::Mxl ? files::mxlFile(score, "score") : score;
 }
 
 std::string bytesOf(perform::PlayedSet const& set, OutputKind kind, SheetKind sheetKind,
-                    perform::Slowing slowing)
+                    EndOfTune const& end)
 {
-    if (kind == OutputKind::Midi) return files::midiFile(set, slowing);
-    if (kind == OutputKind::Text) return files::spokenText(set, notationKind(sheetKind));
-    return files::spokenHtml(set, notationKind(sheetKind));
+    if (kind == OutputKind::Midi) return files::midiFile(set, end.heard);
+    if (kind == OutputKind::Text)
+        return files::spokenText(set, notationKind(sheetKind), end.told);
+    return files::spokenHtml(set, notationKind(sheetKind), end.told);
 }
 
 // What an output other than sound holds. `What` is what is finished, `toDraw` what is drawn of
 // it.
 template<typename What, typename Drawn>
 base::Result<Made> madeOf(What const& what, Drawn const& toDraw, Output const& output,
-                          SheetKind sheetKind, sheet::SheetStyle const& style,
-                          perform::Slowing slowing, OutputNames* names)
+                          SheetKind sheetKind, sheet::SheetStyle style, EndOfTune const& end,
+                          OutputNames* names)
 {
     if (!isPages(output.kind))
-        return Made{{output.path, bytesOf(what, output.kind, sheetKind, slowing)}};
+        return Made{{output.path, bytesOf(what, output.kind, sheetKind, end)}};
+    style.slowing = end.told;
     auto const document = drawn(toDraw, sheetKind, style);
     if (!document) return document.error();
     return pagesOf(*document, output, names);
@@ -220,12 +236,11 @@ base::Result<base::Done> writeSet(perform::PlayedSet const& set, perform::DanceW
                                   sheet::SheetStyle const& style, SoundWish const& sound,
                                   OutputNames* names)
 {
-    auto const slowing =
-        perform::slowingFor(ways.slowings, set.tunes.back().arrangement.tune, sound.slowing);
+    EndOfTune const end = endOf(set.tunes.back().arrangement.tune, ways, sound);
     return writeEach(
         outputs,
         [&](Output const& output) {
-            return madeOf(set, set, output, sheetKind, style, slowing, names);
+            return madeOf(set, set, output, sheetKind, style, end, names);
         },
         [&](std::vector<SoundFile> const& files) { return writeSoundFiles(set, ways, files); },
         sound);
@@ -304,12 +319,11 @@ base::Result<base::Done> writeOutputs(Finished const& finished,
                                       OutputNames* names)
 {
     arrange::Arrangement const& arrangement = finished.proposal.arrangement;
-    auto const slowing =
-        perform::slowingFor(finished.tables.ways.slowings, arrangement.tune, sound.slowing);
+    EndOfTune const end = endOf(arrangement.tune, finished.tables.ways, sound);
     return writeEach(
         outputs,
         [&](Output const& output) {
-            return madeOf(finished, arrangement, output, sheetKind, style, slowing, names);
+            return madeOf(finished, arrangement, output, sheetKind, style, end, names);
         },
         [&](std::vector<SoundFile> const& files) {
             return writeSoundFiles(arrangement, finished.tables.ways, files);

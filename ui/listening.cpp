@@ -102,6 +102,14 @@ void Listening::keepHeardTempo()
     if (m_session.setTempo(own * m_transport.tempoScale())) m_transport.resetTempo();
 }
 
+perform::Slowing Listening::slowing() const
+{
+    if (!m_slowing) return {};
+    return perform::partOf(m_slowing->most, m_transport.practice().slowing / 100.0);
+}
+
+perform::Slowing Listening::slowingTold() const { return perform::told(m_ways, slowing()); }
+
 perform::Hearing Listening::hearing() const
 {
     perform::Hearing hearing;
@@ -115,7 +123,7 @@ perform::Hearing Listening::hearing() const
     hearing.added = !practice.tuneAlone;
     hearing.balance = practice.balance / 100.0;
     if (m_lilt) hearing.lilt = {*m_lilt, practice.lilt / 100.0};
-    if (m_slowing) hearing.slowing = perform::partOf(m_slowing->most, practice.slowing / 100.0);
+    hearing.slowing = slowing();
     return hearing;
 }
 

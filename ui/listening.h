@@ -31,6 +31,8 @@ public:
     void forget();           // another tune: its passage, and what was to be compared
     void beginLilt();        // of the tune that is open now
     Comparing* comparing() const { return m_comparing; }
+    perform::Slowing slowing() const;     // of the open tune's end, as it is set for practice
+    perform::Slowing slowingTold() const; // what a page tells of it
 
     void hear(int firstPlayedBar, std::optional<int> lastPlayedBar); // none: to the end
     // Another arrangement of the tune than is kept.

@@ -51,6 +51,13 @@ void OpenPaper::setPupil(QString const& pupil)
     if (m_session.isOpen()) show();
 }
 
+void OpenPaper::setSlowing(perform::Slowing slowing)
+{
+    if (m_style.slowing == slowing) return;
+    m_style.slowing = slowing;
+    if (m_session.isOpen()) show();
+}
+
 std::optional<sheet::Document> OpenPaper::pages()
 {
     if (!m_session.isOpen() || !font()) return std::nullopt;

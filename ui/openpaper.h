@@ -29,6 +29,7 @@ public:
     void setReading(Reading const& reading); // how large, with what helps
     Reading reading() const { return readingOf(m_style); }
     void setPupil(QString const& pupil); // whom it names; empty: none
+    void setSlowing(perform::Slowing slowing); // of the tune's end, where it is told of
     // Its pages, as they are exported and printed. None: the music font is not there.
     std::optional<sheet::Document> pages();
     // What a handout begins with. Only while a tune is open.

@@ -74,7 +74,7 @@ PracticeCard::PracticeCard(QWidget* parent)
     m_slowing = numberBox(this, 0, 100, usual.slowing, percent, tr("Slowing at the end"));
     m_slowing->setToolTip(
         tr("0 % in time to the last note; 100 %: as far as tunes of its kind go, "
-           "an air to half its tempo. Not while it goes round and round"));
+           "an air to half its tempo. The sheet says rit. Not while it goes round and round"));
     m_roll->setToolTip(tr("Time between two strings of a rolled chord"));
     for (int const ms : rollGapsMs) m_roll->addItem(tr("%1 ms").arg(ms), ms);
     m_roll->setCurrentIndex(m_roll->findData(usual.rollGapMs));

@@ -294,6 +294,8 @@ void Workbench::joinParts()
 
 void Workbench::joinListening()
 {
+    connect(m_transport, &Transport::settingsChanged, this,
+            [this] { m_paper->setSlowing(m_listening->slowingTold()); });
     connect(m_listening, &Listening::playRequested, this, &Workbench::playRequested);
     connect(m_listening, &Listening::hearingChanged, this, &Workbench::hearingChanged);
     connect(m_listening, &Listening::stopRequested, this, &Workbench::stopRequested);
@@ -457,6 +459,7 @@ void Workbench::showDocument()
     if (!m_session.isOpen()) m_bank->setHarp(m_session.brief().harp);
     if (m_session.isOpen()) m_transport->setTempo(m_session.arrangement().tempo);
     m_listening->beginLilt();
+    m_paper->setSlowing(m_listening->slowingTold());
     m_transport->setReady(showsTune());
     if (!m_session.isOpen()) showSelection(); // else it is told of next
 }

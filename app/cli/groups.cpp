@@ -308,9 +308,9 @@ Options soundOptions(Call& call)
              "hornpipe, the long first quaver of a jig",
              from(0, 100)},
             {"--slowing", &o.slowing,
-             "sound and MIDI files: how much the tune slows at its end, 0 to 100 %: an air to "
-             "half its tempo, a dance hardly; else airs, waltzes and marches slow and dances "
-             "go on in time",
+             "how much the tune slows at its end, 0 to 100 %: an air to half its tempo, a "
+             "dance hardly; left out, airs, waltzes and marches slow and dances go on in time; "
+             "sheets say rit.",
              from(0, 100)},
             {"--practice", &o.pack,
              "sound files: four for each, both hands, left and right alone (all slow, as --at "

@@ -140,12 +140,17 @@ base::Result<SoundWish> soundOf(Call const& call, files::Tables const& tables,
         wish.passage = *passage;
     }
     bool const any = std::ranges::any_of(outputs, [](Output const& o) { return isSound(o.kind); });
-    if (wish.slowing && std::ranges::none_of(outputs, [](Output const& o) {
-            return isSound(o.kind) || o.kind == OutputKind::Midi;
-        }))
-        return base::Fault{
-            base::FaultCode::BadCall, "--slowing",
-            base::said("it is for .wav, .flac, .ogg and .mid, and none is asked for")};
+    auto const showsTheEnd = [&call](Output const& o) {
+        bool const heard = isSound(o.kind) || o.kind == OutputKind::Midi;
+        bool const data = o.kind == OutputKind::Plan || o.kind == OutputKind::Saved;
+        bool const told = call.sheet == SheetKind::Arrangement ||
+                          (call.sheet == SheetKind::Pattern && o.kind != OutputKind::Abc);
+        return heard || (!data && told);
+    };
+    if (wish.slowing && std::ranges::none_of(outputs, showsTheEnd))
+        return base::Fault{base::FaultCode::BadCall, "--slowing",
+                           base::said("it is for sound, MIDI files and sheets with both hands "
+                                      "or patterns, and none is asked for")};
     SoundWish ofSound = wish;
     ofSound.slowing.reset();
     if (!any && ofSound != SoundWish{})

@@ -76,16 +76,24 @@ base::Result<sheet::Document> packOf(std::vector<proposal::Proposal> const& made
     return sheet::levelPack(arrangements, *font, style);
 }
 
+sheet::SheetStyle slowingAs(sheet::SheetStyle style, tune::Tune const& tune,
+                            files::Tables const& tables, SoundWish const& sound)
+{
+    style.slowing = perform::told(
+        tables.ways, perform::slowingFor(tables.ways.slowings, tune, sound.slowing));
+    return style;
+}
+
 } // namespace
 
 base::Result<sheet::Document> levelPages(proposal::Brief const& brief,
                                          std::vector<int> const& levels,
                                          files::Tables const& tables,
-                                         sheet::SheetStyle const& style)
+                                         sheet::SheetStyle const& style, SoundWish const& sound)
 {
     auto const made = proposed(brief, levels, tables);
     if (!made) return made.error();
-    return packOf(*made, style);
+    return packOf(*made, slowingAs(style, brief.tune, tables, sound));
 }
 
 base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string const& abc,
@@ -118,7 +126,7 @@ base::Result<base::Done> writeLevels(proposal::Brief const& brief, std::string c
     if (pages.empty()) return base::Done{};
     auto free = claimed(pages, names);
     if (!free) return free.error();
-    auto const pack = packOf(*made, style);
+    auto const pack = packOf(*made, slowingAs(style, brief.tune, tables, sound));
     if (!pack) return pack.error();
     return writePages(*pack, *free, &names);
 }

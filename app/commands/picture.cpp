@@ -46,7 +46,11 @@ base::Result<QImage> drawnPicture(Job const& job, QSize size)
     auto proposal = proposed(job, *brief);
     if (!proposal) return proposal.error();
     if (wish.view == "sheet") {
-        auto document = drawn(proposal->arrangement, SheetKind::Arrangement);
+        perform::DanceWays const& ways = job.tables.ways;
+        sheet::SheetStyle style;
+        style.slowing =
+            perform::told(ways, perform::slowingFor(ways.slowings, brief->tune, std::nullopt));
+        auto document = drawn(proposal->arrangement, SheetKind::Arrangement, style);
         if (!document) return document.error();
         return sheetPicture(*std::move(document), size);
     }

@@ -204,6 +204,19 @@ std::string ordinals(std::vector<int> const& numbers)
     return out;
 }
 
+// From which beat of a bar on the tempo falls.
+std::string slowingSentence(notation::SlowingMark const& mark, tune::Bar const& bar)
+{
+    music::Rational const beats = (mark.from.at + bar.upbeat) / music::beatLength(bar.meter);
+    std::int64_t const beat = music::floorOf(beats) + 1;
+    bool const fromHere = mark.from.at == music::Length{};
+    if (mark.lastTime)
+        return fromHere ? base::said("The last time, slow down from here to the end")
+                        : base::say("The last time, slow down from beat {} to the end", beat);
+    return fromHere ? base::said("Slow down from here to the end")
+                    : base::say("Slow down from beat {} to the end", beat);
+}
+
 std::string barWords(Notation const& notation, std::size_t i,
                      std::array<std::vector<music::Pitch>, 2>& tied)
 {
@@ -217,6 +230,8 @@ std::string barWords(Notation const& notation, std::size_t i,
     if (written.repeatOpens) addSentence(out, base::said("A repeat begins"));
     if (!written.endings.empty())
         addSentence(out, base::say("The {} time only", ordinals(written.endings)));
+    if (notation.slowing && notation.slowing->from.bar == static_cast<int>(i))
+        addSentence(out, slowingSentence(*notation.slowing, written));
     if (std::string const words = joined(bar.annotations, ", "); !words.empty())
         addSentence(out, base::say("Above the bar: {}", words));
     if (std::string const words = joined(bar.gaveWay, ", "); !words.empty())
@@ -269,12 +284,12 @@ harp::Harp namedAsNotes(harp::Harp harp)
                : withNaming(std::move(harp), harp::Naming::Scientific);
 }
 
-Said said(arrange::Arrangement arrangement, notation::Kind kind)
+Said said(arrange::Arrangement arrangement, notation::Kind kind, perform::Slowing slowing)
 {
     arrangement.harp = namedAsNotes(std::move(arrangement.harp));
     Notation const notation = kind == notation::Kind::Lead
                                   ? notation::of(arrangement, kind)
-                                  : notation::of(arrange::asPrinted(arrangement), kind);
+                                  : notation::of(arrange::asPrinted(arrangement), kind, slowing);
     tune::Tune const& tune = notation.tune;
     Said out;
     out.title = tune.title;
@@ -394,11 +409,13 @@ std::string page(std::string const& title, std::string const& body)
 }
 
 // The tunes of a set, each with what is done before it and what comes next.
-std::vector<Said> saidOf(perform::PlayedSet const& set, notation::Kind kind)
+std::vector<Said> saidOf(perform::PlayedSet const& set, notation::Kind kind,
+                         perform::Slowing slowing)
 {
     std::vector<Said> out;
     for (std::size_t i = 0; i < set.tunes.size(); ++i) {
-        Said tune = said(set.tunes[i].arrangement, kind);
+        bool const last = i + 1 == set.tunes.size();
+        Said tune = said(set.tunes[i].arrangement, kind, last ? slowing : perform::Slowing{});
         tune.head.insert(tune.head.begin(), base::say("Tune {} of {}.", i + 1, set.tunes.size()));
         if (i > 0)
             tune.head.push_back(
@@ -414,31 +431,35 @@ std::vector<Said> saidOf(perform::PlayedSet const& set, notation::Kind kind)
 
 } // namespace
 
-std::string spokenText(arrange::Arrangement const& arrangement, notation::Kind kind)
+std::string spokenText(arrange::Arrangement const& arrangement, notation::Kind kind,
+                       perform::Slowing slowing)
 {
-    return textOf(said(arrangement, kind));
+    return textOf(said(arrangement, kind, slowing));
 }
 
-std::string spokenHtml(arrange::Arrangement const& arrangement, notation::Kind kind)
+std::string spokenHtml(arrange::Arrangement const& arrangement, notation::Kind kind,
+                       perform::Slowing slowing)
 {
-    Said const what = said(arrangement, kind);
+    Said const what = said(arrangement, kind, slowing);
     return page(what.title, htmlOf(what, 1, {}));
 }
 
-std::string spokenText(perform::PlayedSet const& set, notation::Kind kind)
+std::string spokenText(perform::PlayedSet const& set, notation::Kind kind,
+                       perform::Slowing slowing)
 {
     std::string out = set.title + '\n';
     for (std::string const& note : set.notes) out += note + '\n';
-    for (Said const& tune : saidOf(set, kind)) out += '\n' + textOf(tune);
+    for (Said const& tune : saidOf(set, kind, slowing)) out += '\n' + textOf(tune);
     return out;
 }
 
-std::string spokenHtml(perform::PlayedSet const& set, notation::Kind kind)
+std::string spokenHtml(perform::PlayedSet const& set, notation::Kind kind,
+                       perform::Slowing slowing)
 {
     std::string body = element("h1", set.title);
     for (std::string const& note : set.notes) body += element("p", note);
     int number = 0;
-    for (Said const& tune : saidOf(set, kind))
+    for (Said const& tune : saidOf(set, kind, slowing))
         body += htmlOf(tune, 2, "tune-" + std::to_string(++number) + '-');
     return page(set.title, body);
 }

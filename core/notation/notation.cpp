@@ -90,7 +90,7 @@ void spellByString(Notation& notation, arrange::Arrangement const& arrangement)
 
 Notation of(tune::Tune tune) { return lead(std::move(tune), {}, {}); }
 
-Notation of(arrange::Arrangement const& arrangement, Kind kind)
+Notation of(arrange::Arrangement const& arrangement, Kind kind, perform::Slowing slowing)
 {
     tune::Tune tune = kind == Kind::Lead ? writtenTune(arrangement) : arrangement.tune;
     tune.tempo = arrangement.tempo;
@@ -100,6 +100,7 @@ Notation of(arrange::Arrangement const& arrangement, Kind kind)
                        ? lead(std::move(tune), arrangement.rightFingers, arrangement.added)
                        : of(std::move(tune));
     out.grand = grand;
+    out.slowing = slowingMark(arrangement, slowing);
     out.setupLine = harp::setupLine(arrangement.harp, arrangement.levers.setup);
     for (arrange::GaveWay const& one : arrangement.gaveWay)
         out.bars[static_cast<std::size_t>(one.bar)].gaveWay.push_back(

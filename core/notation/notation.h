@@ -1,7 +1,9 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
+#include "core/notation/pace.h"
 #include "core/notation/staff.h"
+#include "core/perform/slowing.h"
 
 #include <string>
 #include <vector>
@@ -20,10 +22,11 @@ struct Notation {
     std::vector<PrintedBar> bars;
     std::vector<PlacingBracket> placings; // of each hand in written order
     std::vector<Hairpin> hairpins;
+    std::optional<SlowingMark> slowing;   // none on a lead sheet: it is of the arrangement
     std::string setupLine;                // levers before the tune; empty on a lead sheet
 };
 
 Notation of(tune::Tune tune);
-Notation of(arrange::Arrangement const& arrangement, Kind kind);
+Notation of(arrange::Arrangement const& arrangement, Kind kind, perform::Slowing slowing = {});
 
 } // namespace notation

@@ -33,9 +33,11 @@ SlowedTime::SlowedTime(arrange::Arrangement const& arrangement, Slowing slowing)
     auto const last = std::ranges::max_element(notes, {}, &arrange::HandNote::at);
     music::Length const beat =
         music::beatLength(arrange::barPlayed(arrangement, last->playedBar).meter);
-    double const end = last->at.wholes.toDouble();
-    m_over = std::min(end, (beat * music::Rational(slowing.beats)).wholes.toDouble());
-    m_from = end - m_over;
+    music::Length const fromStart = last->at - music::Moment{};
+    music::Length const over = std::min(fromStart, beat * music::Rational(slowing.beats));
+    m_begins = music::Moment{} + (fromStart - over);
+    m_from = m_begins.wholes.toDouble();
+    m_over = over.wholes.toDouble();
     m_to = slowing.to;
 }
 

@@ -43,7 +43,7 @@ public:
     SlowedTime(arrange::Arrangement const& arrangement, Slowing slowing);
 
     bool slows() const { return m_over > 0; }
-    double begins() const { return m_from; } // in whole notes from the start of the performance
+    music::Moment begins() const { return m_begins; } // where the tempo begins to fall
     double endTempo() const { return m_to; } // from the last note on, as a share of the tempo
 
     // By how much later than in time a moment comes, in whole notes of the tempo before; `wholes`
@@ -51,7 +51,8 @@ public:
     double later(double wholes) const;
 
 private:
-    double m_from = 0; // where the tempo begins to fall, in whole notes
+    music::Moment m_begins;
+    double m_from = 0; // the same in whole notes
     double m_over = 0; // and how long until the last note
     double m_to = 1;
 };

@@ -170,7 +170,8 @@ void addHarp(Score& score, arrange::Arrangement const& arrangement)
 
 Score grandScore(arrange::Arrangement const& arrangement, SheetStyle const& style)
 {
-    Score score = scoreOf(notation::of(arrangement, notation::Kind::Arrangement), style);
+    Score score =
+        scoreOf(notation::of(arrangement, notation::Kind::Arrangement, style.slowing), style);
     for (std::size_t i = 0; i < score.bars.size(); ++i)
         notation::moveHighNotes(score.bars[i], score.tune.bars[i]);
     for (std::string& line : gaveWayLines(arrangement))
@@ -198,7 +199,8 @@ Document labelledSheet(arrange::Arrangement const& arrangement, MusicFont const&
 {
     SheetStyle labelled = style;
     labelled.patternLabels = true;
-    Score score = scoreOf(notation::of(arrangement, notation::Kind::Patterns), labelled);
+    Score score =
+        scoreOf(notation::of(arrangement, notation::Kind::Patterns, style.slowing), labelled);
     for (std::string& line : gaveWayLines(arrangement))
         score.footLines.push_back(std::move(line));
     addHarp(score, arrangement);

@@ -3,6 +3,7 @@
 #include "core/arrange/arrangement.h"
 #include "core/arrange/unfold.h"
 #include "core/notation/placings.h"
+#include "core/perform/slowing.h"
 #include "core/sheet/drawing.h"
 #include "core/sheet/helps.h"
 #include "core/sheet/musicfont.h"
@@ -66,6 +67,7 @@ struct SheetStyle {
     std::optional<Breaks> breaks{}; // none: chosen for the sheet itself
     arrange::LastTime lastTime = arrange::LastTime::WhereItDiffers;
     Helps helps{};
+    perform::Slowing slowing{};        // of the arrangement's end, where the page tells of it
     std::optional<PlaceInSet> inSet{}; // its pages bear no numbers of their own then
 };
 

@@ -111,6 +111,7 @@ private:
     std::vector<PathStop> pathStops() const;
     void drawAbove(Pen& pen) const;
     std::vector<PlacedLabel> placed(std::vector<Label> PrintedBar::*row) const;
+    std::vector<PlacedLabel> words() const;
     std::vector<EndingBracket> endings() const;
     void drawBarLines(Pen& pen, std::vector<double> const& staves) const;
     std::vector<Area> areas(double top, double bottom) const;
@@ -324,6 +325,23 @@ std::vector<PlacedLabel> LineSetting::placed(std::vector<Label> PrintedBar::*row
     return out;
 }
 
+// The writer's words, and where the tempo falls.
+std::vector<PlacedLabel> LineSetting::words() const
+{
+    std::vector<PlacedLabel> out = placed(&PrintedBar::annotations);
+    auto const& slowing = m_score.score->slowing;
+    if (!slowing || slowing->from.bar < m_range.first || slowing->from.bar >= m_range.end)
+        return out;
+    int const i = slowing->from.bar - m_range.first;
+    PlacedLabel const label{{slowing->from.at, notation::slowingWords(*slowing), std::nullopt},
+                            xAt(i, slowing->from.at),
+                            slowing->from.bar,
+                            startOf(i),
+                            endOf(i)};
+    out.insert(std::ranges::upper_bound(out, label.x, {}, &PlacedLabel::x), label);
+    return out;
+}
+
 // The ending a bar belongs to runs from the bar that names it to the one that closes it.
 std::vector<EndingBracket> LineSetting::endings() const
 {
@@ -395,7 +413,7 @@ std::vector<PathStop> LineSetting::pathStops() const
 void LineSetting::drawAbove(Pen& pen) const
 {
     drawStars(pen, placed(&PrintedBar::gaveWay));
-    drawAnnotations(pen, placed(&PrintedBar::annotations), m_width);
+    drawAnnotations(pen, words(), m_width);
     drawNavigation(pen, placed(&PrintedBar::navigation));
     drawRowAbove(pen, placed(&PrintedBar::chords),
                  {Face::Bold, geometry::chordHeight, Ink::Chord}, geometry::chordGap,

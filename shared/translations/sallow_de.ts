@@ -1844,6 +1844,26 @@
         <translation>Nur im {} Durchgang</translation>
     </message>
     <message>
+        <source>rit. last time</source>
+        <translation>rit. beim letzten Mal</translation>
+    </message>
+    <message>
+        <source>Slow down from here to the end</source>
+        <translation>Ab hier bis zum Schluss langsamer werden</translation>
+    </message>
+    <message>
+        <source>Slow down from beat {} to the end</source>
+        <translation>Ab Schlag {} bis zum Schluss langsamer werden</translation>
+    </message>
+    <message>
+        <source>The last time, slow down from here to the end</source>
+        <translation>Beim letzten Mal ab hier bis zum Schluss langsamer werden</translation>
+    </message>
+    <message>
+        <source>The last time, slow down from beat {} to the end</source>
+        <translation>Beim letzten Mal ab Schlag {} bis zum Schluss langsamer werden</translation>
+    </message>
+    <message>
         <source>Above the bar: {}</source>
         <translation>Über dem Takt: {}</translation>
     </message>
@@ -6798,8 +6818,8 @@
         <translation>Langsamer am En&amp;de</translation>
     </message>
     <message>
-        <source>0 % in time to the last note; 100 %: as far as tunes of its kind go, an air to half its tempo. Not while it goes round and round</source>
-        <translation>0 % im Tempo bis zum letzten Ton; 100 %: so weit, wie Stücke seiner Art gehen, ein Air bis zum halben Tempo. Nicht, solange es wiederholt wird</translation>
+        <source>0 % in time to the last note; 100 %: as far as tunes of its kind go, an air to half its tempo. The sheet says rit. Not while it goes round and round</source>
+        <translation>0 % im Tempo bis zum letzten Ton; 100 %: so weit, wie Stücke seiner Art gehen, ein Air bis zum halben Tempo. Auf dem Blatt steht rit. Nicht, solange es wiederholt wird</translation>
     </message>
     <message>
         <source>&amp;Swing</source>
@@ -8715,8 +8735,8 @@ für die Spielenden</translation>
         <translation>Klangdateien: wie ungleich die Schläge eines Tanzes sind, 0 bis 100 %: der Swing einer Hornpipe, das lange erste Achtel einer Jig</translation>
     </message>
     <message>
-        <source>sound and MIDI files: how much the tune slows at its end, 0 to 100 %: an air to half its tempo, a dance hardly; else airs, waltzes and marches slow and dances go on in time</source>
-        <translation>Klang- und MIDI-Dateien: wie viel langsamer das Stück am Ende wird, 0 bis 100 %: ein Air bis zum halben Tempo, ein Tanz kaum; sonst werden Airs, Walzer und Märsche langsamer, und Tänze bleiben im Takt</translation>
+        <source>how much the tune slows at its end, 0 to 100 %: an air to half its tempo, a dance hardly; left out, airs, waltzes and marches slow and dances go on in time; sheets say rit.</source>
+        <translation>wie viel langsamer das Stück am Ende wird, 0 bis 100 %: ein Air bis zum halben Tempo, ein Tanz kaum; ohne diese Angabe werden Airs, Walzer und Märsche langsamer, und Tänze bleiben im Takt; auf dem Blatt steht rit.</translation>
     </message>
     <message>
         <source>sound files: four for each, both hands, left and right alone (all slow, as --at says, else 60%) and both at the tempo</source>
@@ -8815,8 +8835,8 @@ für die Spielenden</translation>
         <translation>es bestimmt selbst, wie schnell und wie oft; lassen Sie --at, --times und --practice weg</translation>
     </message>
     <message>
-        <source>it is for .wav, .flac, .ogg and .mid, and none is asked for</source>
-        <translation>es gilt für .wav, .flac, .ogg und .mid, und keine ist verlangt</translation>
+        <source>it is for sound, MIDI files and sheets with both hands or patterns, and none is asked for</source>
+        <translation>es gilt für Klang, MIDI-Dateien und Blätter mit beiden Händen oder Mustern, und nichts davon ist verlangt</translation>
     </message>
     <message>
         <source>--at, --passage, --hands, --balance, --bar-before, --count-in, --click, --times, --steps, --roll, --lilt, --pitch, --temperament, --halo, --font and --practice are for .wav, .flac and .ogg, and none is asked for</source>

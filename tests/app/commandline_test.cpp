@@ -452,3 +452,47 @@ TEST_CASE("A strain without chords gets them, and a last bar that says none clos
     CHECK(sallow("arrange " + open + " --chords keep -o " + folder.at("d.txt"))
               .said.find("is put there") == std::string::npos);
 }
+
+TEST_CASE(
+    "One call's sheets and files slow alike at the end, as is usual for the kind or as it says",
+    "[cli][slowing]")
+{
+    Folder folder;
+    auto const tune = [&folder](std::string const& kind) {
+        std::string const name = kind + ".abc";
+        return folder.file(name,
+                           "X:1\nT:Test\nR:" + kind +
+                               "\nM:4/4\nL:1/4\nQ:1/4=80\nK:G\n\"G\"GABc|\"D\"AGFA|\"G\"G4|\n");
+    };
+    // Whether words, ABC, MusicXML and MIDI (meta events FF 51, of which one is the tune's)
+    // slow.
+    auto const slows = [&folder](std::string const& words) {
+        Outcome const outcome = sallow("arrange " + words + " -o " + folder.at("a.txt") +
+                                       " -o " + folder.at("a.abc") + " -o " +
+                                       folder.at("a.musicxml") + " -o " + folder.at("a.mid"));
+        CHECK(outcome.status == 0);
+        auto const has = [&folder](char const* name, std::string_view part) {
+            return contents(folder.at(name)).find(part) != std::string::npos;
+        };
+        std::string const midi = contents(folder.at("a.mid"));
+        int tempos = 0;
+        for (auto at = midi.find("\xFF\x51\x03"); at != std::string::npos;
+             at = midi.find("\xFF\x51\x03", at + 1))
+            ++tempos;
+        bool const told = has("a.txt", "low down");
+        CHECK(has("a.abc", "rit.") == told);
+        CHECK(has("a.musicxml", "rit.") == told);
+        return std::pair{told, tempos > 1};
+    };
+    CHECK(slows(tune("air")) == std::pair{true, true});
+    CHECK(slows(tune("air") + " --slowing 0") == std::pair{false, false});
+    CHECK(slows(tune("air") + " --slowing 10") ==
+          std::pair{false, true}); // too little to tell of
+    CHECK(slows(tune("reel")) == std::pair{false, false});
+    CHECK(slows(tune("reel") + " --slowing 100") == std::pair{true, true});
+    CHECK(slows(tune("air") + " --sheet lead") == std::pair{false, true});
+    Outcome const nowhere =
+        sallow("arrange " + tune("air") + " --slowing 50 -o " + folder.at("b.plan.json"));
+    CHECK(nowhere.status == 2);
+    CHECK_FALSE(fs::exists(folder.at("b.plan.json")));
+}

@@ -1,7 +1,8 @@
 // Counts engraving faults by kind over whole tune books, how their sheets are divided and
-// turned: measure_sheets [--levels 1,3,5] BOOK.abc ... Lead sheets of all tunes, arrangement
-// sheets of those with chords at each level, on A4 and Letter; one tune in four also with
-// passes that vary, and one in eight in huge print with all that helps beginners. Built by name
+// turned: measure_sheets [--levels 1,3,5] [--slowing PERCENT] BOOK.abc ... Lead sheets of all
+// tunes, arrangement sheets of those with chords at each level, on A4 and Letter; one tune in
+// four also with passes that vary, and one in eight in huge print with all that helps
+// beginners. Their ends are told to slow as is usual for the kind, or by so much. Built by name
 // only; the tests measure a sample in the same way.
 
 #include "core/files/abc/read.h"
@@ -12,7 +13,9 @@
 #include "tests/sheet/arranged.h"
 #include "tests/sheet/violations.h"
 
+#include <cstdlib>
 #include <iostream>
+#include <optional>
 #include <set>
 
 namespace {
@@ -36,6 +39,7 @@ struct Measured {
     int arrangements = 0;
     int pages = 0;
     std::map<std::string, Divided> divided;
+    std::optional<int> slowing; // per cent, told on arrangement sheets; none: what is usual
 };
 
 // The first bar of each line, page by page.
@@ -141,6 +145,9 @@ void measureArranged(Measured& out, arrange::Arrangement const& arrangement,
     for (auto const& [paper, words] : papers) {
         sheet::SheetStyle style;
         style.paper = paper;
+        perform::DanceWays const& ways = measure::tables().ways;
+        style.slowing = perform::told(
+            ways, perform::slowingFor(ways.slowings, arrangement.tune, out.slowing));
         auto const document = sheet::arrangementSheet(arrangement, font, style);
         measureSheet(out, document, font, 2, name + ' ' + words);
         ++out.arrangements;
@@ -225,7 +232,9 @@ int main(int argc, char** argv)
     Measured all;
     std::vector<int> levels{1, 3, 5};
     for (int i = 1; i < argc; ++i) {
-        if (std::string(argv[i]) == "--levels" && i + 1 < argc) {
+        if (std::string(argv[i]) == "--slowing" && i + 1 < argc) {
+            all.slowing = std::atoi(argv[++i]);
+        } else if (std::string(argv[i]) == "--levels" && i + 1 < argc) {
             levels.clear();
             for (char const c : std::string(argv[++i]))
                 if (c >= '1' && c <= '5') levels.push_back(c - '0');

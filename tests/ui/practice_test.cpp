@@ -16,6 +16,8 @@
 #include <QWheelEvent>
 #include <catch2/catch.hpp>
 
+#include <algorithm>
+
 using namespace ui;
 
 namespace {
@@ -232,6 +234,38 @@ TEST_CASE("An air slows at its end, a dance goes on in time until it is asked to
     open.play();
     CHECK(open.heard->hearing.slowing.to == 0.5);
     CHECK(open.heard->hearing.slowing.beats == 4);
+}
+
+TEST_CASE("The sheet says rit. where the tune slows as it is set for practice",
+          "[ui][practice][slowing]")
+{
+    Open open;
+    auto const told = [&open] {
+        auto const pages = open.workbench.pages();
+        if (!pages) return false;
+        return std::ranges::any_of(pages->pages.at(0).marks, [](sheet::Mark const& mark) {
+            auto const* words = std::get_if<sheet::Words>(&mark.what);
+            return words && words->text.starts_with("rit.");
+        });
+    };
+    if (!open.workbench.font()) return;
+    CHECK_FALSE(told()); // a jig
+    REQUIRE(open.session.open(inFour("air")));
+    CHECK(told());
+    auto const boxes = open.transport()->practiceCard()->findChildren<QSpinBox*>();
+    auto const found = std::ranges::find(boxes, QStringLiteral("Slowing at the end"),
+                                         &QSpinBox::accessibleName);
+    REQUIRE(found != boxes.end());
+    QSpinBox* const amount = *found;
+    amount->setValue(10); // too little to be told of
+    CHECK_FALSE(told());
+    amount->setValue(60);
+    CHECK(told());
+    amount->setValue(0);
+    CHECK_FALSE(told());
+    amount->setValue(100);
+    REQUIRE(open.session.open(inFour("reel")));
+    CHECK_FALSE(told());
 }
 
 TEST_CASE("V plays a shape that is looked at between the bars around it, and keeps nothing",

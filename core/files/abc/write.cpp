@@ -155,6 +155,9 @@ private:
             addPlaced(words, signs, note.at, "^", note.text);
         for (notation::Label const& one : m_notation.bars[i].gaveWay)
             addPlaced(words, signs, one.at, "^", one.text);
+        if (m_notation.slowing && m_notation.slowing->from.bar == static_cast<int>(i))
+            addPlaced(words, signs, m_notation.slowing->from.at, "^",
+                      notation::slowingWords(*m_notation.slowing));
         if (i == 0)
             addPlaced(words, signs, {}, "_", m_notation.setupLine);
         for (notation::Label const& cue : m_notation.bars[i].leverCues)
@@ -212,10 +215,10 @@ std::string abcOfTune(Tune const& tune)
     return out;
 }
 
-std::string abcOfArrangement(Arrangement const& arrangement)
+std::string abcOfArrangement(Arrangement const& arrangement, perform::Slowing slowing)
 {
     notation::Notation const notation =
-        notation::of(arrange::asPrinted(arrangement), notation::Kind::Arrangement);
+        notation::of(arrange::asPrinted(arrangement), notation::Kind::Arrangement, slowing);
     Tune const& tune = notation.tune;
     std::string out = "%abc-2.1\n" + head(tune, tune.tempo) +
                       "%%score {RH LH}\n"

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/arrangement.h"
+#include "core/perform/slowing.h"
 #include "core/tune/tune.h"
 
 #include <string>
@@ -15,6 +16,7 @@ std::string abcOfTune(tune::Tune const& tune);
 // Both hands as ABC 2.1, each a voice: RH with the chord symbols, the fingers and, below the
 // staff, lever set-up and changes; LH with fingers and, below, the pattern labels. The notes
 // are those of the printed sheet. Read as a tune it is the right hand.
-std::string abcOfArrangement(arrange::Arrangement const& arrangement);
+std::string abcOfArrangement(arrange::Arrangement const& arrangement,
+                             perform::Slowing slowing = {});
 
 } // namespace files

@@ -131,7 +131,7 @@ void writeSlowing(SmfTrack& track, Piece const& piece, int division)
 {
     if (!piece.slowed.slows()) return;
     double const whole = 4.0 * division; // ticks
-    auto const begins = std::llround(piece.slowed.begins() * whole);
+    std::int64_t const begins = ticks(piece.slowed.begins().wholes, division);
     std::set<std::int64_t> places{begins}; // ticks of the piece, the last onset at the end
     for (HandNote const& note : piece.notes)
         if (std::int64_t const tick = ticks(note.at.wholes, division); tick > begins)

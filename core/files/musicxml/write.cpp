@@ -45,6 +45,7 @@ std::int64_t divisionsFor(Notation const& notation)
         for (tune::ChordMark const& mark : written.chords) include(mark.at);
         for (tune::Annotation const& words : written.annotations) include(words.at);
     }
+    if (notation.slowing) include(notation.slowing->from.at);
     for (notation::Hairpin const& pin : notation.hairpins) {
         include(pin.from.at);
         include(pin.to.at);
@@ -128,6 +129,16 @@ Placed leverWords(Drawer& drawer, Label const& cue)
     xml_node words = placed.element.child("direction-type").child("words");
     words.append_attribute("font-weight") = "bold";
     words.append_attribute("enclosure") = "rectangle";
+    return placed;
+}
+
+// Italic, as words of the tempo are.
+Placed slowingWords(Drawer& drawer, notation::SlowingMark const& mark, bool grand)
+{
+    Placed const placed = wordsAt(
+        drawer, {mark.from.at, notation::slowingWords(mark), std::nullopt}, "above", 1, grand);
+    placed.element.child("direction-type").child("words").append_attribute("font-style") =
+        "italic";
     return placed;
 }
 
@@ -362,6 +373,8 @@ private:
         for (tune::Annotation const& words : bar.annotations)
             placed.push_back(
                 wordsAt(drawer, {words.at, words.text, std::nullopt}, "above", 1, m_grand));
+        if (m_notation.slowing && m_notation.slowing->from.bar == static_cast<int>(i))
+            placed.push_back(slowingWords(drawer, *m_notation.slowing, m_grand));
         for (Label const& one : m_notation.bars[i].gaveWay)
             placed.push_back(wordsAt(drawer, one, "above", 1, m_grand));
         for (Label const& cue : m_notation.bars[i].leverCues)
@@ -478,17 +491,20 @@ private:
 };
 
 // A lead sheet keeps its repeats: it has no left hand that could differ.
-Notation printed(arrange::Arrangement const& arrangement, notation::Kind kind)
+Notation printed(arrange::Arrangement const& arrangement, notation::Kind kind,
+                 perform::Slowing slowing)
 {
-    return kind == notation::Kind::Lead ? notation::of(arrangement, kind)
-                                        : notation::of(arrange::asPrinted(arrangement), kind);
+    return kind == notation::Kind::Lead
+               ? notation::of(arrangement, kind)
+               : notation::of(arrange::asPrinted(arrangement), kind, slowing);
 }
 
 } // namespace
 
-std::string musicXml(arrange::Arrangement const& arrangement, notation::Kind kind)
+std::string musicXml(arrange::Arrangement const& arrangement, notation::Kind kind,
+                     perform::Slowing slowing)
 {
-    Notation const notation = printed(arrangement, kind);
+    Notation const notation = printed(arrangement, kind, slowing);
     pugi::xml_document document = xml::declared();
     document.append_child(pugi::node_doctype)
         .set_value("score-partwise PUBLIC \"-//Recordare//DTD MusicXML 4.0 Partwise//EN\" "

@@ -396,6 +396,7 @@ void readLilts(Row& table, Tables& tables)
 void readSlowings(Row& table, Tables& tables)
 {
     Names names;
+    tables.ways.toldTo = whole(table["told_to_percent"], 1, 99) / 100.0;
     for (Node const& node : list(table["slowings"])) {
         Row row(node);
         tune::Kind const kind = kindIn(row, names);

@@ -53,6 +53,7 @@ Document sheetOf(PlayedSet const& set, std::size_t index, notation::Kind kind,
                  MusicFont const& font, SheetStyle style)
 {
     style.inSet = placeOf(set, index);
+    if (index + 1 < set.tunes.size()) style.slowing = {}; // the next one goes on in time
     arrange::Arrangement const& arrangement = set.tunes[index].arrangement;
     switch (kind) {
     case notation::Kind::Patterns:
