@@ -304,7 +304,8 @@ ChordMenu::ChordMenu(QMainWindow& window, Session& session, harmony::Learned con
     QList<QAction*> const menus = window.menuBar()->actions();
     window.menuBar()->insertMenu(menus.size() > behindEdit ? menus[behindEdit] : nullptr, menu);
 
-    HearTrial const hear = [this](arrange::Arrangement const& trial, int first, int last) {
+    HearTrial const hear = [this](arrange::Arrangement const& trial, tune::PlayedBarIndex first,
+                                  tune::PlayedBarIndex last) {
         emit hearWanted(trial, first, last);
     };
     connect(m_chord, &QAction::triggered, this, [this, hear, &window] {

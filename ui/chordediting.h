@@ -39,8 +39,9 @@ bool takeChordWay(Session& session, harmony::Learned const& learned, harmony::Wa
                   bool keepWritten);
 
 // An arrangement that is to be heard and not kept, from one played bar to another.
-using HearTrial = std::function<void(arrange::Arrangement const& arrangement, int firstPlayed,
-                                     int lastPlayed)>;
+using HearTrial =
+    std::function<void(arrange::Arrangement const& arrangement,
+                       tune::PlayedBarIndex firstPlayed, tune::PlayedBarIndex lastPlayed)>;
 
 // The dialogs, from opening to the step that is done.
 void askForChord(Session& session, harmony::Learned const& learned, HearTrial const& hear,
@@ -70,7 +71,8 @@ public:
 
 signals:
     // Not kept; indices into Playing::bars.
-    void hearWanted(arrange::Arrangement const& arrangement, int firstPlayed, int lastPlayed);
+    void hearWanted(arrange::Arrangement const& arrangement, tune::PlayedBarIndex firstPlayed,
+                    tune::PlayedBarIndex lastPlayed);
     void hearEnded(); // what was heard of it is no longer wanted
     void done(QString const& sentence);
 

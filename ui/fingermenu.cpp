@@ -32,8 +32,7 @@ std::vector<HandNote> notesOf(arrange::Arrangement const& arrangement, int posit
 arrange::SetFinger placeOf(arrange::Arrangement const& arrangement,
                            std::vector<HandNote> const& notes, HandNote const& note)
 {
-    tune::PlayedBar const& bar =
-        arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)];
+    tune::PlayedBar const& bar = arrangement.playing.bars[note.playedBar];
     auto const below = std::count_if(notes.begin(), notes.end(), [&](HandNote const& other) {
         return other.hand == note.hand && other.at == note.at && other.string < note.string;
     });

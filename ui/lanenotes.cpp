@@ -18,11 +18,11 @@ music::Length lengthOf(double seconds, tune::Tempo tempo)
 }
 
 // The first time a written bar is played.
-std::map<int, int> firstPlayedBars(tune::Playing const& playing)
+std::map<int, tune::PlayedBarIndex> firstPlayedBars(tune::Playing const& playing)
 {
-    std::map<int, int> out;
-    for (std::size_t i = 0; i < playing.bars.size(); ++i)
-        out.emplace(playing.bars[i].bar, static_cast<int>(i));
+    std::map<int, tune::PlayedBarIndex> out;
+    for (tune::PlayedBarIndex const i : playing.bars.indices())
+        out.emplace(playing.bars[i].bar, i);
     return out;
 }
 
@@ -40,10 +40,11 @@ Stops stopsOf(arrange::Arrangement const& arrangement,
     return stops;
 }
 
-std::vector<int> barsBehind(tune::Playing const& playing, int playedBar, music::Moment until)
+std::vector<int> barsBehind(tune::Playing const& playing, tune::PlayedBarIndex playedBar,
+                            music::Moment until)
 {
     std::vector<int> out;
-    for (auto i = static_cast<std::size_t>(playedBar) + 1; i < playing.bars.size(); ++i) {
+    for (tune::PlayedBarIndex i = playedBar + 1; i < playing.bars.size(); ++i) {
         if (playing.bars[i].at >= until) break;
         if (playing.bars[i].bar != playing.bars[i - 1].bar + 1) break; // a jump
         out.push_back(playing.bars[i].bar);
@@ -76,8 +77,7 @@ std::vector<LaneNote> laneNotes(arrange::Arrangement const& arrangement,
     Stops const stops = stopsOf(arrangement, notes);
     std::vector<LaneNote> out;
     for (arrange::HandNote const& note : notes) {
-        auto const& playedBar =
-            arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)];
+        auto const& playedBar = arrangement.playing.bars[note.playedBar];
         std::optional<int> position;
         if (note.position) {
             auto const& of = played[static_cast<std::size_t>(*note.position)];

@@ -127,8 +127,9 @@ perform::Hearing Listening::hearing() const
     return hearing;
 }
 
-Audition Listening::auditionOf(arrange::Arrangement arrangement, int firstPlayedBar,
-                               int lastPlayedBar) const
+Audition Listening::auditionOf(arrange::Arrangement arrangement,
+                               tune::PlayedBarIndex firstPlayedBar,
+                               std::optional<tune::PlayedBarIndex> lastPlayedBar) const
 {
     Audition audition{std::move(arrangement), hearing(), m_transport.loops(), false, {}};
     audition.hearing.firstPlayedBar = firstPlayedBar;
@@ -159,13 +160,15 @@ void Listening::request(Audition audition)
     emit playRequested(*m_heard);
 }
 
-void Listening::hear(int firstPlayedBar, std::optional<int> lastPlayedBar)
+void Listening::hear(tune::PlayedBarIndex firstPlayedBar,
+                     std::optional<tune::PlayedBarIndex> lastPlayedBar)
 {
     if (!m_session.isOpen()) return;
-    request(auditionOf(m_comparing->heard(), firstPlayedBar, lastPlayedBar.value_or(-1)));
+    request(auditionOf(m_comparing->heard(), firstPlayedBar, lastPlayedBar));
 }
 
-void Listening::hear(arrange::Arrangement arrangement, int firstPlayedBar, int lastPlayedBar)
+void Listening::hear(arrange::Arrangement arrangement, tune::PlayedBarIndex firstPlayedBar,
+                     tune::PlayedBarIndex lastPlayedBar)
 {
     request(auditionOf(std::move(arrangement), firstPlayedBar, lastPlayedBar));
 }
@@ -184,8 +187,8 @@ void Listening::hearBetween()
 {
     auto const bar = selectedPlayedBar();
     if (!bar) return;
-    auto const last = static_cast<int>(m_session.arrangement().playing.bars.size()) - 1;
-    hear(std::max(0, *bar - 1), std::min(last, *bar + 1));
+    tune::PlayedBarIndex const last = m_session.arrangement().playing.bars.beyond() - 1;
+    hear(std::max(tune::PlayedBarIndex(0), *bar - 1), std::min(last, *bar + 1));
 }
 
 void Listening::hearCompared()
@@ -248,7 +251,7 @@ void Listening::changeHearing()
     emit hearingChanged(*m_heard);
 }
 
-std::optional<int> Listening::selectedPlayedBar() const
+std::optional<tune::PlayedBarIndex> Listening::selectedPlayedBar() const
 {
     auto const position = m_session.selected();
     if (!position) return std::nullopt;
@@ -312,10 +315,9 @@ void Listening::playbackStopped()
     m_transport.setPlaying(false);
 }
 
-bool Listening::barPlaying(int playedBar)
+bool Listening::barPlaying(tune::PlayedBarIndex playedBar)
 {
-    auto const count = static_cast<int>(m_session.arrangement().playing.bars.size());
-    if (playedBar < 0 || playedBar >= count) return false;
+    if (!m_session.arrangement().playing.bars.holds(playedBar)) return false;
     m_playedBar = playedBar;
     return true;
 }

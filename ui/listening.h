@@ -34,14 +34,16 @@ public:
     perform::Slowing slowing() const;     // of the open tune's end, as it is set for practice
     perform::Slowing slowingTold() const; // what a page tells of it
 
-    void hear(int firstPlayedBar, std::optional<int> lastPlayedBar); // none: to the end
+    void hear(tune::PlayedBarIndex firstPlayedBar,
+              std::optional<tune::PlayedBarIndex> lastPlayedBar); // none: to the end
     // Another arrangement of the tune than is kept.
-    void hear(arrange::Arrangement arrangement, int firstPlayedBar, int lastPlayedBar);
+    void hear(arrange::Arrangement arrangement, tune::PlayedBarIndex firstPlayedBar,
+              tune::PlayedBarIndex lastPlayedBar);
     void hearSelected(); // the passage, else the selected bar
     void stop();
 
     bool playing() const { return m_playing; }
-    std::optional<int> playedBar() const { return m_playedBar; }     // sounds now
+    std::optional<tune::PlayedBarIndex> playedBar() const { return m_playedBar; } // sounds now
     std::optional<Audition> const& heard() const { return m_heard; } // was asked for last
     // Heard instead of the selected bar.
     std::optional<Passage> passage() const { return m_passage; }
@@ -50,7 +52,7 @@ public:
     // From the player.
     void playbackStarted();
     void playbackStopped();
-    bool barPlaying(int playedBar); // index into Playing::bars; answers whether it is one
+    bool barPlaying(tune::PlayedBarIndex playedBar); // answers whether there is such a bar
     void roundPlaying(int round);   // of a passage that goes round
 
 signals:
@@ -68,10 +70,10 @@ private:
     void changeHearing();
     void keepHeardTempo();
     void choosePassage(Passage (*around)(tune::Tune const&, int));
-    std::optional<int> selectedPlayedBar() const;
+    std::optional<tune::PlayedBarIndex> selectedPlayedBar() const;
     perform::Hearing hearing() const;
-    Audition auditionOf(arrange::Arrangement arrangement, int firstPlayedBar,
-                        int lastPlayedBar) const;
+    Audition auditionOf(arrange::Arrangement arrangement, tune::PlayedBarIndex firstPlayedBar,
+                        std::optional<tune::PlayedBarIndex> lastPlayedBar) const;
     void request(Audition audition);
 
     Session& m_session;
@@ -79,7 +81,7 @@ private:
     Transport& m_transport;
     Comparing* m_comparing;
     bool m_ready = false;
-    std::optional<int> m_playedBar; // index into Playing::bars
+    std::optional<tune::PlayedBarIndex> m_playedBar;
     std::optional<Audition> m_heard;
     bool m_playing = false;
     int m_round = 0;      // of what is played

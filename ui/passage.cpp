@@ -50,11 +50,10 @@ Passage phraseAround(tune::Tune const& tune, int bar)
 std::optional<PlayedPassage> playedPassage(tune::Playing const& playing, Passage passage)
 {
     std::optional<PlayedPassage> best;
-    std::optional<int> begun; // the latest place of the first bar
-    for (std::size_t i = 0; i < playing.bars.size(); ++i) {
-        int const here = static_cast<int>(i);
-        if (playing.bars[i].bar == passage.firstBar) begun = here;
-        if (playing.bars[i].bar != passage.lastBar || !begun) continue;
+    std::optional<tune::PlayedBarIndex> begun; // the latest place of the first bar
+    for (tune::PlayedBarIndex const here : playing.bars.indices()) {
+        if (playing.bars[here].bar == passage.firstBar) begun = here;
+        if (playing.bars[here].bar != passage.lastBar || !begun) continue;
         if (!best || here - *begun < best->last - best->first) best = {*begun, here};
     }
     return best;

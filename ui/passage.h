@@ -22,12 +22,12 @@ Passage passageBetween(int bar, int other);
 Passage phraseAround(tune::Tune const& tune, int bar);
 Passage partAround(tune::Tune const& tune, int bar);
 
-// Where it is played: indices into Playing::bars. The shortest run from its first bar to its
+// Where it is played. The shortest run from its first bar to its
 // last, and of equally short ones the first; so a repeat within it is left out where the tune
 // goes straight on the last time. None: the tune never plays it in this order.
 struct PlayedPassage {
-    int first = 0;
-    int last = 0;
+    tune::PlayedBarIndex first = 0;
+    tune::PlayedBarIndex last = 0;
     friend bool operator==(PlayedPassage const&, PlayedPassage const&) = default;
 };
 std::optional<PlayedPassage> playedPassage(tune::Playing const& playing, Passage passage);

@@ -68,7 +68,7 @@ QString noteWords(arrange::Arrangement const& arrangement, perform::JudgedNote c
 PlayedWords playedWords(arrange::Arrangement const& arrangement,
                         perform::Judgement const& judgement)
 {
-    std::map<int, QStringList> ofBar;
+    std::map<tune::PlayedBarIndex, QStringList> ofBar;
     int right = 0;
     for (perform::JudgedNote const& note : judgement.notes) {
         if (note.verdict == Verdict::Right)
@@ -95,7 +95,7 @@ PlayedWords playedWords(arrange::Arrangement const& arrangement,
                             .arg(right)
                             .arg(all);
     for (auto const& [bar, notes] : ofBar) {
-        auto const& played = arrangement.playing.bars[static_cast<std::size_t>(bar)];
+        auto const& played = arrangement.playing.bars[bar];
         words.bars.push_back({bar, PlayedDialog::tr("%1: %2")
                                        .arg(barTitle(arrangement.tune, played.bar),
                                             notes.join(QStringLiteral(", ")))});
@@ -114,7 +114,7 @@ PlayedDialog::PlayedDialog(PlayedWords const& words, QWidget* parent) : QDialog(
     list->setWordWrap(true);
     for (PlayedBarWords const& bar : words.bars) {
         auto* item = new QListWidgetItem(bar.words, list);
-        item->setData(Qt::UserRole, bar.playedBar);
+        item->setData(Qt::UserRole, bar.playedBar.value());
     }
     list->setVisible(!words.bars.empty());
     auto* kept = new QLabel(tr("Nothing of this is kept."), this);
@@ -126,7 +126,7 @@ PlayedDialog::PlayedDialog(PlayedWords const& words, QWidget* parent) : QDialog(
     column->addWidget(buttons);
     setMinimumWidth(380);
     auto const choose = [this](QListWidgetItem* item) {
-        emit barChosen(item->data(Qt::UserRole).toInt());
+        emit barChosen(tune::PlayedBarIndex(item->data(Qt::UserRole).toInt()));
     };
     connect(list, &QListWidget::itemClicked, this, choose);
     connect(list, &QListWidget::itemActivated, this, choose);

@@ -12,7 +12,7 @@ namespace ui {
 
 // What is told of a bar that was played along.
 struct PlayedBarWords {
-    int playedBar = 0;
+    tune::PlayedBarIndex playedBar = 0;
     QString words; // "Bar 5: G4 came a little late; C5 was D5."
 };
 
@@ -31,7 +31,7 @@ public:
     PlayedDialog(PlayedWords const& words, QWidget* parent = nullptr);
 
 signals:
-    void barChosen(int playedBar);
+    void barChosen(tune::PlayedBarIndex playedBar);
 };
 
 } // namespace ui

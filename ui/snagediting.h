@@ -31,9 +31,9 @@ public:
 
 signals:
     void done(QString const& sentence);
-    // Bars of the tune in another way, and nothing kept; indices into Playing::bars.
-    void hearWanted(arrange::Arrangement const& arrangement, int firstPlayedBar,
-                    int lastPlayedBar);
+    // Bars of the tune in another way, and nothing kept.
+    void hearWanted(arrange::Arrangement const& arrangement,
+                    tune::PlayedBarIndex firstPlayedBar, tune::PlayedBarIndex lastPlayedBar);
 
 private:
     void open(int snag, QPoint const& where);

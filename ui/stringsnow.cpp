@@ -84,10 +84,10 @@ void StringsNow::positionPlaying(int playedPosition)
     auto const plays = [&heard](arrange::PlayedPosition const& p) {
         return !heard.positions[static_cast<std::size_t>(p.position)].voicing.notes.empty();
     };
-    int const first = asked->hearing.firstPlayedBar;
-    int const last = asked->hearing.lastPlayedBar;
+    tune::PlayedBarIndex const first = asked->hearing.firstPlayedBar;
+    auto const last = asked->hearing.lastPlayedBar;
     auto next = std::find_if(now + 1, played.end(), plays);
-    bool const over = next == played.end() || (last >= 0 && next->when.playedBar > last);
+    bool const over = next == played.end() || (last && next->when.playedBar > *last);
     if (over && asked->loop)
         next = std::find_if(played.begin(), played.end(), [&](auto const& p) {
             return p.when.playedBar >= first && plays(p);
@@ -115,7 +115,7 @@ harp::LeverSetting StringsNow::leversNow() const
     arrange::Arrangement const& arrangement = m_session.arrangement();
     music::Moment at;
     if (auto const bar = m_listening.playedBar())
-        at = arrangement.playing.bars[static_cast<std::size_t>(*bar)].at;
+        at = arrangement.playing.bars[*bar].at;
     else if (auto const position = m_session.selected())
         at = arrangement.positions[static_cast<std::size_t>(*position)]
                  .position.played.front()

@@ -263,7 +263,8 @@ void Workbench::openGridMenu(QPoint const& where)
 
 void Workbench::addToGridMenu(QList<QAction*> const& actions) { m_gridMenu += actions; }
 
-void Workbench::hearTrial(arrange::Arrangement const& trial, int firstPlayed, int lastPlayed)
+void Workbench::hearTrial(arrange::Arrangement const& trial, tune::PlayedBarIndex firstPlayed,
+                          tune::PlayedBarIndex lastPlayed)
 {
     m_listening->hear(trial, firstPlayed, lastPlayed);
 }
@@ -277,7 +278,8 @@ void Workbench::joinParts()
     connect(m_leftHands, &LeftHandEditing::done, this, &Workbench::tellDone);
     connect(m_snags, &SnagEditing::done, this, &Workbench::tellDone);
     connect(m_snags, &SnagEditing::hearWanted, m_listening,
-            qOverload<arrange::Arrangement, int, int>(&Listening::hear));
+            qOverload<arrange::Arrangement, tune::PlayedBarIndex, tune::PlayedBarIndex>(
+                &Listening::hear));
     connect(m_shapes, &ShapesOffered::hearWanted, m_listening, &Listening::hearSelected);
     connect(m_shapes, &ShapesOffered::leave, this, &Workbench::goToStage);
     connect(m_shapes, &ShapesOffered::keepPatternRequested, this,
@@ -570,12 +572,11 @@ void Workbench::chooseBarNumber(int number)
     if (found != bars.end()) m_session.selectBar(static_cast<int>(found - bars.begin()));
 }
 
-void Workbench::choosePlayedBar(int playedBar)
+void Workbench::choosePlayedBar(tune::PlayedBarIndex playedBar)
 {
     if (!m_session.isOpen()) return;
     auto const& bars = m_session.arrangement().playing.bars;
-    if (playedBar >= 0 && playedBar < static_cast<int>(bars.size()))
-        m_session.selectBar(bars[static_cast<std::size_t>(playedBar)].bar);
+    if (bars.holds(playedBar)) m_session.selectBar(bars[playedBar].bar);
 }
 
 // One key for "enough": the sound, then the message.
@@ -625,11 +626,11 @@ void Workbench::playbackStopped()
     m_strings->playbackStopped();
 }
 
-void Workbench::barPlaying(int playedBar)
+void Workbench::barPlaying(tune::PlayedBarIndex playedBar)
 {
     if (!m_listening->barPlaying(playedBar)) return;
     auto const& bars = m_session.arrangement().playing.bars;
-    auto const& [bar, pass, at] = bars[static_cast<std::size_t>(playedBar)];
+    auto const& [bar, pass, at] = bars[playedBar];
     m_grid->setPlayingBar(bar);
     m_sheet->view()->setSoundingBar(bar, pass);
     m_strings->showLevers();

@@ -72,7 +72,8 @@ public:
     void setBelowGrid(QWidget* pane);              // under the tune, above the string bank
     void addToGridMenu(QList<QAction*> const& actions); // of what is selected there
     // What is tried and not kept: indices into Playing::bars.
-    void hearTrial(arrange::Arrangement const& trial, int firstPlayed, int lastPlayed);
+    void hearTrial(arrange::Arrangement const& trial, tune::PlayedBarIndex firstPlayed,
+                   tune::PlayedBarIndex lastPlayed);
     void stopHearing();
     VariantPanel* variants() const { return m_variants; }
     StringBank* bank() const { return m_bank; }
@@ -99,7 +100,7 @@ public slots:
     // From the player.
     void playbackStarted();
     void playbackStopped();
-    void barPlaying(int playedBar); // index into Playing::bars
+    void barPlaying(tune::PlayedBarIndex playedBar);
     void positionPlaying(int playedPosition); // in the order of arrange::playedPositions
     void roundPlaying(int round);   // of a passage that goes round
     void stringSounding(int string, harp::Side hand);
@@ -109,7 +110,7 @@ public slots:
     // What is to be played now, while she plays along; empty: no longer.
     void awaitStrings(QString const& names);
     void chooseBarNumber(int number);    // as bars are counted on the page; 0: none
-    void choosePlayedBar(int playedBar); // index into Playing::bars
+    void choosePlayedBar(tune::PlayedBarIndex playedBar);
     void stringStilled(int string);
 
 signals:

@@ -48,7 +48,7 @@ signals:
     void roundReached(int round);
     void stringPlucked(int string, harp::Side hand);
     void stringDamped(int string);
-    void barReached(int playedBar);
+    void barReached(tune::PlayedBarIndex playedBar);
     void positionReached(int playedPosition); // a left-hand note of that position sounds
     void clicked(bool accented);
     void outputLost(); // once: from then on it plays silently

@@ -38,7 +38,7 @@ void addTune(Arrangement const& arrangement, std::vector<HandNote>& notes)
         std::optional<int> const string =
             harp::stringAtMoment(arrangement.harp, arrangement.levers, n.pitch, n.at);
         if (!string) continue;
-        int const bar = arrangement.playing.bars[static_cast<std::size_t>(n.playedBar)].bar;
+        int const bar = arrangement.playing.bars[n.playedBar].bar;
         notes.push_back({n.at, n.held, harp::Side::Right, *string,
                          harp::pitchAt(arrangement.harp, arrangement.levers, *string, n.at),
                          fingerOf(fingers, bar, n), std::nullopt, 0, true, n.playedBar});
@@ -53,7 +53,7 @@ void addBelow(Arrangement const& arrangement, std::vector<HandNote>& notes)
     if (below.empty()) return;
     for (tune::PlayedNote const& n : arrangement.playing.notes) {
         if (n.ofChord != 0) continue;
-        int const bar = arrangement.playing.bars[static_cast<std::size_t>(n.playedBar)].bar;
+        int const bar = arrangement.playing.bars[n.playedBar].bar;
         auto const found = below.find({bar, n.note});
         if (found == below.end()) continue;
         AddedBelow const& added = *found->second;
@@ -77,8 +77,7 @@ void rollWideChords(Arrangement const& arrangement, std::vector<HandNote>& notes
         if (f.rolled) wide.insert({f.bar, f.note});
     if (wide.empty()) return;
     for (tune::PlayedNote const& n : arrangement.playing.notes)
-        if (wide.contains(
-                {arrangement.playing.bars[static_cast<std::size_t>(n.playedBar)].bar, n.note}))
+        if (wide.contains({arrangement.playing.bars[n.playedBar].bar, n.note}))
             rolled.insert(n.at);
     for (std::size_t i = 0; i < notes.size(); ++i)
         if (rolled.contains(notes[i].at))
@@ -180,8 +179,7 @@ std::vector<PlayedGroup> playedGroups(Arrangement const& arrangement,
     std::vector<PlayedGroup> out;
     for (std::size_t i = 0; i < notes.size(); ++i) {
         HandNote const& note = notes[i];
-        tune::PlayedBar const& bar =
-            arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)];
+        tune::PlayedBar const& bar = arrangement.playing.bars[note.playedBar];
         int const position = note.position
                                  ? positions[static_cast<std::size_t>(*note.position)].position
                                  : noPosition;

@@ -15,7 +15,7 @@ namespace arrange {
 
 // One time a position is played.
 struct Occurrence {
-    int playedBar = 0; // index into Playing::bars
+    tune::PlayedBarIndex playedBar = 0;
     int pass = 1;
     music::Moment at; // where the position begins, in played time
     friend bool operator==(Occurrence const&, Occurrence const&) = default;
@@ -67,10 +67,11 @@ inline tune::Tune const& writtenTune(Arrangement const& arrangement)
     return arrangement.asWritten ? *arrangement.asWritten : arrangement.tune;
 }
 
-// The bar of the tune that is played there; `playedBar` is an index into the playing's bars.
-inline tune::Bar const& barPlayed(Arrangement const& arrangement, int playedBar)
+// The bar of the tune that is played there.
+inline tune::Bar const& barPlayed(Arrangement const& arrangement,
+                                  tune::PlayedBarIndex playedBar)
 {
-    auto const& played = arrangement.playing.bars[static_cast<std::size_t>(playedBar)];
+    auto const& played = arrangement.playing.bars[playedBar];
     return arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
 }
 
@@ -85,7 +86,7 @@ struct HandNote {
     std::optional<int> position; // index into playedPositions; none: of the tune or added to it
     int rollOrder = 0;
     bool fromTune = true; // the tune's own; false also for what the right hand adds or takes
-    int playedBar = 0;
+    tune::PlayedBarIndex playedBar = 0;
     friend bool operator==(HandNote const&, HandNote const&) = default;
 };
 

@@ -11,10 +11,11 @@ bool soundsOn(tune::ChordSpan const& span, tune::PlayedBar const& bar)
     return bar.bar == span.bar && tune::standsOn(span.pass, bar.pass);
 }
 
-Occurrence occurrenceIn(tune::Playing const& playing, std::size_t bar, music::Length at)
+Occurrence occurrenceIn(tune::Playing const& playing, tune::PlayedBarIndex bar,
+                        music::Length at)
 {
     tune::PlayedBar const& played = playing.bars[bar];
-    return {static_cast<int>(bar), played.pass, played.at + at};
+    return {bar, played.pass, played.at + at};
 }
 
 // How long the tune has notes that are no tone of the chord, from this place of the bar on.
@@ -70,7 +71,7 @@ std::vector<Position> positionsAsWritten(tune::Tune const& tune, tune::Playing c
     std::vector<Position> positions;
     for (tune::ChordSpan const& span : tune::chordSpans(tune)) {
         Position position{span.bar, span.at, span.length, span.chord, {}};
-        for (std::size_t b = 0; b < playing.bars.size(); ++b)
+        for (tune::PlayedBarIndex const b : playing.bars.indices())
             if (soundsOn(span, playing.bars[b]))
                 position.played.push_back(occurrenceIn(playing, b, span.at));
         if (!position.played.empty()) positions.push_back(std::move(position));
@@ -98,7 +99,7 @@ std::vector<Position> withEndApart(std::vector<Position> positions, tune::Tune c
     if (playing.bars.empty()) return positions;
     // After a jump the page holds the last bar once, in the middle or at the end.
     if (playing.jumps && playing.bars.back().pass > 1) return positions;
-    int const last = static_cast<int>(playing.bars.size()) - 1;
+    tune::PlayedBarIndex const last = playing.bars.beyond() - 1;
     std::vector<Position> ends;
     std::size_t after = positions.size();
     for (std::size_t i = positions.size(); i-- > 0;) {

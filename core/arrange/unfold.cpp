@@ -16,6 +16,7 @@ namespace {
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
+using tune::PlayedBarIndex;
 using Place = std::pair<int, music::Length>; // bar and time
 
 // Bars of which a position is not played on every pass, and places that have two positions.
@@ -47,8 +48,8 @@ std::set<int> differingBars(Arrangement const& arrangement, LastTime lastTime)
 // A stretch of the performance that is written as one: played bars from `first` to before
 // `end`.
 struct Stretch {
-    int first = 0;
-    int end = 0;
+    PlayedBarIndex first = 0;
+    PlayedBarIndex end = 0;
     bool folded = true;
     int time = 1; // of an unfolded section
     bool lastBarApart = false; // folded, with endings for its last bar
@@ -65,7 +66,7 @@ bool endsSection(tune::Tune const& tune, int bar)
     int const next = bar + 1;
     if (next == static_cast<int>(tune.bars.size())) return true;
     tune::Bar const& here = tune.bars[at(bar)];
-    tune::Bar const& after = tune.bars[at(next)];
+    tune::Bar const& after = tune.bars[next];
     if (after.repeatOpens) return true;
     if (!after.endings.empty()) return false;
     return here.repeatCloses || (here.endingCloses && !here.repeatCloses);
@@ -85,14 +86,13 @@ std::vector<Section> sectionsOf(tune::Tune const& tune)
 
 // The section's turns, if it is played in one go: each turn begins where the bars step back.
 std::optional<std::vector<Stretch>> turnsOf(Arrangement const& arrangement, Section section,
-                                            int& next)
+                                            PlayedBarIndex& next)
 {
     auto const& bars = arrangement.playing.bars;
     std::vector<Stretch> turns;
-    int const count = static_cast<int>(bars.size());
     int last = section.end; // so that the first bar begins a turn
-    for (; next < count; ++next) {
-        int const bar = bars[at(next)].bar;
+    for (; next < bars.beyond(); ++next) {
+        int const bar = bars[next].bar;
         if (bar < section.first || bar >= section.end) break;
         if (bar <= last)
             turns.push_back({next, next, false, static_cast<int>(turns.size()) + 1});
@@ -108,10 +108,10 @@ std::vector<Stretch> wholeTune(Arrangement const& arrangement)
     std::vector<Stretch> out;
     std::map<std::string, int> times;
     auto const& bars = arrangement.playing.bars;
-    for (int i = 0; i < static_cast<int>(bars.size()); ++i) {
-        bool const stepsBack = i > 0 && bars[at(i)].bar <= bars[at(i - 1)].bar;
-        bool const part = !arrangement.tune.bars[at(bars[at(i)].bar)].part.empty();
-        if (out.empty() || stepsBack || part) out.push_back({i, i, false, bars[at(i)].pass});
+    for (PlayedBarIndex const i : bars.indices()) {
+        bool const stepsBack = i > 0 && bars[i].bar <= bars[i - 1].bar;
+        bool const part = !arrangement.tune.bars[at(bars[i].bar)].part.empty();
+        if (out.empty() || stepsBack || part) out.push_back({i, i, false, bars[i].pass});
         out.back().end = i + 1;
     }
     return out;
@@ -128,8 +128,8 @@ bool onlyEndDiffers(Arrangement const& arrangement, Section section,
         if (bar != last && differing.contains(bar)) return false;
     }
     for (Stretch const& turn : turns)
-        if (arrangement.playing.bars[at(turn.end - 1)].bar != last) return false;
-    int const lastPlayed = turns.back().end - 1;
+        if (arrangement.playing.bars[turn.end - 1].bar != last) return false;
+    PlayedBarIndex const lastPlayed = turns.back().end - 1;
     return std::all_of(arrangement.positions.begin(), arrangement.positions.end(),
                        [&](ArrangedPosition const& p) {
                            auto const& played = p.position.played;
@@ -148,7 +148,7 @@ std::vector<Stretch> stretchesOf(Arrangement const& arrangement, LastTime lastTi
     std::set<int> const differing = differingBars(arrangement, lastTime);
     if (!arrangement.tune.partOrder.empty()) return wholeTune(arrangement);
     std::vector<Stretch> out;
-    int next = 0;
+    PlayedBarIndex next = 0;
     for (Section const section : sectionsOf(arrangement.tune)) {
         auto const turns = turnsOf(arrangement, section, next);
         if (!turns) return wholeTune(arrangement);
@@ -165,8 +165,7 @@ std::vector<Stretch> stretchesOf(Arrangement const& arrangement, LastTime lastTi
         else
             out.push_back(whole);
     }
-    if (next != static_cast<int>(arrangement.playing.bars.size()))
-        return wholeTune(arrangement);
+    if (next != arrangement.playing.bars.beyond()) return wholeTune(arrangement);
     return out;
 }
 
@@ -192,7 +191,7 @@ public:
         out.tune.bars.back().closes = tune::BarLine::Final;
         tune::numberBars(out.tune.bars);
         std::map<std::pair<int, int>, int> passes; // of each new bar
-        for (std::size_t i = 0; i < out.playing.bars.size(); ++i) {
+        for (tune::PlayedBarIndex const i : out.playing.bars.indices()) {
             tune::PlayedBar& played = out.playing.bars[i];
             played.bar = m_barOfPlayed[i];
             played.pass = ++passes[{played.bar, 0}];
@@ -211,8 +210,8 @@ private:
     {
         std::map<int, int> newBar;
         int last = 0;
-        for (int i = stretch.first; i < stretch.end; ++i) {
-            int const bar = m_folded.playing.bars[at(i)].bar;
+        for (PlayedBarIndex i = stretch.first; i < stretch.end; ++i) {
+            int const bar = m_folded.playing.bars[i].bar;
             newBar[bar] = 0;
             last = std::max(last, bar);
         }
@@ -221,17 +220,17 @@ private:
             newBar[bar] = static_cast<int>(m_out.bars.size());
             add(bar, m_folded.tune.bars[at(bar)]);
         }
-        for (int i = stretch.first; i < stretch.end; ++i)
-            m_barOfPlayed[at(i)] = newBar[m_folded.playing.bars[at(i)].bar];
+        for (PlayedBarIndex i = stretch.first; i < stretch.end; ++i)
+            m_barOfPlayed[i] = newBar[m_folded.playing.bars[i].bar];
     }
 
     // The section's last bar stands twice, in a first and a second ending.
     void keepWithEndings(Stretch const& stretch)
     {
-        int const last = m_folded.playing.bars[at(stretch.end - 1)].bar;
+        int const last = m_folded.playing.bars[stretch.end - 1].bar;
         int times = 0;
-        for (int i = stretch.first; i < stretch.end; ++i)
-            times += m_folded.playing.bars[at(i)].bar == last;
+        for (PlayedBarIndex i = stretch.first; i < stretch.end; ++i)
+            times += m_folded.playing.bars[i].bar == last;
         keep(stretch);
         tune::Bar& first = m_out.arrangement.tune.bars.back();
         tune::Bar second = first;
@@ -244,14 +243,14 @@ private:
         second.part.clear();
         second.repeatOpens = false;
         keepChordsOf(second, times);
-        m_barOfPlayed[at(stretch.end - 1)] = static_cast<int>(m_out.bars.size());
+        m_barOfPlayed[stretch.end - 1] = static_cast<int>(m_out.bars.size());
         add(last, std::move(second));
     }
 
     void writeOut(Stretch const& stretch)
     {
-        for (int i = stretch.first; i < stretch.end; ++i) {
-            int const index = m_folded.playing.bars[at(i)].bar;
+        for (PlayedBarIndex i = stretch.first; i < stretch.end; ++i) {
+            int const index = m_folded.playing.bars[i].bar;
             tune::Bar bar = m_folded.tune.bars[at(index)];
             bar.repeatOpens = false;
             bar.repeatCloses = false;
@@ -262,8 +261,8 @@ private:
             if (i + 1 == stretch.end && bar.closes == tune::BarLine::Single)
                 bar.closes = tune::BarLine::Double;
             if (stretch.time > 1 && i == stretch.first) nameTime(bar, stretch.time);
-            keepChordsOf(bar, m_folded.playing.bars[at(i)].pass);
-            m_barOfPlayed[at(i)] = static_cast<int>(m_out.bars.size());
+            keepChordsOf(bar, m_folded.playing.bars[i].pass);
+            m_barOfPlayed[i] = static_cast<int>(m_out.bars.size());
             add(index, std::move(bar));
         }
     }
@@ -307,10 +306,10 @@ private:
         for (std::size_t p = 0; p < count; ++p) {
             m_out.positions[p] = static_cast<int>(p);
             std::map<int, std::vector<Occurrence>> byBar;
-            int const home = m_barOfPlayed[at(out.positions[p].position.played[0].playedBar)];
+            int const home = m_barOfPlayed[out.positions[p].position.played[0].playedBar];
             for (Occurrence played : out.positions[p].position.played) {
-                int const bar = m_barOfPlayed[at(played.playedBar)];
-                played.pass = out.playing.bars[at(played.playedBar)].pass;
+                int const bar = m_barOfPlayed[played.playedBar];
+                played.pass = out.playing.bars[played.playedBar].pass;
                 byBar[bar].push_back(played);
             }
             for (auto& [bar, played] : byBar) {
@@ -392,7 +391,7 @@ private:
     Arrangement const& m_folded;
     LastTime m_lastTime;
     Unfolded m_out;
-    std::vector<int> m_barOfPlayed;                  // new bar of every played bar
+    base::List<PlayedBarIndex, int> m_barOfPlayed;   // new bar of every played bar
     std::map<int, std::vector<int>> m_copies;        // of every folded bar, ascending
     std::map<std::pair<int, int>, int> m_positionIn; // by folded position and new bar
 };

@@ -32,8 +32,7 @@ std::vector<std::int16_t> soundingAt(Scene const& scene, Moment at)
 
 int strengthOf(Scene const& scene, tune::PlayedNote const& note)
 {
-    tune::PlayedBar const& played =
-        scene.playing.bars[static_cast<std::size_t>(note.playedBar)];
+    tune::PlayedBar const& played = scene.playing.bars[note.playedBar];
     tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(played.bar)];
     return music::beatStrength(bar.meter, (note.at - played.at) + bar.upbeat);
 }

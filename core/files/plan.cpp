@@ -90,8 +90,7 @@ std::vector<Json> flipList(arrange::Arrangement const& arrangement)
 {
     std::vector<Json> out;
     for (harp::Flip const& flip : arrangement.levers.flips) {
-        tune::PlayedBar const& bar =
-            arrangement.playing.bars[static_cast<std::size_t>(flip.playedBar)];
+        tune::PlayedBar const& bar = arrangement.playing.bars[flip.playedBar];
         out.push_back({{"at", whole(flip.at)},
                        {"bar", arrangement.tune.bars[static_cast<std::size_t>(bar.bar)].number},
                        {"pass", bar.pass},

@@ -40,8 +40,7 @@ Occasions occasionsOf(tune::Playing const& playing)
 {
     Occasions out;
     for (tune::PlayedNote const& note : playing.notes)
-        out[{playing.bars[static_cast<std::size_t>(note.playedBar)].bar, note.note}].push_back(
-            &note);
+        out[{playing.bars[note.playedBar].bar, note.note}].push_back(&note);
     return out;
 }
 
@@ -152,8 +151,7 @@ private:
         int const apart = music::midi(note.pitch) - music::midi(pitch);
         bool const consonant = std::find(interval.semitones.begin(), interval.semitones.end(),
                                          apart) != interval.semitones.end();
-        tune::PlayedBar const& in =
-            m_arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)];
+        tune::PlayedBar const& in = m_arrangement.playing.bars[note.playedBar];
         auto const chord = chordAt(bar, note.at - in.at, in.pass);
         if (!consonant || !chord || !contains(*chord, music::midi(pitch) % 12))
             return std::nullopt;

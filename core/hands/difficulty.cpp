@@ -84,10 +84,9 @@ private:
 
     // The words are asked for where nothing harder of the kind stands in the bar already.
     template<typename Words>
-    void ask(int playedBar, Demand demand, double level, Words const& words)
+    void ask(tune::PlayedBarIndex playedBar, Demand demand, double level, Words const& words)
     {
-        auto const bar = static_cast<std::size_t>(
-            m_arrangement.playing.bars[static_cast<std::size_t>(playedBar)].bar);
+        auto const bar = static_cast<std::size_t>(m_arrangement.playing.bars[playedBar].bar);
         auto const known = m_byBar[bar].find(demand);
         if (known != m_byBar[bar].end() && known->second.level >= level) return;
         m_byBar[bar].insert_or_assign(demand, Asked{demand, level, words()});
@@ -246,8 +245,7 @@ private:
     void flips()
     {
         for (harp::Flip const& flip : m_arrangement.levers.flips) {
-            tune::PlayedBar const& bar =
-                m_arrangement.playing.bars[static_cast<std::size_t>(flip.playedBar)];
+            tune::PlayedBar const& bar = m_arrangement.playing.bars[flip.playedBar];
             music::Meter const meter =
                 m_arrangement.tune.bars[static_cast<std::size_t>(bar.bar)].meter;
             double const beats = ((flip.freeTo - flip.freeFrom) / beatLength(meter)).toDouble();

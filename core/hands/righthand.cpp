@@ -39,7 +39,7 @@ FirstPlayed firstPlayed(tune::Playing const& playing)
 {
     FirstPlayed out;
     for (tune::PlayedNote const& note : playing.notes) {
-        int const bar = playing.bars[static_cast<std::size_t>(note.playedBar)].bar;
+        int const bar = playing.bars[note.playedBar].bar;
         out.try_emplace({bar, note.note}, note.at);
     }
     return out;

@@ -4,6 +4,7 @@
 #include "core/harp/harp.h"
 #include "core/music/key.h"
 #include "core/music/time.h"
+#include "core/tune/barindex.h"
 
 #include <vector>
 
@@ -32,9 +33,9 @@ struct Flip {
     int string = 0;
     Lever to = Lever::Up;
     Side hand = Side::Left;
-    int playedBar = 0; // index into tune::Playing::bars
-    int effort = 0;    // how little its moment suits, in points of the lever plan, apart from
-                       // what the left hand gives up for it
+    tune::PlayedBarIndex playedBar = 0;
+    int effort = 0; // how little its moment suits, in points of the lever plan, apart from
+                    // what the left hand gives up for it
     friend bool operator==(Flip const&, Flip const&) = default;
 };
 

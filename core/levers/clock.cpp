@@ -99,9 +99,9 @@ music::Moment Clock::moment(Tick tick) const
     return {music::Rational(tick, m_ticksPerWhole)};
 }
 
-music::Length Clock::turningTime(int playedBar) const
+music::Length Clock::turningTime(tune::PlayedBarIndex playedBar) const
 {
-    return {music::Rational(m_turning[static_cast<std::size_t>(playedBar)], m_ticksPerWhole)};
+    return {music::Rational(m_turning[playedBar], m_ticksPerWhole)};
 }
 
 // Weight of the half beats strictly inside.
@@ -126,7 +126,7 @@ template<typename Visit>
 void Clock::eachWindow(Gap const& gap, Visit visit) const
 {
     if (!m_flips) return;
-    auto const bar = static_cast<std::size_t>(gap.playedBar);
+    tune::PlayedBarIndex const bar = gap.playedBar;
     Tick free = m_free[bar];
     Tick const turning = gap.quick ? roundedUp(static_cast<double>(m_least) / 2) : m_turning[bar];
     Tick const plucked = tick(gap.plucked);

@@ -18,7 +18,7 @@ struct Gap {
     music::Moment plucked;  // the last note of the old pitch
     music::Moment ends;     // where that note is counted out
     music::Moment wanted;   // the first note of the new pitch
-    int playedBar = 0;      // index into Playing::bars of that first note
+    tune::PlayedBarIndex playedBar = 0; // of that first note
     bool high = true;       // at or above middle C: within easy reach of the right hand
     bool returning = false; // the lever goes back to where it stood at the start
     bool stiff = false;     // a wound string: its lever is stiff and scrapes [trade-3.6]
@@ -49,7 +49,7 @@ public:
     // How long a string must be silent for its lever to be turned in that bar: a quarter of the
     // free time, the rest of which is for reaching it, and never under half the level's least
     // time.
-    music::Length turningTime(int playedBar) const;
+    music::Length turningTime(tune::PlayedBarIndex playedBar) const;
 
     // Every window of the gap, on a grid of half beats, in the order of time. In a window the
     // hand is free for the free time, which ends no later than the new pluck; it may reach for
@@ -75,6 +75,7 @@ public:
 
 private:
     using Tick = std::int64_t;
+    using PerBar = base::List<tune::PlayedBarIndex, Tick>;
 
     struct Mark {
         Tick at = 0;
@@ -102,9 +103,9 @@ private:
     double m_ticksPerSecond = 1;
     std::vector<Mark> m_marks; // half beats
     std::vector<Tick> m_plucks;
-    std::vector<Tick> m_free;    // for each played bar
-    std::vector<Tick> m_turning; // likewise
-    std::vector<Tick> m_beat;    // likewise
+    PerBar m_free;               // for each played bar
+    PerBar m_turning;            // likewise
+    PerBar m_beat;               // likewise
     Tick m_least = 0;            // the level's least time
 };
 

@@ -21,12 +21,12 @@ namespace {
 using Notes = std::span<tune::PlayedNote const>;
 
 // The bar that sounds at a moment.
-int playedBarAt(std::vector<tune::PlayedBar> const& bars, music::Moment at)
+tune::PlayedBarIndex playedBarAt(tune::PlayedBars const& bars, music::Moment at)
 {
     auto const next = std::upper_bound(
         bars.begin(), bars.end(), at,
         [](music::Moment m, tune::PlayedBar const& bar) { return m < bar.at; });
-    return std::max(0, static_cast<int>(next - bars.begin()) - 1);
+    return std::max(bars.indexOf(next) - 1, tune::PlayedBarIndex(0));
 }
 
 // The refusal of turns that have each their moment but not all of them together: names the
@@ -109,8 +109,7 @@ Outcome bestTimed(harp::Harp const& harp, Notes notes, Performance const& perfor
     return *crowded;
 }
 
-harp::Flip flipOf(Window const& window, harp::Lever to,
-                  std::vector<tune::PlayedBar> const& bars)
+harp::Flip flipOf(Window const& window, harp::Lever to, tune::PlayedBars const& bars)
 {
     return {window.at,     window.freeFrom, window.freeTo,
             window.string, to,              window.hand,
@@ -145,8 +144,7 @@ void setWishes(harp::LeverSetting& setup, harp::Harp const& harp,
     }
 }
 
-Plan planOf(Timed const& timed, harp::LeverSetting setup,
-            std::vector<tune::PlayedBar> const& bars)
+Plan planOf(Timed const& timed, harp::LeverSetting setup, tune::PlayedBars const& bars)
 {
     Plan plan{{std::move(setup), {}}, timed.gaps, {}, timed.cost};
     for (std::size_t string = 0; string < timed.seating.starts.size(); ++string)
@@ -248,8 +246,7 @@ MendedSeating mendedSeating(harp::Harp const& harp, Notes notes, Performance con
     return {std::move(timed.seating), std::nullopt, timed.cost, false};
 }
 
-Plan retimed(Plan plan, Clock const& clock, std::vector<tune::PlayedBar> const& bars,
-             LeftLoss const& lost)
+Plan retimed(Plan plan, Clock const& clock, tune::PlayedBars const& bars, LeftLoss const& lost)
 {
     std::vector<std::vector<Window>> choices;
     for (Gap const& gap : plan.gaps) {

@@ -72,7 +72,6 @@ Planning leverPlanFor(harp::Harp const& harp, tune::Tune const& tune,
 // gives up when it plucks nothing strictly between two moments, in points of the plan. Exact
 // among the windows of the flips; seating and number of flips stay.
 using LeftLoss = std::function<int(music::Moment from, music::Moment to)>;
-Plan retimed(Plan plan, Clock const& clock, std::vector<tune::PlayedBar> const& bars,
-             LeftLoss const& lost);
+Plan retimed(Plan plan, Clock const& clock, tune::PlayedBars const& bars, LeftLoss const& lost);
 
 } // namespace levers

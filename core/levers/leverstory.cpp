@@ -22,9 +22,9 @@ std::optional<tune::PlayedNote> firstUse(Arrangement const& a, int string)
     return std::nullopt;
 }
 
-std::string barOf(Arrangement const& a, int playedBar)
+std::string barOf(Arrangement const& a, tune::PlayedBarIndex playedBar)
 {
-    tune::PlayedBar const& bar = a.playing.bars[static_cast<std::size_t>(playedBar)];
+    tune::PlayedBar const& bar = a.playing.bars[playedBar];
     std::string const name = tune::barName(a.tune, bar.bar);
     return bar.pass == 1 ? name : base::say("{}, time {}", name, bar.pass);
 }

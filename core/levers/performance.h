@@ -14,7 +14,7 @@ namespace levers {
 // perhaps moved to another pitch.
 struct Performance {
     tune::Tune const& tune;
-    std::vector<tune::PlayedBar> const& bars;
+    tune::PlayedBars const& bars;
     tune::Tempo tempo;
     harp::Level level;
     Clock clock;

@@ -68,7 +68,7 @@ base::Fault noTime(Notes notes, Turn const& turn, Performance const& performance
                 base::say("{}; at level {} no lever is flipped while playing", change,
                           performance.level.number)};
 
-    tune::Bar const& bar = performance.tune.bars[at(performance.bars[at(next.playedBar)].bar)];
+    tune::Bar const& bar = performance.tune.bars[at(performance.bars[next.playedBar].bar)];
     music::Length const beat = music::beatLength(bar.meter);
     double const secondsAWhole = 240 / tune::quartersPerMinute(performance.tempo);
     auto const inWords = [&](music::Length length) {
@@ -88,7 +88,7 @@ base::Fault noTime(Notes notes, Turn const& turn, Performance const& performance
 
 std::string placeOfNote(int note, Notes notes, Performance const& performance)
 {
-    tune::PlayedBar const& bar = performance.bars[at(notes[at(note)].playedBar)];
+    tune::PlayedBar const& bar = performance.bars[notes[at(note)].playedBar];
     std::string const name = tune::barName(performance.tune, bar.bar);
     return bar.pass == 1 ? name : base::say("{}, time {}", name, bar.pass);
 }

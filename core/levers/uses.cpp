@@ -8,12 +8,12 @@ std::vector<tune::PlayedNote> usesOf(tune::Tune const& tune, tune::Playing const
 {
     std::vector<tune::PlayedNote> uses;
     uses.reserve(playing.notes.size());
-    std::optional<std::pair<int, int>> before; // bar and note: a chord has its graces once
+    std::optional<std::pair<tune::PlayedBarIndex, int>>
+        before; // bar and note: a chord has its graces once
     for (tune::PlayedNote const& note : playing.notes) {
         std::pair const here(note.playedBar, note.note);
         if (before != here) {
-            auto const bar = static_cast<std::size_t>(
-                playing.bars[static_cast<std::size_t>(note.playedBar)].bar);
+            auto const bar = static_cast<std::size_t>(playing.bars[note.playedBar].bar);
             int grace = 0;
             for (music::Pitch const pitch :
                  tune.bars[bar].notes[static_cast<std::size_t>(note.note)].graces)
@@ -25,9 +25,9 @@ std::vector<tune::PlayedNote> usesOf(tune::Tune const& tune, tune::Playing const
     return uses;
 }
 
-tune::NotePlace placeOf(tune::PlayedNote const& use, std::vector<tune::PlayedBar> const& bars)
+tune::NotePlace placeOf(tune::PlayedNote const& use, tune::PlayedBars const& bars)
 {
-    int const bar = bars[static_cast<std::size_t>(use.playedBar)].bar;
+    int const bar = bars[use.playedBar].bar;
     if (isGrace(use)) return {bar, use.note, -1 - use.ofChord, true};
     return {bar, use.note, use.ofChord, false};
 }

@@ -16,6 +16,6 @@ std::vector<tune::PlayedNote> usesOf(tune::Tune const& tune, tune::Playing const
 inline bool isGrace(tune::PlayedNote const& use) { return use.ofChord < 0; }
 
 // Where a note or grace note stands in writing.
-tune::NotePlace placeOf(tune::PlayedNote const& use, std::vector<tune::PlayedBar> const& bars);
+tune::NotePlace placeOf(tune::PlayedNote const& use, tune::PlayedBars const& bars);
 
 } // namespace levers

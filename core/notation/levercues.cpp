@@ -16,9 +16,9 @@ using music::Length;
 
 namespace {
 
-tune::PlayedBar const& playedBar(Arrangement const& arrangement, int index)
+tune::PlayedBar const& playedBar(Arrangement const& arrangement, tune::PlayedBarIndex index)
 {
-    return arrangement.playing.bars[static_cast<std::size_t>(index)];
+    return arrangement.playing.bars[index];
 }
 
 std::set<int> passesOf(Arrangement const& arrangement, int bar)

@@ -48,8 +48,7 @@ Plucked pluckedByTheRight(arrange::Arrangement const& arrangement)
     Plucked out;
     for (arrange::HandNote const& note : arrange::handNotes(arrangement)) {
         if (note.hand != harp::Side::Right || note.position) continue;
-        tune::PlayedBar const& played =
-            arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)];
+        tune::PlayedBar const& played = arrangement.playing.bars[note.playedBar];
         out[{played.bar, note.at - played.at}].emplace(music::midi(note.pitch), note.pitch);
     }
     return out;

@@ -71,7 +71,7 @@ LiltedTime::LiltedTime(arrange::Arrangement const& arrangement, Lilt const& lilt
     if (lilt.amount <= 0) return;
     std::map<Moment, std::pair<Length, Shares>> beats;
     for (arrange::HandNote const& note : arrange::handNotes(arrangement)) {
-        auto const& played = arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)];
+        auto const& played = arrangement.playing.bars[note.playedBar];
         tune::Bar const& bar = arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
         auto const beat = dividedBeat(lilt.way.of, bar.meter);
         if (!beat) continue;

@@ -17,9 +17,10 @@ bool isMine(Event const& event, Mine mine)
            (event.hand == harp::Side::Left ? mine.left : mine.right);
 }
 
-int barAt(Schedule const& schedule, Seconds at)
+tune::PlayedBarIndex barAt(Schedule const& schedule, Seconds at)
 {
-    int bar = schedule.bars.empty() ? 0 : schedule.bars.front().playedBar;
+    tune::PlayedBarIndex bar = 0;
+    if (!schedule.bars.empty()) bar = schedule.bars.front().playedBar;
     for (BarStart const& start : schedule.bars)
         if (start.at <= at + together) bar = start.playedBar;
     return bar;

@@ -18,7 +18,7 @@ enum class Verdict { Right, Early, Late, WrongString, Missed };
 
 struct JudgedNote {
     Event wanted;
-    int playedBar = 0;
+    tune::PlayedBarIndex playedBar = 0;
     Verdict verdict = Verdict::Missed;
     Seconds off = 0; // after its time; below 0: before it. Of a note that was played
     int heard = 0;   // the key that was played instead; of a wrong string
@@ -27,7 +27,7 @@ struct JudgedNote {
 // One that nobody asked for.
 struct ExtraNote {
     Heard heard;
-    int playedBar = 0;
+    tune::PlayedBarIndex playedBar = 0;
 };
 
 struct Judgement {
@@ -55,7 +55,7 @@ Judgement judged(Schedule const& schedule, Mine mine, std::vector<Heard> const& 
 // Notes that sound together, rolled or not: to be played before the music goes on.
 struct Together {
     Seconds at = 0;
-    int playedBar = 0;
+    tune::PlayedBarIndex playedBar = 0;
     std::vector<Event> notes;
 };
 std::vector<Together> togethers(Schedule const& schedule, Mine mine);

@@ -18,19 +18,18 @@ double wholesAt(music::Moment moment) { return moment.wholes.toDouble(); }
 std::optional<Passage> passageOf(arrange::Arrangement const& arrangement, int firstBar,
                                  int lastBar)
 {
-    int const count = static_cast<int>(arrangement.playing.bars.size());
-    auto const playedFrom = [&](int from, int number) {
-        int bar = from;
-        while (bar < count && arrange::barPlayed(arrangement, bar).number != number) ++bar;
+    tune::PlayedBarIndex const end = arrangement.playing.bars.beyond();
+    auto const playedFrom = [&](tune::PlayedBarIndex from, int number) {
+        tune::PlayedBarIndex bar = from;
+        while (bar < end && arrange::barPlayed(arrangement, bar).number != number) ++bar;
         return bar;
     };
-    int const first = playedFrom(0, firstBar);
-    int last = playedFrom(first, lastBar);
-    if (lastBar < firstBar || first == count || last == count) return std::nullopt;
+    tune::PlayedBarIndex const first = playedFrom(0, firstBar);
+    tune::PlayedBarIndex last = playedFrom(first, lastBar);
+    if (lastBar < firstBar || first == end || last == end) return std::nullopt;
     // A bar that is divided by a repeat sign has its number twice.
-    while (last + 1 < count && arrange::barPlayed(arrangement, last + 1).number == lastBar &&
-           arrangement.playing.bars[static_cast<std::size_t>(last + 1)].bar ==
-               arrangement.playing.bars[static_cast<std::size_t>(last)].bar + 1)
+    while (last + 1 < end && arrange::barPlayed(arrangement, last + 1).number == lastBar &&
+           arrangement.playing.bars[last + 1].bar == arrangement.playing.bars[last].bar + 1)
         ++last;
     return Passage{first, last};
 }
@@ -47,8 +46,7 @@ Schedule withClicks(Schedule schedule, arrange::Arrangement const& arrangement,
             i + 1 < schedule.bars.size() ? schedule.bars[i + 1].at : schedule.counted;
         tune::Bar const& bar = arrange::barPlayed(arrangement, start.playedBar);
         music::Length const beat = music::beatLength(bar.meter);
-        music::Moment const begins =
-            arrangement.playing.bars[static_cast<std::size_t>(start.playedBar)].at;
+        music::Moment const begins = arrangement.playing.bars[start.playedBar].at;
         for (int b = 0;; ++b) {
             music::Length const inBar = beat * music::Rational(b);
             if (inBar < bar.upbeat) continue;

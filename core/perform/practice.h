@@ -8,10 +8,10 @@
 
 namespace perform {
 
-// The played bars of a passage, both inclusive: indices into Playing::bars.
+// The played bars of a passage, both inclusive.
 struct Passage {
-    int first = 0;
-    int last = 0;
+    tune::PlayedBarIndex first = 0;
+    tune::PlayedBarIndex last = 0;
     friend bool operator==(Passage const&, Passage const&) = default;
 };
 

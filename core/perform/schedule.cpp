@@ -40,12 +40,12 @@ constexpr std::array velocityOfStrength{-4, 0, 3, 7}; // by music::beatStrength
 
 // The played bars that are heard, and the count-in before them.
 struct Region {
-    int first = 0;
-    int last = 0; // inclusive
+    tune::PlayedBarIndex first = 0;
+    tune::PlayedBarIndex last = 0; // inclusive
     Moment from;  // the bar before, where it is heard, or `begins`
     Moment begins;
     Moment to;
-    int heardFirst = 0; // `first`, or the bar before
+    tune::PlayedBarIndex heardFirst = 0; // `first`, or the bar before
     int countedBars = 0;
     Length countIn;
 };
@@ -81,20 +81,19 @@ struct Clock {
     }
 };
 
-Moment startOf(Arrangement const& arrangement, int playedBar)
+Moment startOf(Arrangement const& arrangement, tune::PlayedBarIndex playedBar)
 {
     auto const& bars = arrangement.playing.bars;
-    auto const index = static_cast<std::size_t>(playedBar);
-    return index < bars.size() ? bars[index].at : Moment{arrangement.playing.total.wholes};
+    return bars.holds(playedBar) ? bars[playedBar].at
+                                 : Moment{arrangement.playing.total.wholes};
 }
 
 Region regionOf(Arrangement const& arrangement, Hearing const& hearing, double scale)
 {
-    int const end = static_cast<int>(arrangement.playing.bars.size()) - 1;
+    tune::PlayedBarIndex const end = arrangement.playing.bars.beyond() - 1;
     Region region;
-    region.first = std::clamp(hearing.firstPlayedBar, 0, end);
-    region.last =
-        hearing.lastPlayedBar < 0 ? end : std::clamp(hearing.lastPlayedBar, region.first, end);
+    region.first = std::clamp(hearing.firstPlayedBar, tune::PlayedBarIndex(0), end);
+    region.last = std::clamp(hearing.lastPlayedBar.value_or(end), region.first, end);
     region.heardFirst = hearing.barBefore && region.first > 0 ? region.first - 1 : region.first;
     region.from = startOf(arrangement, region.heardFirst);
     region.begins = startOf(arrangement, region.first);
@@ -110,7 +109,7 @@ Region regionOf(Arrangement const& arrangement, Hearing const& hearing, double s
     return region;
 }
 
-bool isHeard(Region const& region, int playedBar)
+bool isHeard(Region const& region, tune::PlayedBarIndex playedBar)
 {
     return playedBar >= region.heardFirst && playedBar <= region.last;
 }
@@ -333,8 +332,8 @@ Seconds fadedAway(std::vector<Event> const& events, harp::Harp const& harp, Seco
 
 SlowedTime slowedTime(Arrangement const& arrangement, Hearing const& hearing)
 {
-    int const last = static_cast<int>(arrangement.playing.bars.size()) - 1;
-    bool const toTheEnd = hearing.lastPlayedBar < 0 || hearing.lastPlayedBar >= last;
+    tune::PlayedBarIndex const last = arrangement.playing.bars.beyond() - 1;
+    bool const toTheEnd = hearing.lastPlayedBar.value_or(last) >= last;
     return toTheEnd ? SlowedTime(arrangement, hearing.slowing) : SlowedTime();
 }
 
@@ -394,7 +393,7 @@ Schedule scheduled(Arrangement const& arrangement, Hearing const& hearing)
 
     Schedule schedule;
     schedule.events = withDamps(std::move(plucks), leverTurns(arrangement, region, clock));
-    for (int bar = region.heardFirst; bar <= region.last; ++bar)
+    for (tune::PlayedBarIndex bar = region.heardFirst; bar <= region.last; ++bar)
         schedule.bars.push_back({bar, clock.counted(startOf(arrangement, bar))});
     schedule.clicks =
         countInClicks(region, arrange::barPlayed(arrangement, region.heardFirst).meter, clock);

@@ -44,8 +44,8 @@ enum class RollOn {
 
 // What to hear of an arrangement, and how.
 struct Hearing {
-    int firstPlayedBar = 0;
-    int lastPlayedBar = -1;  // inclusive; -1: to the end
+    tune::PlayedBarIndex firstPlayedBar = 0;
+    std::optional<tune::PlayedBarIndex> lastPlayedBar; // inclusive; none: to the end
     double tempoScale = 1.0; // 0.25 to 1.5
     bool left = true;        // false: the left hand is muted
     bool right = true;
@@ -62,7 +62,7 @@ struct Hearing {
 };
 
 struct BarStart {
-    int playedBar = 0;
+    tune::PlayedBarIndex playedBar = 0;
     Seconds at = 0;
 };
 

@@ -38,7 +38,7 @@ void report(Inquiry& inquiry, int bar, std::string const& what)
 
 int writtenBar(Inquiry const& inquiry, HandNote const& note)
 {
-    return inquiry.arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)].bar;
+    return inquiry.arrangement.playing.bars[note.playedBar].bar;
 }
 
 // How far two fingers reach at most; none for fingers out of their order.
@@ -137,8 +137,7 @@ void askAdded(Inquiry& inquiry)
                    fmt::format("right hand: string {} is no third, sixth or octave below the "
                                "tune",
                                note.string + 1));
-        tune::PlayedBar const& played =
-            a.playing.bars[static_cast<std::size_t>(note.playedBar)];
+        tune::PlayedBar const& played = a.playing.bars[note.playedBar];
         auto const chord = chordAt(a, bar, note.at - played.at, played.pass);
         if (!chord || !music::contains(*chord, music::midi(note.pitch) % 12))
             report(inquiry, bar,

@@ -118,12 +118,12 @@ Snag snagOf(MendedNote const& note, bool decided, arrange::Arrangement const& a,
     std::size_t use = 0;
     for (; use + 1 < playing.notes.size(); ++use) {
         tune::PlayedNote const& n = playing.notes[use];
-        tune::PlayedBar const& bar = playing.bars[static_cast<std::size_t>(n.playedBar)];
+        tune::PlayedBar const& bar = playing.bars[n.playedBar];
         if (NotePlace{bar.bar, n.note, n.ofChord, false} == note.place) break;
     }
     tune::PlayedNote const& played = playing.notes[use];
     snag.at = played.at;
-    snag.pass = playing.bars[static_cast<std::size_t>(played.playedBar)].pass;
+    snag.pass = playing.bars[played.playedBar].pass;
     std::string const name = music::shown(note.written);
     auto const seat = harp::placeOf(a.harp, note.written);
     if (!seat) {

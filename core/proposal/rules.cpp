@@ -17,16 +17,17 @@ namespace {
 using arrange::Arrangement;
 using arrange::HandNote;
 using harp::Side;
+using tune::PlayedBarIndex;
 
 constexpr double gapMmOfReach = 15;   // PairReach counts gaps of this width
 constexpr double shortOfLimit = 1e-9; // seconds; limits met exactly are kept
 
-int playedBarAt(Arrangement const& arrangement, music::Moment at)
+PlayedBarIndex playedBarAt(Arrangement const& arrangement, music::Moment at)
 {
     auto const& bars = arrangement.playing.bars;
     auto const after = std::find_if(bars.begin(), bars.end(),
                                     [at](tune::PlayedBar const& bar) { return bar.at > at; });
-    return static_cast<int>(after - bars.begin()) - 1;
+    return bars.indexOf(after) - 1;
 }
 
 // All that is looked at, and what was found.
@@ -37,16 +38,15 @@ struct Inquiry {
     std::vector<std::string> broken;
 };
 
-std::string barOf(Arrangement const& arrangement, int playedBar)
+std::string barOf(Arrangement const& arrangement, PlayedBarIndex playedBar)
 {
     auto const& bars = arrangement.playing.bars;
-    if (playedBar < 0 || static_cast<std::size_t>(playedBar) >= bars.size())
-        return "beyond the last bar";
-    tune::PlayedBar const& bar = bars[static_cast<std::size_t>(playedBar)];
+    if (!bars.holds(playedBar)) return "beyond the last bar";
+    tune::PlayedBar const& bar = bars[playedBar];
     return fmt::format("{}, time {}", tune::barName(arrangement.tune, bar.bar), bar.pass);
 }
 
-void report(Inquiry& inquiry, int playedBar, std::string const& what)
+void report(Inquiry& inquiry, PlayedBarIndex playedBar, std::string const& what)
 {
     inquiry.broken.push_back(barOf(inquiry.arrangement, playedBar) + ": " + what);
 }
@@ -189,7 +189,7 @@ void askShapes(Inquiry& inquiry)
     for (arrange::ArrangedPosition const& p : a.positions) {
         auto const& notes = p.voicing.notes;
         if (notes.empty()) continue;
-        int const playedBar = p.position.played.front().playedBar;
+        PlayedBarIndex const playedBar = p.position.played.front().playedBar;
         auto const [low, high] =
             std::minmax_element(notes.begin(), notes.end(), [](auto const& x, auto const& y) {
                 return x.string < y.string;
@@ -317,7 +317,7 @@ using Heard = std::tuple<music::Moment, music::Length, int>;
 void askTune(Inquiry& inquiry)
 {
     std::map<Heard, int> missing; // less than none: too many
-    std::map<Heard, int> where;
+    std::map<Heard, PlayedBarIndex> where;
     for (tune::PlayedNote const& note : tune::played(inquiry.arrangement.tune).notes) {
         Heard const heard{note.at, note.held, music::midi(note.pitch)};
         ++missing[heard];

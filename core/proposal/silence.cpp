@@ -59,7 +59,7 @@ Sides sidesOf(arrange::Arrangement const& a, harp::Flip const& flip)
 tune::NotePlace placeOf(arrange::Arrangement const& a, std::size_t note)
 {
     tune::PlayedNote const& n = a.playing.notes[note];
-    return {a.playing.bars[static_cast<std::size_t>(n.playedBar)].bar, n.note, n.ofChord, false};
+    return {a.playing.bars[n.playedBar].bar, n.note, n.ofChord, false};
 }
 
 bool isSnag(Proposal const& proposal, tune::NotePlace place)
@@ -167,7 +167,7 @@ std::vector<int> addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> 
         harp::Flip const& flip = a.levers.flips[silencing.flip];
         Snag snag;
         snag.place = line->place;
-        snag.pass = a.playing.bars[static_cast<std::size_t>(flip.playedBar)].pass;
+        snag.pass = a.playing.bars[flip.playedBar].pass;
         snag.at = flip.at;
         snag.written = line->pitch;
         snag.strings = {flip.string};

@@ -263,7 +263,7 @@ Sentences ofLowTune(Arrangement const& arrangement)
     for (tune::PlayedNote const& note : arrangement.playing.notes) {
         auto const string = harp::stringFor(arrangement.harp, note.pitch);
         if (!string || *string >= stringsOfOctave) continue;
-        bars.insert(arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)].bar);
+        bars.insert(arrangement.playing.bars[note.playedBar].bar);
         if (!lowest || music::midi(note.pitch) < music::midi(*lowest)) lowest = note.pitch;
     }
     if (!lowest) return {};
@@ -318,14 +318,15 @@ bool holdsTenth(arrange::Voicing const& voicing)
     return false;
 }
 
+using PerPlayedBar = base::List<tune::PlayedBarIndex, int>;
+
 // How often something falls into each played bar.
-std::vector<int> tenthsByBar(Arrangement const& arrangement)
+PerPlayedBar tenthsByBar(Arrangement const& arrangement)
 {
-    std::vector<int> out(arrangement.playing.bars.size(), 0);
+    PerPlayedBar out(arrangement.playing.bars.size(), 0);
     for (arrange::ArrangedPosition const& p : arrangement.positions)
         if (holdsTenth(p.voicing))
-            for (arrange::Occurrence const& when : p.position.played)
-                ++out[static_cast<std::size_t>(when.playedBar)];
+            for (arrange::Occurrence const& when : p.position.played) ++out[when.playedBar];
     return out;
 }
 
@@ -333,7 +334,7 @@ Sentences ofTenths(Arrangement const& arrangement)
 {
     auto const tenths = tenthsByBar(arrangement);
     int inWindow = 0;
-    for (std::size_t bar = 0; bar < tenths.size(); ++bar) {
+    for (tune::PlayedBarIndex const bar : tenths.indices()) {
         inWindow += tenths[bar];
         if (bar >= windowBars) inWindow -= tenths[bar - windowBars];
         if (inWindow <= tenthsInWindow) continue;
@@ -348,15 +349,15 @@ Sentences ofTenths(Arrangement const& arrangement)
 }
 
 // How many times each hand plucks in each played bar, notes together once.
-std::vector<int> onsetsByBar(Arrangement const& arrangement,
-                             std::vector<arrange::HandNote> const& notes, harp::Side hand)
+PerPlayedBar onsetsByBar(Arrangement const& arrangement,
+                         std::vector<arrange::HandNote> const& notes, harp::Side hand)
 {
-    std::vector<int> out(arrangement.playing.bars.size(), 0);
+    PerPlayedBar out(arrangement.playing.bars.size(), 0);
     std::optional<music::Moment> last;
     for (arrange::HandNote const& note : notes) {
         if (note.hand != hand || last == note.at) continue;
         last = note.at;
-        ++out[static_cast<std::size_t>(note.playedBar)];
+        ++out[note.playedBar];
     }
     return out;
 }
@@ -369,7 +370,7 @@ Sentences ofBusyHand(Arrangement const& arrangement,
     double const busy = busyShare * (left ? arrangement.level.leftNotesPerSecond
                                           : arrangement.level.rightNotesPerSecond);
     int run = 0;
-    for (std::size_t played = 0; played < onsetsIn.size(); ++played) {
+    for (tune::PlayedBarIndex const played : onsetsIn.indices()) {
         auto const bar = static_cast<std::size_t>(arrangement.playing.bars[played].bar);
         double const lasts = seconds(arrangement.tune.bars[bar].length, arrangement.tempo);
         run = onsetsIn[played] > busy * lasts ? run + 1 : 0;
@@ -400,8 +401,8 @@ Sentences ofLeaps(Arrangement const& arrangement, std::vector<arrange::HandNote>
         if (note.hand != harp::Side::Left) continue;
         if (before && before->at == note.at) continue; // the lowest of what is plucked together
         if (before) {
-            auto const bar = static_cast<std::size_t>(
-                arrangement.playing.bars[static_cast<std::size_t>(note.playedBar)].bar);
+            auto const bar =
+                static_cast<std::size_t>(arrangement.playing.bars[note.playedBar].bar);
             bool const quick =
                 note.at - before->at <= music::beatLength(arrangement.tune.bars[bar].meter);
             bool const leaps = std::abs(note.string - before->string) >= stringsOfOctave - 1;

@@ -151,8 +151,8 @@ private:
         auto const first =
             std::ranges::find_if(out, [](MadeBar const& made) { return !isPickUp(made.bar); });
         if (first != out.end()) {
-            std::size_t const back = static_cast<std::size_t>(out.end() - first);
-            PlayedBar const& played = m_playing.bars[m_playing.bars.size() - back];
+            auto const back = static_cast<int>(out.end() - first);
+            PlayedBar const& played = m_playing.bars[m_playing.bars.beyond() - back];
             ChordsCarried::begin(first->bar, m_chords.entering(played.bar, played.pass));
         }
         return out;

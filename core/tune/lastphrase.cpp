@@ -12,10 +12,10 @@ using music::Length;
 
 Length endOf(Note const& note) { return note.at + note.length; }
 
-// The bars of the phrase, as indices into the playing: `first` to the end.
-std::size_t phraseBegins(Tune const& tune, Playing const& playing, int bars)
+// From here to the end of the playing are the bars of the phrase.
+PlayedBarIndex phraseBegins(Tune const& tune, Playing const& playing, int bars)
 {
-    std::size_t first = playing.bars.size();
+    PlayedBarIndex first = playing.bars.beyond();
     for (int counted = 0; first > 0 && counted < bars;) {
         --first;
         if (tune.bars[static_cast<std::size_t>(playing.bars[first].bar)].upbeat == Length{})
@@ -156,10 +156,10 @@ std::optional<music::Chord> chordEntering(std::vector<ChordSpan> const& spans, i
 std::vector<MadeBar> lastPhrase(Tune const& tune, Playing const& playing, int bars)
 {
     std::vector<MadeBar> out;
-    std::size_t const first = phraseBegins(tune, playing, bars);
+    PlayedBarIndex const first = phraseBegins(tune, playing, bars);
     if (first > 0)
         if (auto lead = leadIn(tune, playing.bars[first - 1])) out.push_back(*std::move(lead));
-    for (std::size_t i = first; i < playing.bars.size(); ++i) {
+    for (PlayedBarIndex i = first; i < playing.bars.size(); ++i) {
         PlayedBar const& played = playing.bars[i];
         Bar const& bar = tune.bars[static_cast<std::size_t>(played.bar)];
         out.push_back({asPlayed(bar, played.pass), played.bar, 0});

@@ -249,9 +249,9 @@ Order playedOrder(Tune const& tune)
     return {std::move(order)};
 }
 
-std::vector<PlayedBar> playedBars(Tune const& tune, Order const& order, Length& total)
+PlayedBars playedBars(Tune const& tune, Order const& order, Length& total)
 {
-    std::vector<PlayedBar> bars;
+    PlayedBars bars;
     std::vector<int> passes(tune.bars.size(), 0);
     Moment at;
     for (std::size_t i : order.bars) {
@@ -305,16 +305,13 @@ Playing played(Tune const& tune)
     playing.jumps = order.jumps;
     playing.bars = playedBars(tune, order, playing.total);
     NoteGatherer gatherer;
-    for (std::size_t b = 0; b < playing.bars.size(); ++b) {
+    for (PlayedBarIndex const b : playing.bars.indices()) {
         PlayedBar const& bar = playing.bars[b];
         std::vector<Note> const& notes = tune.bars[static_cast<std::size_t>(bar.bar)].notes;
         for (std::size_t n = 0; n < notes.size(); ++n)
-            gatherer.add(notes[n], {bar.at + notes[n].at,
-                                    notes[n].length,
-                                    {},
-                                    static_cast<int>(b),
-                                    static_cast<int>(n),
-                                    0});
+            gatherer.add(
+                notes[n],
+                {bar.at + notes[n].at, notes[n].length, {}, b, static_cast<int>(n), 0});
     }
     playing.notes = std::move(gatherer.notes);
     return playing;

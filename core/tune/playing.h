@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/list.h"
+#include "core/tune/barindex.h"
 #include "core/tune/tune.h"
 
 #include <vector>
@@ -15,20 +17,22 @@ struct PlayedBar {
     friend bool operator==(PlayedBar const&, PlayedBar const&) = default;
 };
 
+using PlayedBars = base::List<PlayedBarIndex, PlayedBar>;
+
 // One melody pitch as it is played, ties joined.
 struct PlayedNote {
     music::Moment at;
     music::Length held;
     music::Pitch pitch;
-    int playedBar = 0; // index into Playing::bars, where the note begins
-    int note = 0;      // index into Bar::notes there
-    int ofChord = 0;   // index into Note::pitches
+    PlayedBarIndex playedBar = 0; // where the note begins
+    int note = 0;                 // index into Bar::notes there
+    int ofChord = 0;              // index into Note::pitches
     friend bool operator==(PlayedNote const&, PlayedNote const&) = default;
 };
 
 // The tune played out. Notes are ordered by time, then from the lowest pitch.
 struct Playing {
-    std::vector<PlayedBar> bars;
+    PlayedBars bars;
     std::vector<PlayedNote> notes;
     music::Length total;
     bool jumps = false; // a D.C. or D.S. is followed

@@ -82,7 +82,7 @@ TEST_CASE("The best window is the cheapest of all windows", "[levers]")
                       moment(from, 8),
                       moment(std::min(from + 2, to), 8),
                       moment(to, 8),
-                      to / 8,
+                      tune::PlayedBarIndex(to / 8),
                       round % 2 == 0,
                       round % 3 == 0};
         auto const windows = clock.windows(gap);

@@ -84,7 +84,8 @@ TEST_CASE("Chosen windows cost least of all that go together, by trying all", "[
         }
         auto const best = leastCost(choices);
         std::vector<levers::Gap> named(choices.size());
-        for (std::size_t i = 0; i < named.size(); ++i) named[i].playedBar = static_cast<int>(i);
+        for (std::size_t i = 0; i < named.size(); ++i)
+            named[i].playedBar = tune::PlayedBarIndex(static_cast<int>(i));
         auto const chosen = levers::Moments().chosen(named, choices);
         if (!best) {
             ++impossible;
@@ -116,7 +117,8 @@ TEST_CASE("Very many gaps in each other's way are decided all the same", "[lever
                                           i % 2 == 0 ? harp::Side::Left : harp::Side::Right,
                                           static_cast<int>(gap), cost(random)));
     std::vector<levers::Gap> named(choices.size());
-    for (std::size_t i = 0; i < named.size(); ++i) named[i].playedBar = static_cast<int>(i);
+    for (std::size_t i = 0; i < named.size(); ++i)
+        named[i].playedBar = tune::PlayedBarIndex(static_cast<int>(i));
     auto const chosen = levers::Moments().chosen(named, choices);
     REQUIRE(chosen.size() == choices.size());
     CHECK(clear(chosen));

@@ -61,10 +61,10 @@ inline void check(harp::Harp const& harp, tune::Tune const& tune,
         CHECK(flip.freeFrom < flip.at);
         CHECK(flip.at < flip.freeTo);
         CHECK(seconds(flip.freeTo - flip.freeFrom, quarters) >= level.flipFreeSeconds - 1e-9);
-        auto const& bar = playing.bars[static_cast<std::size_t>(flip.playedBar)];
+        auto const& bar = playing.bars[flip.playedBar];
         CHECK(bar.at <= flip.at);
-        if (static_cast<std::size_t>(flip.playedBar) + 1 < playing.bars.size())
-            CHECK(flip.at < playing.bars[static_cast<std::size_t>(flip.playedBar) + 1].at);
+        if (playing.bars.holds(flip.playedBar + 1))
+            CHECK(flip.at < playing.bars[flip.playedBar + 1].at);
         auto const beat = beatLength(tune.bars[static_cast<std::size_t>(bar.bar)].meter);
         if (tune.bars.front().meter == tune.bars.back().meter)
             CHECK(((flip.freeTo - flip.freeFrom) / beat).toDouble() >=

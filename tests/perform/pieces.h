@@ -67,10 +67,10 @@ inline arrange::Arrangement arranged(tune::Tune tune, tune::Tempo tempo,
         arrange::ArrangedPosition position;
         position.position.bar = static_cast<int>(i);
         position.position.span = out.tune.bars[i].length;
-        for (std::size_t p = 0; p < out.playing.bars.size(); ++p) {
+        for (tune::PlayedBarIndex const p : out.playing.bars.indices()) {
             tune::PlayedBar const& bar = out.playing.bars[p];
             if (bar.bar == static_cast<int>(i))
-                position.position.played.push_back({static_cast<int>(p), bar.pass, bar.at});
+                position.position.played.push_back({p, bar.pass, bar.at});
         }
         position.voicing.notes = std::move(left[i]);
         out.positions.push_back(position);

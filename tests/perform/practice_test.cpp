@@ -62,7 +62,8 @@ void checkAt(std::vector<Seconds> const& at, std::vector<Seconds> const& expecte
 TEST_CASE("The bar before is heard first, and a loop goes on from the passage", "[practice]")
 {
     Hearing hearing;
-    hearing.firstPlayedBar = hearing.lastPlayedBar = 1;
+    hearing.firstPlayedBar = 1;
+    hearing.lastPlayedBar = hearing.firstPlayedBar;
     hearing.barBefore = true;
     auto const schedule = scheduled(twoBars(), hearing);
     CHECK(plucksOfTune(schedule).size() == 8);
@@ -75,7 +76,8 @@ TEST_CASE("The bar before is heard first, and a loop goes on from the passage", 
 TEST_CASE("Count-in and bar before are heard in the first round alone", "[practice]")
 {
     Hearing hearing;
-    hearing.firstPlayedBar = hearing.lastPlayedBar = 1;
+    hearing.firstPlayedBar = 1;
+    hearing.lastPlayedBar = hearing.firstPlayedBar;
     hearing.barBefore = hearing.countIn = true;
     auto const twice = course(twoBars(), hearing, {{1, 1}, false, false});
     REQUIRE(twice.rounds.size() == 2);
@@ -228,7 +230,7 @@ TEST_CASE("Clicks, bar lines and levers slow with the notes", "[slowing]")
 {
     Hearing hearing;
     hearing.slowing = {0.6, 4};
-    hearing.lastPlayedBar = -1;
+    hearing.lastPlayedBar.reset();
     auto const piece = oneBar({4, 4}, std::vector<Length>(4, wholes(1, 4)));
     auto const slowed = withClicks(scheduled(piece, hearing), piece, hearing);
     auto const at = plucksOfTune(slowed);
@@ -244,11 +246,11 @@ TEST_CASE("Only the end of the tune slows: no passage before it, and of rounds t
     hearing.slowing = {0.5, 2};
     double const counted = scheduled(piece, {}).counted;
     CHECK(scheduled(piece, hearing).counted > counted + 0.5);
-    hearing.lastPlayedBar = 0;
+    hearing.lastPlayedBar = tune::PlayedBarIndex(0);
     Hearing plain;
-    plain.lastPlayedBar = 0;
+    plain.lastPlayedBar = tune::PlayedBarIndex(0);
     CHECK(scheduled(piece, hearing).counted == Approx(scheduled(piece, plain).counted));
-    hearing.lastPlayedBar = -1;
+    hearing.lastPlayedBar.reset();
 
     Course const twice = course(piece, hearing, {{1, 1}, false, false});
     CHECK(twice.round(0).counted == Approx(counted));

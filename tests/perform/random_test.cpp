@@ -186,7 +186,7 @@ TEST_CASE(
         double const minute = piece.tempo.beatsPerMinute * hearing.tempoScale;
         CHECK(schedule.counted - schedule.begins ==
               Approx(bars.wholes.toDouble() * 4 * 60 / minute));
-        CHECK(schedule.bars.size() == piece.playing.bars.size());
+        CHECK(schedule.bars.size() == piece.playing.bars.values().size());
         CHECK(schedule.ringing >= schedule.counted);
     }
 }

@@ -230,7 +230,7 @@ TEST_CASE("A region has its own beginning, and only its own notes", "[region]")
     REQUIRE(schedule.bars.size() == 1);
     CHECK(schedule.bars[0].playedBar == 1);
     Hearing first;
-    first.lastPlayedBar = 0;
+    first.lastPlayedBar = tune::PlayedBarIndex(0);
     CHECK(plucks(scheduled(twoBars(), first), Side::Right).size() == 4);
 }
 
@@ -238,7 +238,7 @@ TEST_CASE("A region beyond the tune is brought back into it", "[region]")
 {
     Hearing beyond;
     beyond.firstPlayedBar = 7;
-    beyond.lastPlayedBar = 9;
+    beyond.lastPlayedBar = tune::PlayedBarIndex(9);
     auto const schedule = scheduled(twoBars(), beyond);
     REQUIRE(schedule.bars.size() == 1);
     CHECK(schedule.bars[0].playedBar == 1);

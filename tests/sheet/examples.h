@@ -87,6 +87,7 @@ inline arrange::Arrangement arrangementOf(tune::Tune tune)
     out.tempo = out.tune.tempo.value_or(tune::Tempo{});
     out.playing = playedAsWritten(out.tune);
     for (std::size_t b = 0; b < out.tune.bars.size(); ++b) {
+        tune::PlayedBarIndex const played(static_cast<int>(b));
         tune::Bar const& bar = out.tune.bars[b];
         for (std::size_t c = 0; c < bar.chords.size(); ++c) {
             music::Length const at = bar.chords[c].at;
@@ -97,7 +98,7 @@ inline arrange::Arrangement arrangementOf(tune::Tune tune)
                                  at,
                                  end - at,
                                  bar.chords[c].chord,
-                                 {{static_cast<int>(b), 1, out.playing.bars[b].at + at}}};
+                                 {{played, 1, out.playing.bars[played].at + at}}};
             music::PitchName const root = bar.chords[c].chord.root;
             int const octave = root.letter >= music::Letter::G ? 2 : 3;
             int const rootString =

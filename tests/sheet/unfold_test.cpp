@@ -29,10 +29,10 @@ Arrangement everyPassItsOwn()
     made.playing = tune::played(made.tune);
     std::vector<arrange::ArrangedPosition> const written = made.positions;
     made.positions.clear();
-    for (std::size_t i = 0; i < made.playing.bars.size(); ++i) {
+    for (tune::PlayedBarIndex const i : made.playing.bars.indices()) {
         tune::PlayedBar const& played = made.playing.bars[i];
         auto position = written[static_cast<std::size_t>(played.bar)];
-        position.position.played = {{static_cast<int>(i), played.pass, played.at}};
+        position.position.played = {{i, played.pass, played.at}};
         made.positions.push_back(position);
     }
     made.rightFingers = {{0, 0, {1}}, {4, 0, {2}}};

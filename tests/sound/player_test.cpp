@@ -53,8 +53,9 @@ public:
             });
         QObject::connect(&player, &sound::Player::stringDamped,
                          [this](int string) { say("damp " + std::to_string(string)); });
-        QObject::connect(&player, &sound::Player::barReached,
-                         [this](int bar) { say("bar " + std::to_string(bar)); });
+        QObject::connect(&player, &sound::Player::barReached, [this](tune::PlayedBarIndex bar) {
+            say("bar " + std::to_string(bar));
+        });
         QObject::connect(&player, &sound::Player::positionReached,
                          [this](int position) { say("position " + std::to_string(position)); });
         QObject::connect(&player, &sound::Player::clicked,

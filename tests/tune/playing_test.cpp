@@ -173,9 +173,9 @@ TEST_CASE("Passes count how often a bar has been played", "[playing]")
     tune.bars[0].timesPlayed = 4;
     Playing const playing = played(tune);
     REQUIRE(playing.bars.size() == 4);
-    for (int i = 0; i < 4; ++i) {
-        CHECK(playing.bars[static_cast<std::size_t>(i)].pass == i + 1);
-        CHECK(playing.bars[static_cast<std::size_t>(i)].at == Moment{Rational(i)});
+    for (PlayedBarIndex const i : playing.bars.indices()) {
+        CHECK(playing.bars[i].pass == i + 1);
+        CHECK(playing.bars[i].at == Moment{Rational(i)});
     }
     CHECK(playing.total == Length{Rational(4)});
 }

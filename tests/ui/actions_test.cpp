@@ -138,7 +138,7 @@ TEST_CASE("Shift+Space plays on from the selected bar to the end", "[ui]")
     CHECK(heard->hearing.firstPlayedBar ==
           open.session.arrangement().positions[3].position.played.front().playedBar);
     CHECK(heard->hearing.firstPlayedBar > 0);
-    CHECK(heard->hearing.lastPlayedBar == -1); // to the end
+    CHECK(heard->hearing.lastPlayedBar == std::nullopt); // to the end
 }
 
 TEST_CASE("Ctrl and the arrow keys up and down play faster and slower by five per cent", "[ui]")

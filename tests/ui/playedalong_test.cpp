@@ -47,6 +47,6 @@ TEST_CASE("A bar in the list of what was played is gone to by a click", "[ui][pl
     QTest::mouseClick(list->viewport(), Qt::LeftButton, {},
                       list->visualItemRect(list->item(0)).center());
     REQUIRE(chosen.size() == 1);
-    CHECK(chosen[0][0].toInt() == 1);
+    CHECK(chosen[0][0].value<tune::PlayedBarIndex>() == 1);
     dialog->close();
 }

@@ -182,7 +182,8 @@ base::Result<arrange::Arrangement> exerciseOf(Exercise const& exercise, Pattern 
     for (std::size_t bar = 0; bar < kept.size(); ++bar) {
         int const index = static_cast<int>(bar);
         arrange::Position position{index, {}, span, kept[bar], {}};
-        position.played.push_back({index, 1, out.playing.bars[bar].at});
+        tune::PlayedBarIndex const played(index); // nothing is repeated
+        position.played.push_back({played, 1, out.playing.bars[played].at});
         out.positions.push_back(
             {std::move(position), voicingOf(pattern, rhythm, roots[bar]), false});
     }
