@@ -43,7 +43,7 @@ std::optional<SlowingMark> slowingMark(arrange::Arrangement const& arrangement,
     for (auto bar = first - std::min<std::ptrdiff_t>(barsBefore, first - bars.begin());
          bar != bars.end(); ++bar)
         for (tune::Annotation const& words :
-             arrange::barPlayed(arrangement, static_cast<int>(bar - bars.begin())).annotations)
+             arrange::barPlayed(arrangement, bars.indexOf(bar)).annotations)
             if (tellsOfSlowing(words.text)) return std::nullopt;
     SlowingMark mark{{first->bar, slowed.begins() - first->at}};
     mark.lastTime =

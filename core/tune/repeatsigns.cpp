@@ -12,7 +12,8 @@ Tune withRepeatSigns(Tune tune)
     if (!repeats) return tune;
     Playing const playing = played(tune);
     if (playing.jumps) return tune; // what goes back may be a D.S.
-    for (std::size_t i = 1; i < playing.bars.size(); ++i) {
+    for (PlayedBarIndex i : playing.bars.indices()) {
+        if (i == 0) continue;
         PlayedBar const& from = playing.bars[i - 1];
         PlayedBar const& to = playing.bars[i];
         Bar const& closes = tune.bars[static_cast<std::size_t>(from.bar)];
