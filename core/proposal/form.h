@@ -19,6 +19,9 @@ struct TimeManner {
     int octave = 0;    // of the tune: 1 an octave higher, -1 an octave lower
     int mostNotes = 0; // of the left hand in a bar; 0: as level and sliders have it
     arrange::Points noteTooMany = 0; // the cost of each beyond them
+    int pairsTo = 0; // up to this level each chord begins with two strings or more at once, for
+                     // there the left hand has no more notes to become fuller by; 0: none
+    arrange::Points loneString = 0; // the cost of a chord that begins with one, or with a rest
     friend bool operator==(TimeManner const&, TimeManner const&) = default;
 };
 

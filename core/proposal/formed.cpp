@@ -145,21 +145,46 @@ WeightsByBar weightsByBar(Brief const& brief, tune::Tune const& formed)
     return out;
 }
 
-void thinOut(arrange::Lattice& lattice, Brief const& brief, tune::Tune const& formed)
+namespace {
+
+// Strings that are plucked at the beginning.
+int pluckedFirst(arrange::Voicing const& voicing)
+{
+    if (voicing.notes.empty()) return 0;
+    music::Length const first = voicing.notes.front().at;
+    return static_cast<int>(std::ranges::count(voicing.notes, first, &arrange::VoicedNote::at));
+}
+
+// What a manner has against a candidate, beyond its sliders.
+arrange::Points against(TimeManner const& manner, arrange::Voicing const& voicing, int most,
+                        bool inPairs)
+{
+    arrange::Points sum = 0;
+    int const over = static_cast<int>(voicing.notes.size()) - most;
+    if (manner.mostNotes > 0 && over > 0) sum += over * manner.noteTooMany;
+    if (inPairs && pluckedFirst(voicing) < 2) sum += manner.loneString;
+    return sum;
+}
+
+} // namespace
+
+void keepToManners(arrange::Lattice& lattice, Brief const& brief, tune::Tune const& formed)
 {
     if (brief.form.times.empty()) return;
     for (std::size_t i = 0; i < lattice.positions.size(); ++i) {
         arrange::Position const& position = lattice.positions[i];
         tune::Bar const& bar = formed.bars[static_cast<std::size_t>(position.bar)];
         TimeManner const* const manner = mannerOf(brief.form, bar);
-        if (manner == nullptr || manner->mostNotes == 0) continue;
+        if (manner == nullptr) continue;
+        bool const inPairs =
+            brief.level.number <= manner->pairsTo && bar.upbeat == music::Length{};
+        if (manner->mostNotes == 0 && !inPairs) continue;
         double const share = (position.span / music::barLength(bar.meter)).toDouble();
         int const most = std::max(1, static_cast<int>(std::lround(manner->mostNotes * share)));
         std::vector<arrange::Candidate> list = lattice.candidates[i].copy();
         for (arrange::Candidate& candidate : list) {
-            int const over = static_cast<int>(candidate.voicing.notes.size()) - most;
-            if (over <= 0) continue;
-            arrange::Points const cost = over * manner->noteTooMany;
+            arrange::Points const cost = against(*manner, candidate.voicing, most, inPairs);
+            if (cost == 0) continue;
             candidate.account[static_cast<std::size_t>(arrange::Term::Passes)] += cost;
             candidate.cost += cost;
         }

@@ -41,9 +41,9 @@ struct WeightsByBar {
 };
 WeightsByBar weightsByBar(Brief const& brief, tune::Tune const& formed);
 
-// Where a time through is to have few notes in a bar, each shape of its lattice that has more
-// pays for them (under the term of passes).
-void thinOut(arrange::Lattice& lattice, Brief const& brief, tune::Tune const& formed);
+// Where a time through is to have few notes in a bar, or chords that begin with two strings at
+// once, each shape of its lattice that is otherwise pays for it (under the term of passes).
+void keepToManners(arrange::Lattice& lattice, Brief const& brief, tune::Tune const& formed);
 
 // What the right hand adds in each bar of a formed tune; empty: everywhere as the brief has it.
 std::vector<RightHand> rightByBar(Brief const& brief, tune::Tune const& formed);

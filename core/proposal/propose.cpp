@@ -156,7 +156,7 @@ arrange::Lattice latticeByManner(Proposal& out, std::vector<arrange::Position> c
         arrange::Scene const scene = sceneWith(out, weights);
         out.lattice = arrange::latticeFor(scene, {from, to});
         if (positions.size() == 1) removeSelfConflicts(out);
-        thinOut(out.lattice, out.brief, out.arrangement.tune);
+        keepToManners(out.lattice, out.brief, out.arrangement.tune);
         arrange::drawLikeTogether(out.lattice, scene);
         whole = whole ? arrange::joined(scene, *std::move(whole), std::move(out.lattice))
                       : std::move(out.lattice);

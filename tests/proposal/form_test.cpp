@@ -8,6 +8,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <array>
 #include <iostream>
 #include <numeric>
 
@@ -49,6 +50,34 @@ TEST_CASE("Each time through is fuller than the one before where the form says s
     // What the right hand adds it adds in the full time alone, and in the ending that follows.
     for (arrange::AddedBelow const& added : p.arrangement.added)
         CHECK(p.arrangement.tune.bars[static_cast<std::size_t>(added.bar)].time == 3);
+}
+
+TEST_CASE("At level 1 the fuller time has pairs of strings where the plain one has one",
+          "[form]")
+{
+    // A waltz with a chord a bar and a jig with two, invented.
+    auto const abc = GENERATE(
+        std::string("X:1\nT:Three\nR:waltz\nM:3/4\nL:1/4\nQ:1/4=84\nK:G\n\"G\"GAB|\"C\"cBA|"
+                    "\"D\"AGF|\"G\"G3|\"C\"cde|\"G\"dBG|\"D\"AcF|\"G\"G3|]\n"),
+        std::string("X:1\nT:Six\nR:jig\nM:6/8\nL:1/8\nQ:3/8=60\nK:G\n\"G\"GAB \"D\"AGF|"
+                    "\"G\"GBd \"C\"e2c|\"G\"dBG \"D\"AFD|\"G\"G3G3|]\n"));
+    Brief brief = scenario::briefFor(abc, 1);
+    brief.form = formOfIds(0, 0, {"bare", "plain", "fuller"});
+    Proposal const p = scenario::proposed(brief);
+    std::array<int, 4> strings{}; // plucked at once, by time
+    std::array<int, 4> chords{};
+    for (auto const& [position, voicing, locked] : p.arrangement.positions) {
+        auto const time = static_cast<std::size_t>(
+            p.arrangement.tune.bars[static_cast<std::size_t>(position.bar)].time);
+        ++chords[time];
+        for (arrange::VoicedNote const& note : voicing.notes)
+            strings[time] += note.at == voicing.notes.front().at ? 1 : 0;
+    }
+    REQUIRE(chords[3] > 0);
+    CHECK(strings[1] == chords[1]);
+    CHECK(strings[3] >= 2 * chords[3]);
+    CHECK(strings[3] > strings[2]);
+    CHECK(brokenRules(p.arrangement, p.brief.book) == std::vector<std::string>{});
 }
 
 TEST_CASE("An octave higher is played there, or told where the harp has no room", "[form]")

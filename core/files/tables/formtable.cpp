@@ -33,7 +33,13 @@ proposal::RightHand rightOf(Node const& node)
     return proposal::RightHand::Full;
 }
 
-proposal::TimeManner mannerFrom(Node const& node, Tables const& tables, int noteTooMany)
+// What a manner pays for notes that it does not want.
+struct Prices {
+    int noteTooMany = 0;
+    int loneString = 0;
+};
+
+proposal::TimeManner mannerFrom(Node const& node, Tables const& tables, Prices const& prices)
 {
     Row row(node);
     proposal::TimeManner manner{table::text(row["id"]), table::words(row["name"]),
@@ -43,7 +49,11 @@ proposal::TimeManner mannerFrom(Node const& node, Tables const& tables, int note
     if (row.has("octave")) manner.octave = table::whole(row["octave"], -1, 1);
     if (row.has("most_notes")) {
         manner.mostNotes = table::whole(row["most_notes"], 1, 12);
-        manner.noteTooMany = noteTooMany;
+        manner.noteTooMany = prices.noteTooMany;
+    }
+    if (row.has("pairs_to_level")) {
+        manner.pairsTo = table::whole(row["pairs_to_level"], 1, 5);
+        manner.loneString = prices.loneString;
     }
     row.done();
     return manner;
@@ -69,10 +79,11 @@ proposal::NamedForm formFrom(Node const& node, Tables const& tables)
 void readForms(Row& file, Tables& tables)
 {
     constexpr int dearest = 100'000;
-    int const noteTooMany = table::whole(file["note_too_many"], 0, dearest);
+    Prices const prices{table::whole(file["note_too_many"], 0, dearest),
+                        table::whole(file["lone_string"], 0, dearest)};
     table::Names manners;
     for (Node const& node : table::list(file["manners"])) {
-        tables.timeManners.push_back(mannerFrom(node, tables, noteTooMany));
+        tables.timeManners.push_back(mannerFrom(node, tables, prices));
         manners.add(node, tables.timeManners.back().id);
     }
     table::Names forms;
