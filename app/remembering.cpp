@@ -66,7 +66,7 @@ Remembering::Remembering(Desk const& desk, Players& players)
                 m_tune = name;
                 m_desk.preferences.keepPlace(file, inBook);
                 if (auto const place = m_desk.preferences.place(name))
-                    m_desk.session.select(*place);
+                    m_desk.session.select(arrange::PositionIndex(*place));
                 QByteArray const practised = m_desk.preferences.practice(name);
                 ui::Transport& transport = *m_desk.workbench.transport();
                 if (practised.isEmpty())

@@ -178,12 +178,11 @@ Result<proposal::Proposal> proposalFor(proposal::Brief const& brief, Wishes cons
         pattern::PatternBook known = proposal->brief.book;
         auto const name = added(known, asked->pattern, "--lock");
         if (!name) return name.error();
-        std::vector<int> const places =
-            proposal::positionsAt(*proposal, asked->bar, asked->beat);
+        auto const places = proposal::positionsAt(*proposal, asked->bar, asked->beat);
         if (places.empty())
             return Fault{FaultCode::BadCall, "--lock " + text,
                          base::said("there is no chord at that bar and beat")};
-        for (int place : places) {
+        for (arrange::PositionIndex const place : places) {
             proposal = proposal::withPattern(*std::move(proposal), place, *name);
             if (!proposal) return proposal;
         }

@@ -71,8 +71,9 @@ QStringList Announcing::changes(Known const& now) const
         placed && alike &&
         (now.shapes[there] != m_known.shapes[there] || now.kept[at] != m_known.kept[at]);
     if (placed && (moved || reshaped)) {
-        QString const place = positionTitle(m_session.arrangement(), now.selected) +
-                              QStringLiteral(", ") + now.shapes[there];
+        QString const place =
+            positionTitle(m_session.arrangement(), arrange::PositionIndex(now.selected)) +
+            QStringLiteral(", ") + now.shapes[there];
         told << (now.kept[at] ? tr("%1, kept").arg(place) : place);
     }
     int others = 0;

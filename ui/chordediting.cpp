@@ -170,7 +170,7 @@ std::vector<ChordBeat> chordBeats(Session const& session, harmony::Learned const
 
 std::size_t selectedBeat(Session const& session, std::vector<ChordBeat> const& beats)
 {
-    auto const position = static_cast<std::size_t>(*session.selected());
+    arrange::PositionIndex const position = *session.selected();
     Length const at = session.arrangement().positions[position].position.at;
     for (std::size_t i = 0; i < beats.size(); ++i)
         if (beats[i].at == at) return i;

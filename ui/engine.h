@@ -13,11 +13,13 @@ namespace ui {
 // What the Session asks of core, as functions that a test may stand in for.
 struct Engine {
     std::function<base::Result<proposal::Proposal>(proposal::Brief const&)> propose;
-    std::function<base::Result<proposal::Proposal>(proposal::Proposal, int position,
-                                                   int candidate, bool locked)>
+    std::function<base::Result<proposal::Proposal>(
+        proposal::Proposal, arrange::PositionIndex position, int candidate, bool locked)>
         withChoice;
-    std::function<proposal::Proposal(proposal::Proposal, int position)> withoutLock;
-    std::function<std::vector<proposal::Variant>(proposal::Proposal const&, int position)>
+    std::function<proposal::Proposal(proposal::Proposal, arrange::PositionIndex position)>
+        withoutLock;
+    std::function<std::vector<proposal::Variant>(proposal::Proposal const&,
+                                                 arrange::PositionIndex position)>
         variants;
     std::function<std::vector<levers::KeyFit>(proposal::Brief const&)> keyFits;
     // The same, each solved in full: takes longer.

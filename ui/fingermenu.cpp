@@ -16,10 +16,10 @@ using arrange::HandNote;
 QString tr(char const* text) { return QCoreApplication::translate("FingerMenu", text); }
 
 // The notes of the selected position the first time it is played, of both hands.
-std::vector<HandNote> notesOf(arrange::Arrangement const& arrangement, int position)
+std::vector<HandNote> notesOf(arrange::Arrangement const& arrangement,
+                              arrange::PositionIndex position)
 {
-    arrange::Position const& where =
-        arrangement.positions[static_cast<std::size_t>(position)].position;
+    arrange::Position const& where = arrangement.positions[position].position;
     arrange::Occurrence const& first = where.played.front();
     std::vector<HandNote> out;
     for (HandNote const& note : arrange::handNotes(arrangement))

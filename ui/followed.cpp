@@ -19,7 +19,9 @@ bool comparable(ShapesThen const& then, proposal::Proposal const& now)
     if (then.voicings.size() != candidates.size()) return false;
     for (std::size_t i = 0; i < candidates.size(); ++i) {
         auto const before = static_cast<std::size_t>(then.candidates[i]);
-        if (!(then.positions[i] == now.arrangement.positions[i].position)) return false;
+        arrange::PositionIndex const position(static_cast<int>(i));
+        if (!(then.positions[position] == now.arrangement.positions[position].position))
+            return false;
         if (before >= candidates[i].size()) return false;
         if (candidates[i][before].voicing.pattern != then.voicings[i].pattern ||
             candidates[i][before].voicing.rootString != then.voicings[i].rootString)
@@ -34,7 +36,7 @@ ShapesThen shapesOf(proposal::Proposal const& proposal)
 {
     ShapesThen then;
     then.candidates = proposal.solution.best.candidates;
-    for (std::size_t i = 0; i < proposal.arrangement.positions.size(); ++i) {
+    for (arrange::PositionIndex const i : proposal.arrangement.positions.indices()) {
         then.positions.push_back(proposal.arrangement.positions[i].position);
         then.kept.push_back(proposal.arrangement.positions[i].locked);
         auto const chosen = static_cast<std::size_t>(then.candidates[i]);
@@ -44,12 +46,13 @@ ShapesThen shapesOf(proposal::Proposal const& proposal)
 }
 
 std::vector<Followed> followedAfter(std::vector<Followed> const& soFar, ShapesThen const& then,
-                                    proposal::Proposal const& now, std::optional<int> chosen)
+                                    proposal::Proposal const& now,
+                                    std::optional<arrange::PositionIndex> chosen)
 {
     if (!comparable(then, now)) return {};
     std::vector<Followed> all = soFar;
     for (std::size_t i = 0; i < then.candidates.size(); ++i) {
-        int const position = static_cast<int>(i);
+        arrange::PositionIndex const position(static_cast<int>(i));
         bool const known = std::ranges::any_of(
             all, [position](Followed const& f) { return f.position == position; });
         bool const changed = then.candidates[i] != now.solution.best.candidates[i];
@@ -58,9 +61,8 @@ std::vector<Followed> followedAfter(std::vector<Followed> const& soFar, ShapesTh
             all.push_back({position, then.candidates[i], then.voicings[i]});
     }
     std::erase_if(all, [&](Followed const& f) {
-        auto const i = static_cast<std::size_t>(f.position);
-        return now.arrangement.positions[i].locked ||
-               now.solution.best.candidates[i] == f.before;
+        return now.arrangement.positions[f.position].locked ||
+               now.solution.best.candidates[f.position] == f.before;
     });
     std::ranges::sort(all, {}, &Followed::position);
     return all;
@@ -68,8 +70,7 @@ std::vector<Followed> followedAfter(std::vector<Followed> const& soFar, ShapesTh
 
 QString followedWords(arrange::Arrangement const& arrangement, Followed const& followed)
 {
-    auto const& now =
-        arrangement.positions[static_cast<std::size_t>(followed.position)].voicing;
+    auto const& now = arrangement.positions[followed.position].voicing;
     arrange::Voicing const& then = followed.shapeBefore;
     QString const place = positionTitle(arrangement, followed.position);
     auto const root = [&](arrange::Voicing const& voicing) {

@@ -54,7 +54,7 @@ void Following::show(bool ready)
 {
     m_ready = ready;
     QStringList lines;
-    std::vector<int> positions;
+    std::vector<arrange::PositionIndex> positions;
     if (ready)
         for (Followed const& f : m_followed) {
             lines << followedWords(m_session.arrangement(), f);

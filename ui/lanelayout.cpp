@@ -86,25 +86,23 @@ void addChords(LaneBar& bar, arrange::Arrangement const& arrangement,
         return bar.box.x + bar.box.width * std::min(1.0, (at / length).toDouble());
     };
     auto const& positions = arrangement.positions;
-    for (std::size_t i = 0; i < positions.size();) {
+    for (arrange::PositionIndex i = 0; i < positions.size();) {
         arrange::Position const& position = positions[i].position;
         if (position.bar != bar.bar) {
             ++i;
             continue;
         }
-        std::size_t last = i + 1; // behind the times through that share the stretch
+        arrange::PositionIndex last = i + 1; // behind the times through that share the stretch
         while (last < positions.size() && positions[last].position.bar == bar.bar &&
                positions[last].position.at == position.at)
             ++last;
         double const left = across(position.at);
         Box const stretch{left, bar.box.y, across(position.at + position.span) - left,
                           bar.box.height};
-        double const share = stretch.width / static_cast<double>(last - i);
-        for (std::size_t k = i; k < last; ++k)
-            bar.chords.push_back({static_cast<int>(k),
-                                  {left + share * static_cast<double>(k - i), bar.box.y, share,
-                                   measure.nameHeight},
-                                  stretch});
+        double const share = stretch.width / (last - i);
+        for (arrange::PositionIndex k = i; k < last; ++k)
+            bar.chords.push_back(
+                {k, {left + share * (k - i), bar.box.y, share, measure.nameHeight}, stretch});
         i = last;
     }
 }
@@ -161,7 +159,8 @@ void addNotes(LaneLayout& layout, arrange::Arrangement const& arrangement,
         music::Length at;
         bool afterBlock;
     };
-    std::vector<std::optional<Drawn>> before(arrangement.positions.size());
+    base::List<arrange::PositionIndex, std::optional<Drawn>> before(
+        arrangement.positions.size(), {});
     for (LaneNote const& note : notes) {
         addTails(layout, arrangement.tune, note);
         LaneBar const& bar = layout.bars[static_cast<std::size_t>(note.bar)];
@@ -174,7 +173,7 @@ void addNotes(LaneLayout& layout, arrange::Arrangement const& arrangement,
         lane.plucks.push_back(pluck);
         if (!note.position) continue;
         // Together: a stem. One after the other: a thread, but none from a block to the next.
-        auto& last = before[static_cast<std::size_t>(*note.position)];
+        auto& last = before[*note.position];
         bool const together = last && last->at == note.at;
         if (last && (together || !last->afterBlock))
             lane.threads.push_back({last->x, last->y, pluck.x, pluck.y, together});
@@ -218,7 +217,7 @@ std::vector<LaneSection> laneSections(tune::Tune const& tune)
 }
 
 LaneLayout layOutLanes(arrange::Arrangement const& arrangement, LaneMeasure const& measure,
-                       std::optional<int> selected)
+                       std::optional<arrange::PositionIndex> selected)
 {
     LaneLayout layout;
     auto const notes = laneNotes(arrangement, selected);
@@ -290,7 +289,7 @@ double yAt(LaneLayout const& layout, Lane const& lane, int string)
     return lane.strings.bottom() - layout.apart * (string - layout.lowestString);
 }
 
-LaneBar const* barOf(LaneLayout const& layout, int position)
+LaneBar const* barOf(LaneLayout const& layout, arrange::PositionIndex position)
 {
     for (LaneBar const& bar : layout.bars)
         for (LaneChord const& chord : bar.chords)
@@ -298,7 +297,7 @@ LaneBar const* barOf(LaneLayout const& layout, int position)
     return nullptr;
 }
 
-LaneChord const* chordOf(LaneLayout const& layout, int position)
+LaneChord const* chordOf(LaneLayout const& layout, arrange::PositionIndex position)
 {
     for (LaneBar const& bar : layout.bars)
         for (LaneChord const& chord : bar.chords)
@@ -306,14 +305,14 @@ LaneChord const* chordOf(LaneLayout const& layout, int position)
     return nullptr;
 }
 
-std::optional<int> positionAt(LaneLayout const& layout, double x, double y,
-                              std::optional<int> selected)
+std::optional<arrange::PositionIndex> positionAt(LaneLayout const& layout, double x, double y,
+                                                 std::optional<arrange::PositionIndex> selected)
 {
     for (LaneBar const& bar : layout.bars) {
         if (!bar.box.contains(x, y)) continue;
         for (LaneChord const& chord : bar.chords)
             if (chord.name.contains(x, y)) return chord.position;
-        std::optional<int> first;
+        std::optional<arrange::PositionIndex> first;
         for (LaneChord const& chord : bar.chords) {
             if (!chord.stretch.contains(x, y)) continue;
             if (chord.position == selected) return selected;
@@ -342,12 +341,13 @@ std::optional<int> barAt(LaneLayout const& layout, double x, double y)
 namespace {
 
 // The position of the nearest lane above (-1) or below (+1) that lies closest across.
-int inLaneBeside(LaneLayout const& layout, int position, int direction)
+arrange::PositionIndex inLaneBeside(LaneLayout const& layout, arrange::PositionIndex position,
+                                    int direction)
 {
     LaneBar const* from = barOf(layout, position);
     LaneChord const* here = chordOf(layout, position);
     double const middle = here->name.x + here->name.width / 2;
-    int best = position;
+    arrange::PositionIndex best = position;
     int bestLanes = std::numeric_limits<int>::max();
     double bestAway = 0;
     for (LaneBar const& bar : layout.bars)
@@ -365,15 +365,16 @@ int inLaneBeside(LaneLayout const& layout, int position, int direction)
 
 } // namespace
 
-int neighbour(LaneLayout const& layout, int position, Step step)
+arrange::PositionIndex neighbour(LaneLayout const& layout, arrange::PositionIndex position,
+                                 Step step)
 {
     if (!chordOf(layout, position)) return position;
-    int last = 0;
+    arrange::PositionIndex last = 0;
     for (LaneBar const& bar : layout.bars)
         for (LaneChord const& chord : bar.chords) last = std::max(last, chord.position);
     switch (step) {
     case Step::Left:
-        return std::max(0, position - 1);
+        return std::max(arrange::PositionIndex(0), position - 1);
     case Step::Right:
         return std::min(last, position + 1);
     case Step::Up:

@@ -16,7 +16,7 @@ namespace ui {
 // One chord of a bar: where its name stands, and the stretch of the lane it governs. Chords of
 // different times through share the stretch and have names side by side.
 struct LaneChord {
-    int position = 0; // index into Arrangement::positions
+    arrange::PositionIndex position = 0;
     Box name;
     Box stretch;
     friend bool operator==(LaneChord const&, LaneChord const&) = default;
@@ -34,7 +34,7 @@ struct Pluck {
     double x = 0, y = 0;
     harp::Side hand = harp::Side::Right;
     bool fromTune = true;
-    std::optional<int> position; // index into Arrangement::positions; none: the right hand's
+    std::optional<arrange::PositionIndex> position; // none: the right hand's
     friend bool operator==(Pluck const&, Pluck const&) = default;
 };
 
@@ -103,25 +103,27 @@ std::vector<LaneSection> laneSections(tune::Tune const& tune);
 
 // `selected` decides which of several times through is drawn.
 LaneLayout layOutLanes(arrange::Arrangement const& arrangement, LaneMeasure const& measure,
-                       std::optional<int> selected = std::nullopt);
+                       std::optional<arrange::PositionIndex> selected = std::nullopt);
 
 // Across a bar and up a lane. A note on the first beat stands just behind the bar line.
 double xAt(LaneBar const& bar, music::Length fromBarStart, music::Length barLength);
 double yAt(LaneLayout const& layout, Lane const& lane, int string);
 
-LaneBar const* barOf(LaneLayout const& layout, int position);
-LaneChord const* chordOf(LaneLayout const& layout, int position);
+LaneBar const* barOf(LaneLayout const& layout, arrange::PositionIndex position);
+LaneChord const* chordOf(LaneLayout const& layout, arrange::PositionIndex position);
 
 // The position under a point: a chord's name first; on a stretch that several times through
 // share, the selected one or else the first.
-std::optional<int> positionAt(LaneLayout const& layout, double x, double y,
-                              std::optional<int> selected);
+std::optional<arrange::PositionIndex>
+positionAt(LaneLayout const& layout, double x, double y,
+           std::optional<arrange::PositionIndex> selected);
 // The bar under a point, or the nearest one of the lane beside it: index into Tune::bars.
 std::optional<int> barAt(LaneLayout const& layout, double x, double y);
 
 enum class Step { Left, Right, Up, Down, First, Last };
 
 // Where an arrow key leads from a position; the position itself at the edge.
-int neighbour(LaneLayout const& layout, int position, Step step);
+arrange::PositionIndex neighbour(LaneLayout const& layout, arrange::PositionIndex position,
+                                 Step step);
 
 } // namespace ui

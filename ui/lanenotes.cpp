@@ -54,22 +54,22 @@ std::vector<int> barsBehind(tune::Playing const& playing, tune::PlayedBarIndex p
 
 } // namespace
 
-bool drawnAt(arrange::Arrangement const& arrangement, int position, std::optional<int> selected)
+bool drawnAt(arrange::Arrangement const& arrangement, arrange::PositionIndex position,
+             std::optional<arrange::PositionIndex> selected)
 {
     auto const& positions = arrangement.positions;
-    auto const& here = positions[static_cast<std::size_t>(position)].position;
-    auto const shares = [&](int other) {
-        auto const& there = positions[static_cast<std::size_t>(other)].position;
+    auto const& here = positions[position].position;
+    auto const shares = [&](arrange::PositionIndex other) {
+        auto const& there = positions[other].position;
         return there.bar == here.bar && there.at == here.at;
     };
-    if (selected && *selected >= 0 && *selected < static_cast<int>(positions.size()) &&
-        shares(*selected))
+    if (selected && positions.holds(*selected) && shares(*selected))
         return *selected == position;
     return position == 0 || !shares(position - 1);
 }
 
 std::vector<LaneNote> laneNotes(arrange::Arrangement const& arrangement,
-                                std::optional<int> selected)
+                                std::optional<arrange::PositionIndex> selected)
 {
     auto const notes = arrange::handNotes(arrangement);
     auto const played = arrange::playedPositions(arrangement);
@@ -78,11 +78,10 @@ std::vector<LaneNote> laneNotes(arrange::Arrangement const& arrangement,
     std::vector<LaneNote> out;
     for (arrange::HandNote const& note : notes) {
         auto const& playedBar = arrangement.playing.bars[note.playedBar];
-        std::optional<int> position;
+        std::optional<arrange::PositionIndex> position;
         if (note.position) {
-            auto const& of = played[static_cast<std::size_t>(*note.position)];
-            auto const& first = arrangement.positions[static_cast<std::size_t>(of.position)]
-                                    .position.played.front();
+            auto const& of = played[*note.position];
+            auto const& first = arrangement.positions[of.position].position.played.front();
             if (of.when.playedBar != first.playedBar) continue;
             if (!drawnAt(arrangement, of.position, selected)) continue;
             position = of.position;

@@ -19,16 +19,16 @@ struct LaneNote {
     harp::Side hand = harp::Side::Right;
     bool fromTune = true;
     int rollOrder = 0;
-    std::optional<int> position; // index into Arrangement::positions; none: the right hand's
+    std::optional<arrange::PositionIndex> position; // none: the right hand's
     std::vector<int> barsBehind; // which written bars follow as it is played, without a jump
 };
 
 // Of the times through that share a stretch one is drawn: the selected one, or else the first.
-bool drawnAt(arrange::Arrangement const& arrangement, int position,
-             std::optional<int> selected);
+bool drawnAt(arrange::Arrangement const& arrangement, arrange::PositionIndex position,
+             std::optional<arrange::PositionIndex> selected);
 
 // By time, then from the lowest string.
 std::vector<LaneNote> laneNotes(arrange::Arrangement const& arrangement,
-                                std::optional<int> selected);
+                                std::optional<arrange::PositionIndex> selected);
 
 } // namespace ui

@@ -9,9 +9,9 @@ namespace {
 
 using arrange::Arrangement;
 
-arrange::Position const& at(Arrangement const& arrangement, int position)
+arrange::Position const& at(Arrangement const& arrangement, arrange::PositionIndex position)
 {
-    return arrangement.positions[static_cast<std::size_t>(position)].position;
+    return arrangement.positions[position].position;
 }
 
 // From the beginning of the tune, as it is written.
@@ -22,17 +22,18 @@ music::Length barStart(tune::Tune const& tune, int bar)
     return sum;
 }
 
-music::Length writtenAt(Arrangement const& arrangement, int position)
+music::Length writtenAt(Arrangement const& arrangement, arrange::PositionIndex position)
 {
     arrange::Position const& place = at(arrangement, position);
     return barStart(arrangement.tune, place.bar) + place.at;
 }
 
 // The position that begins at a written time, on that time through or else the last before it.
-std::optional<int> positionFor(Arrangement const& arrangement, music::Length when, int pass)
+std::optional<arrange::PositionIndex> positionFor(Arrangement const& arrangement,
+                                                  music::Length when, int pass)
 {
-    std::optional<int> best;
-    for (int p = 0; p < static_cast<int>(arrangement.positions.size()); ++p) {
+    std::optional<arrange::PositionIndex> best;
+    for (arrange::PositionIndex const p : arrangement.positions.indices()) {
         if (writtenAt(arrangement, p) != when) continue;
         int const here = passOf(arrangement, p);
         if (!best || (here <= pass && here >= passOf(arrangement, *best))) best = p;
@@ -40,8 +41,8 @@ std::optional<int> positionFor(Arrangement const& arrangement, music::Length whe
     return best;
 }
 
-void lay(Laying& laying, proposal::Proposal const& proposal, std::optional<int> position,
-         arrange::Voicing const& shape)
+void lay(Laying& laying, proposal::Proposal const& proposal,
+         std::optional<arrange::PositionIndex> position, arrange::Voicing const& shape)
 {
     if (!position) {
         ++laying.nowhere;
@@ -71,31 +72,31 @@ bool sameNotes(tune::Bar const& a, tune::Bar const& b)
 
 } // namespace
 
-int passOf(Arrangement const& arrangement, int position)
+int passOf(Arrangement const& arrangement, arrange::PositionIndex position)
 {
     return at(arrangement, position).played.front().pass;
 }
 
-CopiedHand copiedFrom(Arrangement const& arrangement, std::vector<int> positions)
+CopiedHand copiedFrom(Arrangement const& arrangement,
+                      std::vector<arrange::PositionIndex> positions)
 {
     CopiedHand copied;
     if (positions.empty()) return copied;
     std::ranges::sort(positions);
     music::Length const first = writtenAt(arrangement, positions.front());
-    for (int const position : positions)
-        copied.shapes.push_back(
-            {position, writtenAt(arrangement, position) - first,
-             arrangement.positions[static_cast<std::size_t>(position)].voicing});
+    for (arrange::PositionIndex const position : positions)
+        copied.shapes.push_back({position, writtenAt(arrangement, position) - first,
+                                 arrangement.positions[position].voicing});
     copied.length = barStart(arrangement.tune, at(arrangement, positions.back()).bar + 1) -
                     barStart(arrangement.tune, at(arrangement, positions.front()).bar);
     return copied;
 }
 
-std::vector<int> positionsIn(Arrangement const& arrangement, Passage passage,
-                             std::optional<int> pass)
+std::vector<arrange::PositionIndex> positionsIn(Arrangement const& arrangement, Passage passage,
+                                                std::optional<int> pass)
 {
-    std::vector<int> out;
-    for (int p = 0; p < static_cast<int>(arrangement.positions.size()); ++p) {
+    std::vector<arrange::PositionIndex> out;
+    for (arrange::PositionIndex const p : arrangement.positions.indices()) {
         int const bar = at(arrangement, p).bar;
         if (bar < passage.firstBar || bar > passage.lastBar) continue;
         if (!pass || positionFor(arrangement, writtenAt(arrangement, p), *pass) == p)
@@ -104,8 +105,8 @@ std::vector<int> positionsIn(Arrangement const& arrangement, Passage passage,
     return out;
 }
 
-Laying laidFrom(proposal::Proposal const& proposal, int position, CopiedHand const& copied,
-                std::optional<Passage> passage)
+Laying laidFrom(proposal::Proposal const& proposal, arrange::PositionIndex position,
+                CopiedHand const& copied, std::optional<Passage> passage)
 {
     Arrangement const& arrangement = proposal.arrangement;
     int const pass = passOf(arrangement, position);
@@ -124,22 +125,22 @@ Laying laidFrom(proposal::Proposal const& proposal, int position, CopiedHand con
     return laying;
 }
 
-Laying laidOver(proposal::Proposal const& proposal, std::vector<int> const& positions,
-                CopiedHand const& copied)
+Laying laidOver(proposal::Proposal const& proposal,
+                std::vector<arrange::PositionIndex> const& positions, CopiedHand const& copied)
 {
     Laying laying;
-    for (int const position : positions)
+    for (arrange::PositionIndex const position : positions)
         lay(laying, proposal, position, copied.shapes.front().voicing);
     return laying;
 }
 
-std::optional<Laying> swappedFrom(proposal::Proposal const& proposal, int position,
-                                  CopiedHand const& copied)
+std::optional<Laying> swappedFrom(proposal::Proposal const& proposal,
+                                  arrange::PositionIndex position, CopiedHand const& copied)
 {
     Arrangement const& arrangement = proposal.arrangement;
     int const pass = passOf(arrangement, position);
     music::Length const from = writtenAt(arrangement, position);
-    std::set<int> touched;
+    std::set<arrange::PositionIndex> touched;
     Laying laying;
     for (CopiedHand::Shape const& shape : copied.shapes) {
         auto const there = positionFor(arrangement, from + shape.at, pass);

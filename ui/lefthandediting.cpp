@@ -72,9 +72,7 @@ bool LeftHandEditing::ready() const { return m_session.isOpen() && m_session.sel
 
 int LeftHandEditing::selectedBar() const
 {
-    return m_session.arrangement()
-        .positions[static_cast<std::size_t>(*m_session.selected())]
-        .position.bar;
+    return m_session.arrangement().positions[*m_session.selected()].position.bar;
 }
 
 // What is chosen, or else the passage, or else the selected chord.
@@ -82,7 +80,7 @@ void LeftHandEditing::copy()
 {
     if (!ready()) return;
     arrange::Arrangement const shown = m_session.shownArrangement();
-    std::vector<int> positions = m_session.chosen();
+    std::vector<arrange::PositionIndex> positions = m_session.chosen();
     auto const passage = m_passage();
     if (positions.size() < 2 && passage)
         positions = positionsIn(shown, *passage, passOf(shown, *m_session.selected()));
@@ -110,7 +108,7 @@ void LeftHandEditing::paste()
 {
     if (!ready() || !m_copied) return;
     proposal::Proposal const& proposal = m_session.proposal();
-    std::vector<int> const chosen = m_session.chosen();
+    auto const chosen = m_session.chosen();
     auto const passage = m_passage();
     bool const one = m_copied->shapes.size() == 1;
     if (one && chosen.size() == 1 && !passage) { // as if it were chosen from the list
@@ -124,7 +122,7 @@ void LeftHandEditing::paste()
         return;
     }
     int const pass = passOf(proposal.arrangement, *m_session.selected());
-    std::vector<int> over = chosen;
+    std::vector<arrange::PositionIndex> over = chosen;
     if (chosen.size() == 1 && passage) over = positionsIn(proposal.arrangement, *passage, pass);
     if (over.empty()) return emit told(tr("There is no chord in these bars."));
     Laying const laying = one ? laidOver(proposal, over, *m_copied)
@@ -138,8 +136,8 @@ void LeftHandEditing::swap()
 {
     if (!ready() || !m_copied) return;
     proposal::Proposal const& proposal = m_session.proposal();
-    int const here = m_session.chosen().front();
-    auto const positions = static_cast<int>(proposal.arrangement.positions.size());
+    arrange::PositionIndex const here = m_session.chosen().front();
+    int const positions = proposal.arrangement.positions.size();
     if (std::ranges::any_of(m_copied->shapes,
                             [&](auto const& s) { return s.position >= positions; }))
         return emit told(tr("The tune has been changed since. Copy the left hand again."));
@@ -165,7 +163,7 @@ void LeftHandEditing::useAtEvery(Like like)
     auto const shown = m_session.shown();
     if (!ready() || !shown) return;
     proposal::Proposal const& proposal = m_session.proposal();
-    auto const place = static_cast<std::size_t>(*selected);
+    arrange::PositionIndex const place = *selected;
     arrange::Voicing const shape =
         proposal.lattice.candidates[place][static_cast<std::size_t>(*shown)].voicing;
     QString const chord = QString::fromStdString(
@@ -215,9 +213,10 @@ void LeftHandEditing::chooseLikeBars()
     arrange::Arrangement const& arrangement = m_session.arrangement();
     std::vector<int> bars = like.bars;
     bars.push_back(selectedBar());
-    std::vector<int> positions;
+    std::vector<arrange::PositionIndex> positions;
     for (int const bar : bars)
-        for (int const position : positionsIn(arrangement, {bar, bar}, std::nullopt))
+        for (arrange::PositionIndex const position :
+             positionsIn(arrangement, {bar, bar}, std::nullopt))
             positions.push_back(position);
     auto const count = bars.size();
     m_session.chooseTogether(std::move(positions));

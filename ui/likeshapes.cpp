@@ -8,8 +8,8 @@
 
 namespace ui {
 
-std::optional<int> candidateLike(proposal::Proposal const& proposal, int position,
-                                 arrange::Voicing const& shape)
+std::optional<int> candidateLike(proposal::Proposal const& proposal,
+                                 arrange::PositionIndex position, arrange::Voicing const& shape)
 {
     auto const& candidates = proposal.lattice.candidates[static_cast<std::size_t>(position)];
     std::optional<int> best;
@@ -54,7 +54,8 @@ bool sameNotes(Written const& a, Written const& b)
            });
 }
 
-bool isLike(proposal::Proposal const& proposal, std::size_t here, std::size_t other, Like like)
+bool isLike(proposal::Proposal const& proposal, arrange::PositionIndex here,
+            arrange::PositionIndex other, Like like)
 {
     arrange::Arrangement const& arrangement = proposal.arrangement;
     arrange::Position const& a = arrangement.positions[here].position;
@@ -73,30 +74,28 @@ bool isLike(proposal::Proposal const& proposal, std::size_t here, std::size_t ot
 
 } // namespace
 
-std::vector<ShapeAt> atEveryPlaceLike(proposal::Proposal const& proposal, int position,
+std::vector<ShapeAt> atEveryPlaceLike(proposal::Proposal const& proposal,
+                                      arrange::PositionIndex position,
                                       arrange::Voicing const& shape, Like like)
 {
     std::vector<ShapeAt> out;
     auto const& positions = proposal.arrangement.positions;
-    for (std::size_t i = 0; i < positions.size(); ++i) {
-        int const other = static_cast<int>(i);
-        if (other == position || !isLike(proposal, static_cast<std::size_t>(position), i, like))
-            continue;
+    for (arrange::PositionIndex const other : positions.indices()) {
+        if (other == position || !isLike(proposal, position, other, like)) continue;
         auto const candidate = candidateLike(proposal, other, shape);
-        if (!candidate || proposal.lattice.locks[i] == candidate) continue;
+        if (!candidate || proposal.lattice.locks[other] == candidate) continue;
         out.push_back({other, *candidate});
     }
     return out;
 }
 
-std::optional<std::vector<ShapeAt>> swapped(proposal::Proposal const& proposal, int position,
-                                            int other)
+std::optional<std::vector<ShapeAt>> swapped(proposal::Proposal const& proposal,
+                                            arrange::PositionIndex position,
+                                            arrange::PositionIndex other)
 {
     auto const& positions = proposal.arrangement.positions;
-    auto const here = candidateLike(proposal, position,
-                                    positions[static_cast<std::size_t>(other)].voicing);
-    auto const there = candidateLike(proposal, other,
-                                     positions[static_cast<std::size_t>(position)].voicing);
+    auto const here = candidateLike(proposal, position, positions[other].voicing);
+    auto const there = candidateLike(proposal, other, positions[position].voicing);
     if (!here || !there) return std::nullopt;
     return std::vector<ShapeAt>{{position, *here}, {other, *there}};
 }

@@ -255,10 +255,7 @@ std::optional<tune::PlayedBarIndex> Listening::selectedPlayedBar() const
 {
     auto const position = m_session.selected();
     if (!position) return std::nullopt;
-    return m_session.arrangement()
-        .positions[static_cast<std::size_t>(*position)]
-        .position.played.front()
-        .playedBar;
+    return m_session.arrangement().positions[*position].position.played.front().playedBar;
 }
 
 void Listening::choosePassage(Passage (*around)(tune::Tune const&, int))
@@ -266,7 +263,7 @@ void Listening::choosePassage(Passage (*around)(tune::Tune const&, int))
     auto const selected = m_session.selected();
     if (!m_ready || !selected) return;
     auto const& arrangement = m_session.arrangement();
-    int const bar = arrangement.positions[static_cast<std::size_t>(*selected)].position.bar;
+    int const bar = arrangement.positions[*selected].position.bar;
     setPassage(around(arrangement.tune, bar));
 }
 

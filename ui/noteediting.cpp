@@ -175,9 +175,9 @@ void NoteEditing::selectBar(int bar)
     auto const& positions = m_session.arrangement().positions;
     auto const in = [bar](auto const& placed) { return placed.position.bar == bar; };
     auto const selected = m_session.selected();
-    if (selected && in(positions[static_cast<std::size_t>(*selected)])) return;
+    if (selected && in(positions[*selected])) return;
     auto const found = std::find_if(positions.begin(), positions.end(), in);
-    if (found != positions.end()) m_session.select(static_cast<int>(found - positions.begin()));
+    if (found != positions.end()) m_session.select(positions.indexOf(found));
 }
 
 // The bars of the tune as read that a passage of the arrangement is made from.

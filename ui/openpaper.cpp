@@ -81,7 +81,7 @@ sheet::HandoutWish OpenPaper::handoutWish() const
                             arrangement.tune.key, {},         {},          {}};
     std::string wanted;
     if (auto const selected = m_session.selected())
-        wanted = arrangement.positions[static_cast<std::size_t>(*selected)].voicing.pattern;
+        wanted = arrangement.positions[*selected].voicing.pattern;
     for (pattern::Pattern const& pattern : wish.book.patterns)
         if (pattern.name == wanted) wish.patterns.push_back(pattern);
     if (wish.patterns.empty() && !wish.book.patterns.empty())

@@ -45,7 +45,7 @@ QImage drawnBank(Session const& session, QSize size, double scale)
     StringBank bank;
     bank.setHarp(arrangement.harp);
     if (auto const position = session.selected()) {
-        auto const& where = arrangement.positions[static_cast<std::size_t>(*position)].position;
+        auto const& where = arrangement.positions[*position].position;
         bank.setTitle(positionTitle(arrangement, *position));
         bank.setLevers(leversAt(arrangement, where.played.front().at));
         bank.setFingers(fingersAt(arrangement, *position));

@@ -63,7 +63,7 @@ private:
     Session& m_session;
     Brief m_before;
     Brief m_after;
-    std::optional<int> m_where; // the position that was selected
+    std::optional<arrange::PositionIndex> m_where; // the position that was selected
     int m_kind;
     bool m_followed; // it changed what new tunes are met with
     bool m_done = false;
@@ -92,7 +92,8 @@ bool Session::open(Brief brief)
         return false;
     }
     m_undo.clear();
-    m_selected = answer->lattice.positions.empty() ? std::nullopt : std::optional(0);
+    m_selected.reset();
+    if (!answer->lattice.positions.empty()) m_selected = arrange::PositionIndex(0);
     m_chosen.clear();
     m_brief = std::move(brief);
     m_proposal = *std::move(answer);
@@ -121,7 +122,7 @@ arrange::Arrangement Session::shownArrangement() const
 {
     arrange::Arrangement shownOne = arrangement();
     if (auto const candidate = shown()) {
-        auto const position = static_cast<std::size_t>(*m_selected);
+        arrange::PositionIndex const position = *m_selected;
         shownOne.positions[position].voicing =
             m_proposal->lattice.candidates[position][static_cast<std::size_t>(*candidate)]
                 .voicing;
@@ -133,8 +134,8 @@ arrange::Arrangement Session::shownArrangement() const
 // The other positions go back to what the solver chose before the hands are placed again.
 void Session::placeHandsAfresh(arrange::Arrangement& arrangement) const
 {
-    for (std::size_t i = 0; i < arrangement.positions.size(); ++i) {
-        if (static_cast<int>(i) == *m_selected) continue;
+    for (arrange::PositionIndex const i : arrangement.positions.indices()) {
+        if (i == m_selected) continue;
         auto const chosen = static_cast<std::size_t>(m_proposal->solution.best.candidates[i]);
         arrangement.positions[i].voicing = m_proposal->lattice.candidates[i][chosen].voicing;
     }
@@ -206,7 +207,7 @@ base::Result<Proposal> Session::relocked(Proposal proposal,
             .byPosition;
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         if (wanted[i] == proposal.lattice.locks[i]) continue;
-        int const position = static_cast<int>(i);
+        arrange::PositionIndex const position(static_cast<int>(i));
         if (!wanted[i]) {
             proposal = m_engine.withoutLock(std::move(proposal), position);
             continue;
@@ -253,7 +254,7 @@ bool Session::become(Brief next, QString const& text, int kind)
     return true;
 }
 
-void Session::restore(Brief brief, std::optional<int> where)
+void Session::restore(Brief brief, std::optional<arrange::PositionIndex> where)
 {
     auto answer = answered(brief);
     if (!answer) {
@@ -294,12 +295,14 @@ void Session::follow(Brief const& from, Brief const& to)
 void Session::take(Brief brief, Proposal proposal)
 {
     m_brief = std::move(brief);
-    int const before = m_proposal ? static_cast<int>(arrangement().positions.size()) : 0;
+    int const before = m_proposal ? arrangement().positions.size() : 0;
     m_proposal = std::move(proposal);
-    int const positions = static_cast<int>(arrangement().positions.size());
-    if (m_selected && *m_selected >= positions)
-        m_selected = positions > 0 ? std::optional(positions - 1) : std::nullopt;
-    if (!m_selected && positions > 0) m_selected = 0;
+    int const positions = arrangement().positions.size();
+    if (positions == 0)
+        m_selected.reset();
+    else
+        m_selected = std::min(m_selected.value_or(arrange::PositionIndex(0)),
+                              arrangement().positions.beyond() - 1);
     // Other chords, or another one selected: those that were chosen are no longer meant.
     if (severalChosen() && (positions != before || !m_selected ||
                             !std::ranges::binary_search(m_chosen, *m_selected)))

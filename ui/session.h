@@ -48,7 +48,7 @@ public:
     arrange::Arrangement const& arrangement() const { return m_proposal->arrangement; }
 
     // The selected position; none while nothing is open or the tune has no position.
-    std::optional<int> selected() const { return m_selected; }
+    std::optional<arrange::PositionIndex> selected() const { return m_selected; }
     // The bar of the tune as read that the selected position stands in: that of an
     // introduction, say, is among the tune's last; and the other way round, the bar of the
     // arrangement that one of the tune stands in, in the time through that is selected.
@@ -56,7 +56,7 @@ public:
     int arrangedBar(int written) const;
     // Positions that are chosen together, in order, the selected one among them; edits of
     // shapes are for all of them. Only the selected one while no others are chosen.
-    std::vector<int> chosen() const;
+    std::vector<arrange::PositionIndex> chosen() const;
     // Variants of the selected position, least regret first.
     std::vector<proposal::Variant> const& variants() const { return m_variants; }
     // The candidate looked at for the selected position: the chosen one until another is
@@ -83,10 +83,11 @@ public:
     QUndoStack& undoStack() { return m_undo; }
 
 public slots:
-    void select(int position); // alone
+    void select(arrange::PositionIndex position); // alone
     void selectBar(int bar);   // its first chord, where none of it is selected
-    void chooseTogether(std::vector<int> positions);
-    void toggleChosen(int position); // with those that are chosen, or no longer
+    void chooseTogether(std::vector<arrange::PositionIndex> positions);
+    void
+    toggleChosen(arrange::PositionIndex position); // with those that are chosen, or no longer
     void show(int candidate);
 
     // Edits. Each answers whether it was done; a refusal is told by refused().
@@ -156,7 +157,7 @@ private:
     base::Result<proposal::Proposal> answered(proposal::Brief const& next) const;
     base::Result<proposal::Proposal> relocked(proposal::Proposal proposal,
                                               std::vector<proposal::Lock> const& locks) const;
-    proposal::Brief withoutLocksAt(int position) const;
+    proposal::Brief withoutLocksAt(arrange::PositionIndex position) const;
     proposal::Brief withoutFingerAt(arrange::SetFinger const& finger) const;
     void placeHandsAfresh(arrange::Arrangement& arrangement) const;
     void tellOfWaitingLocks();
@@ -168,21 +169,22 @@ private:
               int kind = -1);
     template<typename T>
     bool wish(T proposal::Brief::* member, T value, QString const& text);
-    void restore(proposal::Brief brief, std::optional<int> where);
+    void restore(proposal::Brief brief, std::optional<arrange::PositionIndex> where);
     void follow(proposal::Brief const& from, proposal::Brief const& to);
     void take(proposal::Brief brief, proposal::Proposal proposal);
     void look();
     bool severalChosen() const { return m_chosen.size() > 1; }
     bool chooseEverywhere(std::vector<ShapeAt> const& shapes, QString const& text);
-    QString placeName(int position) const;
+    QString placeName(arrange::PositionIndex position) const;
 
     Engine m_engine;
     Taste m_taste;
     proposal::Brief m_standing;
     proposal::Brief m_brief;
     std::optional<proposal::Proposal> m_proposal;
-    std::optional<int> m_selected;
-    std::vector<int> m_chosen;  // two or more, the selected among them; else none
+    std::optional<arrange::PositionIndex> m_selected;
+    std::vector<arrange::PositionIndex>
+        m_chosen;               // two or more, the selected among them; else none
     std::optional<int> m_shown; // none: the chosen candidate
     std::vector<proposal::Variant> m_variants;
     QUndoStack m_undo;

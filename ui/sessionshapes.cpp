@@ -13,11 +13,9 @@ using proposal::Brief;
 using proposal::Lock;
 using proposal::Proposal;
 
-void Session::select(int position)
+void Session::select(arrange::PositionIndex position)
 {
-    if (!isOpen() || position < 0 ||
-        position >= static_cast<int>(arrangement().positions.size()))
-        return;
+    if (!isOpen() || !arrangement().positions.holds(position)) return;
     if (m_selected == position && !m_shown && !severalChosen()) return;
     m_chosen.clear();
     m_selected = position;
@@ -28,33 +26,34 @@ void Session::select(int position)
 void Session::selectBar(int bar)
 {
     auto const& positions = arrangement().positions;
-    if (m_selected && positions[static_cast<std::size_t>(*m_selected)].position.bar == bar)
-        return;
-    for (std::size_t i = 0; i < positions.size(); ++i)
-        if (positions[i].position.bar == bar) return select(static_cast<int>(i));
+    if (m_selected && positions[*m_selected].position.bar == bar) return;
+    for (arrange::PositionIndex const i : positions.indices())
+        if (positions[i].position.bar == bar) return select(i);
 }
 
-std::vector<int> Session::chosen() const
+std::vector<arrange::PositionIndex> Session::chosen() const
 {
     if (severalChosen()) return m_chosen;
-    return m_selected ? std::vector{*m_selected} : std::vector<int>{};
+    return m_selected ? std::vector{*m_selected} : std::vector<arrange::PositionIndex>{};
 }
 
-void Session::chooseTogether(std::vector<int> positions)
+void Session::chooseTogether(std::vector<arrange::PositionIndex> positions)
 {
     if (!isOpen()) return;
     std::ranges::sort(positions);
     positions.erase(std::unique(positions.begin(), positions.end()), positions.end());
-    std::erase_if(positions, [&](int position) {
-        return position < 0 || position >= static_cast<int>(arrangement().positions.size());
+    std::erase_if(positions, [&](arrange::PositionIndex position) {
+        return !arrangement().positions.holds(position);
     });
     if (positions.empty()) return;
     bool const stays = m_selected && std::ranges::binary_search(positions, *m_selected);
-    int const near = m_selected.value_or(0);
-    int const next =
-        stays ? near : *std::ranges::min_element(positions, {}, [near](int position) {
-            return std::abs(position - near);
-        });
+    auto const near = m_selected.value_or(arrange::PositionIndex(0));
+    arrange::PositionIndex const next =
+        stays
+            ? near
+            : *std::ranges::min_element(positions, {}, [near](arrange::PositionIndex position) {
+                  return std::abs(position - near);
+              });
     if (positions.size() == 1) return select(next);
     m_chosen = std::move(positions);
     m_selected = next;
@@ -62,9 +61,9 @@ void Session::chooseTogether(std::vector<int> positions)
     emit selectionChanged();
 }
 
-void Session::toggleChosen(int position)
+void Session::toggleChosen(arrange::PositionIndex position)
 {
-    std::vector<int> positions = chosen();
+    std::vector<arrange::PositionIndex> positions = chosen();
     if (std::erase(positions, position) == 0) {
         positions.push_back(position);
         m_selected = position;
@@ -84,16 +83,16 @@ void Session::show(int candidate)
     emit selectionChanged();
 }
 
-QString Session::placeName(int position) const
+QString Session::placeName(arrange::PositionIndex position) const
 {
-    auto const& at = arrangement().positions[static_cast<std::size_t>(position)].position;
+    auto const& at = arrangement().positions[position].position;
     tune::Bar const& bar = arrangement().tune.bars[static_cast<std::size_t>(at.bar)];
     int const number = bar.number;
     if (bar.role == tune::Role::Introduction) return tr("the introduction");
     return number > 0 ? tr("bar %1").arg(number) : tr("the pick-up bar");
 }
 
-Brief Session::withoutLocksAt(int position) const
+Brief Session::withoutLocksAt(arrange::PositionIndex position) const
 {
     Brief next = m_brief;
     std::erase_if(next.locks, [&](Lock const& lock) {
@@ -111,7 +110,7 @@ bool Session::choose(int candidate)
     arrange::Voicing const& voicing = candidates[static_cast<std::size_t>(candidate)].voicing;
     if (severalChosen()) {
         std::vector<ShapeAt> shapes;
-        for (int const position : m_chosen) {
+        for (arrange::PositionIndex const position : m_chosen) {
             auto const like = position == *m_selected
                                   ? candidate
                                   : candidateLike(*m_proposal, position, voicing);
@@ -180,7 +179,7 @@ bool Session::lockShown()
     auto const candidate = shown();
     if (!candidate || !severalChosen()) return candidate && choose(*candidate);
     std::vector<ShapeAt> shapes; // each keeps its own
-    for (int const position : m_chosen)
+    for (arrange::PositionIndex const position : m_chosen)
         shapes.push_back(
             {position,
              position == *m_selected
@@ -192,8 +191,8 @@ bool Session::lockShown()
 bool Session::unlock()
 {
     if (!m_selected) return false;
-    std::vector<int> const positions = chosen();
-    auto const isLocked = [&](int position) {
+    std::vector<arrange::PositionIndex> const positions = chosen();
+    auto const isLocked = [&](arrange::PositionIndex position) {
         return m_proposal->lattice.locks[static_cast<std::size_t>(position)].has_value();
     };
     if (std::ranges::none_of(positions, isLocked)) return false;

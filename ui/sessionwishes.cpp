@@ -96,20 +96,18 @@ bool Session::setForm(proposal::Form form)
 int Session::writtenBar() const
 {
     if (!isOpen() || !m_selected) return 0;
-    return proposal::writtenBar(
-        m_brief, arrangement().positions[static_cast<std::size_t>(*m_selected)].position.bar);
+    return proposal::writtenBar(m_brief, arrangement().positions[*m_selected].position.bar);
 }
 
 int Session::arrangedBar(int written) const
 {
     if (m_brief.form.isPlain()) return written;
     auto const& bars = arrangement().tune.bars;
-    int const time = m_selected ? bars[static_cast<std::size_t>(
-                                           arrangement()
-                                               .positions[static_cast<std::size_t>(*m_selected)]
-                                               .position.bar)]
-                                      .time
-                                : 1;
+    int const time =
+        m_selected
+            ? bars[static_cast<std::size_t>(arrangement().positions[*m_selected].position.bar)]
+                  .time
+            : 1;
     auto const from = proposal::formOf(m_brief).from;
     for (std::size_t i = 0; i < from.size() && i < bars.size(); ++i)
         if (from[i].bar == written && bars[i].time == time && bars[i].role == tune::Role::Tune)

@@ -70,9 +70,7 @@ void SnagEditing::show(bool ready)
     if (ready) {
         arrange::Arrangement const& arrangement = m_session.arrangement();
         auto const selected = m_session.selected();
-        int const bar =
-            selected ? arrangement.positions[static_cast<std::size_t>(*selected)].position.bar
-                     : -1;
+        int const bar = selected ? arrangement.positions[*selected].position.bar : -1;
         for (proposal::Snag const& snag : m_session.proposal().snags) {
             QString words = snagTitle(arrangement, snag);
             for (proposal::SnagWay const& way : snag.ways)

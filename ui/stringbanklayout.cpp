@@ -86,10 +86,11 @@ std::optional<int> leverNear(StringBankLayout const& layout, double x, double y)
     return atLevers ? stringNear(layout, x, y) : std::nullopt;
 }
 
-std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement, int position)
+std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement,
+                                  arrange::PositionIndex position)
 {
     std::vector<FingerDisc> fingers;
-    auto const& arranged = arrangement.positions[static_cast<std::size_t>(position)];
+    auto const& arranged = arrangement.positions[position];
     auto notes = arranged.voicing.notes;
     std::stable_sort(notes.begin(), notes.end(), [](auto const& a, auto const& b) {
         return std::tie(a.at, a.rollOrder, a.string) < std::tie(b.at, b.rollOrder, b.string);

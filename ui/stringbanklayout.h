@@ -51,7 +51,8 @@ struct FingerDisc {
 
 // Fingers of both hands while a position sounds, one for each string and hand: the first that
 // plays there.
-std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement, int position);
+std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement,
+                                  arrange::PositionIndex position);
 
 // Every lever as it stands at a moment of the performance.
 harp::LeverSetting leversAt(arrange::Arrangement const& arrangement, music::Moment at);

@@ -55,7 +55,8 @@ void StringsNow::show(bool ready)
 }
 
 // The strings of one hand alone where one alone is heard.
-void StringsNow::showFingers(arrange::Arrangement const& arrangement, int position)
+void StringsNow::showFingers(arrange::Arrangement const& arrangement,
+                             arrange::PositionIndex position)
 {
     bool const left = m_transport.hearsLeft();
     bool const right = m_transport.hearsRight();
@@ -72,17 +73,17 @@ void StringsNow::showFingers(arrange::Arrangement const& arrangement, int positi
 }
 
 // The bank shows the fingers that play, and where the left hand goes after them.
-void StringsNow::positionPlaying(int playedPosition)
+void StringsNow::positionPlaying(arrange::PlayedPositionIndex playedPosition)
 {
     auto const& asked = m_listening.heard();
     if (!m_listening.playing() || !asked || !m_ready) return;
     arrange::Arrangement const& heard = asked->arrangement;
     auto const played = arrange::playedPositions(heard);
-    if (playedPosition < 0 || playedPosition >= static_cast<int>(played.size())) return;
-    auto const now = played.begin() + playedPosition;
+    if (!played.holds(playedPosition)) return;
+    auto const now = played.from(playedPosition);
     showFingers(heard, now->position);
     auto const plays = [&heard](arrange::PlayedPosition const& p) {
-        return !heard.positions[static_cast<std::size_t>(p.position)].voicing.notes.empty();
+        return !heard.positions[p.position].voicing.notes.empty();
     };
     tune::PlayedBarIndex const first = asked->hearing.firstPlayedBar;
     auto const last = asked->hearing.lastPlayedBar;
@@ -117,9 +118,7 @@ harp::LeverSetting StringsNow::leversNow() const
     if (auto const bar = m_listening.playedBar())
         at = arrangement.playing.bars[*bar].at;
     else if (auto const position = m_session.selected())
-        at = arrangement.positions[static_cast<std::size_t>(*position)]
-                 .position.played.front()
-                 .at;
+        at = arrangement.positions[*position].position.played.front().at;
     return leversAt(arrangement, at);
 }
 

@@ -23,7 +23,7 @@ public:
 
     void show(bool ready);                    // not ready: no tune is shown
     void showLevers();                        // as they stand now
-    void positionPlaying(int playedPosition); // in the order of arrange::playedPositions
+    void positionPlaying(arrange::PlayedPositionIndex playedPosition);
     void playbackStopped();
     void awaitStrings(QString const& names); // that are to be played now; empty: no longer
     void pluckPitch(int midi); // the string that sounds this key as the levers stand, if any
@@ -34,7 +34,7 @@ signals:
     void done(QString const& sentence);
 
 private:
-    void showFingers(arrange::Arrangement const& arrangement, int position);
+    void showFingers(arrange::Arrangement const& arrangement, arrange::PositionIndex position);
     void pluck(int string);
     void turnLever(int string, harp::Lever to);
     harp::LeverSetting leversNow() const;

@@ -42,7 +42,7 @@ void TuneGrid::setDifficulty(hands::Difficulty difficulty, int level)
     refresh();
 }
 
-void TuneGrid::setFollowed(std::vector<int> positions)
+void TuneGrid::setFollowed(std::vector<arrange::PositionIndex> positions)
 {
     if (m_followed == positions) return;
     m_followed = std::move(positions);
@@ -62,7 +62,7 @@ void TuneGrid::clear()
     layOut();
 }
 
-void TuneGrid::setSelected(std::optional<int> position)
+void TuneGrid::setSelected(std::optional<arrange::PositionIndex> position)
 {
     if (m_selected == position) return;
     std::optional<int> const before = m_selected;
@@ -75,7 +75,7 @@ void TuneGrid::setSelected(std::optional<int> position)
     tellReadableFocus(*this, *position);
 }
 
-void TuneGrid::setChosen(std::vector<int> positions)
+void TuneGrid::setChosen(std::vector<arrange::PositionIndex> positions)
 {
     if (positions.size() < 2) positions.clear();
     if (m_chosen == positions) return;
@@ -84,7 +84,7 @@ void TuneGrid::setChosen(std::vector<int> positions)
     for (int const position : m_chosen) updatePosition(position);
 }
 
-bool TuneGrid::isChosen(int position) const
+bool TuneGrid::isChosen(arrange::PositionIndex position) const
 {
     return position == m_selected || std::ranges::binary_search(m_chosen, position);
 }
@@ -188,13 +188,13 @@ void TuneGrid::updateBox(ui::Box const& box)
                            .toAlignedRect());
 }
 
-void TuneGrid::updatePosition(std::optional<int> position)
+void TuneGrid::updatePosition(std::optional<arrange::PositionIndex> position)
 {
     if (!position) return;
     if (LaneChord const* chord = chordOf(m_layout, *position)) updateBox(chord->stretch);
 }
 
-bool TuneGrid::sharesStretch(std::optional<int> position) const
+bool TuneGrid::sharesStretch(std::optional<arrange::PositionIndex> position) const
 {
     LaneBar const* bar = position ? barOf(m_layout, *position) : nullptr;
     LaneChord const* here = position ? chordOf(m_layout, *position) : nullptr;
@@ -243,12 +243,13 @@ bool TuneGrid::event(QEvent* event)
 
 int TuneGrid::readableCount() const
 {
-    return m_arrangement ? static_cast<int>(m_arrangement->positions.size()) : 0;
+    return m_arrangement ? m_arrangement->positions.size() : 0;
 }
 
-ReadableItem TuneGrid::readableItem(int position) const
+ReadableItem TuneGrid::readableItem(int index) const
 {
-    auto const& arranged = m_arrangement->positions[static_cast<std::size_t>(position)];
+    arrange::PositionIndex const position(index);
+    auto const& arranged = m_arrangement->positions[position];
     ReadableItem item;
     item.name = positionTitle(*m_arrangement, position) + QStringLiteral(", ") +
                 patternWords(arranged.voicing);

@@ -36,15 +36,16 @@ public:
     // How much each bar asks of the player, and the level that is set.
     void setDifficulty(hands::Difficulty difficulty, int level);
     void clear();
-    void setSelected(std::optional<int> position);
-    void setChosen(std::vector<int> positions); // together, the selected one among them
+    void setSelected(std::optional<arrange::PositionIndex> position);
+    void setChosen(
+        std::vector<arrange::PositionIndex> positions); // together, the selected one among them
     void setPlayingBar(std::optional<int> bar); // index into Tune::bars
-    std::optional<int> selected() const { return m_selected; }
+    std::optional<arrange::PositionIndex> selected() const { return m_selected; }
     void setSnags(std::vector<SnagMark> snags);
     void setPassage(std::optional<Passage> passage);
     std::optional<Passage> passage() const { return m_passage; }
     // Positions that changed because another was chosen, until they have been seen.
-    void setFollowed(std::vector<int> positions);
+    void setFollowed(std::vector<arrange::PositionIndex> positions);
     LaneLayout const& grid() const { return m_layout; }
     // What is painted of each lane: for tests and measurements.
     std::vector<LaneFace> const& faces() const { return m_faces; }
@@ -53,17 +54,20 @@ public:
 
     // One item for each position.
     int readableCount() const override;
-    ReadableItem readableItem(int position) const override;
+    ReadableItem readableItem(int index) const override;
     bool tellsPlaces() const override { return true; }
-    void pressReadable(int position) override { emit positionClicked(position); }
+    void pressReadable(int index) override
+    {
+        emit positionClicked(arrange::PositionIndex(index));
+    }
 
     QSize sizeHint() const override { return {760, 420}; }
     QSize minimumSizeHint() const override { return {300, 150}; }
 
 signals:
-    void positionClicked(int position);
+    void positionClicked(arrange::PositionIndex position);
     // Ctrl and a click, Alt and an arrow key: chosen with others, or no longer.
-    void positionToggled(int position);
+    void positionToggled(arrange::PositionIndex position);
     void hearClicked();                   // Space: the selected bar
     void variantsClicked();               // Enter or double click: on to the list of variants
     void notesWanted();                   // double click on a note of the tune
@@ -99,10 +103,10 @@ private:
     void showBar(LaneBar const& bar);
     void showBox(ui::Box const& box);
     void updateBox(ui::Box const& box);
-    void updatePosition(std::optional<int> position);
-    bool isChosen(int position) const;
-    bool sharesStretch(std::optional<int> position) const;
-    std::optional<int> under(QPointF const& point) const;
+    void updatePosition(std::optional<arrange::PositionIndex> position);
+    bool isChosen(arrange::PositionIndex position) const;
+    bool sharesStretch(std::optional<arrange::PositionIndex> position) const;
+    std::optional<arrange::PositionIndex> under(QPointF const& point) const;
     std::optional<int> barUnder(QPointF const& point) const;
     bool onNoteOfTune(QPointF const& point) const;
     bool onChordName(QPointF const& point) const;
@@ -127,14 +131,14 @@ private:
     };
     std::vector<Picture> m_pictures; // of each lane
     int m_lanesPainted = 0;
-    std::vector<int> m_followed;
+    std::vector<arrange::PositionIndex> m_followed;
     std::vector<SnagMark> m_snags;
     int m_snagOpened = -1; // by the key, which goes from one to the next
     hands::Difficulty m_difficulty;
     int m_level = 3;
-    std::optional<int> m_selected;
-    std::vector<int> m_chosen; // more than one, or none
-    std::optional<int> m_pointed;
+    std::optional<arrange::PositionIndex> m_selected;
+    std::vector<arrange::PositionIndex> m_chosen; // more than one, or none
+    std::optional<arrange::PositionIndex> m_pointed;
     std::optional<int> m_playingBar;
     std::optional<Passage> m_passage;
     std::optional<int> m_pressedBar; // where a drag began: index into Tune::bars

@@ -43,7 +43,7 @@ LaneFonts TuneGrid::fonts() const
 
 LaneLabel TuneGrid::labelOf(LaneChord const& chord) const
 {
-    auto const& arranged = m_arrangement->positions[static_cast<std::size_t>(chord.position)];
+    auto const& arranged = m_arrangement->positions[chord.position];
     LaneLabel label;
     label.chord = chord;
     label.name = QString::fromStdString(music::shown(arranged.position.chord));

@@ -83,7 +83,7 @@ void TuneGrid::openSnagHere()
                          qRound(next->x), qRound(next->y) - verticalScrollBar()->value())));
 }
 
-std::optional<int> TuneGrid::under(QPointF const& point) const
+std::optional<arrange::PositionIndex> TuneGrid::under(QPointF const& point) const
 {
     return positionAt(m_layout, point.x(), point.y() + verticalScrollBar()->value(),
                       m_selected);
@@ -240,7 +240,7 @@ void TuneGrid::keyPressEvent(QKeyEvent* event)
 void TuneGrid::go(Step step, bool together)
 {
     if (!m_selected) return;
-    int const next = neighbour(m_layout, *m_selected, step);
+    arrange::PositionIndex const next = neighbour(m_layout, *m_selected, step);
     if (!together)
         emit positionClicked(next);
     else if (next != *m_selected) // back over chosen ones lets them go

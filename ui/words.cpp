@@ -100,9 +100,9 @@ QString formWords(tune::Tune const& tune, int bar)
     return tune.bars.back().time > 1 ? tr("time %1").arg(here.time) : QString();
 }
 
-QString passWords(arrange::Arrangement const& arrangement, int position)
+QString passWords(arrange::Arrangement const& arrangement, arrange::PositionIndex position)
 {
-    auto const& where = arrangement.positions[static_cast<std::size_t>(position)].position;
+    auto const& where = arrangement.positions[position].position;
     std::set<int> mine;
     for (auto const& played : where.played) mine.insert(played.pass);
     std::set<int> all;
@@ -132,9 +132,9 @@ QString passageWords(tune::Tune const& tune, Passage passage)
     return tr("Bars %1–%2").arg(first).arg(last);
 }
 
-QString positionTitle(arrange::Arrangement const& arrangement, int position)
+QString positionTitle(arrange::Arrangement const& arrangement, arrange::PositionIndex position)
 {
-    auto const& where = arrangement.positions[static_cast<std::size_t>(position)].position;
+    auto const& where = arrangement.positions[position].position;
     QString title = barTitle(arrangement.tune, where.bar) + QStringLiteral(" · ") +
                     fromCore(music::shown(where.chord));
     QString const pass = passWords(arrangement, position);

@@ -29,11 +29,11 @@ QString barTitle(tune::Tune const& tune, int bar);
 // "Bars 5–6"
 QString passageWords(tune::Tune const& tune, Passage passage);
 // "Bar 3 · Em · first time"; the time only where the position is not played every time.
-QString positionTitle(arrange::Arrangement const& arrangement, int position);
+QString positionTitle(arrange::Arrangement const& arrangement, arrange::PositionIndex position);
 // "introduction", "time 2", "ending" where it begins with a bar; else empty.
 QString formWords(tune::Tune const& tune, int bar);
 // "first time", "second time", "time 3"; empty for a position played every time.
-QString passWords(arrange::Arrangement const& arrangement, int position);
+QString passWords(arrange::Arrangement const& arrangement, arrange::PositionIndex position);
 
 // "34 strings · E♭"
 QString harpWords(harp::Harp const& harp);

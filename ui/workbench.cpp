@@ -518,7 +518,7 @@ void Workbench::showGrid()
     m_grid->setChosen(m_session.chosen());
     if (!selected) return;
     arrange::Arrangement const& arrangement = m_session.arrangement();
-    int const bar = arrangement.positions[static_cast<std::size_t>(*selected)].position.bar;
+    int const bar = arrangement.positions[*selected].position.bar;
     m_transport->setBarWords(barTitle(arrangement.tune, bar));
 }
 
@@ -636,7 +636,7 @@ void Workbench::barPlaying(tune::PlayedBarIndex playedBar)
     m_strings->showLevers();
 }
 
-void Workbench::positionPlaying(int playedPosition)
+void Workbench::positionPlaying(arrange::PlayedPositionIndex playedPosition)
 {
     m_strings->positionPlaying(playedPosition);
 }

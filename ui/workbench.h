@@ -101,7 +101,7 @@ public slots:
     void playbackStarted();
     void playbackStopped();
     void barPlaying(tune::PlayedBarIndex playedBar);
-    void positionPlaying(int playedPosition); // in the order of arrange::playedPositions
+    void positionPlaying(arrange::PlayedPositionIndex playedPosition);
     void roundPlaying(int round);   // of a passage that goes round
     void stringSounding(int string, harp::Side hand);
     // From a MIDI keyboard: the string that sounds this key as the levers stand, if there is

@@ -49,7 +49,8 @@ signals:
     void stringPlucked(int string, harp::Side hand);
     void stringDamped(int string);
     void barReached(tune::PlayedBarIndex playedBar);
-    void positionReached(int playedPosition); // a left-hand note of that position sounds
+    void positionReached(arrange::PlayedPositionIndex
+                             playedPosition); // a left-hand note of that position sounds
     void clicked(bool accented);
     void outputLost(); // once: from then on it plays silently
 

@@ -9,24 +9,24 @@ namespace arrange {
 
 namespace {
 
-bool looksLike(Lattice const& lattice, int a, int b)
+bool looksLike(Lattice const& lattice, PositionIndex a, PositionIndex b)
 {
     int const count = static_cast<int>(lattice.like.size());
     return a >= 0 && b >= 0 && a < count && b < count &&
            lattice.like[static_cast<std::size_t>(a)] == lattice.like[static_cast<std::size_t>(b)];
 }
 
-int barOf(Lattice const& lattice, int position)
+int barOf(Lattice const& lattice, PositionIndex position)
 {
-    return lattice.positions[static_cast<std::size_t>(position)].bar;
+    return lattice.positions[position].bar;
 }
 
 // Bars that the like positions round two like ones touch.
-int barsAlike(Lattice const& lattice, int early, int late)
+int barsAlike(Lattice const& lattice, PositionIndex early, PositionIndex late)
 {
-    int first = late;
+    PositionIndex first = late;
     while (looksLike(lattice, first - 1, early - (late - first) - 1)) --first;
-    int last = late;
+    PositionIndex last = late;
     while (looksLike(lattice, last + 1, early + (last - late) + 1)) ++last;
     return barOf(lattice, last) - barOf(lattice, first) + 1;
 }
@@ -47,10 +47,10 @@ std::optional<int> playingLike(CandidateList const& list, Voicing const& voicing
 
 } // namespace
 
-std::optional<Answer> answered(Lattice const& lattice, int position)
+std::optional<Answer> answered(Lattice const& lattice, PositionIndex position)
 {
     std::optional<Answer> best;
-    for (int early = 0; early < position; ++early) {
+    for (PositionIndex early = 0; early < position; ++early) {
         if (!looksLike(lattice, early, position)) continue;
         int const bars = barsAlike(lattice, early, position);
         if (!best || bars > best->bars) best = Answer{early, bars};
@@ -65,7 +65,7 @@ void drawLikeTogether(Lattice& lattice, Scene const& scene)
     if (taste.unlikePhrase[level] == 0 && taste.unlikeBar[level] == 0) return;
     std::vector<std::optional<Answer>> answers;
     for (int i = 0; i < static_cast<int>(lattice.positions.size()); ++i)
-        answers.push_back(answered(lattice, i));
+        answers.push_back(answered(lattice, PositionIndex(i)));
     if (std::none_of(answers.begin(), answers.end(), [](auto const& a) { return a.has_value(); }))
         return;
     std::vector<int> wanted = solved(lattice).best.candidates;

@@ -11,11 +11,11 @@ namespace arrange {
 // so do as many as possible of those beside the two. Of several the one with the longest such
 // run, then the earliest. None where a position comes for the first time.
 struct Answer {
-    int position = 0; // the earlier one
+    PositionIndex position = 0; // the earlier one
     int bars = 1;     // that the run touches
     friend bool operator==(Answer const&, Answer const&) = default;
 };
-std::optional<Answer> answered(Lattice const& lattice, int position);
+std::optional<Answer> answered(Lattice const& lattice, PositionIndex position);
 
 // Bars with the same tune and chords get the same left hand at the levels whose figures say so
 // [music-10]. That two places far apart are alike is no cost of neighbours, so the chain is

@@ -85,7 +85,7 @@ void rollWideChords(Arrangement const& arrangement, std::vector<HandNote>& notes
                 i > 0 && notes[i - 1].at == notes[i].at ? notes[i - 1].rollOrder + 1 : 1;
 }
 
-GivenNote const* givenNote(Arrangement const& arrangement, int position, int note)
+GivenNote const* givenNote(Arrangement const& arrangement, PositionIndex position, int note)
 {
     for (GivenNote const& g : arrangement.given)
         if (g.position == position && g.note == note) return &g;
@@ -94,10 +94,9 @@ GivenNote const* givenNote(Arrangement const& arrangement, int position, int not
 
 void addLeftHand(Arrangement const& arrangement, std::vector<HandNote>& notes)
 {
-    std::vector<PlayedPosition> const played = playedPositions(arrangement);
-    for (std::size_t i = 0; i < played.size(); ++i) {
-        auto const position = static_cast<std::size_t>(played[i].position);
-        auto const& voiced = arrangement.positions[position].voicing.notes;
+    auto const played = playedPositions(arrangement);
+    for (PlayedPositionIndex const i : played.indices()) {
+        auto const& voiced = arrangement.positions[played[i].position].voicing.notes;
         for (std::size_t n = 0; n < voiced.size(); ++n) {
             VoicedNote const& v = voiced[n];
             GivenNote const* const given =
@@ -105,20 +104,20 @@ void addLeftHand(Arrangement const& arrangement, std::vector<HandNote>& notes)
             music::Moment const at = played[i].when.at + v.at;
             notes.push_back({at, v.held, given ? harp::Side::Right : harp::Side::Left, v.string,
                              harp::pitchAt(arrangement.harp, arrangement.levers, v.string, at),
-                             given ? given->finger : v.finger, static_cast<int>(i), v.rollOrder,
-                             false, played[i].when.playedBar});
+                             given ? given->finger : v.finger, i, v.rollOrder, false,
+                             played[i].when.playedBar});
         }
     }
 }
 
 } // namespace
 
-std::vector<PlayedPosition> playedPositions(Arrangement const& arrangement)
+base::List<PlayedPositionIndex, PlayedPosition> playedPositions(Arrangement const& arrangement)
 {
-    std::vector<PlayedPosition> out;
-    for (std::size_t i = 0; i < arrangement.positions.size(); ++i)
+    base::List<PlayedPositionIndex, PlayedPosition> out;
+    for (PositionIndex const i : arrangement.positions.indices())
         for (Occurrence const& when : arrangement.positions[i].position.played)
-            out.push_back({static_cast<int>(i), when});
+            out.push_back({i, when});
     std::ranges::stable_sort(out, {}, [](PlayedPosition const& p) { return p.when.at; });
     return out;
 }
@@ -141,8 +140,8 @@ std::vector<HandNote> handNotes(Arrangement const& arrangement)
 namespace {
 
 // Where a note of a group is written.
-using WrittenPlace = std::tuple<harp::Side, int, music::Length, int, int>;
-constexpr int noPosition = -1; // of a note of the tune
+using WrittenPlace =
+    std::tuple<harp::Side, int, music::Length, int, std::optional<PositionIndex>>;
 
 struct PlaceInGroup {
     int group = 0;
@@ -156,9 +155,8 @@ std::map<WrittenPlace, PlaceInGroup> placesOf(Arrangement const& arrangement)
         PlacingGroup const& group = arrangement.groups[g];
         for (std::size_t n = 0; n < group.notes.size(); ++n) {
             GroupNote const& note = group.notes[n];
-            places[{group.hand, note.bar, note.at, note.string,
-                    note.position.value_or(noPosition)}] = {static_cast<int>(g),
-                                                            static_cast<int>(n)};
+            places[{group.hand, note.bar, note.at, note.string, note.position}] = {
+                static_cast<int>(g), static_cast<int>(n)};
         }
     }
     return places;
@@ -170,7 +168,7 @@ std::vector<PlayedGroup> playedGroups(Arrangement const& arrangement,
                                       std::vector<HandNote> const& notes)
 {
     auto const places = placesOf(arrangement);
-    std::vector<PlayedPosition> const positions = playedPositions(arrangement);
+    auto const positions = playedPositions(arrangement);
     struct Open {
         std::size_t played = 0; // index into the answer
         PlaceInGroup last;
@@ -180,9 +178,8 @@ std::vector<PlayedGroup> playedGroups(Arrangement const& arrangement,
     for (std::size_t i = 0; i < notes.size(); ++i) {
         HandNote const& note = notes[i];
         tune::PlayedBar const& bar = arrangement.playing.bars[note.playedBar];
-        int const position = note.position
-                                 ? positions[static_cast<std::size_t>(*note.position)].position
-                                 : noPosition;
+        std::optional<PositionIndex> position;
+        if (note.position) position = positions[*note.position].position;
         auto const place =
             places.find({note.hand, bar.bar, note.at - bar.at, note.string, position});
         if (place == places.end()) continue;

@@ -1,7 +1,9 @@
 #pragma once
 
 #include "core/arrange/handwork.h"
+#include "core/arrange/positionindex.h"
 #include "core/arrange/voicing.h"
+#include "core/base/list.h"
 #include "core/harp/hand.h"
 #include "core/harp/harp.h"
 #include "core/harp/levers.h"
@@ -49,7 +51,7 @@ struct Arrangement {
     harp::LeverTimeline levers;
     tune::Tempo tempo;
     tune::Playing playing;                   // of `tune`
-    std::vector<ArrangedPosition> positions; // in written order
+    base::List<PositionIndex, ArrangedPosition> positions; // in written order
     std::vector<NoteFingers> rightFingers; // in written order, every sounding note that begins
     // Of both hands. The left hand's fingers stand in the voicings themselves, changed where
     // the hand or the place asks for others than the pattern's; why is among the remarks.
@@ -83,7 +85,7 @@ struct HandNote {
     int string = 0;
     music::Pitch pitch; // what sounds as the levers stand
     int finger = 1;
-    std::optional<int> position; // index into playedPositions; none: of the tune or added to it
+    std::optional<PlayedPositionIndex> position; // none: of the tune or added to it
     int rollOrder = 0;
     bool fromTune = true; // the tune's own; false also for what the right hand adds or takes
     tune::PlayedBarIndex playedBar = 0;
@@ -92,10 +94,10 @@ struct HandNote {
 
 // A position each time it is played, in the order of playing.
 struct PlayedPosition {
-    int position = 0; // index into Arrangement::positions
+    PositionIndex position = 0;
     Occurrence when;
 };
-std::vector<PlayedPosition> playedPositions(Arrangement const& arrangement);
+base::List<PlayedPositionIndex, PlayedPosition> playedPositions(Arrangement const& arrangement);
 
 // All notes of both hands by time, then from the lowest string. `position` counts in the order
 // of playedPositions.

@@ -236,7 +236,8 @@ private:
     std::vector<Known> m_known;
 };
 
-Laid laidCandidate(Lattice const& lattice, int position, int candidate, View const& view)
+Laid laidCandidate(Lattice const& lattice, PositionIndex position, int candidate,
+                   View const& view)
 {
     return laidAs(
         lattice
@@ -324,11 +325,11 @@ Lattice joined(Scene const& scene, Lattice first, Lattice second)
     return first;
 }
 
-Account pairAccount(Scene const& scene, Lattice const& lattice, int position, int candidate,
-                    int nextCandidate)
+Account pairAccount(Scene const& scene, Lattice const& lattice, PositionIndex position,
+                    int candidate, int nextCandidate)
 {
     music::Length const longest = longestNote(scene.playing);
-    Position const& before = lattice.positions[static_cast<std::size_t>(position)];
+    Position const& before = lattice.positions[position];
     Position const& after = lattice.positions[static_cast<std::size_t>(position) + 1];
     View const viewBefore = viewOf(scene, before, longest);
     View const viewAfter = viewOf(scene, after, longest);

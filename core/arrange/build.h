@@ -38,8 +38,8 @@ private:
 Lattice joined(Scene const& scene, Lattice first, Lattice second);
 
 // The terms of one pair of neighbours by name, weights applied: what Lattice::pair adds up.
-Account pairAccount(Scene const& scene, Lattice const& lattice, int position, int candidate,
-                    int nextCandidate);
+Account pairAccount(Scene const& scene, Lattice const& lattice, PositionIndex position,
+                    int candidate, int nextCandidate);
 
 // Whether one hand can play the first voicing and then the second, wherever their positions
 // follow each other within a bar. What latticeFor asks of neighbours in writing, for those that

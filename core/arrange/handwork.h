@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/arrange/positionindex.h"
 #include "core/harp/levers.h"
 #include "core/music/pitch.h"
 #include "core/music/time.h"
@@ -39,7 +40,7 @@ struct GroupNote {
     music::Length at; // from the start of that bar
     int string = 0;
     int finger = 1;
-    std::optional<int> position; // index into Arrangement::positions; none: of the right hand
+    std::optional<PositionIndex> position; // none: of the right hand
     friend bool operator==(GroupNote const&, GroupNote const&) = default;
 };
 
@@ -66,7 +67,7 @@ struct AddedBelow {
 
 // A left-hand note that the right hand takes, because the left would have to stretch for it.
 struct GivenNote {
-    int position = 0; // index into Arrangement::positions
+    PositionIndex position = 0;
     int note = 0;     // index into Voicing::notes there
     int finger = 1;   // of the right hand
     friend bool operator==(GivenNote const&, GivenNote const&) = default;

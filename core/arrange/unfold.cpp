@@ -301,10 +301,9 @@ private:
     void placePositions()
     {
         Arrangement& out = m_out.arrangement;
-        std::size_t const count = out.positions.size();
-        m_out.positions.resize(count);
-        for (std::size_t p = 0; p < count; ++p) {
-            m_out.positions[p] = static_cast<int>(p);
+        m_out.positions.resize(out.positions.size());
+        for (PositionIndex const p : out.positions.indices()) {
+            m_out.positions[p] = p;
             std::map<int, std::vector<Occurrence>> byBar;
             int const home = m_barOfPlayed[out.positions[p].position.played[0].playedBar];
             for (Occurrence played : out.positions[p].position.played) {
@@ -313,22 +312,22 @@ private:
                 byBar[bar].push_back(played);
             }
             for (auto& [bar, played] : byBar) {
-                std::size_t index = p;
+                PositionIndex index = p;
                 if (bar != home) {
-                    index = out.positions.size();
+                    index = out.positions.beyond();
                     out.positions.push_back(out.positions[p]);
-                    m_out.positions.push_back(static_cast<int>(p));
+                    m_out.positions.push_back(p);
                 }
                 out.positions[index].position.bar = bar;
                 out.positions[index].position.played = std::move(played);
-                m_positionIn[{static_cast<int>(p), bar}] = static_cast<int>(index);
+                m_positionIn[{p, bar}] = index;
             }
         }
         out.given.clear();
         for (GivenNote const& given : m_folded.given)
-            for (std::size_t p = 0; p < m_out.positions.size(); ++p)
+            for (PositionIndex const p : m_out.positions.indices())
                 if (m_out.positions[p] == given.position)
-                    out.given.push_back({static_cast<int>(p), given.note, given.finger});
+                    out.given.push_back({p, given.note, given.finger});
     }
 
     template<typename Written>
@@ -393,7 +392,8 @@ private:
     Unfolded m_out;
     base::List<PlayedBarIndex, int> m_barOfPlayed;   // new bar of every played bar
     std::map<int, std::vector<int>> m_copies;        // of every folded bar, ascending
-    std::map<std::pair<int, int>, int> m_positionIn; // by folded position and new bar
+    std::map<std::pair<PositionIndex, int>, PositionIndex>
+        m_positionIn; // by folded position and new bar
 };
 
 } // namespace

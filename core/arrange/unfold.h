@@ -11,7 +11,7 @@ namespace arrange {
 struct Unfolded {
     Arrangement arrangement;
     std::vector<int> bars;      // the bar of the folded tune that each bar stands for
-    std::vector<int> positions; // and the position
+    base::List<PositionIndex, PositionIndex> positions; // and the position
 };
 
 // When a bar whose last time has a position of its own is written apart: where it is played

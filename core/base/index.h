@@ -1,5 +1,8 @@
 #pragma once
 
+// Before <compare>, which the moc of Qt 6.4 cannot read as the first of all headers.
+#include <cstddef>
+
 #include <compare>
 #include <concepts>
 

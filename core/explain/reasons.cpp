@@ -19,14 +19,16 @@ constexpr std::size_t mostSentences = 3;
 // Differences below this many thousandths are not worth a sentence.
 constexpr Points worthSaying = 60;
 
-Candidate const& candidateAt(Lattice const& lattice, int position, int candidate)
+Candidate const& candidateAt(Lattice const& lattice, arrange::PositionIndex position,
+                             int candidate)
 {
     return lattice
         .candidates[static_cast<std::size_t>(position)][static_cast<std::size_t>(candidate)];
 }
 
 // The candidate with the least regret that is another shape than this one.
-int rivalOf(Lattice const& lattice, Solution const& solution, int position, int candidate)
+int rivalOf(Lattice const& lattice, Solution const& solution, arrange::PositionIndex position,
+            int candidate)
 {
     std::vector<Points> const& regrets = solution.regrets[static_cast<std::size_t>(position)];
     std::string const& shape = candidateAt(lattice, position, candidate).voicing.pattern;
@@ -62,13 +64,13 @@ void add(std::vector<std::string>& sentences, std::string sentence)
 } // namespace
 
 ReasonsAt::ReasonsAt(Scene const& scene, Lattice const& lattice, Solution const& solution,
-                     int position)
+                     arrange::PositionIndex position)
     : m_scene(scene), m_lattice(lattice), m_solution(solution), m_position(position)
 {
     auto const i = static_cast<std::size_t>(position);
     music::Length const longest = longestNote(scene.playing);
     m_view = viewOf(scene, lattice.positions[i], longest);
-    auto const beside = [&](int there) {
+    auto const beside = [&](arrange::PositionIndex there) {
         auto const at = static_cast<std::size_t>(there);
         View view = viewOf(scene, lattice.positions[at], longest);
         Laid laid =
@@ -122,8 +124,7 @@ Told ReasonsAt::told(int candidate) const
     if (auto const answer = answered(m_lattice, m_position)) {
         Account const& account = candidateAt(m_lattice, m_position, candidate).account;
         bool const other = account[static_cast<std::size_t>(Term::Variety)] > 0;
-        (other ? unlike : like) =
-            m_lattice.positions[static_cast<std::size_t>(answer->position)].bar;
+        (other ? unlike : like) = m_lattice.positions[answer->position].bar;
     }
     return {m_scene,
             m_lattice.positions[i],
@@ -168,7 +169,8 @@ std::vector<std::string> ReasonsAt::of(int candidate) const
 }
 
 std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
-                                    Solution const& solution, int position, int candidate)
+                                    Solution const& solution, arrange::PositionIndex position,
+                                    int candidate)
 {
     return ReasonsAt(scene, lattice, solution, position).of(candidate);
 }

@@ -18,7 +18,7 @@ namespace explain {
 class ReasonsAt {
 public:
     ReasonsAt(arrange::Scene const& scene, arrange::Lattice const& lattice,
-              arrange::Solution const& solution, int position);
+              arrange::Solution const& solution, arrange::PositionIndex position);
     ReasonsAt(ReasonsAt const&) = delete; // its parts point to one another
     ReasonsAt& operator=(ReasonsAt const&) = delete;
     std::vector<std::string> of(int candidate) const;
@@ -36,7 +36,7 @@ private:
     arrange::Scene const& m_scene;
     arrange::Lattice const& m_lattice;
     arrange::Solution const& m_solution;
-    int m_position;
+    arrange::PositionIndex m_position;
     arrange::View m_view;
     std::optional<Beside> m_before;
     std::optional<Beside> m_after;
@@ -48,7 +48,7 @@ private:
 // Of one candidate.
 std::vector<std::string> reasonsFor(arrange::Scene const& scene,
                                     arrange::Lattice const& lattice,
-                                    arrange::Solution const& solution, int position,
-                                    int candidate);
+                                    arrange::Solution const& solution,
+                                    arrange::PositionIndex position, int candidate);
 
 } // namespace explain

@@ -115,10 +115,10 @@ std::vector<int> degrees(arrange::Voicing const& voicing)
 }
 
 // What all occasions of a written position have in common.
-Json positionMember(Proposal const& proposal, int position)
+Json positionMember(Proposal const& proposal, arrange::PositionIndex position)
 {
     auto const i = static_cast<std::size_t>(position);
-    arrange::ArrangedPosition const& arranged = proposal.arrangement.positions[i];
+    arrange::ArrangedPosition const& arranged = proposal.arrangement.positions[position];
     auto const chosen = static_cast<std::size_t>(proposal.solution.best.candidates[i]);
     return {{"span", whole(arranged.position.span)},
             {"chord", music::plain(arranged.position.chord)},
@@ -137,18 +137,18 @@ std::vector<Json> positionList(Proposal const& proposal)
 {
     arrange::Arrangement const& a = proposal.arrangement;
     std::vector<Json> written;
-    for (int i = 0; i < static_cast<int>(a.positions.size()); ++i)
+    for (arrange::PositionIndex const i : a.positions.indices())
         written.push_back(positionMember(proposal, i));
 
     std::vector<Json> out;
     for (arrange::PlayedPosition const& played : arrange::playedPositions(a)) {
-        auto const i = static_cast<std::size_t>(played.position);
+        arrange::PositionIndex const i = played.position;
         auto const bar = static_cast<std::size_t>(a.positions[i].position.bar);
         Json member{{"id", out.size()},
                     {"bar", a.tune.bars[bar].number},
                     {"pass", played.when.pass},
                     {"at", whole(played.when.at)},
-                    {"lattice_position", played.position}};
+                    {"lattice_position", played.position.value()}};
         member.update(written[i]);
         out.push_back(std::move(member));
     }
@@ -160,7 +160,7 @@ std::vector<Json> noteList(std::vector<arrange::HandNote> const& notes)
     std::vector<Json> out;
     for (arrange::HandNote const& note : notes) {
         Json position = nullptr;
-        if (note.position) position = *note.position;
+        if (note.position) position = note.position->value();
         out.push_back({{"at", whole(note.at)},
                        {"held", whole(note.held)},
                        {"hand", sideName(note.hand)},

@@ -138,9 +138,9 @@ private:
     }
 
     // The left hand's notes of each position as it is played.
-    std::map<int, std::vector<HandNote const*>> byPosition() const
+    std::map<arrange::PlayedPositionIndex, std::vector<HandNote const*>> byPosition() const
     {
-        std::map<int, std::vector<HandNote const*>> out;
+        std::map<arrange::PlayedPositionIndex, std::vector<HandNote const*>> out;
         for (HandNote const& note : m_notes)
             if (note.hand == Side::Left && note.position) out[*note.position].push_back(&note);
         return out;
@@ -168,10 +168,7 @@ private:
             ask(notes.front()->playedBar, Demand::Reach, levelOf(strings, reach), [&] {
                 return base::say("left hand: a shape {} strings wide", high - low + 1);
             });
-            auto const& voicing = m_arrangement
-                                      .positions[static_cast<std::size_t>(
-                                          played[static_cast<std::size_t>(position)].position)]
-                                      .voicing;
+            auto const& voicing = m_arrangement.positions[played[position].position].voicing;
             for (pattern::Pattern const& p : m_book.patterns)
                 if (p.name == voicing.pattern)
                     ask(notes.front()->playedBar, Demand::Pattern, static_cast<double>(p.level),

@@ -103,10 +103,10 @@ bool isSameOnEveryPass(Arrangement const& arrangement, ArrangedPosition const& p
     return times == static_cast<std::ptrdiff_t>(p.position.played.size());
 }
 
-bool givesAway(Arrangement& arrangement, std::vector<HandNote> const& notes, int position,
-               int index)
+bool givesAway(Arrangement& arrangement, std::vector<HandNote> const& notes,
+               arrange::PositionIndex position, int index)
 {
-    auto const& p = arrangement.positions[static_cast<std::size_t>(position)];
+    auto const& p = arrangement.positions[position];
     VoicedNote const& note = p.voicing.notes[static_cast<std::size_t>(index)];
     if (!isSameOnEveryPass(arrangement, p)) return false;
     for (arrange::Occurrence const& when : p.position.played)
@@ -117,9 +117,10 @@ bool givesAway(Arrangement& arrangement, std::vector<HandNote> const& notes, int
 }
 
 // A shape whose notes come one by one: the thumb's note that lies too far from finger 4's.
-void easeBroken(Arrangement& arrangement, std::vector<HandNote> const& notes, int position)
+void easeBroken(Arrangement& arrangement, std::vector<HandNote> const& notes,
+                arrange::PositionIndex position)
 {
-    auto const& p = arrangement.positions[static_cast<std::size_t>(position)];
+    auto const& p = arrangement.positions[position];
     auto const& voiced = p.voicing.notes;
     for (std::size_t i = 0; i < voiced.size(); ++i) {
         bool const alone = std::none_of(voiced.begin(), voiced.end(), [&](auto const& other) {
@@ -158,8 +159,8 @@ bool stretches(Arrangement const& arrangement, int lowString, int highString)
 void easeStretches(Arrangement& arrangement, pattern::PatternBook const& book)
 {
     std::vector<HandNote> const notes = arrange::handNotes(arrangement);
-    for (int i = 0; i < static_cast<int>(arrangement.positions.size()); ++i) {
-        ArrangedPosition& p = arrangement.positions[static_cast<std::size_t>(i)];
+    for (arrange::PositionIndex const i : arrangement.positions.indices()) {
+        ArrangedPosition& p = arrangement.positions[i];
         if (p.voicing.notes.empty()) continue;
         if (mayRoll(book, p.voicing.pattern)) rolledUp(arrangement, p);
         easeBroken(arrangement, notes, i);

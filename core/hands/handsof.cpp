@@ -24,13 +24,13 @@ void takeRight(arrange::Arrangement& arrangement, RightHand right)
 
 void takeLeft(arrange::Arrangement& arrangement, LeftHand left)
 {
-    for (std::size_t p = 0; p < arrangement.positions.size(); ++p) {
+    for (arrange::PositionIndex const p : arrangement.positions.indices()) {
         auto& notes = arrangement.positions[p].voicing.notes;
         for (std::size_t n = 0; n < notes.size(); ++n) notes[n].finger = left.fingers[p][n];
     }
     std::move(left.groups.begin(), left.groups.end(), std::back_inserter(arrangement.groups));
     for (ChangedFinger const& change : left.changed) {
-        auto const& p = arrangement.positions[static_cast<std::size_t>(change.position)];
+        auto const& p = arrangement.positions[change.position];
         auto const& note = p.voicing.notes[static_cast<std::size_t>(change.note)];
         arrangement.handRemarks.push_back({p.position.bar, p.position.at + note.at,
                                            harp::Side::Left,

@@ -19,12 +19,12 @@ using arrange::VoicedNote;
 
 // What the left hand plucks at once: notes of one position, one by one where they are rolled.
 struct Struck {
-    int position = 0;
+    arrange::PositionIndex position = 0;
     std::vector<int> notes; // indices into Voicing::notes, from the lowest string
     Pluck pluck;
 };
 
-bool isGiven(Arrangement const& arrangement, int position, int note)
+bool isGiven(Arrangement const& arrangement, arrange::PositionIndex position, int note)
 {
     return std::any_of(arrangement.given.begin(), arrangement.given.end(),
                        [&](arrange::GivenNote const& given) {
@@ -32,18 +32,20 @@ bool isGiven(Arrangement const& arrangement, int position, int note)
                        });
 }
 
-arrange::ArrangedPosition const& at(Arrangement const& arrangement, int position)
+arrange::ArrangedPosition const& at(Arrangement const& arrangement,
+                                    arrange::PositionIndex position)
 {
-    return arrangement.positions[static_cast<std::size_t>(position)];
+    return arrangement.positions[position];
 }
 
-VoicedNote const& noteAt(Arrangement const& arrangement, int position, int note)
+VoicedNote const& noteAt(Arrangement const& arrangement, arrange::PositionIndex position,
+                         int note)
 {
     return at(arrangement, position).voicing.notes[static_cast<std::size_t>(note)];
 }
 
 // The plucks of one position, in the order of playing.
-std::vector<Struck> struckIn(Arrangement const& arrangement, int position)
+std::vector<Struck> struckIn(Arrangement const& arrangement, arrange::PositionIndex position)
 {
     auto const& notes = at(arrangement, position).voicing.notes;
     std::vector<int> order;
@@ -104,7 +106,7 @@ Pause pauseBetween(Arrangement const& arrangement, Struck const& before, Struck 
 std::vector<Struck> allStruck(Arrangement const& arrangement)
 {
     std::vector<Struck> out;
-    for (int p = 0; p < static_cast<int>(arrangement.positions.size()); ++p)
+    for (arrange::PositionIndex const p : arrangement.positions.indices())
         for (Struck& struck : struckIn(arrangement, p)) {
             if (!out.empty())
                 struck.pluck.before = pauseBetween(arrangement, out.back(), struck);

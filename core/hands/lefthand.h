@@ -10,7 +10,7 @@ namespace hands {
 
 // A left-hand note whose finger is not the pattern's, and why.
 struct ChangedFinger {
-    int position = 0; // index into Arrangement::positions
+    arrange::PositionIndex position = 0;
     int note = 0;     // index into Voicing::notes
     int usual = 4;
     int finger = 4;

@@ -110,7 +110,7 @@ void addGiven(Arrangement const& arrangement, std::vector<Struck>& struck)
 {
     for (std::size_t g = 0; g < arrangement.given.size(); ++g) {
         arrange::GivenNote const& given = arrangement.given[g];
-        auto const& p = arrangement.positions[static_cast<std::size_t>(given.position)];
+        auto const& p = arrangement.positions[given.position];
         auto const& note = p.voicing.notes[static_cast<std::size_t>(given.note)];
         std::pair const place(p.position.bar, p.position.at + note.at);
         auto const later = std::find_if(struck.begin(), struck.end(), [&](Struck const& s) {

@@ -22,8 +22,8 @@ void add(std::array<double, arrange::termCount>& sum, Account const& account)
 }
 
 // A candidate alone and with its neighbours as they stand.
-Offer offerOf(proposal::Proposal const& proposal, arrange::Scene const& scene, int position,
-              int candidate)
+Offer offerOf(proposal::Proposal const& proposal, arrange::Scene const& scene,
+              arrange::PositionIndex position, int candidate)
 {
     auto const& lattice = proposal.lattice;
     auto const& standing = proposal.solution.best.candidates;
@@ -55,7 +55,8 @@ bool playable(Offer const& offer)
 
 } // namespace
 
-std::optional<Choice> choiceOf(proposal::Proposal const& proposal, int position, int candidate)
+std::optional<Choice> choiceOf(proposal::Proposal const& proposal,
+                               arrange::PositionIndex position, int candidate)
 {
     auto const at = static_cast<std::size_t>(position);
     auto const& regrets = proposal.solution.regrets[at];

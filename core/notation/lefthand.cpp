@@ -13,23 +13,25 @@ namespace {
 
 int passOf(ArrangedPosition const& position) { return position.position.played.front().pass; }
 
-std::vector<int> positionsOfBar(Arrangement const& arrangement, int bar)
+std::vector<arrange::PositionIndex> positionsOfBar(Arrangement const& arrangement, int bar)
 {
-    std::vector<int> found;
-    for (std::size_t i = 0; i < arrangement.positions.size(); ++i)
-        if (arrangement.positions[i].position.bar == bar) found.push_back(static_cast<int>(i));
+    std::vector<arrange::PositionIndex> found;
+    for (arrange::PositionIndex const i : arrangement.positions.indices())
+        if (arrangement.positions[i].position.bar == bar) found.push_back(i);
     return found;
 }
 
-ArrangedPosition const& at(Arrangement const& arrangement, int position)
+ArrangedPosition const& at(Arrangement const& arrangement, arrange::PositionIndex position)
 {
-    return arrangement.positions[static_cast<std::size_t>(position)];
+    return arrangement.positions[position];
 }
 
-int firstPass(Arrangement const& arrangement, std::vector<int> const& positions)
+int firstPass(Arrangement const& arrangement,
+              std::vector<arrange::PositionIndex> const& positions)
 {
     int first = passOf(at(arrangement, positions.front()));
-    for (int p : positions) first = std::min(first, passOf(at(arrangement, p)));
+    for (arrange::PositionIndex const p : positions)
+        first = std::min(first, passOf(at(arrangement, p)));
     return first;
 }
 
@@ -40,7 +42,7 @@ struct Pluck {
     std::vector<music::Pitch> pitches;
     std::vector<int> fingers;
     bool rolled = false;
-    int position = 0;
+    arrange::PositionIndex position = 0;
     bool rightHandHelps = false; // it takes one of the notes
 };
 
@@ -55,7 +57,8 @@ void add(Pluck& pluck, VoicedNote const& note, int finger, music::Pitch pitch)
     pluck.held = std::max(pluck.held, note.held);
 }
 
-arrange::GivenNote const* givenNote(Arrangement const& arrangement, int position, int note)
+arrange::GivenNote const* givenNote(Arrangement const& arrangement,
+                                    arrange::PositionIndex position, int note)
 {
     for (arrange::GivenNote const& given : arrangement.given)
         if (given.position == position && given.note == note) return &given;
@@ -65,7 +68,7 @@ arrange::GivenNote const* givenNote(Arrangement const& arrangement, int position
 std::vector<Pluck> plucks(Arrangement const& arrangement, int bar)
 {
     std::vector<Pluck> out;
-    for (int index : printedPositions(arrangement, bar)) {
+    for (arrange::PositionIndex const index : printedPositions(arrangement, bar)) {
         ArrangedPosition const& arranged = at(arrangement, index);
         for (std::size_t n = 0; n < arranged.voicing.notes.size(); ++n) {
             VoicedNote const& note = arranged.voicing.notes[n];
@@ -132,15 +135,18 @@ StaffBar emptyBar(tune::Bar const& written)
 
 } // namespace
 
-std::vector<int> printedPositions(Arrangement const& arrangement, int bar)
+std::vector<arrange::PositionIndex> printedPositions(Arrangement const& arrangement, int bar)
 {
-    std::vector<int> positions = positionsOfBar(arrangement, bar);
+    std::vector<arrange::PositionIndex> positions = positionsOfBar(arrangement, bar);
     if (positions.empty()) return positions;
     int const first = firstPass(arrangement, positions);
-    std::erase_if(positions, [&](int p) { return passOf(at(arrangement, p)) != first; });
-    std::stable_sort(positions.begin(), positions.end(), [&](int a, int b) {
-        return at(arrangement, a).position.at < at(arrangement, b).position.at;
+    std::erase_if(positions, [&](arrange::PositionIndex p) {
+        return passOf(at(arrangement, p)) != first;
     });
+    std::stable_sort(positions.begin(), positions.end(),
+                     [&](arrange::PositionIndex a, arrange::PositionIndex b) {
+                         return at(arrangement, a).position.at < at(arrangement, b).position.at;
+                     });
     return positions;
 }
 

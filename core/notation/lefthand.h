@@ -7,7 +7,8 @@ namespace notation {
 
 // The positions that are printed in a written bar, in order of time: indices into
 // Arrangement::positions. Where passes differ, those of the first pass are printed.
-std::vector<int> printedPositions(arrange::Arrangement const& arrangement, int bar);
+std::vector<arrange::PositionIndex> printedPositions(arrange::Arrangement const& arrangement,
+                                                     int bar);
 
 // The left hand in one written bar: notes at the pitch that sounds as the levers stand, one
 // stem a moment, rests where the hand waits. A note counted on beyond the next is cut there:

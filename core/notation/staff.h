@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/arrange/positionindex.h"
 #include "core/harp/levers.h"
 #include "core/music/pitch.h"
 #include "core/music/time.h"
@@ -28,7 +29,7 @@ struct StaffNote {
     bool beamBroken = false;
     bool rolled = false;
     bool bracketed = false;      // three or more strings to be plucked strictly together
-    std::optional<int> position; // index into Arrangement::positions
+    std::optional<arrange::PositionIndex> position;
     int slursOpen = 0;           // slurs that begin on it
     int slursClose = 0;          // and end on it
     std::vector<tune::Syllable> verses;
@@ -49,7 +50,7 @@ struct StaffBar {
 struct Label {
     music::Length at;
     std::string text;
-    std::optional<int> position;
+    std::optional<arrange::PositionIndex> position;
     std::optional<harp::Side> hand = std::nullopt; // that flips the lever, where it is one hand
 };
 

@@ -168,9 +168,8 @@ std::string patternWords(arrange::Voicing const& voicing)
 std::vector<Label> patternLabels(arrange::Arrangement const& arrangement, int bar)
 {
     std::vector<Label> labels;
-    for (int index : printedPositions(arrangement, bar)) {
-        arrange::ArrangedPosition const& position =
-            arrangement.positions[static_cast<std::size_t>(index)];
+    for (arrange::PositionIndex const index : printedPositions(arrangement, bar)) {
+        arrange::ArrangedPosition const& position = arrangement.positions[index];
         bool const silent = position.voicing.notes.empty();
         labels.push_back({position.position.at,
                           silent ? std::string{} : patternWords(position.voicing), index});

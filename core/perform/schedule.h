@@ -24,7 +24,7 @@ struct Event {
     int midi = 60;     // what sounds as the levers stand
     int velocity = 80; // 1 to 127
     harp::Side hand = harp::Side::Right;
-    std::optional<int> position; // of a left-hand note: index into arrange::playedPositions
+    std::optional<arrange::PlayedPositionIndex> position; // of a left-hand note
     friend bool operator==(Event const&, Event const&) = default;
 };
 

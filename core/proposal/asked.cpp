@@ -16,9 +16,10 @@ using base::Fault;
 using base::FaultCode;
 
 // "bar 5, beat 3, 1-5-10 over G"
-std::string placeOf(Proposal const& proposal, int position, std::string_view pattern)
+std::string placeOf(Proposal const& proposal, arrange::PositionIndex position,
+                    std::string_view pattern)
 {
-    arrange::Position const& p = proposal.lattice.positions[static_cast<std::size_t>(position)];
+    arrange::Position const& p = proposal.lattice.positions[position];
     tune::Tune const& tune = proposal.arrangement.tune;
     tune::Bar const& bar = tune.bars[static_cast<std::size_t>(p.bar)];
     auto const beat = music::floorOf((bar.upbeat + p.at) / music::beatLength(bar.meter)) + 1;
@@ -34,7 +35,8 @@ std::string lowerFirst(std::string text)
 }
 
 // The candidate of this shape with the least regret, ties by number.
-std::optional<int> bestOf(Proposal const& proposal, int position, std::string_view pattern)
+std::optional<int> bestOf(Proposal const& proposal, arrange::PositionIndex position,
+                          std::string_view pattern)
 {
     auto const i = static_cast<std::size_t>(position);
     std::optional<int> best;
@@ -57,21 +59,23 @@ bool holdsBeat(arrange::Position const& position, tune::Bar const& bar, std::opt
 
 } // namespace
 
-std::vector<int> positionsAt(Proposal const& proposal, int bar, std::optional<int> beat)
+std::vector<arrange::PositionIndex> positionsAt(Proposal const& proposal, int bar,
+                                                std::optional<int> beat)
 {
-    std::vector<int> found;
+    std::vector<arrange::PositionIndex> found;
     std::optional<music::Length> first; // where the chord begins that was meant
     for (int i = 0; i < static_cast<int>(proposal.lattice.positions.size()); ++i) {
-        arrange::Position const& p = proposal.lattice.positions[static_cast<std::size_t>(i)];
+        arrange::Position const& p = proposal.lattice.positions[i];
         tune::Bar const& here = proposal.arrangement.tune.bars[static_cast<std::size_t>(p.bar)];
         if (here.number != bar || !holdsBeat(p, here, beat)) continue;
         if (!first) first = p.at;
-        if (p.at == *first) found.push_back(i);
+        if (p.at == *first) found.push_back(arrange::PositionIndex(i));
     }
     return found;
 }
 
-base::Result<Proposal> withPattern(Proposal proposal, int position, std::string_view pattern)
+base::Result<Proposal> withPattern(Proposal proposal, arrange::PositionIndex position,
+                                   std::string_view pattern)
 {
     auto const i = static_cast<std::size_t>(position);
     std::optional<int> const candidate = bestOf(proposal, position, pattern);
@@ -97,10 +101,9 @@ base::Result<Proposal> withPattern(Proposal proposal, int position, std::string_
                          "that one")};
 }
 
-std::vector<Unplayable> unplayable(Proposal const& proposal, int position)
+std::vector<Unplayable> unplayable(Proposal const& proposal, arrange::PositionIndex position)
 {
-    arrange::Position const& place =
-        proposal.lattice.positions[static_cast<std::size_t>(position)];
+    arrange::Position const& place = proposal.lattice.positions[position];
     arrange::Scene const scene = sceneAt(proposal, position);
     std::vector<Unplayable> hindered;
     std::vector<Unplayable> notMeant;

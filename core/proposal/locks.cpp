@@ -33,7 +33,7 @@ bool sameRoot(arrange::Voicing const& voicing, Lock const& lock, harp::Harp cons
 
 } // namespace
 
-Lock lockFor(arrange::Lattice const& lattice, int position, int candidate,
+Lock lockFor(arrange::Lattice const& lattice, arrange::PositionIndex position, int candidate,
              harp::Harp const& harp, music::Interval moved)
 {
     auto const i = static_cast<std::size_t>(position);
@@ -45,18 +45,20 @@ Lock lockFor(arrange::Lattice const& lattice, int position, int candidate,
     return lock;
 }
 
-std::optional<int> positionOf(Lock const& lock, arrange::Lattice const& lattice)
+std::optional<arrange::PositionIndex> positionOf(Lock const& lock,
+                                                 arrange::Lattice const& lattice)
 {
     auto const found = std::find_if(
         lattice.positions.begin(), lattice.positions.end(), [&](arrange::Position const& p) {
             return p.bar == lock.bar && p.at == lock.at && isPlayedOn(p, lock.pass);
         });
     if (found == lattice.positions.end()) return std::nullopt;
-    return static_cast<int>(found - lattice.positions.begin());
+    return arrange::PositionIndex(static_cast<int>(found - lattice.positions.begin()));
 }
 
-std::optional<int> candidateOf(Lock const& lock, arrange::Lattice const& lattice, int position,
-                               harp::Harp const& harp, music::Interval moved)
+std::optional<int> candidateOf(Lock const& lock, arrange::Lattice const& lattice,
+                               arrange::PositionIndex position, harp::Harp const& harp,
+                               music::Interval moved)
 {
     auto const& candidates = lattice.candidates[static_cast<std::size_t>(position)];
     auto const found =
@@ -74,7 +76,7 @@ PlacedLocks placed(std::vector<Lock> const& locks, arrange::Lattice const& latti
     PlacedLocks out;
     out.byPosition.resize(lattice.positions.size());
     for (std::size_t l = 0; l < locks.size(); ++l) {
-        std::optional<int> const position = positionOf(locks[l], lattice);
+        std::optional<arrange::PositionIndex> const position = positionOf(locks[l], lattice);
         std::optional<int> const candidate =
             position ? candidateOf(locks[l], lattice, *position, harp, moved) : std::nullopt;
         if (!candidate) {

@@ -9,15 +9,17 @@
 namespace proposal {
 
 // The lock that commits a candidate. `moved`: how far the tune stands from its written key.
-Lock lockFor(arrange::Lattice const& lattice, int position, int candidate,
+Lock lockFor(arrange::Lattice const& lattice, arrange::PositionIndex position, int candidate,
              harp::Harp const& harp, music::Interval moved);
 
 // The position a lock speaks of; none when the tune no longer has it.
-std::optional<int> positionOf(Lock const& lock, arrange::Lattice const& lattice);
+std::optional<arrange::PositionIndex> positionOf(Lock const& lock,
+                                                 arrange::Lattice const& lattice);
 
 // The candidate of that position which a lock asks for; none when it cannot be played there.
-std::optional<int> candidateOf(Lock const& lock, arrange::Lattice const& lattice, int position,
-                               harp::Harp const& harp, music::Interval moved);
+std::optional<int> candidateOf(Lock const& lock, arrange::Lattice const& lattice,
+                               arrange::PositionIndex position, harp::Harp const& harp,
+                               music::Interval moved);
 
 // Locks of a brief as the solver wants them, and those that found no place (indices into
 // `locks`). Of two that ask different things of one position the first is kept.

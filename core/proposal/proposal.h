@@ -63,8 +63,9 @@ base::Result<Proposal> propose(Brief const& brief);
 // there. Locked: the choice is kept in the brief until it is taken back. Not locked: the best
 // arrangement with this candidate, to be heard; the brief stays as it is and so do the regrets.
 // Fault: BadLock when there is no such candidate.
-base::Result<Proposal> withChoice(Proposal proposal, int position, int candidate, bool locked);
-Proposal withoutLock(Proposal proposal, int position);
+base::Result<Proposal> withChoice(Proposal proposal, arrange::PositionIndex position,
+                                  int candidate, bool locked);
+Proposal withoutLock(Proposal proposal, arrange::PositionIndex position);
 
 // The same with another take: 0 the best, 1 the first clearly different one, and so on. Where
 // there are not so many it is the last there is; the brief then says which.
@@ -107,10 +108,11 @@ struct Variant {
 };
 
 // The candidates of a position, least regret first, ties by number.
-std::vector<Variant> variants(Proposal const& proposal, int position);
+std::vector<Variant> variants(Proposal const& proposal, arrange::PositionIndex position);
 
 // What speaks for and against a candidate.
-std::vector<std::string> reasons(Proposal const& proposal, int position, int candidate);
+std::vector<std::string> reasons(Proposal const& proposal, arrange::PositionIndex position,
+                                 int candidate);
 
 // What the brief asks of the hands: to place them on an arrangement that is looked at before it
 // is chosen. Refers to the brief, which must outlive it.
@@ -119,6 +121,6 @@ hands::HandWishes handWishes(Brief const& brief);
 // What the score looks at. Refers to the proposal, which must outlive it.
 arrange::Scene sceneOf(Proposal const& proposal);
 // The same as it is weighed at one position: each time through has its own manner.
-arrange::Scene sceneAt(Proposal const& proposal, int position);
+arrange::Scene sceneAt(Proposal const& proposal, arrange::PositionIndex position);
 
 } // namespace proposal

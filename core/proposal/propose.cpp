@@ -259,7 +259,7 @@ Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
     return out;
 }
 
-bool hasCandidate(Proposal const& proposal, int position, int candidate)
+bool hasCandidate(Proposal const& proposal, arrange::PositionIndex position, int candidate)
 {
     auto const& lists = proposal.lattice.candidates;
     return position >= 0 && static_cast<std::size_t>(position) < lists.size() &&
@@ -268,7 +268,7 @@ bool hasCandidate(Proposal const& proposal, int position, int candidate)
                lists[static_cast<std::size_t>(position)].size();
 }
 
-void forgetLocksOf(Proposal& proposal, int position)
+void forgetLocksOf(Proposal& proposal, arrange::PositionIndex position)
 {
     std::erase_if(proposal.brief.locks, [&](Lock const& lock) {
         return positionOf(lock, proposal.lattice) == position;
@@ -307,9 +307,9 @@ arrange::Scene sceneOf(Proposal const& proposal)
     return sceneWith(proposal, proposal.weights);
 }
 
-arrange::Scene sceneAt(Proposal const& proposal, int position)
+arrange::Scene sceneAt(Proposal const& proposal, arrange::PositionIndex position)
 {
-    int const bar = proposal.lattice.positions[static_cast<std::size_t>(position)].bar;
+    int const bar = proposal.lattice.positions[position].bar;
     return sceneWith(proposal, proposal.weightsByBar.at(bar));
 }
 
@@ -335,7 +335,8 @@ Result<Proposal> propose(Brief const& brief)
     return first.error();
 }
 
-Result<Proposal> withChoice(Proposal proposal, int position, int candidate, bool locked)
+Result<Proposal> withChoice(Proposal proposal, arrange::PositionIndex position, int candidate,
+                            bool locked)
 {
     if (!hasCandidate(proposal, position, candidate))
         return Fault{FaultCode::BadLock, base::say("chord {}", position + 1), {}};
@@ -358,7 +359,7 @@ Proposal withHands(Proposal proposal, RightHand right, std::vector<arrange::SetF
     return proposal;
 }
 
-Proposal withoutLock(Proposal proposal, int position)
+Proposal withoutLock(Proposal proposal, arrange::PositionIndex position)
 {
     auto const i = static_cast<std::size_t>(position);
     assert(i < proposal.lattice.locks.size());
@@ -386,7 +387,7 @@ std::string takeWords(TakeNote const& note)
                      static_cast<double>(note.dearer) / 1000);
 }
 
-std::vector<Variant> variants(Proposal const& proposal, int position)
+std::vector<Variant> variants(Proposal const& proposal, arrange::PositionIndex position)
 {
     auto const i = static_cast<std::size_t>(position);
     assert(i < proposal.lattice.candidates.size());
@@ -403,7 +404,8 @@ std::vector<Variant> variants(Proposal const& proposal, int position)
     return out;
 }
 
-std::vector<std::string> reasons(Proposal const& proposal, int position, int candidate)
+std::vector<std::string> reasons(Proposal const& proposal, arrange::PositionIndex position,
+                                 int candidate)
 {
     return explain::reasonsFor(sceneAt(proposal, position), proposal.lattice, proposal.solution,
                                position, candidate);

@@ -31,20 +31,19 @@ arrange::Voicing const& voicing(Lattice const& lattice, Chosen chosen)
 bool playable(Proposal const& proposal, Chosen first, Chosen second)
 {
     Lattice const& lattice = proposal.lattice;
-    return arrange::playableInTurn(
-        sceneOf(proposal), lattice.positions[static_cast<std::size_t>(first.position)],
-        voicing(lattice, first), lattice.positions[static_cast<std::size_t>(second.position)],
-        voicing(lattice, second));
+    return arrange::playableInTurn(sceneOf(proposal), lattice.positions[first.position],
+                                   voicing(lattice, first), lattice.positions[second.position],
+                                   voicing(lattice, second));
 }
 
 // Positions in the order of playing, without the voicings that an arrangement would have.
-std::vector<std::pair<music::Moment, int>> playedOrder(Lattice const& lattice)
+std::vector<std::pair<music::Moment, arrange::PositionIndex>>
+playedOrder(Lattice const& lattice)
 {
-    std::vector<std::pair<music::Moment, int>> all;
+    std::vector<std::pair<music::Moment, arrange::PositionIndex>> all;
     for (int i = 0; i < static_cast<int>(lattice.positions.size()); ++i)
-        for (arrange::Occurrence const& when :
-             lattice.positions[static_cast<std::size_t>(i)].played)
-            all.emplace_back(when.at, i);
+        for (arrange::Occurrence const& when : lattice.positions[i].played)
+            all.emplace_back(when.at, arrange::PositionIndex(i));
     std::sort(all.begin(), all.end());
     return all;
 }

@@ -13,7 +13,7 @@
 namespace proposal {
 
 struct Chosen {
-    int position = 0;
+    arrange::PositionIndex position = 0;
     int candidate = 0;
     friend auto operator<=>(Chosen const&, Chosen const&) = default;
 };

@@ -19,7 +19,7 @@ using tune::NoteInLine;
 using tune::Way;
 
 // Whether the left hand rests there though it had something to play.
-bool silent(Proposal const& proposal, std::size_t position)
+bool silent(Proposal const& proposal, arrange::PositionIndex position)
 {
     auto const& arranged = proposal.arrangement.positions[position];
     if (!arranged.voicing.notes.empty() || arranged.locked) return false;
@@ -71,7 +71,8 @@ bool isSnag(Proposal const& proposal, tune::NotePlace place)
 
 // Why nothing fits: a lever that the left hand turns all the while, or a tune that comes down
 // to where it would play.
-ForcedRest forcedRest(Proposal const& proposal, arrange::View const& view, std::size_t index)
+ForcedRest forcedRest(Proposal const& proposal, arrange::View const& view,
+                      arrange::PositionIndex index)
 {
     arrange::Position const& position = proposal.lattice.positions[index];
     arrange::Arrangement const& a = proposal.arrangement;
@@ -102,7 +103,7 @@ std::vector<SilencingFlip> silencingFlips(Proposal const& proposal)
         harp::Flip const& flip = a.levers.flips[f];
         if (flip.hand != harp::Side::Left) continue;
         SilencingFlip silencing{f, {}, {}};
-        for (std::size_t i = 0; i < a.positions.size(); ++i) {
+        for (arrange::PositionIndex const i : a.positions.indices()) {
             if (!silent(proposal, i)) continue;
             arrange::Position const& position = a.positions[i].position;
             if (std::ranges::any_of(position.played,
@@ -111,7 +112,7 @@ std::vector<SilencingFlip> silencingFlips(Proposal const& proposal)
                                                flip.freeFrom < when.at + position.span;
                                     }) &&
                 !isPickUp(proposal, position))
-                silencing.positions.push_back(static_cast<int>(i));
+                silencing.positions.push_back(i);
         }
         Sides const sides = sidesOf(a, flip);
         if (silencing.positions.empty() || !sides.after) continue;
@@ -154,9 +155,10 @@ std::vector<SnagChoice> easedChoices(Proposal const& proposal,
     return choices;
 }
 
-std::vector<int> addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips)
+std::vector<arrange::PositionIndex> addSilenceSnags(Proposal& proposal,
+                                                    std::vector<SilencingFlip> const& flips)
 {
-    std::vector<int> told;
+    std::vector<arrange::PositionIndex> told;
     if (flips.empty()) return told;
     arrange::Arrangement& a = proposal.arrangement;
     tune::WayPrices const& prices = proposal.brief.weights.ways;
@@ -174,8 +176,7 @@ std::vector<int> addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> 
         snag.way = Way::LeftLightened;
         snag.leftRests = true;
         snag.group = 10'000 + line->figure;
-        int const bar =
-            a.positions[static_cast<std::size_t>(silencing.positions.front())].position.bar;
+        int const bar = a.positions[silencing.positions.front()].position.bar;
         snag.what =
             base::say("the lever can only be flipped in {}", tune::barName(a.tune, bar));
         for (levers::OpenWay const& way : levers::openWays(*line, a.harp, a.level, prices))
@@ -206,16 +207,18 @@ std::vector<ForcedRest> forcedRests(Proposal const& proposal)
             continue;
         arrange::View const view =
             arrange::viewOf(scene, proposal.lattice.positions[i], longest);
-        if (!view.upbeat) out.push_back(forcedRest(proposal, view, i));
+        if (!view.upbeat)
+            out.push_back(
+                forcedRest(proposal, view, arrange::PositionIndex(static_cast<int>(i))));
     }
     return out;
 }
 
-void addRestSnags(Proposal& proposal, std::vector<int> const& told)
+void addRestSnags(Proposal& proposal, std::vector<arrange::PositionIndex> const& told)
 {
     arrange::Arrangement& a = proposal.arrangement;
     for (ForcedRest& rest : forcedRests(proposal)) {
-        if (std::ranges::find(told, static_cast<int>(rest.position)) != told.end()) continue;
+        if (std::ranges::find(told, rest.position) != told.end()) continue;
         arrange::Position const& position = proposal.lattice.positions[rest.position];
         Snag snag;
         snag.place = {position.bar, 0, 0, false};

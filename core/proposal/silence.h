@@ -12,7 +12,7 @@ namespace proposal {
 struct SilencingFlip {
     std::size_t flip = 0; // index into the timeline
     tune::NotePlace after; // the note that wants the lever flipped
-    std::vector<int> positions; // that are silent for it
+    std::vector<arrange::PositionIndex> positions; // that are silent for it
 };
 std::vector<SilencingFlip> silencingFlips(Proposal const& proposal);
 
@@ -24,18 +24,19 @@ std::vector<SnagChoice> easedChoices(Proposal const& proposal,
 
 // What remains is said: a snag at the note that wants the lever, as written. The positions
 // whose rest is told so.
-std::vector<int> addSilenceSnags(Proposal& proposal, std::vector<SilencingFlip> const& flips);
+std::vector<arrange::PositionIndex> addSilenceSnags(Proposal& proposal,
+                                                    std::vector<SilencingFlip> const& flips);
 
 // Chords for which the left hand has nothing to play, with why. A pick-up is not one: the left
 // hand is free there.
 struct ForcedRest {
-    std::size_t position = 0;
+    arrange::PositionIndex position = 0;
     bool forFlip = false; // the left hand turns a lever all the while
     std::string why;      // a clause
 };
 std::vector<ForcedRest> forcedRests(Proposal const& proposal);
 
 // Each of them as a snag of the left hand, but for positions that are told already.
-void addRestSnags(Proposal& proposal, std::vector<int> const& told);
+void addRestSnags(Proposal& proposal, std::vector<arrange::PositionIndex> const& told);
 
 } // namespace proposal

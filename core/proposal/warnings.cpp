@@ -125,10 +125,11 @@ Sentences ofFingers(Proposal const& proposal)
                       barList(proposal.arrangement.tune, bars))};
 }
 
-std::string beyondHands(Proposal const& proposal, int from, int to)
+std::string beyondHands(Proposal const& proposal, arrange::PositionIndex from,
+                        arrange::PositionIndex to)
 {
-    auto const barOf = [&](int position) {
-        int const bar = proposal.lattice.positions[static_cast<std::size_t>(position)].bar;
+    auto const barOf = [&](arrange::PositionIndex position) {
+        int const bar = proposal.lattice.positions[position].bar;
         return tune::barName(proposal.arrangement.tune, bar);
     };
     return base::say("From {} to {} the left hand has no time to move between the shapes you "
@@ -140,11 +141,13 @@ Sentences ofMovesBeyondHands(Proposal const& proposal)
 {
     Sentences out;
     auto const& chosen = proposal.solution.best.candidates;
-    for (std::size_t i = 0; i + 1 < chosen.size(); ++i)
+    for (std::size_t i = 0; i + 1 < chosen.size(); ++i) {
+        arrange::PositionIndex const position(static_cast<int>(i));
         if (proposal.lattice.pair(i, static_cast<std::size_t>(chosen[i]),
                                   static_cast<std::size_t>(chosen[i + 1])) >=
             arrange::unplayablePair)
-            out.push_back(beyondHands(proposal, static_cast<int>(i), static_cast<int>(i) + 1));
+            out.push_back(beyondHands(proposal, position, position + 1));
+    }
     for (Conflict const& conflict : conflicts(proposal, proposal.solution.best))
         out.push_back(
             beyondHands(proposal, conflict.front().position, conflict.back().position));

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/arrange/positionindex.h"
+
 #include <optional>
 #include <string>
 #include <variant>
@@ -81,7 +83,7 @@ using Primitive = std::variant<Glyph, Words, Line, Shape, Bow, Circle>;
 struct Mark {
     Primitive what;
     std::optional<int> bar;      // index into Tune::bars
-    std::optional<int> position; // index into Arrangement::positions
+    std::optional<arrange::PositionIndex> position;
 };
 
 // The ground of a bar, or of a position within it, for finding what was clicked and for
@@ -90,7 +92,7 @@ struct Area {
     Point topLeft;
     Point bottomRight;
     int bar = 0;                 // index into Tune::bars
-    std::optional<int> position; // index into Arrangement::positions
+    std::optional<arrange::PositionIndex> position;
 };
 
 struct Page {

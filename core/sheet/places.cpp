@@ -47,16 +47,18 @@ std::optional<PageArea> areaOfBar(Document const& document, int bar, int pass)
     return found;
 }
 
-std::optional<PageArea> areaOfPosition(Document const& document, int position)
+std::optional<PageArea> areaOfPosition(Document const& document,
+                                       arrange::PositionIndex position)
 {
     return firstArea(document, [position](Area const& area) {
         return area.position && *area.position == position;
     });
 }
 
-std::optional<int> positionBeside(Document const& document, int position, int steps)
+std::optional<arrange::PositionIndex> positionBeside(Document const& document,
+                                                     arrange::PositionIndex position, int steps)
 {
-    std::vector<int> order;
+    std::vector<arrange::PositionIndex> order;
     for (Page const& page : document.pages)
         for (Area const& area : page.areas)
             if (area.position) order.push_back(*area.position);

@@ -9,7 +9,7 @@ namespace sheet {
 // What lies under a point of a page.
 struct Place {
     int bar = 0;                 // index into Tune::bars
-    std::optional<int> position; // index into Arrangement::positions
+    std::optional<arrange::PositionIndex> position;
     friend bool operator==(Place const&, Place const&) = default;
 };
 std::optional<Place> placeAt(Page const& page, Point at);
@@ -22,9 +22,11 @@ struct PageArea {
 // Where repeats are written out a bar stands on the page more than once: `pass` says which is
 // meant; the last where there are fewer.
 std::optional<PageArea> areaOfBar(Document const& document, int bar, int pass = 1);
-std::optional<PageArea> areaOfPosition(Document const& document, int position);
+std::optional<PageArea> areaOfPosition(Document const& document,
+                                       arrange::PositionIndex position);
 
 // The position before or after in printed order; none at the ends.
-std::optional<int> positionBeside(Document const& document, int position, int steps);
+std::optional<arrange::PositionIndex>
+positionBeside(Document const& document, arrange::PositionIndex position, int steps);
 
 } // namespace sheet

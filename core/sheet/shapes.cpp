@@ -61,9 +61,9 @@ std::vector<ShapePicture> shapesUsed(arrange::Arrangement const& arrangement)
     std::map<std::map<int, int>, std::size_t> seen; // fingers by degree: which shape
     std::set<std::string> named;
     for (int bar = 0; bar < static_cast<int>(arrangement.tune.bars.size()); ++bar)
-        for (int index : notation::printedPositions(arrangement, bar)) {
-            Voicing const& voicing =
-                arrangement.positions[static_cast<std::size_t>(index)].voicing;
+        for (arrange::PositionIndex const index :
+             notation::printedPositions(arrangement, bar)) {
+            Voicing const& voicing = arrangement.positions[index].voicing;
             if (voicing.notes.empty()) continue;
             std::map<int, int> fingers;
             for (auto const& [string, note] : placedOnce(voicing))

@@ -212,6 +212,13 @@ std::optional<int> mapped(std::optional<int> index, std::vector<int> const& to)
     return index ? std::optional(to[static_cast<std::size_t>(*index)]) : std::nullopt;
 }
 
+std::optional<arrange::PositionIndex>
+mapped(std::optional<arrange::PositionIndex> index,
+       base::List<arrange::PositionIndex, arrange::PositionIndex> const& to)
+{
+    return index ? std::optional(to[*index]) : std::nullopt;
+}
+
 // Whoever clicks on a page means bars and positions of the arrangement as it is.
 Document folded(Document document, arrange::Unfolded const& unfolded)
 {

@@ -13,7 +13,7 @@ struct PathStop {
     double x = 0; // the middle of the notes
     std::vector<music::Pitch> strings;
     int bar = 0;
-    std::optional<int> position;
+    std::optional<arrange::PositionIndex> position;
 };
 
 // From one stop to the next, at least, so that its beads can be read. In spaces.

@@ -57,8 +57,9 @@ TEST_CASE("The account of a pair adds up to the cost the solver sees", "[lattice
     for (std::size_t i = 0; i + 1 < lattice.positions.size(); ++i) {
         for (std::size_t a = 0; a < lattice.candidates[i].size(); a += 7) {
             for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); b += 5) {
-                Account const account = pairAccount(x.scene(), lattice, static_cast<int>(i),
-                                                    static_cast<int>(a), static_cast<int>(b));
+                Account const account =
+                    pairAccount(x.scene(), lattice, PositionIndex(static_cast<int>(i)),
+                                static_cast<int>(a), static_cast<int>(b));
                 CHECK(total(account) == lattice.pair(i, a, b));
             }
         }
@@ -81,7 +82,7 @@ TEST_CASE("Bars that come back share their pair tables, and the numbers are thos
         for (std::size_t a = 0; a < lattice.candidates[i].size(); a += 5)
             for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); b += 7)
                 CHECK(lattice.pair(i, a, b) ==
-                      total(pairAccount(x.scene(), lattice, static_cast<int>(i),
+                      total(pairAccount(x.scene(), lattice, PositionIndex(static_cast<int>(i)),
                                         static_cast<int>(a), static_cast<int>(b))));
 }
 

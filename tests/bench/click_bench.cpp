@@ -127,7 +127,7 @@ void chooseSecond(benchmark::State& state)
     auto const positions = static_cast<int>(window.session.arrangement().positions.size());
     state.counters["positions"] = positions;
     Stopwatch watch;
-    int position = 0;
+    arrange::PositionIndex position = 0;
     for (auto _ : state) {
         state.PauseTiming();
         position = (position + 7) % positions;
@@ -151,7 +151,7 @@ void selectNext(benchmark::State& state)
     Window window(longTune(static_cast<std::size_t>(state.range(0)), 64));
     auto const positions = static_cast<int>(window.session.arrangement().positions.size());
     Stopwatch watch;
-    int position = 0;
+    arrange::PositionIndex position = 0;
     for (auto _ : state) {
         position = (position + 1) % positions;
         watch.time([&] {

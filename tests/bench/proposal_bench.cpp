@@ -114,7 +114,8 @@ BENCHMARK_CAPTURE(propose, wandering_tune, wanderingTune)
 void lockAndUnlock(benchmark::State& state, MakeTune make)
 {
     auto proposal = orQuit(proposal::propose(briefFor(make(), 3)));
-    int const middle = static_cast<int>(proposal.lattice.positions.size() / 2);
+    arrange::PositionIndex const middle(
+        static_cast<int>(proposal.lattice.positions.size() / 2));
     for (auto _ : state) {
         proposal = orQuit(proposal::withChoice(std::move(proposal), middle, 1, true));
         proposal = proposal::withoutLock(std::move(proposal), middle);

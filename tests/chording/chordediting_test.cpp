@@ -37,7 +37,7 @@ struct Open {
     }
     std::string selectedChord() const
     {
-        auto const at = static_cast<std::size_t>(*session.selected());
+        arrange::PositionIndex const at = *session.selected();
         return plain(session.arrangement().positions[at].position.chord);
     }
 };

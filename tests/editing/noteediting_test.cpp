@@ -65,7 +65,7 @@ TEST_CASE("Letters typed on the pane become notes of the tune, each a step of un
     CHECK(window.session.undoStack().count() == 5);
     // The caret is in the next bar, and the grid with it.
     CHECK(window.notes.pane()->typing().at == tune::NoteAt{1, 0});
-    auto const selected = static_cast<std::size_t>(*window.session.selected());
+    arrange::PositionIndex const selected = *window.session.selected();
     CHECK(window.session.arrangement().positions[selected].position.bar == 1);
     // What is heard follows at once.
     CHECK(window.session.arrangement().playing.notes.size() == 5);

@@ -24,12 +24,13 @@ struct Solved {
         : example(std::move(x)), lattice(latticeFor(example.scene(), example.positions())),
           solution(solved(lattice))
     {}
-    std::vector<std::string> reasons(int position, int candidate) const
+    std::vector<std::string> reasons(arrange::PositionIndex position, int candidate) const
     {
         return reasonsFor(example.scene(), lattice, solution, position, candidate);
     }
     // The first candidate of this pattern on this root.
-    int candidate(int position, std::string const& pattern, char const* root) const
+    int candidate(arrange::PositionIndex position, std::string const& pattern,
+                  char const* root) const
     {
         auto const& list = lattice.candidates[static_cast<std::size_t>(position)];
         auto const found = std::ranges::find_if(list, [&](Candidate const& c) {
@@ -74,7 +75,8 @@ TEST_CASE("Every candidate has one to three whole sentences and no points", "[re
         "[G] B4:1/4 A4:1/4 G4:1/2 | [D] A4:1/4 B4:1/4 A4:1/2 | [C] E5:1/2 [G] D5:1/2 |"));
     for (std::size_t i = 0; i < s.lattice.candidates.size(); ++i) {
         for (std::size_t c = 0; c < s.lattice.candidates[i].size(); ++c) {
-            auto const sentences = s.reasons(static_cast<int>(i), static_cast<int>(c));
+            auto const sentences =
+                s.reasons(arrange::PositionIndex(static_cast<int>(i)), static_cast<int>(c));
             CAPTURE(i, c, s.lattice.candidates[i][c].voicing.pattern, sentences);
             CHECK(!sentences.empty());
             CHECK(sentences.size() <= 3);

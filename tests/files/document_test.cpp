@@ -330,8 +330,9 @@ TEST_CASE("Decisions at random about tunes at random are saved and read back the
             proposal && !proposal->lattice.positions.empty()) {
             auto const at = upTo(proposal->lattice.positions.size() - 1);
             auto const which = upTo(proposal->lattice.candidates[at].size() - 1);
-            auto const chosen = proposal::withChoice(*std::move(proposal), static_cast<int>(at),
-                                                     static_cast<int>(which), true);
+            auto const chosen = proposal::withChoice(
+                *std::move(proposal), arrange::PositionIndex(static_cast<int>(at)),
+                static_cast<int>(which), true);
             if (chosen) brief = chosen->brief;
         }
         locks += brief.locks.size();

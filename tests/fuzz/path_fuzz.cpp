@@ -244,8 +244,9 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* bytes, std::size_t siz
         auto const position = choose.of(positions);
         auto const candidate =
             choose.of(proposal->lattice.candidates[position].size());
-        auto locked = proposal::withChoice(*proposal, static_cast<int>(position),
-                                           static_cast<int>(candidate), true);
+        auto locked =
+            proposal::withChoice(*proposal, arrange::PositionIndex(static_cast<int>(position)),
+                                 static_cast<int>(candidate), true);
         if (locked) {
             checkRules(*locked, abc, "with a shape locked");
             proposal = std::move(locked);

@@ -29,7 +29,7 @@ struct Learning {
     // The second best shape at each of so many chords, by the number key.
     void takeSeconds(int chords)
     {
-        for (int position = 0; position < chords; ++position) {
+        for (arrange::PositionIndex position = 0; position < chords; ++position) {
             window.session.select(position);
             REQUIRE(window.session.chooseRanked(1));
         }

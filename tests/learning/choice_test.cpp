@@ -20,7 +20,7 @@ double sum(Offer const& offer)
 }
 
 // The second best at a position.
-int second(proposal::Proposal const& p, int position)
+int second(proposal::Proposal const& p, arrange::PositionIndex position)
 {
     return proposal::variants(p, position).at(1).candidate;
 }
@@ -48,7 +48,7 @@ TEST_CASE("What the terms say of an offer adds up to what it costs among its nei
           "[learning]")
 {
     auto const p = scenario::proposed(scenario::briefFor(scenario::eightBars));
-    constexpr std::size_t here = 3;
+    constexpr arrange::PositionIndex here = 3;
     int const taken = second(p, here);
     auto const choice = choiceOf(p, here, taken);
     REQUIRE(choice);

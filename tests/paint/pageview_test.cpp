@@ -53,12 +53,13 @@ TEST_CASE("A click on a chord's ground names its position", "[pageview]")
     Shown shown;
     ui::PageView& view = shown.view;
     QSignalSpy clicked(&view, &ui::PageView::positionClicked);
-    for (int position : {0, 3, 11}) {
+    for (arrange::PositionIndex const position :
+         std::vector<arrange::PositionIndex>{0, 3, 11}) {
         auto const area = sheet::areaOfPosition(jigSheet(), position);
         REQUIRE(area);
         QTest::mouseClick(view.viewport(), Qt::LeftButton, {}, middleOf(view, *area));
         REQUIRE_FALSE(clicked.empty());
-        CHECK(clicked.takeLast().at(0).toInt() == position);
+        CHECK(clicked.takeLast().at(0).value<arrange::PositionIndex>() == position);
     }
 }
 
@@ -84,17 +85,18 @@ TEST_CASE("Right and Left go from chord to chord and stop at the ends", "[pagevi
     view.resize(600, 500);
     view.setDocument(jigSheet());
     QSignalSpy clicked(&view, &ui::PageView::positionClicked);
-    QObject::connect(&view, &ui::PageView::positionClicked, &view,
-                     [&view](int position) { view.setChosenPosition(position); });
+    QObject::connect(
+        &view, &ui::PageView::positionClicked, &view,
+        [&view](arrange::PositionIndex position) { view.setChosenPosition(position); });
     view.setChosenPosition(0);
     QTest::keyClick(&view, Qt::Key_Left);
     CHECK(clicked.empty());
     QTest::keyClick(&view, Qt::Key_Right);
     QTest::keyClick(&view, Qt::Key_Right);
     REQUIRE(clicked.size() == 2);
-    CHECK(clicked[1].at(0).toInt() == 2);
+    CHECK(clicked[1].at(0).value<arrange::PositionIndex>() == 2);
     QTest::keyClick(&view, Qt::Key_Left);
-    CHECK(clicked[2].at(0).toInt() == 1);
+    CHECK(clicked[2].at(0).value<arrange::PositionIndex>() == 1);
 }
 
 TEST_CASE("The bar that sounds is scrolled into view", "[pageview]")

@@ -13,9 +13,9 @@ using scenario::proposed;
 
 namespace {
 
-std::string shapeAt(Proposal const& p, int position)
+std::string shapeAt(Proposal const& p, arrange::PositionIndex position)
 {
-    return p.arrangement.positions[static_cast<std::size_t>(position)].voicing.pattern;
+    return p.arrangement.positions[position].voicing.pattern;
 }
 
 } // namespace
@@ -24,11 +24,11 @@ TEST_CASE("A chord is found by its printed bar and a beat that it holds", "[aske
 {
     Proposal const p = proposed(briefFor("X:1\nM:4/4\nL:1/4\nK:G\n\"G\"gfed|\"C\"e2\"D\"f2|"
                                          "\"G\"g4|]\n"));
-    CHECK(positionsAt(p, 1, std::nullopt) == std::vector{0});
-    CHECK(positionsAt(p, 2, std::nullopt) == std::vector{1});
-    CHECK(positionsAt(p, 2, 2) == std::vector{1});
-    CHECK(positionsAt(p, 2, 3) == std::vector{2});
-    CHECK(positionsAt(p, 2, 4) == std::vector{2});
+    CHECK(positionsAt(p, 1, std::nullopt) == std::vector<arrange::PositionIndex>{0});
+    CHECK(positionsAt(p, 2, std::nullopt) == std::vector<arrange::PositionIndex>{1});
+    CHECK(positionsAt(p, 2, 2) == std::vector<arrange::PositionIndex>{1});
+    CHECK(positionsAt(p, 2, 3) == std::vector<arrange::PositionIndex>{2});
+    CHECK(positionsAt(p, 2, 4) == std::vector<arrange::PositionIndex>{2});
     CHECK(positionsAt(p, 2, 5).empty());
     CHECK(positionsAt(p, 9, std::nullopt).empty());
 }
@@ -79,7 +79,7 @@ TEST_CASE("Every shape of the book is either offered at a chord or refused with 
           "[asked]")
 {
     Proposal const p = proposed(briefFor(eightBars, 3));
-    for (int position : {0, 3, 5}) {
+    for (auto const position : std::vector<arrange::PositionIndex>{0, 3, 5}) {
         auto const& list = p.lattice.candidates[static_cast<std::size_t>(position)];
         auto const refused = unplayable(p, position);
         for (pattern::Pattern const& shape : p.brief.book.patterns) {

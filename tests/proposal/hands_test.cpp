@@ -168,8 +168,7 @@ TEST_CASE(
     brief.fingers = {
         {Side::Left, position->position.bar, position->position.at + note.at, 1, 0, 3}};
     auto const set = scenario::proposed(brief);
-    auto const index =
-        static_cast<std::size_t>(position - before.arrangement.positions.begin());
+    auto const index = before.arrangement.positions.indexOf(position);
     CHECK(set.arrangement.positions[index].voicing.notes[1].finger == 3);
     REQUIRE_FALSE(set.arrangement.handRemarks.empty());
     CHECK(brokenRules(set.arrangement, set.brief.book) == std::vector<std::string>{});
@@ -223,10 +222,10 @@ TEST_CASE("A tenth too wide for comfort is taken by the right hand, rolled, or l
         return a;
     };
     arrange::Arrangement const broken = tenth(false);
-    CHECK(broken.given.size() + broken.handRemarks.size() >= broken.positions.size());
+    CHECK(broken.given.size() + broken.handRemarks.size() >= broken.positions.values().size());
     arrange::Arrangement const block = tenth(true);
     CHECK(block.positions.front().voicing.rolled);
-    CHECK(block.handRemarks.size() >= block.positions.size());
+    CHECK(block.handRemarks.size() >= block.positions.values().size());
 }
 
 TEST_CASE("Difficulty rises with the level, and a bar tells why", "[difficulty]")
@@ -290,7 +289,8 @@ TEST_CASE("A shape chosen on the lattice that is there has the hands of a whole 
             for (std::size_t i = 0; i < p.lattice.positions.size(); i += 3) {
                 auto const last = p.lattice.candidates[i].size() - 1;
                 auto const other = static_cast<int>(std::min<std::size_t>(1 + i % 5, last));
-                auto next = withChoice(std::move(p), static_cast<int>(i), other, true);
+                auto next = withChoice(
+                    std::move(p), arrange::PositionIndex(static_cast<int>(i)), other, true);
                 REQUIRE(next);
                 p = *std::move(next);
                 Proposal const whole = scenario::proposed(p.brief);
@@ -317,7 +317,7 @@ TEST_CASE("Made for another level an arrangement keeps its bars, its key and the
     auto p = scenario::proposed(brief);
     // Lock the widest shape anywhere and a plain one.
     auto const candidateOf = [&](auto better) {
-        std::pair<int, int> best{0, 0};
+        std::pair<arrange::PositionIndex, int> best{0, 0};
         for (std::size_t i = 0; i < p.lattice.candidates.size(); ++i)
             for (std::size_t c = 0; c < p.lattice.candidates[i].size(); ++c) {
                 auto const& now = p.lattice.candidates[i][c].voicing;
@@ -325,7 +325,8 @@ TEST_CASE("Made for another level an arrangement keeps its bars, its key and the
                                        .candidates[static_cast<std::size_t>(best.first)]
                                                   [static_cast<std::size_t>(best.second)]
                                        .voicing;
-                if (better(now, then)) best = {static_cast<int>(i), static_cast<int>(c)};
+                if (better(now, then))
+                    best = {arrange::PositionIndex(static_cast<int>(i)), static_cast<int>(c)};
             }
         return best;
     };
@@ -340,7 +341,7 @@ TEST_CASE("Made for another level an arrangement keeps its bars, its key and the
     auto const wide = candidateOf(
         [&](auto const& now, auto const& then) { return spanOf(now) > spanOf(then); });
     p = *withChoice(std::move(p), wide.first, wide.second, true);
-    REQUIRE(spanOf(p.arrangement.positions[static_cast<std::size_t>(wide.first)].voicing) > 8);
+    REQUIRE(spanOf(p.arrangement.positions[wide.first].voicing) > 8);
 
     auto const made = atLevel(p, *files::levelFrom(scenario::tables(), 1));
     REQUIRE(made);

@@ -29,7 +29,7 @@ bool anyContains(std::vector<std::string> const& sentences, std::string const& p
 }
 
 // A candidate of the position that is not the chosen one and plays something.
-int otherCandidate(Proposal const& proposal, int position)
+int otherCandidate(Proposal const& proposal, arrange::PositionIndex position)
 {
     for (Variant const& variant : variants(proposal, position))
         if (!variant.chosen && !proposal.lattice
@@ -60,7 +60,7 @@ TEST_CASE("The arrangement carries the voicings of the best choice", "[proposal]
         for (arrange::VoicedNote& note : voicing.notes) note.finger = 1;
         return voicing;
     };
-    for (std::size_t i = 0; i < p.arrangement.positions.size(); ++i)
+    for (arrange::PositionIndex const i : p.arrangement.positions.indices())
         CHECK(withoutFingers(p.arrangement.positions[i].voicing) ==
               withoutFingers(p.lattice
                                  .candidates[i][static_cast<std::size_t>(
@@ -132,7 +132,7 @@ TEST_CASE("A choice that no position offers is refused", "[proposal]")
 {
     Proposal const p = proposed(briefFor(scenario::eightBars));
     for (auto [position, candidate] : {std::pair{0, 100000}, {0, -1}, {-1, 0}, {99, 0}}) {
-        auto const result = withChoice(p, position, candidate, true);
+        auto const result = withChoice(p, arrange::PositionIndex(position), candidate, true);
         REQUIRE_FALSE(result);
         CHECK(result.error().code == base::FaultCode::BadLock);
     }

@@ -30,7 +30,7 @@ arrange::Lattice asWritten(Proposal const& proposal)
 }
 
 // The candidate of a position that plucks the fewest notes, one at least, from a root string.
-int plainestOn(Proposal const& proposal, int position, int rootString)
+int plainestOn(Proposal const& proposal, arrange::PositionIndex position, int rootString)
 {
     auto const& list = proposal.lattice.candidates[static_cast<std::size_t>(position)];
     for (int c = 0; c < static_cast<int>(list.size()); ++c) {

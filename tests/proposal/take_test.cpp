@@ -15,7 +15,7 @@ namespace {
 int shapesApart(Proposal const& a, Proposal const& b)
 {
     int apart = 0;
-    for (std::size_t i = 0; i < a.arrangement.positions.size(); ++i)
+    for (arrange::PositionIndex const i : a.arrangement.positions.indices())
         if (a.arrangement.positions[i].voicing.pattern !=
             b.arrangement.positions[i].voicing.pattern)
             ++apart;

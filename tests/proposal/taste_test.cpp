@@ -241,7 +241,7 @@ int bassSteps(Proposal const& p)
     };
     int steps = 0;
     auto const& all = p.arrangement.positions;
-    for (std::size_t i = 0; i + 1 < all.size(); ++i)
+    for (arrange::PositionIndex i = 0; i + 1 < all.size(); ++i)
         if (!all[i].voicing.notes.empty() && !all[i + 1].voicing.notes.empty())
             steps += std::abs(lowest(all[i].voicing) - lowest(all[i + 1].voicing)) == 1;
     return steps;

@@ -96,7 +96,7 @@ void add(Tasting& tasting, proposal::Proposal const& proposal)
 {
     arrange::Arrangement const& a = proposal.arrangement;
     std::set<std::string> shapes;
-    for (std::size_t i = 0; i < a.positions.size(); ++i) {
+    for (arrange::PositionIndex const i : a.positions.indices()) {
         auto const& [position, voicing, locked] = a.positions[i];
         bool const full = fillsBar(a, position);
         ++tasting.positions;
@@ -126,7 +126,7 @@ void add(Tasting& tasting, proposal::Proposal const& proposal)
     }
     ++tasting.last[a.positions.back().voicing.pattern];
     ++tasting.tunes;
-    constexpr std::size_t fewPositions = 4;
+    constexpr int fewPositions = 4;
     if (shapes.size() == 1 && a.positions.size() > fewPositions) ++tasting.ofOneShape;
 }
 
@@ -176,7 +176,7 @@ void printPlan(std::ostream& out, std::string const& name, proposal::Proposal co
     arrange::Arrangement const& a = proposal.arrangement;
     out << fmt::format("\n{}: {}, {}, {:.0f} beats a minute\n", name, music::text(a.tune.meter),
                        music::shown(a.tune.key), a.tempo.beatsPerMinute);
-    for (std::size_t i = 0; i < a.positions.size(); ++i) {
+    for (arrange::PositionIndex const i : a.positions.indices()) {
         auto const& [position, voicing, locked] = a.positions[i];
         std::string const root = music::shown(
             harp::pitchAt(a.harp, a.levers, voicing.rootString, position.played.front().at));
@@ -185,8 +185,7 @@ void printPlan(std::ostream& out, std::string const& name, proposal::Proposal co
                            position.played.front().pass, music::shown(position.chord),
                            voicing.pattern + (voicing.rolled ? " rolled" : ""), voicing.rhythm,
                            root);
-        std::vector<proposal::Variant> const variants =
-            proposal::variants(proposal, static_cast<int>(i));
+        std::vector<proposal::Variant> const variants = proposal::variants(proposal, i);
         int shown = 0;
         std::set<std::string> seen{voicing.pattern};
         for (proposal::Variant const& v : variants) {

@@ -234,7 +234,7 @@ TEST_CASE("Every bar and every position of the arrangement can be found on the s
     Document const document = sheet::arrangementSheet(arrangement, *font, {});
     for (int bar = 0; bar < static_cast<int>(arrangement.tune.bars.size()); ++bar)
         CHECK(sheet::areaOfBar(document, bar));
-    for (int p = 0; p < static_cast<int>(arrangement.positions.size()); ++p) {
+    for (arrange::PositionIndex const p : arrangement.positions.indices()) {
         CAPTURE(p);
         auto const found = sheet::areaOfPosition(document, p);
         REQUIRE(found);
@@ -245,7 +245,7 @@ TEST_CASE("Every bar and every position of the arrangement can be found on the s
             sheet::placeAt(document.pages[static_cast<std::size_t>(found->page)], middle);
         REQUIRE(place);
         CHECK(place->position == p);
-        CHECK(place->bar == arrangement.positions[static_cast<std::size_t>(p)].position.bar);
+        CHECK(place->bar == arrangement.positions[p].position.bar);
     }
     CHECK(sheet::positionBeside(document, 0, 1) == 1);
     CHECK_FALSE(sheet::positionBeside(document, 0, -1));
@@ -268,7 +268,7 @@ TEST_CASE("The sheet says what a player must know before the first note", "[geom
     CHECK(words.count("B") == 1);
     CHECK(words.count("1.") == 1); // endings
     CHECK(words.count("2.") == 1);
-    CHECK(words.count("1-5-8") == arrangement.positions.size() + 1); // and in the box
+    CHECK(words.count("1-5-8") == arrangement.positions.values().size() + 1); // and in the box
     CHECK(words.count("Em") == 2);
     CHECK(document.title == "The Lantern on the Weir");
 }

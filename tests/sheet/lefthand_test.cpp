@@ -77,7 +77,7 @@ TEST_CASE("Of two voicings at one place the left hand of a bar has the first pas
     second.position.played[0].pass = 2;
     second.voicing.pattern = "1-5-10";
     arrangement.positions.push_back(second);
-    CHECK(notation::printedPositions(arrangement, 0) == std::vector<int>{0});
+    CHECK(notation::printedPositions(arrangement, 0) == std::vector<arrange::PositionIndex>{0});
 }
 
 TEST_CASE("A lever change is told by harp octave, letter and what sounds from now on",

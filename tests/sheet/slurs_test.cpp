@@ -141,7 +141,7 @@ TEST_CASE("A high left-hand note stands on the upper staff where the tune leaves
     low.pitches = {*music::pitchFrom("G3")};
     notation::StaffNote high = low;
     high.at = example::wholes(1, 2);
-    high.position = 1; // of another chord: a figure is not torn apart
+    high.position = arrange::PositionIndex(1); // of another chord: a figure is not torn apart
     high.pitches = {*music::pitchFrom("G4")}; // three ledger lines over the bass staff
     bar.lower.notes = {low, high};
     notation::PrintedBar moved = bar;

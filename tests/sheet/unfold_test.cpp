@@ -27,7 +27,7 @@ Arrangement everyPassItsOwn()
     bars[4].repeatCloses = true;
     Arrangement made = example::arrangementOf(example::tuneOf(std::move(bars)));
     made.playing = tune::played(made.tune);
-    std::vector<arrange::ArrangedPosition> const written = made.positions;
+    std::vector<arrange::ArrangedPosition> const written = made.positions.values();
     made.positions.clear();
     for (tune::PlayedBarIndex const i : made.playing.bars.indices()) {
         tune::PlayedBar const& played = made.playing.bars[i];
@@ -99,7 +99,8 @@ TEST_CASE("A position of all passes is written in every copy of its bar", "[unfo
     varied.positions.erase(varied.positions.begin() + 3);
     varied.positions[3].voicing.pattern = "1-5-10"; // bar 2, second time
     arrange::Unfolded const unfolded = arrange::unfolded(varied);
-    CHECK(unfolded.positions == std::vector<int>{0, 1, 2, 3, 4, 5, 6, 0});
+    CHECK(unfolded.positions.values() ==
+          std::vector<arrange::PositionIndex>{0, 1, 2, 3, 4, 5, 6, 0});
     CHECK(unfolded.arrangement.positions.back().position.bar == 3);
     CHECK(arrange::handNotes(unfolded.arrangement).size() == arrange::handNotes(varied).size());
 }

@@ -57,7 +57,9 @@ public:
             say("bar " + std::to_string(bar));
         });
         QObject::connect(&player, &sound::Player::positionReached,
-                         [this](int position) { say("position " + std::to_string(position)); });
+                         [this](arrange::PlayedPositionIndex position) {
+                             say("position " + std::to_string(position));
+                         });
         QObject::connect(&player, &sound::Player::clicked,
                          [this](bool accented) { say(accented ? "CLICK" : "click"); });
     }

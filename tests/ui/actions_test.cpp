@@ -99,7 +99,7 @@ TEST_CASE("Nothing is saved, exported or played before a tune is open", "[ui]")
 TEST_CASE("Shift+U lets all shapes change that are kept, and undo keeps them again", "[ui]")
 {
     Open open;
-    for (int const position : {1, 3}) {
+    for (auto const position : std::vector<arrange::PositionIndex>{1, 3}) {
         open.session.select(position);
         REQUIRE(open.session.lockShown());
     }

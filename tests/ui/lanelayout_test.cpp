@@ -190,7 +190,7 @@ TEST_CASE("Every position of the grid is found under the middle of its chord nam
                              std::nullopt) == chord.position);
             ++found;
         }
-    CHECK(found == static_cast<int>(arranged().positions.size()));
+    CHECK(found == arranged().positions.size());
     CHECK_FALSE(positionAt(layout, 1, 1, std::nullopt));
 }
 
@@ -208,7 +208,7 @@ TEST_CASE("Two chords of one bar split it where the second one begins", "[ui]")
 TEST_CASE("Arrow keys walk the grid by chord and by lane and stop at its edges", "[ui]")
 {
     LaneLayout const layout = laidOut(900);
-    int const last = static_cast<int>(arranged().positions.size()) - 1;
+    arrange::PositionIndex const last = arranged().positions.beyond() - 1;
     CHECK(neighbour(layout, 0, Step::Right) == 1);
     CHECK(neighbour(layout, 0, Step::Left) == 0);
     CHECK(neighbour(layout, 0, Step::Up) == 0);

@@ -24,21 +24,19 @@ namespace {
 struct Open : scenario::OpenWindow {
     using OpenWindow::OpenWindow;
     Actions const& actions() const { return workbench.actions(); }
-    std::string pattern(int position) const
+    std::string pattern(arrange::PositionIndex position) const
     {
-        return session.arrangement()
-            .positions[static_cast<std::size_t>(position)]
-            .voicing.pattern;
+        return session.arrangement().positions[position].voicing.pattern;
     }
-    bool locked(int position) const
+    bool locked(arrange::PositionIndex position) const
     {
         return session.proposal().lattice.locks[static_cast<std::size_t>(position)].has_value();
     }
-    int barOf(int position) const
+    int barOf(arrange::PositionIndex position) const
     {
-        return session.arrangement().positions[static_cast<std::size_t>(position)].position.bar;
+        return session.arrangement().positions[position].position.bar;
     }
-    void click(int position, Qt::KeyboardModifiers with = {}) const
+    void click(arrange::PositionIndex position, Qt::KeyboardModifiers with = {}) const
     {
         for (LaneBar const& bar : workbench.grid()->grid().bars)
             for (LaneChord const& chord : bar.chords)
@@ -59,10 +57,10 @@ TEST_CASE("Chords clicked with Ctrl are chosen together, and one key changes the
 {
     Open open;
     open.click(0);
-    CHECK(open.session.chosen() == std::vector{0});
+    CHECK(open.session.chosen() == std::vector<arrange::PositionIndex>{0});
     open.click(3, Qt::ControlModifier);
     open.click(5, Qt::ControlModifier);
-    CHECK(open.session.chosen() == std::vector{0, 3, 5});
+    CHECK(open.session.chosen() == std::vector<arrange::PositionIndex>{0, 3, 5});
     CHECK(open.session.selected() == 5);
     int const steps = open.session.undoStack().count();
     std::string const second =
@@ -72,24 +70,26 @@ TEST_CASE("Chords clicked with Ctrl are chosen together, and one key changes the
             .voicing.pattern;
     open.key(Qt::Key_2);
     int same = 0;
-    for (int const position : {0, 3, 5})
+    for (auto const position : std::vector<arrange::PositionIndex>{0, 3, 5})
         if (open.locked(position) && open.pattern(position) == second) ++same;
     CHECK(open.pattern(5) == second);
     CHECK(same >= 2);
     CHECK(open.session.undoStack().count() == steps + 1);
-    CHECK(open.session.chosen() == std::vector{0, 3, 5});
+    CHECK(open.session.chosen() == std::vector<arrange::PositionIndex>{0, 3, 5});
 
     open.actions().unlock->trigger();
-    for (int const position : {0, 3, 5}) CHECK_FALSE(open.locked(position));
+    for (auto const position : std::vector<arrange::PositionIndex>{0, 3, 5})
+        CHECK_FALSE(open.locked(position));
     std::vector<std::string> const standing{open.pattern(0), open.pattern(3), open.pattern(5)};
     open.actions().lock->trigger(); // each its own
-    for (int const position : {0, 3, 5}) CHECK(open.locked(position));
+    for (auto const position : std::vector<arrange::PositionIndex>{0, 3, 5})
+        CHECK(open.locked(position));
     CHECK(std::vector{open.pattern(0), open.pattern(3), open.pattern(5)} == standing);
 
     open.click(3, Qt::ControlModifier);
-    CHECK(open.session.chosen() == std::vector{0, 5});
+    CHECK(open.session.chosen() == std::vector<arrange::PositionIndex>{0, 5});
     open.click(2);
-    CHECK(open.session.chosen() == std::vector{2});
+    CHECK(open.session.chosen() == std::vector<arrange::PositionIndex>{2});
 }
 
 TEST_CASE("Alt and an arrow key choose the next chord as well, and let it go on the way back",
@@ -101,7 +101,7 @@ TEST_CASE("Alt and an arrow key choose the next chord as well, and let it go on 
     open.key(Qt::Key_Right, Qt::AltModifier);
     CHECK(open.session.chosen().size() == 3);
     open.key(Qt::Key_Left, Qt::AltModifier);
-    CHECK(open.session.chosen() == std::vector{1, 2});
+    CHECK(open.session.chosen() == std::vector<arrange::PositionIndex>{1, 2});
     open.key(Qt::Key_Right);
     CHECK(open.session.chosen().size() == 1);
 }
@@ -112,10 +112,8 @@ TEST_CASE("Resting, and a pattern of one's own, are for all that are chosen", "[
     open.click(1);
     open.click(4, Qt::ControlModifier);
     open.actions().leaveEmpty->trigger();
-    auto const rests = [&](int position) {
-        return open.session.arrangement()
-            .positions[static_cast<std::size_t>(position)]
-            .voicing.notes.empty();
+    auto const rests = [&](arrange::PositionIndex position) {
+        return open.session.arrangement().positions[position].voicing.notes.empty();
     };
     CHECK(rests(1));
     CHECK(rests(4));
@@ -165,7 +163,7 @@ TEST_CASE("A passage's left hand is copied to another part, and swapped with one
     REQUIRE(copied.shapes.size() >= 2);
 
     // The first position four bars on.
-    int target = 0;
+    arrange::PositionIndex target = 0;
     while (open.barOf(target) < firstBar + 4) ++target;
     auto const laying = laidFrom(open.session.proposal(), target, copied, std::nullopt);
     open.click(target); // lets the passage go
@@ -216,9 +214,9 @@ TEST_CASE("A left hand goes from one time through to another", "[ui]")
     REQUIRE(open.session.setPasses(proposal::Passes::Varied));
     auto const& positions = open.session.arrangement().positions;
     // A bar with a left hand of its own the second time.
-    std::optional<int> second;
-    for (int p = 0; p < static_cast<int>(positions.size()) && !second; ++p)
-        if (passOf(open.session.arrangement(), p) == 2) second = p;
+    std::optional<arrange::PositionIndex> second;
+    for (arrange::PositionIndex const p : positions.indices())
+        if (!second && passOf(open.session.arrangement(), p) == 2) second = p;
     REQUIRE(second);
     int const bar = open.barOf(*second);
     auto const once = positionsIn(open.session.arrangement(), {bar, bar}, 1);
@@ -248,7 +246,7 @@ TEST_CASE("Bars like one are found, gone to and chosen together", "[ui]")
     CHECK_FALSE(chords.sameNotes);
     CHECK(chords.bars == std::vector{8, 12});
     CHECK(barsLike(tune, 14).bars.empty());
-    int position = 0;
+    arrange::PositionIndex position = 0;
     while (open.barOf(position) != bar) ++position;
     open.click(position);
     open.key(Qt::Key_J);
@@ -256,14 +254,15 @@ TEST_CASE("Bars like one are found, gone to and chosen together", "[ui]")
     open.click(position);
     open.actions().chooseLike->trigger();
     std::set<int> chosen;
-    for (int const one : open.session.chosen()) chosen.insert(open.barOf(one));
+    for (arrange::PositionIndex const one : open.session.chosen())
+        chosen.insert(open.barOf(one));
     std::set<int> expected(like.bars.begin(), like.bars.end());
     expected.insert(bar);
     CHECK(chosen == expected);
     CHECK(open.workbench.messages()->words().contains("same tune and chords"));
 
     open.actions().chooseAll->trigger();
-    CHECK(open.session.chosen().size() == open.session.arrangement().positions.size());
+    CHECK(open.session.chosen().size() == open.session.arrangement().positions.values().size());
 }
 
 TEST_CASE("A pattern that the book gives for other times can be typed and used", "[ui]")

@@ -73,7 +73,7 @@ TEST_CASE("While a tune is heard the bank shows what plays and where the left ha
     open.workbench.playbackStarted();
     auto const& arrangement = open.session.arrangement();
     auto const played = arrange::playedPositions(arrangement);
-    auto const leftAt = [&](std::size_t at) {
+    auto const leftAt = [&](arrange::PlayedPositionIndex at) {
         auto fingers = fingersAt(arrangement, played[at].position);
         std::erase_if(fingers, [](FingerDisc const& f) { return f.hand == harp::Side::Right; });
         return fingers;
@@ -86,7 +86,7 @@ TEST_CASE("While a tune is heard the bank shows what plays and where the left ha
     QString const words = bank->readableItem(leftAt(1).front().string).name;
     CHECK(words.contains("next: left hand"));
 
-    int const last = static_cast<int>(played.size()) - 1;
+    arrange::PlayedPositionIndex const last = played.beyond() - 1;
     open.workbench.positionPlaying(last);
     CHECK(bank->ahead().empty());
     open.workbench.positionPlaying(last + 1); // no such thing

@@ -14,13 +14,13 @@ namespace {
 struct Opened {
     Session session{coreEngine(), scenario::brief()};
     Opened() { REQUIRE(session.open(scenario::jig())); }
-    arrange::Voicing const& voicing(int position) const
+    arrange::Voicing const& voicing(arrange::PositionIndex position) const
     {
-        return session.arrangement().positions[static_cast<std::size_t>(position)].voicing;
+        return session.arrangement().positions[position].voicing;
     }
-    bool locked(int position) const
+    bool locked(arrange::PositionIndex position) const
     {
-        return session.arrangement().positions[static_cast<std::size_t>(position)].locked;
+        return session.arrangement().positions[position].locked;
     }
 };
 
@@ -97,8 +97,8 @@ TEST_CASE("A lock that a smaller hand cannot keep waits and is told of", "[ui]")
 {
     Opened opened;
     Session& session = opened.session;
-    int wide = -1;
-    for (int position = 0; position < 6 && wide < 0; ++position) {
+    std::optional<arrange::PositionIndex> wide;
+    for (arrange::PositionIndex position = 0; position < 6 && !wide; ++position) {
         session.select(position);
         for (auto const& variant : session.variants()) {
             auto const& voicing = session.proposal()
@@ -112,14 +112,14 @@ TEST_CASE("A lock that a smaller hand cannot keep waits and is told of", "[ui]")
             break;
         }
     }
-    REQUIRE(wide >= 0);
+    REQUIRE(wide);
     QSignalSpy noticed(&session, &Session::noticed);
     REQUIRE(session.setLevel(*files::levelFrom(scenario::tables(), 1)));
     CHECK(noticed.size() == 1);
-    CHECK(opened.voicing(wide).pattern != "1-5-10");
+    CHECK(opened.voicing(*wide).pattern != "1-5-10");
     REQUIRE(session.setLevel(*files::levelFrom(scenario::tables(), 3)));
-    CHECK(opened.voicing(wide).pattern == "1-5-10");
-    CHECK(opened.locked(wide));
+    CHECK(opened.voicing(*wide).pattern == "1-5-10");
+    CHECK(opened.locked(*wide));
 }
 
 TEST_CASE("Leaving a chord empty rests the left hand there", "[ui]")

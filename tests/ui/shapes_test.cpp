@@ -53,19 +53,18 @@ TEST_CASE("A shape is found where the same notes come again, and at every close"
 {
     auto const& positions = proposed().arrangement.positions;
     auto const& tune = proposed().arrangement.tune;
-    auto const notesOf = [&](int position) {
+    auto const notesOf = [&](arrange::PositionIndex position) {
         std::string out;
-        auto const& at = positions[static_cast<std::size_t>(position)].position;
+        auto const& at = positions[position].position;
         for (tune::Note const& note : tune.bars[static_cast<std::size_t>(at.bar)].notes)
             if (note.at >= at.at && note.at < at.at + at.span)
                 for (music::Pitch const pitch : note.pitches) out += music::plain(pitch) + ' ';
         return out;
     };
     int found = 0;
-    for (std::size_t i = 0; i < positions.size(); ++i) {
-        int const here = static_cast<int>(i);
+    for (arrange::PositionIndex const here : positions.indices()) {
         for (ShapeAt const& one :
-             atEveryPlaceLike(proposed(), here, positions[i].voicing, Like::Notes)) {
+             atEveryPlaceLike(proposed(), here, positions[here].voicing, Like::Notes)) {
             ++found;
             CHECK(notesOf(one.position) == notesOf(here));
             CHECK(one.position != here);
@@ -74,12 +73,12 @@ TEST_CASE("A shape is found where the same notes come again, and at every close"
     CHECK(found > 0);
 
     // Two parts: the close of the first, from that of the tune.
-    int const last = static_cast<int>(positions.size()) - 1;
-    auto const closes = atEveryPlaceLike(
-        proposed(), last, positions[static_cast<std::size_t>(last)].voicing, Like::Close);
+    arrange::PositionIndex const last = positions.beyond() - 1;
+    auto const closes =
+        atEveryPlaceLike(proposed(), last, positions[last].voicing, Like::Close);
     REQUIRE_FALSE(closes.empty());
     for (ShapeAt const& one : closes) {
-        int const bar = positions[static_cast<std::size_t>(one.position)].position.bar;
+        int const bar = positions[one.position].position.bar;
         CHECK((tune.bars[static_cast<std::size_t>(bar)].repeatCloses ||
                bar + 1 == static_cast<int>(tune.bars.size())));
     }
@@ -92,8 +91,7 @@ TEST_CASE("A shape is found again under the same chord elsewhere, and only there
     REQUIRE_FALSE(shapes.empty());
     std::set<int> places;
     for (ShapeAt const& one : shapes) {
-        auto const& there =
-            proposed().arrangement.positions[static_cast<std::size_t>(one.position)].position;
+        auto const& there = proposed().arrangement.positions[one.position].position;
         CHECK(there.chord == proposed().arrangement.positions[0].position.chord);
         CHECK(there.span == proposed().arrangement.positions[0].position.span);
         CHECK(voicingOf(proposed(), one).pattern == shape.pattern);
@@ -118,21 +116,20 @@ TEST_CASE("Two shapes swapped stand each in the other's place", "[ui]")
 TEST_CASE("What followed a choice are just the other chords that sound otherwise now", "[ui]")
 {
     int somethingFollowed = 0;
-    for (int position = 0; position < 6; ++position) {
+    for (arrange::PositionIndex position = 0; position < 6; ++position) {
         auto const ranked = proposal::variants(proposed(), position);
         for (std::size_t rank = 1; rank < std::min<std::size_t>(5, ranked.size()); ++rank) {
             auto const after =
                 proposal::withChoice(proposed(), position, ranked[rank].candidate, true);
             REQUIRE(after);
             auto const followed = followedAfter({}, shapesOf(proposed()), *after, position);
-            std::set<int> expected; // from the sounding notes
-            for (std::size_t i = 0; i < after->arrangement.positions.size(); ++i) {
+            std::set<arrange::PositionIndex> expected; // from the sounding notes
+            for (arrange::PositionIndex const i : after->arrangement.positions.indices()) {
                 auto const now = after->solution.best.candidates[i];
-                if (now != proposed().solution.best.candidates[i] &&
-                    static_cast<int>(i) != position)
-                    expected.insert(static_cast<int>(i));
+                if (now != proposed().solution.best.candidates[i] && i != position)
+                    expected.insert(i);
             }
-            std::set<int> told;
+            std::set<arrange::PositionIndex> told;
             for (Followed const& f : followed) {
                 told.insert(f.position);
                 CHECK(followedWords(after->arrangement, f).startsWith("Bar"));

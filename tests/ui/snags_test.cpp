@@ -108,9 +108,7 @@ TEST_CASE("A snag is marked in its bar, and a click tells the ways round it with
     SnagCard* card = open.click(0);
     auto const selected = open.session.selected();
     REQUIRE(selected);
-    CHECK(open.session.arrangement()
-              .positions[static_cast<std::size_t>(*selected)]
-              .position.bar == 3);
+    CHECK(open.session.arrangement().positions[*selected].position.bar == 3);
     QStringList words;
     for (QLabel const* label : card->findChildren<QLabel*>()) words << label->text();
     CHECK(words.contains(QStringLiteral("Bar 4 · F4")));

@@ -44,7 +44,7 @@ void checkSame(Session const& session, proposal::Brief const& brief,
     CHECK(sounds.levers == music.levers);
     CHECK(sounds.rightFingers == music.rightFingers);
     REQUIRE(sounds.positions.size() == music.positions.size());
-    for (std::size_t i = 0; i < music.positions.size(); ++i) {
+    for (arrange::PositionIndex const i : music.positions.indices()) {
         INFO("position " << i);
         CHECK(sounds.positions[i].voicing == music.positions[i].voicing);
         CHECK(sounds.positions[i].locked == music.positions[i].locked);
@@ -64,8 +64,8 @@ public:
     // Whether something was done; what cannot be is refused, and changes nothing.
     bool edit(Session& session)
     {
-        auto const positions = static_cast<int>(session.arrangement().positions.size());
-        if (positions > 0) session.select(upTo(positions - 1));
+        int const positions = session.arrangement().positions.size();
+        if (positions > 0) session.select(arrange::PositionIndex(upTo(positions - 1)));
         switch (upTo(22)) {
         case 0:
             return session.lockShown();

@@ -42,7 +42,7 @@ tune::Tune withoutBars()
 // A rank at the first position after whose choice something follows elsewhere.
 bool chooseWhatIsFollowed(Session& session)
 {
-    for (int position = 0; position < 6; ++position)
+    for (arrange::PositionIndex position = 0; position < 6; ++position)
         for (int rank = 1; rank < 5; ++rank) {
             session.select(position);
             auto const before = session.proposal().solution.best.candidates;
@@ -185,7 +185,7 @@ TEST_CASE("What followed a choice is marked until it is seen", "[ui]")
     FollowedBox* box = open.workbench.variants()->followed();
     REQUIRE(box->isVisible());
     REQUIRE_FALSE(box->lines().isEmpty());
-    std::vector<int> marked;
+    std::vector<arrange::PositionIndex> marked;
     for (LaneFace const& face : open.workbench.grid()->faces())
         for (LaneLabel const& label : face.labels)
             if (label.standing == Standing::Followed) marked.push_back(label.chord.position);
@@ -224,10 +224,8 @@ TEST_CASE("A left hand is copied, pasted, swapped and used at every chord like i
 {
     Open open;
     Actions const& actions = open.workbench.actions();
-    auto const pattern = [&](int position) {
-        return open.session.arrangement()
-            .positions[static_cast<std::size_t>(position)]
-            .voicing.pattern;
+    auto const pattern = [&](arrange::PositionIndex position) {
+        return open.session.arrangement().positions[position].voicing.pattern;
     };
     CHECK_FALSE(actions.pasteShape->isEnabled());
     open.session.chooseRanked(2);

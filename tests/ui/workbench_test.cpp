@@ -24,9 +24,9 @@ namespace {
 
 struct Open : scenario::OpenWindow {
     Open() { workbench.resize(1200, 800); }
-    arrange::ArrangedPosition const& at(int position) const
+    arrange::ArrangedPosition const& at(arrange::PositionIndex position) const
     {
-        return session.arrangement().positions[static_cast<std::size_t>(position)];
+        return session.arrangement().positions[position];
     }
 };
 

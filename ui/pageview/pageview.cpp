@@ -47,7 +47,7 @@ void PageView::setDocument(sheet::Document document)
     layOut();
 }
 
-void PageView::setChosenPosition(std::optional<int> position)
+void PageView::setChosenPosition(std::optional<arrange::PositionIndex> position)
 {
     if (m_chosen == position) return;
     m_chosen = position;

@@ -30,7 +30,7 @@ public:
 
     // The position the arranger has chosen, and the bar that sounds; the bar is scrolled into
     // view.
-    void setChosenPosition(std::optional<int> position);
+    void setChosenPosition(std::optional<arrange::PositionIndex> position);
     void setSoundingBar(std::optional<int> bar, int pass = 1);
 
     // 1: as large as on paper, where the screen tells its size.
@@ -47,7 +47,7 @@ public slots:
     void turnPage(int by);
 
 signals:
-    void positionClicked(int position); // index into Arrangement::positions
+    void positionClicked(arrange::PositionIndex position);
     void barClicked(int bar);           // index into Tune::bars; where no position lies
     void zoomChanged(double zoom);
 
@@ -79,7 +79,7 @@ private:
     PageStack m_stack;
     double m_scale = 3; // pixels a millimetre
     Fit m_fit = Fit::Width;
-    std::optional<int> m_chosen;
+    std::optional<arrange::PositionIndex> m_chosen;
     std::optional<int> m_sounding;
     int m_soundingPass = 1;
     std::map<std::size_t, QPixmap> m_pictures; // of the pages in view

@@ -272,8 +272,7 @@ std::vector<DrillShape> drillShapes(Arrangement const& arrangement)
     std::vector<DrillShape> shapes;
     for (arrange::PlacingGroup const& group : groupsOf(arrangement)) {
         if (group.notes.empty() || !group.notes.front().position) continue;
-        auto const& position =
-            arrangement.positions[static_cast<std::size_t>(*group.notes.front().position)];
+        auto const& position = arrangement.positions[*group.notes.front().position];
         DrillShape shape{position.position.chord,
                          {position.position.bar},
                          heldBy(group),
