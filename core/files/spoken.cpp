@@ -88,7 +88,7 @@ bool contains(std::vector<std::string> const& marks, std::string_view mark)
 }
 
 // "D 4 thumb and A 3 second together, crotchet".
-std::string signWords(StaffNote const& note, bool tiedIn)
+std::string signWords(StaffNote const& note, bool tiedIn, bool under)
 {
     if (note.isRest())
         return note.fillsBar ? base::said("rest for the bar")
@@ -100,6 +100,7 @@ std::string signWords(StaffNote const& note, bool tiedIn)
         if (!tiedIn && i < note.fingers.size()) out += ' ' + fingerName(note.fingers[i]);
     }
     if (tiedIn) return base::say("{} held on, {}", out, valueName(note.value));
+    if (under) out += base::said(", crossing under");
     bool const rolled = note.rolled || contains(note.marks, "arpeggio");
     if (note.pitches.size() > 1)
         out += rolled ? base::said(" rolled") : base::said(" together");
@@ -133,11 +134,24 @@ std::string tupletCloses(tune::Tuplet const& tuplet)
                                                     : base::said(", the group ends");
 }
 
+// Inside a shape a finger goes on to a higher string past the one before, which is nearer the
+// thumb: it passes under it.
+bool crossesUnder(StaffNote const* before, StaffNote const& note)
+{
+    if (before == nullptr || !note.position || before->position != note.position) return false;
+    auto const single = [](StaffNote const& n) {
+        return n.pitches.size() == 1 && n.fingers.size() == 1;
+    };
+    return single(*before) && single(note) && note.fingers[0] > before->fingers[0] &&
+           music::midi(note.pitches[0]) > music::midi(before->pitches[0]);
+}
+
 // Every tuplet of the bar says where it begins and ends: its notes are named by their written
 // values, which are longer than they sound.
 std::string staffWords(StaffBar const& bar, std::vector<music::Pitch>& tied)
 {
     std::string out;
+    StaffNote const* before = nullptr;
     for (std::size_t i = 0; i < bar.notes.size(); ++i) {
         StaffNote const& note = bar.notes[i];
         if (note.hidden) continue;
@@ -145,7 +159,8 @@ std::string staffWords(StaffBar const& bar, std::vector<music::Pitch>& tied)
         if (!out.empty()) out += "; ";
         for (tune::Tuplet const& tuplet : bar.tuplets)
             if (tuplet.first == static_cast<int>(i)) out += tupletOpens(tuplet);
-        out += signWords(note, tiedIn);
+        out += signWords(note, tiedIn, crossesUnder(before, note));
+        before = &note;
         for (tune::Tuplet const& tuplet : bar.tuplets)
             if (tuplet.last == static_cast<int>(i)) out += tupletCloses(tuplet);
         tied = note.tied ? note.pitches : std::vector<music::Pitch>{};

@@ -1744,6 +1744,10 @@
         <translation>{} ausgehalten, {}</translation>
     </message>
     <message>
+        <source>, crossing under</source>
+        <translation>, untergesetzt</translation>
+    </message>
+    <message>
         <source>triplet, </source>
         <translation>Triole, </translation>
     </message>
