@@ -1,8 +1,8 @@
 #include "app/soundsaving.h"
 
 #include "app/filing.h"
-#include "app/hearing.h"
 #include "app/outputs.h"
+#include "app/playback.h"
 #include "app/soundfiles.h"
 #include "ui/session.h"
 #include "ui/transport.h"
@@ -25,7 +25,7 @@ int numberOf(tune::Tune const& tune, int bar)
 
 } // namespace
 
-SoundSaving::SoundSaving(Desk const& desk, Hearing const& hearing)
+SoundSaving::SoundSaving(Desk const& desk, Playback const& hearing)
     : QObject(&desk.workbench), m_desk(desk), m_hearing(hearing)
 {
     connect(desk.workbench.actions().soundFiles, &QAction::triggered, this, &SoundSaving::open);

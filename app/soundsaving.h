@@ -9,13 +9,13 @@
 
 namespace app {
 
-class Hearing;
+class Playback;
 
 // Sound files of the open tune from the window: the dialog, and the work beside it.
 class SoundSaving final : public QObject {
     Q_OBJECT
 public:
-    SoundSaving(Desk const& desk, Hearing const& hearing);
+    SoundSaving(Desk const& desk, Playback const& hearing);
 
 private:
     void open();
@@ -23,7 +23,7 @@ private:
     void save(ui::SoundChoice const& choice, QString const& path);
 
     Desk m_desk;
-    Hearing const& m_hearing;
+    Playback const& m_hearing;
     QPointer<ui::SoundDialog> m_dialog;
     ui::Aside m_work;
 };

@@ -6,12 +6,12 @@
 #include "app/desk.h"
 #include "app/exitstatus.h"
 #include "app/filing.h"
-#include "app/hearing.h"
 #include "app/keeping/userfolder.h"
 #include "app/keptpatterns.h"
 #include "app/language.h"
 #include "app/languagemenu.h"
 #include "app/options.h"
+#include "app/playback.h"
 #include "app/players.h"
 #include "app/preferences.h"
 #include "app/remembering.h"
@@ -112,9 +112,9 @@ int openWorkbench(int argc, char** argv)
     Cautions cautions(desk);
     BatchRun batch(desk);
     SetMaking tuneSet(desk);
-    Hearing hearing(workbench, preferences, tables->temperaments);
+    Playback hearing(workbench, preferences, tables->temperaments);
     Collecting collecting(workbench, filing, *tables, userFolder());
-    QObject::connect(&hearing, &Hearing::keyPlayed, &collecting, &Collecting::hear);
+    QObject::connect(&hearing, &Playback::keyPlayed, &collecting, &Collecting::hear);
     SoundSaving sounds(desk, hearing);
     ui::ChordMenu chords(workbench, session, tables->harmony);
     workbench.addToGridMenu({chords.chord(), chords.takeOut()});

@@ -167,9 +167,9 @@ void addNotes(LaneLayout& layout, arrange::Arrangement const& arrangement,
         Lane& lane = layout.lanes[static_cast<std::size_t>(bar.lane)];
         music::Length const whole =
             arrangement.tune.bars[static_cast<std::size_t>(note.bar)].length;
-        Pluck const pluck{xAt(bar, note.at, whole) + rollShift * note.rollOrder,
-                          yAt(layout, lane, note.string), note.hand, note.fromTune,
-                          note.position};
+        PluckDot const pluck{xAt(bar, note.at, whole) + rollShift * note.rollOrder,
+                             yAt(layout, lane, note.string), note.hand, note.fromTune,
+                             note.position};
         lane.plucks.push_back(pluck);
         if (!note.position) continue;
         // Together: a stem. One after the other: a thread, but none from a block to the next.

@@ -30,12 +30,12 @@ struct LaneBar {
     friend bool operator==(LaneBar const&, LaneBar const&) = default;
 };
 
-struct Pluck {
+struct PluckDot {
     double x = 0, y = 0;
     harp::Side hand = harp::Side::Right;
     bool fromTune = true;
     std::optional<arrange::PositionIndex> position; // none: the right hand's
-    friend bool operator==(Pluck const&, Pluck const&) = default;
+    friend bool operator==(PluckDot const&, PluckDot const&) = default;
 };
 
 // How a string sounds on: loudness 1 where it is plucked, 0 where it has faded away.
@@ -62,7 +62,7 @@ struct Lane {
     int timesPlayed = 1; // of that part
     Box box;             // all of it; the part's name stands left of it
     Box strings;         // what the strings cover
-    std::vector<Pluck> plucks;
+    std::vector<PluckDot> plucks;
     std::vector<Tail> tails;
     std::vector<Thread> threads;
     friend bool operator==(Lane const&, Lane const&) = default;

@@ -102,7 +102,7 @@ void paintPlucks(QPainter& painter, LaneFace const& face, Palette const& p)
         painter.drawLine(QPointF(thread.fromX, thread.fromY), QPointF(thread.toX, thread.toY));
     }
     painter.setPen(QPen(colour(p.paper), 1));
-    for (Pluck const& pluck : face.lane.plucks) {
+    for (PluckDot const& pluck : face.lane.plucks) {
         if (pluck.hand != harp::Side::Right) continue;
         double const half = pluck.fromTune ? radius - 0.3 : radius - 1.3;
         painter.setBrush(faint(p, p.amber, pluck.fromTune ? 1 : 0.65));
@@ -110,7 +110,7 @@ void paintPlucks(QPainter& painter, LaneFace const& face, Palette const& p)
             QRectF(pluck.x - half, pluck.y - half, 2 * half, 2 * half), 1.5, 1.5);
     }
     painter.setBrush(colour(p.leaf));
-    for (Pluck const& pluck : face.lane.plucks)
+    for (PluckDot const& pluck : face.lane.plucks)
         if (pluck.hand == harp::Side::Left)
             painter.drawEllipse(QPointF(pluck.x, pluck.y), radius, radius);
 }

@@ -94,7 +94,7 @@ bool TuneGrid::onNoteOfTune(QPointF const& point) const
     constexpr double near = 9;
     double const y = point.y() + verticalScrollBar()->value();
     for (Lane const& lane : m_layout.lanes)
-        for (Pluck const& pluck : lane.plucks)
+        for (PluckDot const& pluck : lane.plucks)
             if (pluck.fromTune && pluck.hand == harp::Side::Right &&
                 std::abs(pluck.x - point.x()) <= near && std::abs(pluck.y - y) <= near)
                 return true;

@@ -247,8 +247,8 @@ std::variant<Laid, Hindrance> raised(Laid laid, Figure const& figure, int rootSt
     laid.voicing.rhythm = figure.rhythm.name;
     laid.voicing.rootString = rootString;
     laid.level = figure.pattern.level;
-    laid.liking = figure.pattern.liking +
-                  pattern::likingFor(figure.rhythm, tune::kindName(view.kind));
+    laid.penalty =
+        figure.pattern.penalty + pattern::penaltyFor(figure.rhythm, tune::kindName(view.kind));
     for (std::size_t i = 0; i < laid.plucks.size(); ++i) {
         Pluck const& p = laid.plucks[i];
         laid.voicing.notes[i].string = p.string;

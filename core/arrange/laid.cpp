@@ -6,7 +6,7 @@ namespace arrange {
 
 namespace {
 
-// Level and liking of the voicing's pattern and rhythm in the book; of a shape that is in no
+// Level and penalty of the voicing's pattern and rhythm in the book; of a shape that is in no
 // book the level that follows from its width.
 void lookUp(Laid& laid, View const& view)
 {
@@ -16,7 +16,7 @@ void lookUp(Laid& laid, View const& view)
         std::ranges::find(patterns, laid.voicing.pattern, &pattern::Pattern::name);
     if (known != patterns.end()) {
         laid.level = known->level;
-        laid.liking = known->liking;
+        laid.penalty = known->penalty;
         notes = known->notes.size();
     } else if (auto const shape = pattern::patternFrom(laid.voicing.pattern)) {
         laid.level = (*shape).level;
@@ -26,7 +26,7 @@ void lookUp(Laid& laid, View const& view)
         if (r.name == laid.voicing.rhythm && r.meter == view.meter &&
             r.span == view.spanLength &&
             (notes == 0 || r.notes == static_cast<int>(notes))) {
-            laid.liking += pattern::likingFor(r, tune::kindName(view.kind));
+            laid.penalty += pattern::penaltyFor(r, tune::kindName(view.kind));
             break;
         }
 }

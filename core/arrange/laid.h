@@ -32,7 +32,7 @@ struct Laid {
     int top = 0;
     double shortestStep = 0; // between two onsets; 0 where there is one
     int level = 1;           // of the pattern, and what the book holds against it and
-    Points liking = 0;       // against the rhythm
+    Points penalty = 0;      // against the rhythm
 
     bool rests() const { return plucks.empty(); }
 };

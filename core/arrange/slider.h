@@ -19,7 +19,7 @@ struct Pull {
 // figure that has several go together. A figure below 0 goes by the amount of it: what is liked
 // is liked more.
 struct FigurePull {
-    std::string group; // "liking", as in shared/taste.json
+    std::string group; // "shape_fit", as in shared/taste.json
     std::string name;  // "missing_richness"
     int permille = 0;
     friend bool operator==(FigurePull const&, FigurePull const&) = default;

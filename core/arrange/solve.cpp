@@ -58,7 +58,7 @@ Costs afterPrevious(Lattice const& lattice, std::size_t position, Costs const& b
     return leastByRow(lattice.pairs[position], ends, allowed(lattice, position + 1));
 }
 
-void fillUpTo(Lattice const& lattice, Tables& tables, std::size_t first)
+void fillUpTo(Lattice const& lattice, CostTables& tables, std::size_t first)
 {
     for (std::size_t i = first; i < lattice.candidates.size(); ++i)
         tables.upTo[i] =
@@ -67,7 +67,7 @@ void fillUpTo(Lattice const& lattice, Tables& tables, std::size_t first)
 }
 
 // Fills the positions before `end`.
-void fillAfter(Lattice const& lattice, Tables& tables, std::size_t end)
+void fillAfter(Lattice const& lattice, CostTables& tables, std::size_t end)
 {
     std::size_t const last = lattice.candidates.size() - 1;
     for (std::size_t i = end; i-- > 0;)
@@ -77,7 +77,7 @@ void fillAfter(Lattice const& lattice, Tables& tables, std::size_t end)
 }
 
 // Walks forward along `after`; the first candidate that keeps the least total is taken.
-Choice bestChoice(Lattice const& lattice, Tables const& tables)
+Choice bestChoice(Lattice const& lattice, CostTables const& tables)
 {
     Choice choice;
     for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
@@ -122,7 +122,8 @@ struct ComesLater {
 // way through those that were taken before.
 class WaysOn {
 public:
-    WaysOn(Lattice const& lattice, Tables const& known) : m_lattice(lattice), m_known(known) {}
+    WaysOn(Lattice const& lattice, CostTables const& known) : m_lattice(lattice), m_known(known)
+    {}
 
     // The whole choice of this rank; none when there are not so many. Ask from 0 upwards.
     std::optional<Choice> choice(std::size_t rank)
@@ -214,16 +215,16 @@ private:
     }
 
     Lattice const& m_lattice;
-    Tables const& m_known;
+    CostTables const& m_known;
     std::map<Node, Crossing> m_crossings;
 };
 
 } // namespace
 
-Tables tables(Lattice const& lattice)
+CostTables tables(Lattice const& lattice)
 {
     std::size_t const positions = lattice.candidates.size();
-    Tables out{{}, std::vector<Costs>(positions), std::vector<Costs>(positions)};
+    CostTables out{{}, std::vector<Costs>(positions), std::vector<Costs>(positions)};
     out.own.reserve(positions);
     for (std::size_t i = 0; i < positions; ++i) out.own.push_back(ownCosts(lattice, i));
     fillUpTo(lattice, out, 0);
@@ -231,7 +232,7 @@ Tables tables(Lattice const& lattice)
     return out;
 }
 
-Tables tablesAfterLock(Lattice const& lattice, Tables before, std::size_t position)
+CostTables tablesAfterLock(Lattice const& lattice, CostTables before, std::size_t position)
 {
     fillUpTo(lattice, before, position + 1);
     fillAfter(lattice, before, position);
@@ -240,7 +241,7 @@ Tables tablesAfterLock(Lattice const& lattice, Tables before, std::size_t positi
 
 Solution solved(Lattice const& lattice) { return solved(lattice, tables(lattice)); }
 
-Solution solved(Lattice const& lattice, Tables const& known)
+Solution solved(Lattice const& lattice, CostTables const& known)
 {
     Solution out{bestChoice(lattice, known), {}};
     out.regrets.reserve(lattice.candidates.size());
@@ -257,7 +258,7 @@ std::vector<Choice> bestChoices(Lattice const& lattice, int k)
 {
     std::vector<Choice> out;
     if (lattice.candidates.empty()) return out;
-    Tables const known = tables(lattice);
+    CostTables const known = tables(lattice);
     WaysOn ways(lattice, known);
     for (std::size_t rank = 0; rank < static_cast<std::size_t>(std::max(k, 0)); ++rank) {
         std::optional<Choice> choice = ways.choice(rank);

@@ -10,26 +10,26 @@ namespace arrange {
 // each candidate, and what follows it. Their sum is the least cost of a whole arrangement that
 // uses the candidate. Locks of other positions are kept; the position's own lock is not
 // applied.
-struct Tables {
+struct CostTables {
     std::vector<std::vector<Points>> own; // each candidate's own cost, side by side
     std::vector<std::vector<Points>> upTo; // for each position and candidate, its cost included
     std::vector<std::vector<Points>> after; // what follows, its own cost not included
-    friend bool operator==(Tables const&, Tables const&) = default;
+    friend bool operator==(CostTables const&, CostTables const&) = default;
 };
 
 // Time grows with positions * candidates squared; no order of candidates is assumed.
-Tables tables(Lattice const& lattice);
+CostTables tables(Lattice const& lattice);
 
 // The tables of a lattice that differs from the one they were made for only in the lock of one
 // position: what lies before it stays in one half, what lies after it in the other.
-Tables tablesAfterLock(Lattice const& lattice, Tables before, std::size_t position);
+CostTables tablesAfterLock(Lattice const& lattice, CostTables before, std::size_t position);
 
 // The choice with the least total cost that keeps the locks, and every candidate's regret
 // against it. Exact: no other choice costs less. Among equal totals the one with the lowest
 // candidate numbers, read from the first position. The regret of a candidate that a lock rules
 // out is measured with that one lock lifted, so it can be negative.
 Solution solved(Lattice const& lattice);
-Solution solved(Lattice const& lattice, Tables const& tables);
+Solution solved(Lattice const& lattice, CostTables const& tables);
 
 // The k best choices, cheapest first, ties by lowest candidate numbers; fewer when the lattice
 // has fewer. Keeps the locks. After one solution the time grows with k * positions.

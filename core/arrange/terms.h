@@ -84,7 +84,7 @@ Points cadence(View const& view, Laid const& laid);
 
 // How readily a harper takes the shape and the register: 1-5-8 round G2 before all, rest last.
 // Common practice, no source.
-Points liking(View const& view, Laid const& laid);
+Points shapeFit(View const& view, Laid const& laid);
 
 // How many notes a span has room for without hurry at the player's level.
 int notesWithoutHurry(View const& view);

@@ -263,7 +263,7 @@ std::string forPass(Told const& told)
                            turn.number, turn.of);
 }
 
-// --- liking ---
+// --- how the shape fits ---
 
 bool together(Laid const& laid)
 {
@@ -274,7 +274,7 @@ std::string unusual(Told const& told)
 {
     if (told.laid.rests()) return base::said("The left hand plays nothing here.");
     auto const& [lowestBest, highestBest] =
-        std::pair{told.view.taste->liking.lowestBest, told.view.taste->liking.highestBest};
+        std::pair{told.view.taste->shapeFit.lowestBest, told.view.taste->shapeFit.highestBest};
     std::size_t const lowest = lowestNote(told.laid);
     int const midi = told.laid.plucks[lowest].midi;
     if (midi > highestBest)
@@ -383,7 +383,7 @@ std::string against(Term term, Told const& told)
         return wantsLevers(told);
     case Term::Cadence:
         return opensTheEnd(told);
-    case Term::Liking:
+    case Term::ShapeFit:
         return unusual(told);
     case Term::Passes:
         return againstPass(told);
@@ -436,7 +436,7 @@ std::string inFavour(Term term, Told const& told)
             "It needs no lever flip, and leaves time for the flips that the tune needs.");
     case Term::Cadence:
         return base::say("It brings the {} to a clear end.", closeName(told.view));
-    case Term::Liking:
+    case Term::ShapeFit:
         return base::said("It is a familiar pattern at a good height on the harp.");
     case Term::Passes:
         return forPass(told);

@@ -32,7 +32,7 @@ std::uint64_t numberOf(HandShape const& shape)
     return number;
 }
 
-Layer after(Layer const& before, Pluck const& pluck, Player const& player)
+Layer after(Layer const& before, Stroke const& pluck, Player const& player)
 {
     Layer next;
     std::vector<std::uint64_t> known; // the numbers of the shapes, which are few
@@ -59,10 +59,10 @@ Layer after(Layer const& before, Pluck const& pluck, Player const& player)
 
 } // namespace
 
-FingerPath cheapestFingers(std::vector<Pluck> const& plucks, Player const& player)
+FingerPath cheapestFingers(std::vector<Stroke> const& plucks, Player const& player)
 {
     std::vector<Layer> layers{{{HandShape{}}, {Way{}}}};
-    for (Pluck const& pluck : plucks) layers.push_back(after(layers.back(), pluck, player));
+    for (Stroke const& pluck : plucks) layers.push_back(after(layers.back(), pluck, player));
 
     auto const& last = layers.back().ways;
     auto const best = std::min_element(

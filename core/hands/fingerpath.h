@@ -15,6 +15,6 @@ struct FingerPath {
 
 // The cheapest way through all plucks. Exact: no other chain of moves costs less. Ties fall the
 // same way every time. Time grows with the plucks times the shapes a hand can be in.
-FingerPath cheapestFingers(std::vector<Pluck> const& plucks, Player const& player);
+FingerPath cheapestFingers(std::vector<Stroke> const& plucks, Player const& player);
 
 } // namespace hands

@@ -21,7 +21,7 @@ using arrange::VoicedNote;
 struct Struck {
     arrange::PositionIndex position = 0;
     std::vector<int> notes; // indices into Voicing::notes, from the lowest string
-    Pluck pluck;
+    Stroke pluck;
 };
 
 bool isGiven(Arrangement const& arrangement, arrange::PositionIndex position, int note)
@@ -116,7 +116,7 @@ std::vector<Struck> allStruck(Arrangement const& arrangement)
 }
 
 // Whether some fingers, those set among them, lie on the strings of a pluck together.
-bool canLie(Arrangement const& arrangement, Pluck const& pluck)
+bool canLie(Arrangement const& arrangement, Stroke const& pluck)
 {
     Player const player{arrangement.harp, arrangement.hand};
     auto const ways = movesTo({}, pluck, player);
@@ -162,7 +162,7 @@ std::vector<int> addSet(Arrangement const& arrangement, std::span<arrange::SetFi
         bool kept = voice < voices.size();
         if (kept) {
             auto const [where, index] = voices[voice];
-            Pluck with = where->pluck;
+            Stroke with = where->pluck;
             with.set.resize(with.strings.size());
             with.set[index] = set[i].finger;
             kept = canLie(arrangement, with);
@@ -242,7 +242,7 @@ LeftHand leftHand(Arrangement const& arrangement, std::span<arrange::SetFinger c
     std::vector<Struck> struck = allStruck(arrangement);
     LeftHand out;
     out.unkept = addSet(arrangement, set, struck);
-    std::vector<Pluck> plucks;
+    std::vector<Stroke> plucks;
     for (Struck const& s : struck) plucks.push_back(s.pluck);
     harp::Level const& level = arrangement.level;
     FingerPath const path = cheapestFingers(

@@ -77,7 +77,7 @@ std::vector<Fingers> fingerings(std::size_t strings)
     return out;
 }
 
-bool keepsSet(Fingers const& fingers, Pluck const& pluck)
+bool keepsSet(Fingers const& fingers, Stroke const& pluck)
 {
     for (std::size_t i = 0; i < pluck.set.size(); ++i)
         if (pluck.set[i] && *pluck.set[i] != fingers[i]) return false;
@@ -85,7 +85,7 @@ bool keepsSet(Fingers const& fingers, Pluck const& pluck)
 }
 
 // The choices that a pluck has: as set, with the fingers in use where they are enough.
-std::vector<Fingers> fingeringsOf(Pluck const& pluck, Player const& player)
+std::vector<Fingers> fingeringsOf(Stroke const& pluck, Player const& player)
 {
     std::vector<Fingers> all = fingerings(pluck.strings.size());
     bool const set = canKeepSet(pluck);
@@ -117,7 +117,7 @@ double limitMm(harp::HandModel const& hand, harp::PairReach const& pair)
 
 } // namespace
 
-MovesInto::MovesInto(Pluck const& next, Player const& player) : m_next(next), m_player(player)
+MovesInto::MovesInto(Stroke const& next, Player const& player) : m_next(next), m_player(player)
 {
     m_limitMm.fill(-1); // no pair of fingers, no reach
     for (harp::PairReach const& pair : player.hand.pairs)
@@ -297,7 +297,7 @@ private:
 
     MovesInto const& m_into;
     HandShape const& m_from;
-    Pluck const& m_next;
+    Stroke const& m_next;
     Player const& m_player;
     std::vector<HandMove>& m_moves;
 };
@@ -320,14 +320,14 @@ bool lieTogether(harp::Harp const& harp, harp::HandModel const& hand, PlacedFing
            distanceMm(harp, a.string, b.string) <= limitMm(hand, *pair);
 }
 
-bool canKeepSet(Pluck const& pluck)
+bool canKeepSet(Stroke const& pluck)
 {
     auto const all = fingerings(pluck.strings.size());
     return std::any_of(all.begin(), all.end(),
                        [&](Fingers const& fingers) { return keepsSet(fingers, pluck); });
 }
 
-std::vector<HandMove> movesTo(HandShape const& from, Pluck const& next, Player const& player)
+std::vector<HandMove> movesTo(HandShape const& from, Stroke const& next, Player const& player)
 {
     std::vector<HandMove> moves;
     MovesInto(next, player).from(from, moves);

@@ -22,7 +22,7 @@ enum class Pause {
 };
 
 // What a hand plucks at one moment.
-struct Pluck {
+struct Stroke {
     std::vector<int> strings; // from the lowest, none twice, at most four
     Pause before = Pause::None;
     std::vector<int> usual{};              // the pattern's fingers, one a string; or none
@@ -70,13 +70,13 @@ struct HandMove {
 // plucked again; or placing the whole hand anew, which is always possible. A chord that no hand
 // spans is rolled, at a price. Fingers that the player has set are kept where any fingers in
 // their order do.
-std::vector<HandMove> movesTo(HandShape const& from, Pluck const& next, Player const& player);
+std::vector<HandMove> movesTo(HandShape const& from, Stroke const& next, Player const& player);
 
 // The same moves for one pluck from many shapes: what does not depend on the shape is worked
 // out once. The pluck and the player must outlive it.
 class MovesInto {
 public:
-    MovesInto(Pluck const& next, Player const& player);
+    MovesInto(Stroke const& next, Player const& player);
     // In place of what stands in `moves`.
     void from(HandShape const& shape, std::vector<HandMove>& moves) const;
 
@@ -92,7 +92,7 @@ private:
     int pairCost(harp::PlacedFinger low, harp::PlacedFinger high) const;
     int ownCost(Fingers const& fingers) const;
 
-    Pluck const& m_next;
+    Stroke const& m_next;
     Player const& m_player;
     std::array<double, harp::fingers * harp::fingers> m_limitMm{}; // by low and high finger
     std::vector<Choice> m_choices;
@@ -104,6 +104,6 @@ bool lieTogether(harp::Harp const& harp, harp::HandModel const& hand, harp::Plac
                  harp::PlacedFinger b);
 
 // Whether some fingers in their order are those that the player has set for a pluck.
-bool canKeepSet(Pluck const& pluck);
+bool canKeepSet(Stroke const& pluck);
 
 } // namespace hands

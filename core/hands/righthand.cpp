@@ -29,7 +29,7 @@ struct Struck {
     music::Length at;        // from the start of the bar
     std::optional<int> note; // index into Bar::notes; none where only a given note is plucked
     std::vector<Voice> voices;
-    Pluck pluck;
+    Stroke pluck;
 };
 
 // When each written note is first played, by bar and note.
@@ -177,7 +177,7 @@ std::vector<int> addSet(std::span<arrange::SetFinger const> set, std::vector<Str
         auto const voice = static_cast<std::size_t>(set[i].voice);
         bool kept = found != struck.end() && voice < found->pluck.strings.size();
         if (kept) {
-            Pluck with = found->pluck;
+            Stroke with = found->pluck;
             with.set.resize(with.strings.size());
             with.set[voice] = set[i].finger;
             kept = canKeepSet(with);
@@ -196,7 +196,7 @@ int fingerOf(Struck const& struck, Voice const& voice, Fingers const& fingers)
     return fingers[static_cast<std::size_t>(place - strings.begin())];
 }
 
-bool inReach(Arrangement const& arrangement, Pluck const& pluck, Fingers const& fingers)
+bool inReach(Arrangement const& arrangement, Stroke const& pluck, Fingers const& fingers)
 {
     for (std::size_t low = 0; low < fingers.size(); ++low)
         for (std::size_t high = low + 1; high < fingers.size(); ++high)
@@ -300,7 +300,7 @@ RightHand rightHand(Arrangement const& arrangement, std::span<arrange::SetFinger
     addPlucks(arrangement, struck);
     std::vector<int> unkept = addSet(set, struck);
 
-    std::vector<Pluck> plucks;
+    std::vector<Stroke> plucks;
     for (Struck const& s : struck) plucks.push_back(s.pluck);
     harp::Level const& level = arrangement.level;
     FingerPath const path =

@@ -36,7 +36,7 @@ int firstPass(Arrangement const& arrangement,
 }
 
 // What the left hand plucks at one moment of a bar.
-struct Pluck {
+struct LeftStroke {
     Length at;
     Length held;
     std::vector<music::Pitch> pitches;
@@ -46,7 +46,7 @@ struct Pluck {
     bool rightHandHelps = false; // it takes one of the notes
 };
 
-void add(Pluck& pluck, VoicedNote const& note, int finger, music::Pitch pitch)
+void add(LeftStroke& pluck, VoicedNote const& note, int finger, music::Pitch pitch)
 {
     auto const place =
         std::find_if(pluck.pitches.begin(), pluck.pitches.end(), [pitch](music::Pitch other) {
@@ -65,9 +65,9 @@ arrange::GivenNote const* givenNote(Arrangement const& arrangement,
     return nullptr;
 }
 
-std::vector<Pluck> plucks(Arrangement const& arrangement, int bar)
+std::vector<LeftStroke> plucks(Arrangement const& arrangement, int bar)
 {
-    std::vector<Pluck> out;
+    std::vector<LeftStroke> out;
     for (arrange::PositionIndex const index : printedPositions(arrangement, bar)) {
         ArrangedPosition const& arranged = at(arrangement, index);
         for (std::size_t n = 0; n < arranged.voicing.notes.size(); ++n) {
@@ -96,7 +96,7 @@ void addRests(StaffBar& bar, Length from, Length to, tune::Bar const& written)
     }
 }
 
-void addNotes(StaffBar& bar, Pluck const& pluck, Length length, tune::Bar const& written)
+void addNotes(StaffBar& bar, LeftStroke const& pluck, Length length, tune::Bar const& written)
 {
     auto const pieces = ringingPieces(written.upbeat + pluck.at, length, written.meter);
     for (std::size_t i = 0; i < pieces.size(); ++i) {
@@ -153,7 +153,7 @@ std::vector<arrange::PositionIndex> printedPositions(Arrangement const& arrangem
 StaffBar leftBar(Arrangement const& arrangement, int index)
 {
     tune::Bar const& written = arrangement.tune.bars[static_cast<std::size_t>(index)];
-    std::vector<Pluck> const all = plucks(arrangement, index);
+    std::vector<LeftStroke> const all = plucks(arrangement, index);
     if (all.empty()) return emptyBar(written);
     StaffBar bar;
     Length done;

@@ -81,12 +81,12 @@ Rhythm onTheBeats(Pattern const& pattern, Meter meter, Length span)
 
 } // namespace
 
-int likingFor(Rhythm const& rhythm, std::string_view kind)
+int penaltyFor(Rhythm const& rhythm, std::string_view kind)
 {
-    int liking = rhythm.liking;
+    int penalty = rhythm.penalty;
     for (ForKind const& row : rhythm.kinds)
-        if (row.kind == kind) liking += row.liking;
-    return liking;
+        if (row.kind == kind) penalty += row.penalty;
+    return penalty;
 }
 
 bool fits(Rhythm const& rhythm, Pattern const& pattern)

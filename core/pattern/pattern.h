@@ -39,15 +39,15 @@ struct Pattern {
     int lowestRoot = 0;              // MIDI key below which the root is not placed; 0: none
     std::vector<std::string> meters; // "6/8" ...; empty: any
     std::string feel;                // one plain sentence for the arranger
-    int liking = 0; // what speaks against it beside its degrees, thousandths of a point; below
-                    // 0: for it
+    int penalty = 0; // what speaks against it beside its degrees, thousandths of a point; below
+                     // 0: for it
     friend bool operator==(Pattern const&, Pattern const&) = default;
 };
 
 // What speaks for or against a rhythm in tunes of one kind ("waltz", as tune::kindName has it).
 struct ForKind {
     std::string kind;
-    int liking = 0;
+    int penalty = 0;
     friend bool operator==(ForKind const&, ForKind const&) = default;
 };
 
@@ -60,13 +60,13 @@ struct Rhythm {
     std::vector<music::Length> onsets;   // from the start of the span, rising, first at 0
     std::vector<std::vector<int>> plays; // for each onset: indices into Pattern::notes
     int level = 1;                       // from which level on
-    int liking = 0;                      // as of a pattern
+    int penalty = 0;                     // as of a pattern
     std::vector<ForKind> kinds{};        // on top of that, by the kind of tune
     friend bool operator==(Rhythm const&, Rhythm const&) = default;
 };
 
 // What the book says of a rhythm in tunes of a kind.
-int likingFor(Rhythm const& rhythm, std::string_view kind);
+int penaltyFor(Rhythm const& rhythm, std::string_view kind);
 
 struct PatternBook {
     std::vector<Pattern> patterns;

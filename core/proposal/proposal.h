@@ -39,7 +39,7 @@ struct Proposal {
     // Costs of neighbours in writing, before the lattice was told what repeats forbid, and the
     // tables made from them: to solve again after a lock.
     std::vector<arrange::PairTable> writtenPairs;
-    arrange::Tables tables;
+    arrange::CostTables tables;
     arrange::Solution solution;   // its best is what is arranged: the take that was asked for
     arrange::Weights weights;     // of the brief, with its sliders
     WeightsByBar weightsByBar;    // and with those of each time through

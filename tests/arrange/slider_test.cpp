@@ -35,28 +35,28 @@ TEST_CASE("A slider pulls weights with it or against it, by hand-worked figures"
 TEST_CASE("A slider pulls at figures of the taste, all numbers of one together", "[slider]")
 {
     Weights weights;
-    weights.taste.liking.missingRichness = 70;
-    weights.taste.liking.mostNotes = {2, 3, 3, 5, 6};
-    weights.taste.liking.unhurriedSeconds = {1.0, 0.6, 0.4, 0.36, 0.3};
+    weights.taste.shapeFit.missingRichness = 70;
+    weights.taste.shapeFit.mostNotes = {2, 3, 3, 5, 6};
+    weights.taste.shapeFit.unhurriedSeconds = {1.0, 0.6, 0.4, 0.36, 0.3};
     weights.taste.thumbLine.seventhLeads = -100;
     Slider const slider{"any",
                         "Any",
                         "",
                         "",
                         {},
-                        {{"liking", "missing_richness", 1000},
-                         {"liking", "most_notes", 500},
-                         {"liking", "unhurried_seconds", -450},
+                        {{"shape_fit", "missing_richness", 1000},
+                         {"shape_fit", "most_notes", 500},
+                         {"shape_fit", "unhurried_seconds", -450},
                          {"thumb_line", "seventh_leads", 1000}}};
     auto const at = [&](int percent) {
         return turned(weights, withSlider({}, slider, percent)).taste;
     };
-    CHECK(at(150).liking.missingRichness == 105); // 70 * 1.5
-    CHECK(at(0).liking.missingRichness == 0);
-    CHECK(at(200).liking.mostNotes == ByLevel<int>{3, 5, 5, 8, 9}); // by 1.5, rounded
-    CHECK(at(200).liking.unhurriedSeconds[2] == Approx(0.22));
+    CHECK(at(150).shapeFit.missingRichness == 105); // 70 * 1.5
+    CHECK(at(0).shapeFit.missingRichness == 0);
+    CHECK(at(200).shapeFit.mostNotes == ByLevel<int>{3, 5, 5, 8, 9}); // by 1.5, rounded
+    CHECK(at(200).shapeFit.unhurriedSeconds[2] == Approx(0.22));
     CHECK(at(200).thumbLine.seventhLeads == -200);
-    CHECK(at(100).liking.missingRichness == 70);
+    CHECK(at(100).shapeFit.missingRichness == 70);
 }
 
 TEST_CASE("A slider in the middle stands in no list, and a list has each slider once",

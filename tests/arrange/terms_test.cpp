@@ -364,7 +364,7 @@ TEST_CASE("A waltz's left hand keeps the beats and an upbeat leaves it free", "[
     CHECK(meterFit(view, scenes::laid(view, {1}, g2, once)) == 320);
     view.upbeat = true;
     CHECK(meterFit(view, resting(view)) == 0);
-    CHECK(liking(view, resting(view)) == 0);
+    CHECK(shapeFit(view, resting(view)) == 0);
     CHECK(meterFit(view, scenes::laid(view, {1}, g2, once)) ==
           x.weights.taste.meterFit.upbeatStruck);
 }
@@ -389,13 +389,13 @@ TEST_CASE("1-5-8 round G2 is liked best and resting least", "[terms]")
     auto const x = scenes::example("[G] z:1 |");
     View const view = x.view(0);
     int const g2 = x.string("G2");
-    Points const best = liking(view, scenes::laid(view, {1, 5, 8}, g2, crotchets));
+    Points const best = shapeFit(view, scenes::laid(view, {1, 5, 8}, g2, crotchets));
     CHECK(best == 0);
-    CHECK(liking(view, scenes::laid(view, {1, 5, 10}, g2, crotchets)) >= best);
-    CHECK(liking(view, scenes::laid(view, {1, 5, 12}, g2, crotchets)) > best);
-    CHECK(liking(view, scenes::laid(view, {1, 5, 8}, x.string("G4"), crotchets)) > best);
-    CHECK(liking(view, resting(view)) >
-          liking(view, scenes::laid(view, {1, 3, 5}, g2, crotchets)));
+    CHECK(shapeFit(view, scenes::laid(view, {1, 5, 10}, g2, crotchets)) >= best);
+    CHECK(shapeFit(view, scenes::laid(view, {1, 5, 12}, g2, crotchets)) > best);
+    CHECK(shapeFit(view, scenes::laid(view, {1, 5, 8}, x.string("G4"), crotchets)) > best);
+    CHECK(shapeFit(view, resting(view)) >
+          shapeFit(view, scenes::laid(view, {1, 3, 5}, g2, crotchets)));
 }
 
 TEST_CASE("The further the hand has to go and the less time it has, the more travel costs",
@@ -573,9 +573,9 @@ TEST_CASE("Weights scale each judgement and leave the unplayable as it is", "[te
     Laid const late = scenes::laid(pair.before, {1, 1}, x.string("G2"), {{0}, {7, 8}});
     Laid const far = scenes::laid(pair.after, {1}, x.string("D4"), once);
     x.weights.byTerm.fill(500);
-    auto const place = static_cast<std::size_t>(Term::Liking);
+    auto const place = static_cast<std::size_t>(Term::ShapeFit);
     CHECK(accountOf(pair.before, resting(pair.before), x.weights)[place] ==
-          liking(pair.before, resting(pair.before)) / 2);
+          shapeFit(pair.before, resting(pair.before)) / 2);
     Account const account = pairAccount(pair.neighbours, late, handAtEnd(pair.before, late),
                                         ringingAfter(pair.neighbours, late), far,
                                         handAtStart(pair.after, far), x.weights);

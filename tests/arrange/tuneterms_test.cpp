@@ -62,8 +62,8 @@ TEST_CASE("Passes that vary begin thin and end full, written passes are not judg
 {
     // Room for three notes: two are wanted on the first pass, four on the second.
     auto x = scenes::example("[G] z:1 | [D] z:1 :|");
-    x.weights.taste.liking.mostNotes.fill(3);
-    x.weights.taste.liking.unhurriedSeconds.fill(0.5);
+    x.weights.taste.shapeFit.mostNotes.fill(3);
+    x.weights.taste.shapeFit.unhurriedSeconds.fill(0.5);
     x.weights.taste.passes = {1, 1, 100, 50};
     auto const byPass = positionsByPass(x.tune, x.playing);
     REQUIRE(byPass.size() == 4);

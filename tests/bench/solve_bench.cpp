@@ -73,7 +73,7 @@ BENCHMARK(solve)->Apply(sizes);
 void solveAfterLock(benchmark::State& state)
 {
     arrange::Lattice lattice = latticeOf(state);
-    arrange::Tables tables = arrange::tables(lattice);
+    arrange::CostTables tables = arrange::tables(lattice);
     std::size_t const middle = lattice.candidates.size() / 2;
     for (auto _ : state) {
         lattice.locks[middle] = lattice.locks[middle] ? std::nullopt : std::optional<int>(0);

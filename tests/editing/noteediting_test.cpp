@@ -201,7 +201,7 @@ TEST_CASE("A double click on a note of the tune opens the pane at its bar", "[ed
     TuneGrid* grid = window.workbench.grid();
     REQUIRE_FALSE(grid->grid().lanes.empty());
     auto const& plucks = grid->grid().lanes.front().plucks;
-    auto const note = std::find_if(plucks.begin(), plucks.end(), [](Pluck const& pluck) {
+    auto const note = std::find_if(plucks.begin(), plucks.end(), [](PluckDot const& pluck) {
         return pluck.fromTune && pluck.hand == harp::Side::Right;
     });
     REQUIRE(note != plucks.end());

@@ -10,13 +10,13 @@
 
 using hands::HandShape;
 using hands::Pause;
-using hands::Pluck;
+using hands::Stroke;
 
 namespace {
 
 // Whether any chain of moves costs less than so much: every chain is followed until it does
 // not.
-bool isUndercut(HandShape const& from, std::vector<Pluck> const& plucks, std::size_t at,
+bool isUndercut(HandShape const& from, std::vector<Stroke> const& plucks, std::size_t at,
                 int cost, hands::Player const& player)
 {
     if (cost <= 0) return false;
@@ -29,7 +29,7 @@ bool isUndercut(HandShape const& from, std::vector<Pluck> const& plucks, std::si
 
 // Whether these fingers can be played for exactly so much, by following every chain of moves
 // that uses them.
-bool isPlayedFor(HandShape const& from, std::vector<Pluck> const& plucks, std::size_t at,
+bool isPlayedFor(HandShape const& from, std::vector<Stroke> const& plucks, std::size_t at,
                  hands::FingerPath const& path, int cost, hands::Player const& player)
 {
     if (cost < 0) return false;
@@ -41,12 +41,12 @@ bool isPlayedFor(HandShape const& from, std::vector<Pluck> const& plucks, std::s
     });
 }
 
-Pluck arbitraryPluck(int& string)
+Stroke arbitraryPluck(int& string)
 {
     string = std::clamp(string + *rc::gen::inRange(-5, 6), 8, 26);
-    Pluck pluck{{string},
-                *rc::gen::element(Pause::Hurried, Pause::None, Pause::None, Pause::Beat,
-                                  Pause::Rested)};
+    Stroke pluck{{string},
+                 *rc::gen::element(Pause::Hurried, Pause::None, Pause::None, Pause::Beat,
+                                   Pause::Rested)};
     int const kind = *rc::gen::inRange(0, 12);
     if (kind == 0) pluck.strings.push_back(string + *rc::gen::inRange(1, 8));
     if (kind == 1) pluck.usual = {*rc::gen::inRange(1, 5)};
@@ -65,7 +65,7 @@ TEST_CASE("On phrases of up to ten notes no chain of moves costs less than the f
         hands::Player const player{harp, hand, *rc::gen::arbitrary<bool>(),
                                    *rc::gen::arbitrary<bool>(), *rc::gen::inRange(3, 5)};
         int string = 17;
-        std::vector<Pluck> plucks;
+        std::vector<Stroke> plucks;
         int const notes = *rc::gen::inRange(1, 11);
         for (int i = 0; i < notes; ++i) plucks.push_back(arbitraryPluck(string));
         auto const path = cheapestFingers(plucks, player);

@@ -1,9 +1,9 @@
 // Sound files and the harp's sound from the real window, by its actions and dialogs.
 #include "window.h"
 
-#include "app/hearing.h"
-#include "app/soundsaving.h"
+#include "app/playback.h"
 #include "app/sound/soundfont.h"
+#include "app/soundsaving.h"
 #include "ui/harpsounddialog.h"
 #include "ui/sounddialog.h"
 
@@ -20,7 +20,7 @@ namespace {
 
 struct Sounding {
     Window window;
-    app::Hearing hearing{window.workbench, window.preferences, shelf().temperaments};
+    app::Playback hearing{window.workbench, window.preferences, shelf().temperaments};
     app::SoundSaving saving{window.desk, hearing};
 };
 

@@ -139,6 +139,15 @@ TEST_CASE(
     auto const read = files::readTaste(text, "taste.json");
     REQUIRE(read);
     CHECK(*read == kept);
+    // How the shape fits was called by another name in older files: it is not lost.
+    std::string older = text;
+    constexpr std::string_view name = "\"shape_fit\":";
+    REQUIRE(older.find(name) != std::string::npos);
+    for (std::size_t at; (at = older.find(name)) != std::string::npos;)
+        older.replace(at, name.size(), "\"liking\":");
+    auto const readAgain = files::readTaste(older, "taste.json");
+    REQUIRE(readAgain);
+    CHECK(*readAgain == kept);
     for (std::string const& damaged :
          {std::string("{"), std::string("[]"), text.substr(0, text.size() / 2),
           std::string(R"({"sallow_taste":1,"on":1,"choices":[]})"),

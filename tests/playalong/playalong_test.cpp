@@ -1,7 +1,7 @@
 // Playing along from the instrument to what is told afterwards: a MIDI harp is a client of a
 // JACK server without hardware, and the window is joined with it as the program joins them.
 
-#include "app/hearing.h"
+#include "app/playback.h"
 #include "app/preferences.h"
 #include "core/files/abc/onebar.h"
 #include "core/tune/edit/whole.h"
@@ -38,7 +38,7 @@ struct Open {
     app::Preferences preferences{folder.filePath("preferences.ini")};
     ui::Session session{ui::coreEngine(), scenario::brief()};
     ui::Workbench workbench{session, scenario::tables()};
-    std::unique_ptr<app::Hearing> hearing;
+    std::unique_ptr<app::Playback> hearing;
     std::optional<ui::Audition> heard;
 
     Open()
@@ -46,8 +46,8 @@ struct Open {
         ui::HarpSound sound = preferences.harpSound();
         sound.midiIn = "lapharp:harp";
         preferences.keepHarpSound(sound);
-        hearing = std::make_unique<app::Hearing>(workbench, preferences,
-                                                 scenario::tables().temperaments);
+        hearing = std::make_unique<app::Playback>(workbench, preferences,
+                                                  scenario::tables().temperaments);
         QObject::connect(&workbench, &ui::Workbench::playRequested,
                          [this](ui::Audition const& audition) { heard = audition; });
         workbench.resize(1200, 900);

@@ -105,7 +105,7 @@ TEST_CASE("Half the tables stay after a lock, whichever lock it is", "[propertie
 {
     CHECK(rc::check("one lock", [] {
         Lattice lattice = madeUp();
-        arrange::Tables const before = arrange::tables(lattice);
+        arrange::CostTables const before = arrange::tables(lattice);
         auto const i = *rc::gen::inRange<std::size_t>(0, lattice.candidates.size());
         lattice.locks[i] = *rc::gen::inRange(0, static_cast<int>(lattice.candidates[i].size()));
         RC_ASSERT(arrange::tablesAfterLock(lattice, before, i) == arrange::tables(lattice));

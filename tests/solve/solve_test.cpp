@@ -91,7 +91,7 @@ TEST_CASE("After one lock more or less, half of each table stays and the answer 
         CAPTURE(round);
         Lattice lattice = lattices::random(source, lattices::randomSizes(source), 9);
         lockSome(lattice, source);
-        Tables const before = tables(lattice);
+        CostTables const before = tables(lattice);
         std::size_t const position = source() % lattice.candidates.size();
         if (lattice.locks[position])
             lattice.locks[position].reset();

@@ -97,7 +97,7 @@ TEST_CASE("A tail gets softer, stays in its lane and ends where its string is pl
             CHECK(tail.loudTo >= 0);
             CHECK(tail.from >= lane.strings.x);
             CHECK(tail.to <= lane.strings.right() + 1e-9);
-            for (Pluck const& pluck : lane.plucks) {
+            for (PluckDot const& pluck : lane.plucks) {
                 if (pluck.y != tail.y) continue;
                 CAPTURE(pluck.x, tail.from, tail.to);
                 bool const across = pluck.x > tail.from + 0.5 && pluck.x < tail.to - 0.5;

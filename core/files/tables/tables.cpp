@@ -209,7 +209,7 @@ void readLevels(Row& table, Tables& tables)
 }
 
 // Thousandths of a point by which a pattern or rhythm may be less liked, or more.
-constexpr int leastLiked = 5000;
+constexpr int mostPenalty = 5000;
 
 pattern::Pattern patternOf(Node const& node)
 {
@@ -223,7 +223,7 @@ pattern::Pattern patternOf(Node const& node)
     if (row.has("meters"))
         for (Node const& m : list(row["meters"])) p.meters.push_back(text(meter(m)));
     if (row.has("lowest_root")) p.lowestRoot = midi(naturalPitch(row["lowest_root"]));
-    if (row.has("liking")) p.liking = whole(row["liking"], -leastLiked, leastLiked);
+    if (row.has("penalty")) p.penalty = whole(row["penalty"], -mostPenalty, mostPenalty);
     p.feel = words(row["feel"]);
     row.done();
     return p;
@@ -280,8 +280,7 @@ std::vector<pattern::ForKind> likedByKind(Node const& node)
     Row row(node);
     for (tune::Kind const kind : tune::allKinds) {
         std::string const name(tune::kindName(kind));
-        if (row.has(name))
-            out.push_back({name, whole(row[name], -leastLiked, leastLiked)});
+        if (row.has(name)) out.push_back({name, whole(row[name], -mostPenalty, mostPenalty)});
     }
     row.done();
     return out;
@@ -296,7 +295,8 @@ std::vector<pattern::Rhythm> rhythmsOf(Node const& node)
     std::vector<Node> const plays = list(row["plays"]);
     if (plays.size() != begins.size()) row["plays"].refuse("one for each onset is wanted");
     int const level = row.has("level") ? whole(row["level"], 1, 5) : 1;
-    int const liking = row.has("liking") ? whole(row["liking"], -leastLiked, leastLiked) : 0;
+    int const penalty =
+        row.has("penalty") ? whole(row["penalty"], -mostPenalty, mostPenalty) : 0;
     std::vector<pattern::ForKind> const kinds =
         row.has("kinds") ? likedByKind(row["kinds"]) : std::vector<pattern::ForKind>{};
     std::vector<pattern::Rhythm> rhythms;
@@ -307,7 +307,7 @@ std::vector<pattern::Rhythm> rhythmsOf(Node const& node)
             if (r.onsets.back() >= r.span)
                 row["onsets"].refuse("an onset is beyond the span");
             r.level = level;
-            r.liking = liking;
+            r.penalty = penalty;
             r.kinds = kinds;
             for (Node const& play : plays) r.plays.push_back(playedNotes(play, r.notes));
             rhythms.push_back(std::move(r));

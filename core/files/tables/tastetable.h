@@ -12,7 +12,7 @@ namespace files {
 void readTaste(table::Row& groups, arrange::Taste& taste);
 
 // What a slider pulls at besides weights, by the names of the figures:
-// {"liking": {"missing_richness": 1000}}. Throws table::Damage.
+// {"shape_fit": {"missing_richness": 1000}}. Throws table::Damage.
 std::vector<arrange::FigurePull> readFigurePulls(table::Node const& groups);
 
 // The prices of shared/snags.json, none missing. Throws table::Damage.

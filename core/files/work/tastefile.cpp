@@ -26,14 +26,21 @@ Json offerMember(learning::Offer const& offer)
     return {{"shape", offer.shape}, {"judged", std::move(judged)}};
 }
 
+// The term's name in the file; how the shape fits was called "liking" in older ones.
+std::string nameIn(Json const& judged, arrange::Term term)
+{
+    std::string name(arrange::termName(term));
+    bool const older = term == arrange::Term::ShapeFit && !judged.contains(name);
+    return older ? "liking" : name;
+}
+
 learning::Offer offerFrom(Json const& member)
 {
     learning::Offer offer{member.at("shape").get<std::string>(), {}};
     Json const& judged = member.at("judged");
     for (std::size_t t = 0; t < offer.judged.size(); ++t) {
         constexpr double most = 1000; // points; what is more is no judgement
-        double const points =
-            judged.value(std::string(arrange::termName(static_cast<arrange::Term>(t))), 0.0);
+        double const points = judged.value(nameIn(judged, static_cast<arrange::Term>(t)), 0.0);
         offer.judged[t] = std::isfinite(points) ? std::clamp(points, -most, most) : 0;
     }
     return offer;

@@ -25,11 +25,11 @@ class Preferences;
 // Joins the workbench with the player and with MIDI devices: what is asked for is heard, what
 // sounds is shown, what is played elsewhere is listened to. Without a sound device it says so
 // once, the strings light all the same, and the device is taken when it is there again.
-class Hearing final : public QObject {
+class Playback final : public QObject {
     Q_OBJECT
 public:
-    Hearing(ui::Workbench& workbench, Preferences& preferences,
-            std::vector<perform::Temperament> temperaments);
+    Playback(ui::Workbench& workbench, Preferences& preferences,
+             std::vector<perform::Temperament> temperaments);
 
     // What is played to clicks.
     Recording& recording() { return *m_recording; }

@@ -9,7 +9,7 @@ namespace {
 
 // Departures from root, fifth and octave by degree within the octave, and of those above it:
 // the tenth is the best of them, the ninth airy, sixth and seventh lean.
-Points degreeCost(Taste::Liking const& taste, int degree)
+Points degreeCost(Taste::ShapeFit const& taste, int degree)
 {
     auto const within = static_cast<std::size_t>(((degree - 1) % 7 + 7) % 7);
     return degree > 8 ? taste.highDegree[within] : taste.closeDegree[within];
@@ -36,7 +36,7 @@ struct Degrees {
 
 Degrees degreesOf(View const& view, Laid const& laid)
 {
-    Taste::Liking const& taste = view.taste->liking;
+    Taste::ShapeFit const& taste = view.taste->shapeFit;
     constexpr int lowestDegree = -15;
     std::bitset<64> heard;
     Degrees out;
@@ -65,7 +65,7 @@ int returnsOf(Laid const& laid, int distinct)
 // stroke is enough [music-2].
 Points bareRoot(View const& view)
 {
-    Points const bare = view.taste->liking.bareRoot;
+    Points const bare = view.taste->shapeFit.bareRoot;
     bool const gone = !music::isCompound(view.meter) && view.span <= view.beat &&
                       view.spanLength <= music::Length{music::Rational(1, 4)};
     return gone ? bare / 2 : bare;
@@ -75,7 +75,7 @@ Points bareRoot(View const& view)
 Points fullness(View const& view, int notes)
 {
     constexpr int plain = 3;
-    Taste::Liking const& taste = view.taste->liking;
+    Taste::ShapeFit const& taste = view.taste->shapeFit;
     int const room = notesWithoutHurry(view);
     return taste.missingNote * std::max(0, std::min(room, plain) - notes) +
            taste.missingRichness * std::max(0, room - std::max(notes, plain)) +
@@ -85,7 +85,7 @@ Points fullness(View const& view, int notes)
 
 Points shape(View const& view, Laid const& laid)
 {
-    Taste::Liking const& taste = view.taste->liking;
+    Taste::ShapeFit const& taste = view.taste->shapeFit;
     Degrees const degrees = degreesOf(view, laid);
     bool const several = degrees.distinct > 1;
     bool const together = laid.plucks.front().at == laid.plucks.back().at;
@@ -107,15 +107,15 @@ Points bookOf(View const& view, Laid const& laid)
     auto const at = [](int level) {
         return static_cast<std::size_t>(std::clamp(level, 1, static_cast<int>(levelCount)) - 1);
     };
-    auto const& byLevel = view.taste->liking.byPatternLevel;
-    Points const ofBook = view.chord.slash ? std::max<Points>(0, laid.liking) : laid.liking;
+    auto const& byLevel = view.taste->shapeFit.byPatternLevel;
+    Points const ofBook = view.chord.slash ? std::max<Points>(0, laid.penalty) : laid.penalty;
     return ofBook + byLevel[at(view.level->number)][at(laid.level)];
 }
 
 int beyond(int midi, int low, int high) { return std::max({0, low - midi, midi - high}); }
 
 // The left hand's home, by its lowest note.
-Points registerOf(Taste::Liking const& taste, Laid const& laid)
+Points registerOf(Taste::ShapeFit const& taste, Laid const& laid)
 {
     int const lowest = std::ranges::min_element(laid.plucks, {}, &Pluck::midi)->midi;
     return taste.outsideHome * beyond(lowest, taste.lowestHome, taste.highestHome) +
@@ -124,7 +124,7 @@ Points registerOf(Taste::Liking const& taste, Laid const& laid)
 }
 
 // A third close above a root that stands too low for it.
-Points lowThird(Taste::Liking const& taste, Laid const& laid)
+Points lowThird(Taste::ShapeFit const& taste, Laid const& laid)
 {
     bool const growls = std::ranges::any_of(laid.plucks, [&](Pluck const& p) {
         constexpr int thirdAbove = 4;
@@ -140,7 +140,8 @@ Points rubsOctave(View const& view, Laid const& laid)
     for (std::size_t i = 1; i < laid.plucks.size(); ++i)
         rubs = rubs || (laid.plucks[i - 1].degree == 8 && laid.plucks[i].degree == 7 &&
                         laid.plucks[i - 1].midi - laid.plucks[i].midi == 1);
-    return rubs ? view.taste->liking.rubsOctave[static_cast<std::size_t>(view.level->number - 1)]
+    return rubs ? view.taste->shapeFit
+                      .rubsOctave[static_cast<std::size_t>(view.level->number - 1)]
                 : 0;
 }
 
@@ -148,7 +149,7 @@ Points rubsOctave(View const& view, Laid const& laid)
 
 int notesWithoutHurry(View const& view)
 {
-    Taste::Liking const& taste = view.taste->liking;
+    Taste::ShapeFit const& taste = view.taste->shapeFit;
     auto const level = static_cast<std::size_t>(view.level->number - 1);
     constexpr double metExactly = 0.01;
     int const room =
@@ -156,9 +157,9 @@ int notesWithoutHurry(View const& view)
     return std::clamp(room, 1, taste.mostNotes[level]);
 }
 
-Points liking(View const& view, Laid const& laid)
+Points shapeFit(View const& view, Laid const& laid)
 {
-    Taste::Liking const& taste = view.taste->liking;
+    Taste::ShapeFit const& taste = view.taste->shapeFit;
     if (laid.rests()) return view.upbeat ? 0 : taste.rests;
     return shape(view, laid) + bookOf(view, laid) + registerOf(taste, laid) +
            lowThird(taste, laid) + rubsOctave(view, laid);

@@ -1,4 +1,4 @@
-#include "app/hearing.h"
+#include "app/playback.h"
 
 #include "app/devices/midiharp.h"
 #include "app/preferences.h"
@@ -37,8 +37,8 @@ QStringList namesOf(std::vector<std::string> const& names)
 
 } // namespace
 
-Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
-                 std::vector<perform::Temperament> temperaments)
+Playback::Playback(ui::Workbench& workbench, Preferences& preferences,
+                   std::vector<perform::Temperament> temperaments)
     : QObject(&workbench), m_workbench(workbench), m_preferences(preferences),
       m_temperaments(std::move(temperaments)), m_sound(preferences.harpSound())
 {
@@ -53,12 +53,12 @@ Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
         openAgain();
     });
 
-    connect(&workbench, &ui::Workbench::playRequested, this, &Hearing::play);
-    connect(&workbench, &ui::Workbench::hearingChanged, this, &Hearing::change);
-    connect(&workbench, &ui::Workbench::stopRequested, this, &Hearing::stop);
+    connect(&workbench, &ui::Workbench::playRequested, this, &Playback::play);
+    connect(&workbench, &ui::Workbench::hearingChanged, this, &Playback::change);
+    connect(&workbench, &ui::Workbench::stopRequested, this, &Playback::stop);
     connect(&workbench, &ui::Workbench::stringPluckRequested, m_player.get(),
             &sound::Player::pluck);
-    connect(workbench.actions().harpSound, &QAction::triggered, this, &Hearing::openDialog);
+    connect(workbench.actions().harpSound, &QAction::triggered, this, &Playback::openDialog);
     m_again.setInterval(tryAgainEvery);
     connect(&m_again, &QTimer::timeout, this, [this] {
         if (openAgain())
@@ -88,18 +88,18 @@ Hearing::Hearing(ui::Workbench& workbench, Preferences& preferences,
 }
 
 // Opening a font takes longer than all else at the start: the window is painted first.
-bool Hearing::eventFilter(QObject* watched, QEvent* event)
+bool Playback::eventFilter(QObject* watched, QEvent* event)
 {
     if (watched == &m_workbench && event->type() == QEvent::Paint) {
         m_workbench.removeEventFilter(this);
         constexpr int afterPainting = 100; // ms
-        QTimer::singleShot(afterPainting, this, &Hearing::openFirst);
+        QTimer::singleShot(afterPainting, this, &Playback::openFirst);
     }
     return QObject::eventFilter(watched, event);
 }
 
 // The output, once: when the window stands, or as soon as something is to be heard.
-void Hearing::openFirst()
+void Playback::openFirst()
 {
     if (std::exchange(m_opened, true)) return;
     auto device = sound::openDevice(m_voice);
@@ -114,7 +114,7 @@ void Hearing::openFirst()
 }
 
 // A device that went away is taken as soon as it is there again, and what is played goes on in it.
-bool Hearing::openAgain()
+bool Playback::openAgain()
 {
     if (!m_lost) return false;
     auto device = sound::openDevice(m_voice);
@@ -125,7 +125,7 @@ bool Hearing::openAgain()
     return true;
 }
 
-void Hearing::play(ui::Audition const& audition)
+void Playback::play(ui::Audition const& audition)
 {
     openFirst();
     openAgain();
@@ -133,21 +133,21 @@ void Hearing::play(ui::Audition const& audition)
     if (!m_along->begin(audition, course)) m_player->play(course);
 }
 
-void Hearing::change(ui::Audition const& audition)
+void Playback::change(ui::Audition const& audition)
 {
     perform::Course const course = courseOf(audition);
     m_along->change(course);
     m_player->replace(course);
 }
 
-void Hearing::stop()
+void Playback::stop()
 {
     m_along->stop();
     m_player->stop();
 }
 
 // A key of an instrument plucks the string of its pitch, and is listened to when she plays along.
-void Hearing::followDevices()
+void Playback::followDevices()
 {
     connect(&m_link, &devices::MidiLink::keyReleased, m_recording, &Recording::release);
     connect(&m_link, &devices::MidiLink::keyPressed, this, [this](int midi, int, double at) {
@@ -168,16 +168,16 @@ void Hearing::followDevices()
     });
     for (auto const signal : {&devices::MidiLink::inputCame, &devices::MidiLink::inputGone,
                               &devices::MidiLink::outputCame, &devices::MidiLink::outputGone})
-        connect(&m_link, signal, this, &Hearing::showDevices);
+        connect(&m_link, signal, this, &Playback::showDevices);
     m_link.want(m_sound.midiIn.toStdString(), m_sound.midiOut.toStdString());
 }
 
-void Hearing::showDevices()
+void Playback::showDevices()
 {
     if (m_dialog) m_dialog->setDevices(namesOf(m_link.inputs()), namesOf(m_link.outputs()));
 }
 
-void Hearing::openDialog()
+void Playback::openDialog()
 {
     if (m_dialog) return m_dialog->raise();
     QStringList fonts;
@@ -189,7 +189,7 @@ void Hearing::openDialog()
                                   QString::fromStdString(one.name));
     m_dialog = new ui::HarpSoundDialog(m_sound, fonts, temperaments, &m_workbench);
     m_dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(m_dialog, &ui::HarpSoundDialog::changed, this, &Hearing::take);
+    connect(m_dialog, &ui::HarpSoundDialog::changed, this, &Playback::take);
     connect(m_dialog, &ui::HarpSoundDialog::testNoteClicked, this,
             [this] { m_player->pluck(testString, middleC); });
     connect(m_dialog, &ui::HarpSoundDialog::otherFontClicked, this, [this] {
@@ -201,7 +201,7 @@ void Hearing::openDialog()
     m_dialog->show();
 }
 
-void Hearing::setVoice(ui::HarpSound const& sound)
+void Playback::setVoice(ui::HarpSound const& sound)
 {
     m_voice = {sound.font.toStdString(), sound.a4, {}, sound.halo / 100.0};
     if (auto const temperament =
@@ -209,7 +209,7 @@ void Hearing::setVoice(ui::HarpSound const& sound)
         m_voice.cents = temperament->cents;
 }
 
-void Hearing::take(ui::HarpSound const& sound)
+void Playback::take(ui::HarpSound const& sound)
 {
     if (auto const temperament =
             perform::temperamentFrom(m_temperaments, sound.temperament.toStdString());
