@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/row.h"
 #include "core/music/time.h"
 
 #include <string>
@@ -24,7 +25,7 @@ struct Voicing {
     int rootString = 0;
     std::string rhythm; // name of the rhythm
     bool rolled = false;
-    std::vector<VoicedNote> notes; // by time, then from the lowest string
+    base::Row<VoicedNote> notes; // by time, then from the lowest string
     friend bool operator==(Voicing const&, Voicing const&) = default;
 };
 

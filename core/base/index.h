@@ -12,8 +12,8 @@ namespace base {
 // different kinds cannot be compared, subtracted or put in each other's place, so that an index
 // does not come into the wrong list. A number written in the source is an index by itself, a
 // computed one is made an index by name:
-//     tune::BarIndex bar = 0;
-//     tune::BarIndex last = tune::BarIndex(count - 1);
+//     tune::PlayedBarIndex bar = 0;
+//     tune::PlayedBarIndex last = tune::PlayedBarIndex(count - 1);
 template<class Of>
 class Index {
 public:

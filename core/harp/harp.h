@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/index.h"
 #include "core/base/result.h"
 #include "core/music/pitch.h"
 
@@ -56,6 +57,8 @@ public:
     {
         return m_strings[static_cast<std::size_t>(index)];
     }
+    template<class Of>
+    HarpString const& string(base::Index<Of> index) const = delete; // a place is no string
     // Distance in mm of a string from the lowest one.
     double placeMm(int index) const { return m_placesMm[static_cast<std::size_t>(index)]; }
 

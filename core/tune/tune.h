@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/row.h"
 #include "core/music/chord.h"
 #include "core/music/key.h"
 #include "core/music/meter.h"
@@ -91,7 +92,7 @@ struct Bar {
     std::vector<int> endings;  // {1} where the first ending begins here, else empty
     bool endingCloses = false; // the bracket of an ending stops after this bar
     BarLine closes = BarLine::Single;
-    std::vector<Note> notes;
+    base::Row<Note> notes;
     std::vector<Tuplet> tuplets;
     std::vector<ChordMark> chords;
     std::vector<Annotation> annotations;
@@ -139,7 +140,7 @@ struct Tune {
     std::optional<Tempo> tempo;     // none where the file is silent
     music::Key key;                 // at the start
     music::Meter meter;             // at the start
-    std::vector<Bar> bars;
+    base::Row<Bar> bars;
     std::vector<std::string> partOrder; // "A", "A", "B"; empty: as written
     std::vector<Remark> said;
     friend bool operator==(Tune const&, Tune const&) = default;

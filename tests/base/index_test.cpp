@@ -1,5 +1,8 @@
 #include "core/base/index.h"
 #include "core/base/list.h"
+#include "core/base/row.h"
+
+#include <catch2/catch.hpp>
 
 #include <map>
 #include <optional>
@@ -31,6 +34,8 @@ concept MadeOf = requires(From from) { To(from); };
 static_assert(LeadsInto<Rows, RowIndex>);
 static_assert(!LeadsInto<Rows, SeatIndex>, "an index of another kind leads nowhere");
 static_assert(!LeadsInto<Rows, std::size_t>, "a bare number is no index");
+static_assert(LeadsInto<base::Row<int>, std::size_t>, "a row is counted by bare numbers");
+static_assert(!LeadsInto<base::Row<int>, RowIndex>, "and no index of a list leads into it");
 static_assert(Comparable<RowIndex, RowIndex>);
 static_assert(Comparable<RowIndex, int>);
 static_assert(!Comparable<RowIndex, SeatIndex>, "kinds are not compared");
