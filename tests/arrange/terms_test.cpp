@@ -581,3 +581,95 @@ TEST_CASE("Weights scale each judgement and leave the unplayable as it is", "[te
                                         handAtStart(pair.after, far), x.weights);
     CHECK(account[static_cast<std::size_t>(Term::Travel)] == unplayablePair);
 }
+
+TEST_CASE("A seventh a semitone under the octave grinds on it, a whole tone under it does not",
+          "[terms]")
+{
+    // By hand: over G the seventh is F sharp, a semitone below G; over D it is C, a whole tone.
+    auto const added = [](char const* chord, char const* root,
+                          std::vector<int> const& degrees) {
+        auto x = scenes::example(chord);
+        x.weights.taste.shapeFit.rubsOctave.fill(0);
+        View const without = x.view(0);
+        Points const plain =
+            shapeFit(without, scenes::laid(without, degrees, x.string(root), crotchets));
+        x.weights.taste.shapeFit.rubsOctave.fill(77);
+        View const with = x.view(0);
+        return shapeFit(with, scenes::laid(with, degrees, x.string(root), crotchets)) - plain;
+    };
+    CHECK(added("[G] z:1 |", "G2", {1, 5, 8, 7}) == 77);
+    CHECK(added("[D] z:1 |", "D3", {1, 5, 8, 7}) == 0);
+    CHECK(added("[G] z:1 |", "G2", {1, 5, 8}) == 0);
+}
+
+TEST_CASE("A dominant seventh misses its leading note, another chord its third only", "[terms]")
+{
+    auto const added = [](char const* chord, std::vector<int> const& degrees) {
+        auto x = scenes::example(chord);
+        x.weights.taste.quality.leadingMissed.fill(0);
+        View const without = x.view(0);
+        Points const plain =
+            quality(without, scenes::laid(without, degrees, x.string("D3"), crotchets));
+        x.weights.taste.quality.leadingMissed.fill(77);
+        View const with = x.view(0);
+        return quality(with, scenes::laid(with, degrees, x.string("D3"), crotchets)) - plain;
+    };
+    CHECK(added("[D7] z:1 |", {1, 5, 8}) == 77);
+    CHECK(added("[D7] z:1 |", {1, 5, 10}) == 0);
+    CHECK(added("[D] z:1 |", {1, 5, 8}) == 0);
+}
+
+TEST_CASE("A string that the tune plucks exactly a beat away is still wanted by both hands",
+          "[terms]")
+{
+    // By hand: the left hand's G4 is plucked on beat 1, the tune's on beat 2; on beat 3 it is
+    // free.
+    auto const cost = [](char const* tune) {
+        auto x = scenes::example(tune);
+        x.weights.taste.collision = {};
+        x.weights.taste.collision.stringShared.fill(77);
+        View const view = x.view(0);
+        return collision(view, scenes::laid(view, {1}, x.string("G4"), {{0}}));
+    };
+    CHECK(cost("[G] z:1/4 G4:1/4 z:1/2 |") == 77);
+    CHECK(cost("[G] z:1/2 G4:1/2 |") == 0);
+}
+
+TEST_CASE("A close of a beat is struck once, a longer one may be broken", "[terms]")
+{
+    auto const added = [](char const* chords, std::size_t last, music::Rational second) {
+        auto x = scenes::example(chords);
+        x.weights.taste.cadence.chopped = 0;
+        View without = x.view(last);
+        without.kind = tune::Kind::Reel; // a dance
+        Laid const plain = scenes::laid(without, {1, 8}, x.string("G2"), {{0}, second});
+        Points const before = cadence(without, plain);
+        x.weights.taste.cadence.chopped = 77;
+        View with = x.view(last);
+        with.kind = tune::Kind::Reel;
+        return cadence(with, scenes::laid(with, {1, 8}, x.string("G2"), {{0}, second})) -
+               before;
+    };
+    CHECK(added("[D] z:3/4 [G] z:1/4 |", 1, {1, 8}) == 77);
+    CHECK(added("[D] z:3/4 [G] z:1/4 |", 1, {0}) == 0);
+    CHECK(added("[D] z:1/2 [G] z:1/2 |", 1, {1, 4}) == 0);
+}
+
+TEST_CASE("A chord's tone struck under a note that the tune holds has less right there",
+          "[terms]")
+{
+    // By hand: B3 under C5. It comes while C5 sounds, or C5 passes over it.
+    auto const added = [](char const* tune, music::Rational at) {
+        auto x = scenes::example(tune);
+        x.weights.taste.melodyClash.struckUnderShare = 0;
+        View const without = x.view(0);
+        Points const before =
+            melodyClash(without, scenes::laid(without, {1, 3}, x.string("G3"), {{0}, at}));
+        x.weights.taste.melodyClash.struckUnderShare = 1;
+        View const with = x.view(0);
+        return melodyClash(with, scenes::laid(with, {1, 3}, x.string("G3"), {{0}, at})) -
+               before;
+    };
+    CHECK(added("[G] C5:1 |", {1, 2}) > 0);
+    CHECK(added("[G] D5:3/4 C5:1/4 |", {1, 2}) == 0);
+}
