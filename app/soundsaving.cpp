@@ -18,10 +18,7 @@ namespace app {
 
 namespace {
 
-int numberOf(tune::Tune const& tune, int bar)
-{
-    return tune.bars[static_cast<std::size_t>(bar)].number;
-}
+int numberOf(tune::Tune const& tune, tune::BarIndex bar) { return tune.bars[bar].number; }
 
 } // namespace
 

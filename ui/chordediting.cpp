@@ -27,7 +27,7 @@ using tune::Tune;
 
 QString tr(char const* text) { return QCoreApplication::translate("ChordEditing", text); }
 
-int selectedBar(Session const& session) { return session.writtenBar(); }
+tune::BarIndex selectedBar(Session const& session) { return session.writtenBar(); }
 
 // The tune with the chord at a place thought away, so that the finder looks there again and
 // keeps all others.
@@ -35,7 +35,7 @@ Tune openAt(Tune tune, ChordPlace place)
 {
     auto const here = chordHere(tune, place);
     if (here && here->from.at != place.at) tune = withChordSplit(std::move(tune), place);
-    for (tune::ChordMark& mark : tune.bars[static_cast<std::size_t>(place.bar)].chords)
+    for (tune::ChordMark& mark : tune.bars[place.bar].chords)
         if (mark.at == place.at) mark.written = tune::foundWord;
     return tune;
 }
@@ -92,15 +92,14 @@ QString chordWords(Tune const& tune, Interval moved)
 int otherBars(Tune const& a, Tune const& b)
 {
     auto const inBar = [](Tune const& tune) {
-        std::vector<std::vector<tune::ChordSpan>> out(tune.bars.size());
-        for (tune::ChordSpan const& span : chordSpans(tune))
-            out[static_cast<std::size_t>(span.bar)].push_back(span);
+        base::List<tune::BarIndex, std::vector<tune::ChordSpan>> out(tune.bars.size(), {});
+        for (tune::ChordSpan const& span : chordSpans(tune)) out[span.bar].push_back(span);
         return out;
     };
     auto const first = inBar(a);
     auto const second = inBar(b);
     int count = 0;
-    for (std::size_t i = 0; i < first.size(); ++i) count += first[i] != second[i];
+    for (tune::BarIndex const i : first.indices()) count += first[i] != second[i];
     return count;
 }
 
@@ -132,8 +131,8 @@ std::vector<ChordBeat> chordBeats(Session const& session, harmony::Learned const
     if (!session.isOpen() || !session.selected()) return beats;
     Tune const& tune = session.brief().tune;
     Interval const moved = session.proposal().moved;
-    int const bar = selectedBar(session);
-    tune::Bar const& written = tune.bars[static_cast<std::size_t>(bar)];
+    tune::BarIndex const bar = selectedBar(session);
+    tune::Bar const& written = tune.bars[bar];
     std::vector<Length> places;
     for (Length at; at < written.length; at = at + beatLength(written.meter))
         places.push_back(at);
@@ -181,10 +180,10 @@ bool editChord(Session& session, std::vector<ChordBeat> const& beats, ChordWish 
 {
     if (!session.isOpen() || !session.selected() || wish.beat >= beats.size()) return false;
     Tune const& tune = session.brief().tune;
-    int const bar = selectedBar(session);
+    tune::BarIndex const bar = selectedBar(session);
     ChordPlace const place{bar, beats[wish.beat].at};
     QString const where = QString::fromStdString(tune::barName(tune, bar));
-    Length const beat = beatLength(tune.bars[static_cast<std::size_t>(bar)].meter);
+    Length const beat = beatLength(tune.bars[bar].meter);
     switch (wish.what) {
     case ChordWish::What::Set: {
         Chord const chord = transposed(wish.chord, opposite(session.proposal().moved));
@@ -246,7 +245,7 @@ void askForChord(Session& session, harmony::Learned const& learned, HearTrial co
     auto const beats = chordBeats(session, learned);
     if (beats.empty()) return;
     Tune const& tune = session.brief().tune;
-    int const bar = selectedBar(session);
+    tune::BarIndex const bar = selectedBar(session);
     ChordEditor editor(QString::fromStdString(tune::barName(tune, bar)), beats,
                        selectedBeat(session, beats),
                        static_cast<int>(barsAlike(tune, bar).size()), parent);
@@ -273,8 +272,8 @@ void askForChordWay(Session& session, harmony::Learned const& learned, HearTrial
                    key, hasWritten(session.brief().tune), parent);
     QObject::connect(&ways, &ChordWays::hearWanted, &ways, [&] {
         constexpr int barsHeard = 8;
-        int const from = session.selected() ? selectedBar(session) : 0;
-        int const last = static_cast<int>(session.brief().tune.bars.size()) - 1;
+        auto const from = session.selected() ? selectedBar(session) : tune::BarIndex(0);
+        auto const last = session.brief().tune.bars.beyond() - 1;
         hearTune(session, chordedAnew(session, learned, ways.way(), ways.keepsWritten()),
                  {from, std::min(from + barsHeard - 1, last)}, hear);
     });
@@ -348,7 +347,7 @@ void ChordMenu::edit(ChordWish::What what)
 void ChordMenu::copyChords()
 {
     if (!m_session.isOpen() || !m_session.selected()) return;
-    int const bar = selectedBar(m_session);
+    tune::BarIndex const bar = selectedBar(m_session);
     Passage const bars = m_passage().value_or(Passage{bar, bar});
     Tune const tune = transposed(m_session.brief().tune, m_session.proposal().moved);
     m_copied = tune::chordRow(tune, bars.firstBar, bars.lastBar);
@@ -368,7 +367,7 @@ void ChordMenu::pasteChords()
     tune::ChordRow row = m_copied;
     for (auto& bar : row)
         for (tune::ChordMark& mark : bar) mark.chord = transposed(mark.chord, back);
-    int const bar = selectedBar(m_session);
+    tune::BarIndex const bar = selectedBar(m_session);
     Tune const& tune = m_session.brief().tune;
     become(m_session, withChordRow(tune, bar, row),
            tr("chords pasted from %1 on").arg(QString::fromStdString(barName(tune, bar))));

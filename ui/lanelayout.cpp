@@ -17,14 +17,14 @@ bool namesParts(tune::Tune const& tune)
 }
 
 // The number of the ending that begins at a bar; 0 where none does.
-int beginsEnding(tune::Tune const& tune, int bar)
+int beginsEnding(tune::Tune const& tune, tune::BarIndex bar)
 {
-    auto const& endings = tune.bars[static_cast<std::size_t>(bar)].endings;
+    auto const& endings = tune.bars[bar].endings;
     return endings.empty() ? 0 : endings.front();
 }
 
 // Whether a part of a tune without part letters begins at a bar.
-bool beginsPart(tune::Tune const& tune, std::size_t bar)
+bool beginsPart(tune::Tune const& tune, tune::BarIndex bar)
 {
     if (tune.bars[bar].repeatOpens) return true;
     if (bar == 0) return true;
@@ -80,8 +80,7 @@ double stringsApart(LaneLayout const& layout, LaneMeasure const& measure)
 void addChords(LaneBar& bar, arrange::Arrangement const& arrangement,
                LaneMeasure const& measure)
 {
-    music::Length const length =
-        arrangement.tune.bars[static_cast<std::size_t>(bar.bar)].length;
+    music::Length const length = arrangement.tune.bars[bar.bar].length;
     auto const across = [&](music::Length at) {
         return bar.box.x + bar.box.width * std::min(1.0, (at / length).toDouble());
     };
@@ -113,10 +112,11 @@ void addTails(LaneLayout& layout, tune::Tune const& tune, LaneNote const& note)
     double const fades = note.fades.wholes.toDouble();
     music::Length gone; // since the pluck, at the left end of a piece
     music::Length from = note.at;
-    auto const piece = [&](int bar, music::Length begin, music::Length end, bool held) {
-        LaneBar const& place = layout.bars[static_cast<std::size_t>(bar)];
+    auto const piece = [&](tune::BarIndex bar, music::Length begin, music::Length end,
+                           bool held) {
+        LaneBar const& place = layout.bars[bar];
         Lane& lane = layout.lanes[static_cast<std::size_t>(place.lane)];
-        music::Length const whole = tune.bars[static_cast<std::size_t>(bar)].length;
+        music::Length const whole = tune.bars[bar].length;
         double const x = xAt(place, begin, whole);
         double const to = xAt(place, end, whole);
         auto const loud = [&](music::Length since) {
@@ -126,8 +126,8 @@ void addTails(LaneLayout& layout, tune::Tune const& tune, LaneNote const& note)
                               std::min(to, lane.strings.right()), loud(gone),
                               loud(gone + (end - begin)), held, note.hand});
     };
-    auto const bar = [&](int index) {
-        music::Length const whole = tune.bars[static_cast<std::size_t>(index)].length;
+    auto const bar = [&](tune::BarIndex index) {
+        music::Length const whole = tune.bars[index].length;
         music::Length const end = std::min(whole, from + (note.rings - gone));
         // Within a bar: as counted first, then what rings on.
         music::Length const counted = std::min(note.held, note.rings);
@@ -144,7 +144,7 @@ void addTails(LaneLayout& layout, tune::Tune const& tune, LaneNote const& note)
         from = {};
     };
     bar(note.bar);
-    for (int const index : note.barsBehind) {
+    for (tune::BarIndex const index : note.barsBehind) {
         if (gone >= note.rings) break;
         bar(index);
     }
@@ -163,10 +163,9 @@ void addNotes(LaneLayout& layout, arrange::Arrangement const& arrangement,
         arrangement.positions.size(), {});
     for (LaneNote const& note : notes) {
         addTails(layout, arrangement.tune, note);
-        LaneBar const& bar = layout.bars[static_cast<std::size_t>(note.bar)];
+        LaneBar const& bar = layout.bars[note.bar];
         Lane& lane = layout.lanes[static_cast<std::size_t>(bar.lane)];
-        music::Length const whole =
-            arrangement.tune.bars[static_cast<std::size_t>(note.bar)].length;
+        music::Length const whole = arrangement.tune.bars[note.bar].length;
         PluckDot const pluck{xAt(bar, note.at, whole) + rollShift * note.rollOrder,
                              yAt(layout, lane, note.string), note.hand, note.fromTune,
                              note.position};
@@ -188,7 +187,7 @@ std::vector<LaneSection> laneSections(tune::Tune const& tune)
     bool const named = namesParts(tune);
     std::vector<LaneSection> sections;
     int letter = 0; // of the next part without a name, in its time through
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+    for (tune::BarIndex const i : tune.bars.indices()) {
         bool const other = i > 0 && (tune.bars[i].role != tune.bars[i - 1].role ||
                                      tune.bars[i].time != tune.bars[i - 1].time);
         bool const begins = other || (named ? !tune.bars[i].part.empty() : beginsPart(tune, i));
@@ -198,13 +197,13 @@ std::vector<LaneSection> laneSections(tune::Tune const& tune)
         bool const afterPickUp = !named && i > 0 && isPickUp(tune.bars[i - 1]);
         if (sections.empty() || other || (begins && !afterPickUp)) {
             LaneSection section;
-            section.firstBar = static_cast<int>(i);
+            section.firstBar = i;
             section.part = named    ? tune.bars[i].part
                            : ofTune ? std::string(1, static_cast<char>('A' + letter++ % 26))
                                     : std::string();
             sections.push_back(section);
         }
-        sections.back().lastBar = static_cast<int>(i);
+        sections.back().lastBar = i;
         if (tune.bars[i].repeatCloses)
             sections.back().timesPlayed =
                 std::max(sections.back().timesPlayed, tune.bars[i].timesPlayed);
@@ -235,7 +234,7 @@ LaneLayout layOutLanes(arrange::Arrangement const& arrangement, LaneMeasure cons
         int inLane = layout.barsPerLane; // full: the first bar opens a lane
         double pickUpWidth = 0;
         int firstEnding = 0; // the column of the latest first ending
-        for (int bar = section.firstBar; bar <= section.lastBar; ++bar) {
+        for (tune::BarIndex bar = section.firstBar; bar <= section.lastBar; ++bar) {
             if (inLane == layout.barsPerLane) {
                 // Second endings stand below first ones.
                 inLane = beginsEnding(arrangement.tune, bar) > 1 ? firstEnding : 0;
@@ -257,7 +256,7 @@ LaneLayout layOutLanes(arrange::Arrangement const& arrangement, LaneMeasure cons
             place.bar = bar;
             place.lane = static_cast<int>(layout.lanes.size()) - 1;
             double const x = left + inLane * column;
-            bool const pickUp = isPickUp(bars[static_cast<std::size_t>(bar)]);
+            bool const pickUp = isPickUp(bars[bar]);
             // A pick-up shares the column of the bar it leads to.
             if (pickUp && pickUpWidth == 0 && bar < section.lastBar) {
                 pickUpWidth = 0.3 * column;
@@ -324,9 +323,9 @@ std::optional<arrange::PositionIndex> positionAt(LaneLayout const& layout, doubl
     return std::nullopt;
 }
 
-std::optional<int> barAt(LaneLayout const& layout, double x, double y)
+std::optional<tune::BarIndex> barAt(LaneLayout const& layout, double x, double y)
 {
-    std::optional<int> nearest;
+    std::optional<tune::BarIndex> nearest;
     double nearestAway = std::numeric_limits<double>::max();
     for (LaneBar const& bar : layout.bars) {
         if (bar.box.contains(x, y)) return bar.bar;

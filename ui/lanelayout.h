@@ -23,7 +23,7 @@ struct LaneChord {
 };
 
 struct LaneBar {
-    int bar = 0;  // index into Tune::bars
+    tune::BarIndex bar = 0;
     int lane = 0; // index into LaneLayout::lanes
     Box box;      // from bar line to bar line, the names above and below included
     std::vector<LaneChord> chords;
@@ -56,8 +56,8 @@ struct Thread {
 };
 
 struct Lane {
-    int firstBar = 0; // indices into Tune::bars
-    int lastBar = 0;
+    tune::BarIndex firstBar = 0;
+    tune::BarIndex lastBar = 0;
     std::string part;    // "A" where a part begins with this lane
     int timesPlayed = 1; // of that part
     Box box;             // all of it; the part's name stands left of it
@@ -70,14 +70,14 @@ struct Lane {
 
 struct LaneSection {
     std::string part; // "A"
-    int firstBar = 0; // indices into Tune::bars
-    int lastBar = 0;
+    tune::BarIndex firstBar = 0;
+    tune::BarIndex lastBar = 0;
     int timesPlayed = 1;
 };
 
 struct LaneLayout {
     std::vector<Lane> lanes;
-    std::vector<LaneBar> bars; // in order
+    base::List<tune::BarIndex, LaneBar> bars;
     int lowestString = 0;      // at the foot of every lane
     int highestString = 0;     // at its head
     int barsPerLane = 4;
@@ -118,7 +118,7 @@ std::optional<arrange::PositionIndex>
 positionAt(LaneLayout const& layout, double x, double y,
            std::optional<arrange::PositionIndex> selected);
 // The bar under a point, or the nearest one of the lane beside it: index into Tune::bars.
-std::optional<int> barAt(LaneLayout const& layout, double x, double y);
+std::optional<tune::BarIndex> barAt(LaneLayout const& layout, double x, double y);
 
 enum class Step { Left, Right, Up, Down, First, Last };
 

@@ -40,10 +40,10 @@ Stops stopsOf(arrange::Arrangement const& arrangement,
     return stops;
 }
 
-std::vector<int> barsBehind(tune::Playing const& playing, tune::PlayedBarIndex playedBar,
-                            music::Moment until)
+std::vector<tune::BarIndex> barsBehind(tune::Playing const& playing,
+                                       tune::PlayedBarIndex playedBar, music::Moment until)
 {
-    std::vector<int> out;
+    std::vector<tune::BarIndex> out;
     for (tune::PlayedBarIndex i = playedBar + 1; i < playing.bars.size(); ++i) {
         if (playing.bars[i].at >= until) break;
         if (playing.bars[i].bar != playing.bars[i - 1].bar + 1) break; // a jump

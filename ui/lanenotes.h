@@ -10,7 +10,7 @@ namespace ui {
 // One pluck of the written tune as a lane shows it: of several times through a bar one is
 // drawn.
 struct LaneNote {
-    int bar = 0;      // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at; // from the start of that bar
     music::Length held;
     music::Length rings; // until the string is plucked again, its lever turns or it has faded
@@ -20,7 +20,8 @@ struct LaneNote {
     bool fromTune = true;
     int rollOrder = 0;
     std::optional<arrange::PositionIndex> position; // none: the right hand's
-    std::vector<int> barsBehind; // which written bars follow as it is played, without a jump
+    std::vector<tune::BarIndex>
+        barsBehind; // which written bars follow as it is played, without a jump
 };
 
 // Of the times through that share a stretch one is drawn: the selected one, or else the first.

@@ -20,7 +20,7 @@ enum class Standing { Suggested, Kept, Followed };
 
 // A mark where the harp cannot give a note as written.
 struct LaneSnag {
-    int bar = 0;
+    tune::BarIndex bar = 0;
     double x = 0, y = 0; // the middle of its diamond
     int snag = 0;        // which
     bool open = false;   // nobody has chosen its way yet

@@ -15,10 +15,10 @@ arrange::Position const& at(Arrangement const& arrangement, arrange::PositionInd
 }
 
 // From the beginning of the tune, as it is written.
-music::Length barStart(tune::Tune const& tune, int bar)
+music::Length barStart(tune::Tune const& tune, tune::BarIndex bar)
 {
     music::Length sum;
-    for (int b = 0; b < bar; ++b) sum = sum + tune.bars[static_cast<std::size_t>(b)].length;
+    for (tune::BarIndex b = 0; b < bar; ++b) sum = sum + tune.bars[b].length;
     return sum;
 }
 
@@ -97,7 +97,7 @@ std::vector<arrange::PositionIndex> positionsIn(Arrangement const& arrangement, 
 {
     std::vector<arrange::PositionIndex> out;
     for (arrange::PositionIndex const p : arrangement.positions.indices()) {
-        int const bar = at(arrangement, p).bar;
+        tune::BarIndex const bar = at(arrangement, p).bar;
         if (bar < passage.firstBar || bar > passage.lastBar) continue;
         if (!pass || positionFor(arrangement, writtenAt(arrangement, p), *pass) == p)
             out.push_back(p);
@@ -159,14 +159,14 @@ std::optional<Laying> swappedFrom(proposal::Proposal const& proposal,
     return laying;
 }
 
-LikeBars barsLike(tune::Tune const& tune, int bar)
+LikeBars barsLike(tune::Tune const& tune, tune::BarIndex bar)
 {
     auto const& bars = tune.bars;
-    tune::Bar const& here = bars[static_cast<std::size_t>(bar)];
+    tune::Bar const& here = bars[bar];
     LikeBars out;
     for (bool const notes : {true, false}) {
-        for (int b = 0; b < static_cast<int>(bars.size()); ++b) {
-            tune::Bar const& other = bars[static_cast<std::size_t>(b)];
+        for (tune::BarIndex const b : bars.indices()) {
+            tune::Bar const& other = bars[b];
             if (b != bar && sameChords(here, other) && (!notes || sameNotes(here, other)))
                 out.bars.push_back(b);
         }

@@ -57,9 +57,9 @@ std::optional<Laying> swappedFrom(proposal::Proposal const& proposal,
 
 // Bars that are like one, in the order of the tune, that one left out.
 struct LikeBars {
-    std::vector<int> bars;  // indices into Tune::bars
+    std::vector<tune::BarIndex> bars;
     bool sameNotes = false; // of the tune; else only the chords are the same
 };
-LikeBars barsLike(tune::Tune const& tune, int bar);
+LikeBars barsLike(tune::Tune const& tune, tune::BarIndex bar);
 
 } // namespace ui

@@ -70,7 +70,7 @@ void LeftHandEditing::enable(bool ready)
 
 bool LeftHandEditing::ready() const { return m_session.isOpen() && m_session.selected(); }
 
-int LeftHandEditing::selectedBar() const
+tune::BarIndex LeftHandEditing::selectedBar() const
 {
     return m_session.arrangement().positions[*m_session.selected()].position.bar;
 }
@@ -193,7 +193,7 @@ void LeftHandEditing::chooseAll()
 {
     if (!ready()) return;
     arrange::Arrangement const& arrangement = m_session.arrangement();
-    int const last = static_cast<int>(arrangement.tune.bars.size()) - 1;
+    tune::BarIndex const last = arrangement.tune.bars.beyond() - 1;
     m_session.chooseTogether(
         positionsIn(arrangement, m_passage().value_or(Passage{0, last}), std::nullopt));
 }
@@ -211,10 +211,10 @@ void LeftHandEditing::chooseLikeBars()
     LikeBars const like = likeBars();
     if (like.bars.empty()) return;
     arrange::Arrangement const& arrangement = m_session.arrangement();
-    std::vector<int> bars = like.bars;
+    std::vector<tune::BarIndex> bars = like.bars;
     bars.push_back(selectedBar());
     std::vector<arrange::PositionIndex> positions;
-    for (int const bar : bars)
+    for (tune::BarIndex const bar : bars)
         for (arrange::PositionIndex const position :
              positionsIn(arrangement, {bar, bar}, std::nullopt))
             positions.push_back(position);
@@ -234,7 +234,7 @@ void LeftHandEditing::nextLikeBar()
     LikeBars const like = likeBars();
     if (like.bars.empty()) return;
     auto next = std::ranges::upper_bound(like.bars, selectedBar());
-    int const bar = next == like.bars.end() ? like.bars.front() : *next;
+    tune::BarIndex const bar = next == like.bars.end() ? like.bars.front() : *next;
     arrange::Arrangement const& arrangement = m_session.arrangement();
     auto const positions =
         positionsIn(arrangement, {bar, bar}, passOf(arrangement, *m_session.selected()));

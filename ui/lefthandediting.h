@@ -38,7 +38,7 @@ private:
     void nextLikeBar();
     void lay(Laying const& laying, QString const& step, QString const& sentence);
     bool ready() const;
-    int selectedBar() const;
+    tune::BarIndex selectedBar() const;
     LikeBars likeBars();
 
     Session& m_session;

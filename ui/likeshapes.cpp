@@ -38,7 +38,7 @@ struct Written {
 Written writtenAt(arrange::Arrangement const& arrangement, arrange::Position const& position)
 {
     Written out{position.chord, position.span, {}};
-    tune::Bar const& bar = arrangement.tune.bars[static_cast<std::size_t>(position.bar)];
+    tune::Bar const& bar = arrangement.tune.bars[position.bar];
     for (tune::Note const& note : bar.notes)
         if (note.at >= position.at && note.at < position.at + position.span)
             out.notes.emplace_back(note.at - position.at, note);

@@ -258,12 +258,12 @@ std::optional<tune::PlayedBarIndex> Listening::selectedPlayedBar() const
     return m_session.arrangement().positions[*position].position.played.front().playedBar;
 }
 
-void Listening::choosePassage(Passage (*around)(tune::Tune const&, int))
+void Listening::choosePassage(Passage (*around)(tune::Tune const&, tune::BarIndex))
 {
     auto const selected = m_session.selected();
     if (!m_ready || !selected) return;
     auto const& arrangement = m_session.arrangement();
-    int const bar = arrangement.positions[*selected].position.bar;
+    tune::BarIndex const bar = arrangement.positions[*selected].position.bar;
     setPassage(around(arrangement.tune, bar));
 }
 

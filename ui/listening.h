@@ -69,7 +69,7 @@ private:
     void hearCompared();
     void changeHearing();
     void keepHeardTempo();
-    void choosePassage(Passage (*around)(tune::Tune const&, int));
+    void choosePassage(Passage (*around)(tune::Tune const&, tune::BarIndex));
     std::optional<tune::PlayedBarIndex> selectedPlayedBar() const;
     perform::Hearing hearing() const;
     Audition auditionOf(arrange::Arrangement arrangement, tune::PlayedBarIndex firstPlayedBar,

@@ -165,7 +165,7 @@ void MelodyEditor::setTune(tune::Tune tune)
     show();
 }
 
-void MelodyEditor::setBar(int bar)
+void MelodyEditor::setBar(tune::BarIndex bar)
 {
     if (m_typing.tune.bars.empty() || bar == m_typing.at.bar) return;
     m_typing = withCaret(std::move(m_typing), {bar, 0});
@@ -200,8 +200,8 @@ void MelodyEditor::take(tune::Typed typed)
 // The line is read as a whole; what cannot be read is said with its column and stays there.
 void MelodyEditor::readLine()
 {
-    int const bar = m_typing.at.bar;
-    auto const& here = m_typing.tune.bars[static_cast<std::size_t>(bar)];
+    tune::BarIndex const bar = m_typing.at.bar;
+    auto const& here = m_typing.tune.bars[bar];
     auto read = files::barFromAbc(m_line->text().toStdString(), here);
     if (!read) {
         std::string const why = base::sentence(read.error());
@@ -249,7 +249,7 @@ QString MelodyEditor::stateWords() const
 void MelodyEditor::show()
 {
     m_lane->setTyping(m_typing);
-    auto const& bar = m_typing.tune.bars[static_cast<std::size_t>(m_typing.at.bar)];
+    auto const& bar = m_typing.tune.bars[m_typing.at.bar];
     QString const abc = QString::fromStdString(files::abcOfBar(bar));
     if (m_line->text() != abc) m_line->setText(abc);
     m_state->setText(stateWords());

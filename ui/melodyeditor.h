@@ -23,7 +23,7 @@ public:
 
     // The tune as it is now; the caret stays where it was as far as it can.
     void setTune(tune::Tune tune);
-    void setBar(int bar); // index into Tune::bars; the caret goes there
+    void setBar(tune::BarIndex bar); // the caret goes there
     tune::Typing const& typing() const { return m_typing; }
 
     // A string that was plucked, or a key of a keyboard.
@@ -38,7 +38,7 @@ public:
 
 signals:
     void edited(tune::Tune const& tune, QString const& what);
-    void barChanged(int bar); // the caret is in another one
+    void barChanged(tune::BarIndex bar); // the caret is in another one
     void hearWanted();
     void left();                // she is done
     void barWanted(bool after); // one bar of rest before this one, or after it

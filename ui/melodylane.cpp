@@ -204,8 +204,7 @@ void MelodyLane::paintEvent(QPaintEvent*)
                          Qt::AlignLeft | Qt::AlignVCenter,
                          metrics.elidedText(words, Qt::ElideRight, box.width - 10));
     }
-    paintStrings(painter, m_layout, tune.bars[static_cast<std::size_t>(m_typing->at.bar)].key,
-                 p);
+    paintStrings(painter, m_layout, tune.bars[m_typing->at.bar].key, p);
     painter.setPen(QPen(colour(p.rule), 1.2));
     for (MelodyBar const& bar : m_layout.bars)
         for (double x : {bar.box.x, bar.box.right()})

@@ -34,12 +34,12 @@ MelodyLayout layOutMelody(tune::Tune const& tune, tune::NoteAt caret, double wid
                           double height)
 {
     MelodyLayout out;
-    int const last = static_cast<int>(tune.bars.size()) - 1;
+    int const last = tune.bars.size() - 1;
     bool const before = caret.bar > 0;
     bool const after = caret.bar < last;
     double const room = width - gutter - 6;
     double x = gutter;
-    auto const add = [&](int bar, double wide) {
+    auto const add = [&](tune::BarIndex bar, double wide) {
         out.bars.push_back({bar, {x, head, wide, height - head - foot}});
         x += wide;
     };
@@ -52,7 +52,7 @@ MelodyLayout layOutMelody(tune::Tune const& tune, tune::NoteAt caret, double wid
     int high = middleStep;
     bool any = false;
     for (MelodyBar const& shown : out.bars) {
-        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(shown.bar)];
+        tune::Bar const& bar = tune.bars[shown.bar];
         music::Length const whole = std::max(bar.length, dueLength(tune.bars, shown.bar));
         auto const share = [&whole](music::Length at) { return (at / whole).toDouble(); };
         for (std::size_t i = 0; i < bar.notes.size(); ++i) {

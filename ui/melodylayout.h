@@ -13,7 +13,7 @@ namespace ui {
 // nothing of painting.
 
 struct MelodyBar {
-    int bar = 0; // index into Tune::bars
+    tune::BarIndex bar = 0;
     Box box;     // from bar line to bar line
     friend bool operator==(MelodyBar const&, MelodyBar const&) = default;
 };

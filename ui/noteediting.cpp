@@ -39,7 +39,10 @@ proposal::KeyWish keptKey(Session const& session)
     return session.arrangement().tune.key;
 }
 
-QString name(Tune const& tune, int bar) { return QString::fromStdString(barName(tune, bar)); }
+QString name(Tune const& tune, tune::BarIndex bar)
+{
+    return QString::fromStdString(barName(tune, bar));
+}
 
 } // namespace
 
@@ -115,8 +118,8 @@ void NoteEditing::fillPane()
     connect(m_window.grid(), &TuneGrid::notesWanted, this, [this] { openPane(); });
     connect(m_pane, &MelodyEditor::edited, this,
             [this](Tune const& heard, QString const& what) {
-                auto const before = static_cast<int>(m_session.brief().tune.bars.size());
-                int const more = static_cast<int>(heard.bars.size()) - before;
+                tune::BarIndex const before = m_session.brief().tune.bars.beyond();
+                int const more = heard.bars.beyond() - before;
                 m_own = true;
                 becomeTune(m_session, heard, what, {before, std::max(more, 0)});
                 m_own = false;
@@ -155,7 +158,7 @@ void NoteEditing::enable()
     for (QAction* action : m_menu->actions()) action->setEnabled(m_session.isOpen());
 }
 
-int NoteEditing::bar() const
+tune::BarIndex NoteEditing::bar() const
 {
     return m_pane->isHidden() ? m_session.writtenBar() : m_pane->typing().at.bar;
 }
@@ -169,7 +172,7 @@ void NoteEditing::follow()
 }
 
 // The first position of a bar; where the left hand has none there, what is selected stays.
-void NoteEditing::selectBar(int bar)
+void NoteEditing::selectBar(tune::BarIndex bar)
 {
     bar = m_session.arrangedBar(bar);
     auto const& positions = m_session.arrangement().positions;
@@ -181,13 +184,13 @@ void NoteEditing::selectBar(int bar)
 }
 
 // The bars of the tune as read that a passage of the arrangement is made from.
-std::pair<int, int> NoteEditing::asRead(Passage passage) const
+std::pair<tune::BarIndex, tune::BarIndex> NoteEditing::asRead(Passage passage) const
 {
-    int const first = writtenBar(m_session.brief(), passage.firstBar);
+    tune::BarIndex const first = writtenBar(m_session.brief(), passage.firstBar);
     return {first, std::max(first, writtenBar(m_session.brief(), passage.lastBar))};
 }
 
-std::pair<int, int> NoteEditing::bars() const
+std::pair<tune::BarIndex, tune::BarIndex> NoteEditing::bars() const
 {
     if (auto const passage = m_window.passage()) return asRead(*passage);
     auto const part = sectionOf(m_session.brief().tune, bar());
@@ -197,7 +200,7 @@ std::pair<int, int> NoteEditing::bars() const
 void NoteEditing::insertBar(bool after)
 {
     if (!m_session.isOpen()) return;
-    int const at = bar() + (after ? 1 : 0);
+    tune::BarIndex const at = bar() + (after ? 1 : 0);
     Tune const tune = withBars(heardTune(m_session), at);
     if (becomeTune(m_session, tune, tr("a bar more at %1").arg(name(tune, at)), {at, 1}))
         selectBar(at);
@@ -206,7 +209,7 @@ void NoteEditing::insertBar(bool after)
 void NoteEditing::removeBar()
 {
     if (!m_session.isOpen()) return;
-    int const at = bar();
+    tune::BarIndex const at = bar();
     Tune const before = heardTune(m_session);
     Tune const tune = withoutBars(before, at, at);
     if (tune == before) return m_window.tell(tr("A tune needs at least one bar."));
@@ -228,9 +231,9 @@ void NoteEditing::timeBars()
 {
     if (!m_session.isOpen()) return;
     Tune const before = heardTune(m_session);
-    int first = bar();
-    int last = first;
-    int const from = sectionOf(before, first).first;
+    tune::BarIndex first = bar();
+    tune::BarIndex last = first;
+    tune::BarIndex const from = sectionOf(before, first).first;
     if (auto const passage = m_window.passage()) std::tie(first, last) = asRead(*passage);
     auto const tune = withTimeBars(before, from, first, last);
     if (!tune)
@@ -243,14 +246,13 @@ void NoteEditing::timeBars()
 void NoteEditing::namePart()
 {
     Tune const before = heardTune(m_session);
-    int const at = bar();
+    tune::BarIndex const at = bar();
     bool ok = false;
     QString const part =
         QInputDialog::getText(
             &m_window, tr("Part"),
             tr("The part that begins with %1 (none: empty)").arg(name(before, at)),
-            QLineEdit::Normal,
-            QString::fromStdString(before.bars[static_cast<std::size_t>(at)].part), &ok)
+            QLineEdit::Normal, QString::fromStdString(before.bars[at].part), &ok)
             .trimmed()
             .toUpper();
     if (!ok) return;
@@ -278,8 +280,7 @@ void NoteEditing::editWhole()
     Tune wished = dialog.wished();
     if (wished == m_session.brief().tune) return;
     bool const otherKey = wished.key != m_session.brief().tune.key;
-    int const more = static_cast<int>(wished.bars.size()) -
-                     static_cast<int>(m_session.brief().tune.bars.size());
+    int const more = wished.bars.size() - m_session.brief().tune.bars.size();
     proposal::Brief next =
         withEditedTune(m_session.brief(), std::move(wished), {0, more}, dialog.moved());
     next.key = otherKey ? proposal::KeyWish(proposal::AsWritten{}) : keptKey(m_session);

@@ -49,10 +49,11 @@ private:
     void fillPane();
     void enable();
     void follow(); // the pane what is open and selected
-    void selectBar(int bar);
-    int bar() const;                  // that edits are about
-    std::pair<int, int> asRead(Passage passage) const;
-    std::pair<int, int> bars() const; // a passage, or the part that the bar is in
+    void selectBar(tune::BarIndex bar);
+    tune::BarIndex bar() const; // that edits are about
+    std::pair<tune::BarIndex, tune::BarIndex> asRead(Passage passage) const;
+    std::pair<tune::BarIndex, tune::BarIndex>
+    bars() const; // a passage, or the part that the bar is in
     void insertBar(bool after);
     void removeBar();
     void repeat(bool there);

@@ -94,7 +94,7 @@ void NoteTake::again()
     m_shown.reset();
     tune::Tune const tune = tuneAsHeard(m_session);
     m_notes.pane()->setTune(tune);
-    m_at = std::min(m_at, static_cast<int>(tune.bars.size()) - 1);
+    m_at = std::min(m_at, tune.bars.beyond() - 1);
     m_bar->setStage(TakeBar::Stage::Ready,
                     tr("A bar is counted in, then play from %1. Notes just before it are the "
                        "pick-up.")
@@ -107,8 +107,7 @@ double NoteTake::wholeSeconds() const { return 240.0 / quartersPerMinute(m_bar->
 
 void NoteTake::start()
 {
-    music::Meter const meter =
-        m_session.brief().tune.bars[static_cast<std::size_t>(m_at)].meter;
+    music::Meter const meter = m_session.brief().tune.bars[m_at].meter;
     double countIn = 0;
     auto schedule = takeClicks(meter, wholeSeconds(), mostTakenBars, countIn);
     double const beat = wholeSeconds() * beatLength(meter).wholes.toDouble();
@@ -130,8 +129,7 @@ void NoteTake::beat(bool)
         return;
     }
     m_bar->setStage(TakeBar::Stage::Playing, tr("Play. %1 so far.").arg(notesWords(m_heard)));
-    int const inBar =
-        beatsInBar(m_session.brief().tune.bars[static_cast<std::size_t>(m_at)].meter);
+    int const inBar = beatsInBar(m_session.brief().tune.bars[m_at].meter);
     if (m_heard > 0 && ++m_beatsSince > silentBars * inBar) emit stopWanted();
 }
 
@@ -152,8 +150,7 @@ void NoteTake::ended(std::vector<tune::HeardNote> const& played)
                "menu Hear, Harp sound and MIDI; then start again."));
         return;
     }
-    music::Meter const meter =
-        m_session.brief().tune.bars[static_cast<std::size_t>(m_at)].meter;
+    music::Meter const meter = m_session.brief().tune.bars[m_at].meter;
     show(tune::quantised(played, meter, wholeSeconds()));
 }
 
@@ -176,11 +173,12 @@ void NoteTake::keep()
 {
     if (!m_shown) return;
     tune::Tune const tune = *std::exchange(m_shown, std::nullopt);
-    auto const before = static_cast<int>(m_session.brief().tune.bars.size());
-    int const more = static_cast<int>(tune.bars.size()) - before;
+    tune::BarIndex const before = m_session.brief().tune.bars.beyond();
+    int const more = tune.bars.beyond() - before;
     bool const pickUp = tune::pickUpOf(tune) && !tune::pickUpOf(m_session.brief().tune);
     m_keeping = true;
-    becomeTune(m_session, tune, tr("notes played in time"), {pickUp ? 0 : before, more});
+    becomeTune(m_session, tune, tr("notes played in time"),
+               {pickUp ? tune::BarIndex(0) : before, more});
     m_keeping = false;
     m_bar->hide();
     m_notes.pane()->setFocus(Qt::OtherFocusReason);

@@ -47,7 +47,7 @@ private:
     void again();
     void leave();
     void show(tune::Taken const& taken);
-    int barNow() const;
+    tune::BarIndex barNow() const;
     double wholeSeconds() const;
 
     Workbench& m_window;
@@ -55,7 +55,7 @@ private:
     NoteEditing& m_notes;
     TakeBar* m_bar;
     std::optional<tune::Tune> m_shown;
-    int m_at = 0;            // the bar that is played into
+    tune::BarIndex m_at = 0; // the bar that is played into
     int m_heard = 0;         // notes
     int m_countIn = 0;       // beats that are still to be counted
     int m_beatsSince = 0;    // the last note

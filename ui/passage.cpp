@@ -8,9 +8,12 @@
 
 namespace ui {
 
-Passage passageBetween(int bar, int other) { return {std::min(bar, other), std::max(bar, other)}; }
+Passage passageBetween(tune::BarIndex bar, tune::BarIndex other)
+{
+    return {std::min(bar, other), std::max(bar, other)};
+}
 
-Passage partAround(tune::Tune const& tune, int bar)
+Passage partAround(tune::Tune const& tune, tune::BarIndex bar)
 {
     for (LaneSection const& section : laneSections(tune))
         if (bar >= section.firstBar && bar <= section.lastBar)
@@ -18,14 +21,14 @@ Passage partAround(tune::Tune const& tune, int bar)
     return {bar, bar};
 }
 
-Passage phraseAround(tune::Tune const& tune, int bar)
+Passage phraseAround(tune::Tune const& tune, tune::BarIndex bar)
 {
     Passage const part = partAround(tune, bar);
     std::vector<int> phrases; // of each bar of the part
     int full = 0;             // full bars so far
     int ending = 0;           // full bars before the first ending
-    for (int i = part.firstBar; i <= part.lastBar; ++i) {
-        tune::Bar const& here = tune.bars[static_cast<std::size_t>(i)];
+    for (tune::BarIndex i = part.firstBar; i <= part.lastBar; ++i) {
+        tune::Bar const& here = tune.bars[i];
         if (!here.endings.empty()) {
             if (here.endings.front() == 1)
                 ending = full;
@@ -36,7 +39,7 @@ Passage phraseAround(tune::Tune const& tune, int bar)
         bool const pickUp = here.upbeat > music::Length{};
         if (!pickUp) ++full;
     }
-    auto const phraseOf = [&](int i) {
+    auto const phraseOf = [&](tune::BarIndex i) {
         return phrases[static_cast<std::size_t>(i - part.firstBar)];
     };
     Passage phrase{bar, bar};

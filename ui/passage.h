@@ -9,18 +9,18 @@ namespace ui {
 // Written bars that are heard, repeated or compared together: indices into Tune::bars, the
 // first never behind the last.
 struct Passage {
-    int firstBar = 0;
-    int lastBar = 0;
+    tune::BarIndex firstBar = 0;
+    tune::BarIndex lastBar = 0;
     friend bool operator==(Passage const&, Passage const&) = default;
 };
 
 // From one bar to another, in either order.
-Passage passageBetween(int bar, int other);
+Passage passageBetween(tune::BarIndex bar, tune::BarIndex other);
 
 // The phrase of four bars, or the part, that a bar is in. A pick-up goes with what it leads to;
 // a second ending stands where the first does.
-Passage phraseAround(tune::Tune const& tune, int bar);
-Passage partAround(tune::Tune const& tune, int bar);
+Passage phraseAround(tune::Tune const& tune, tune::BarIndex bar);
+Passage partAround(tune::Tune const& tune, tune::BarIndex bar);
 
 // Where it is played. The shortest run from its first bar to its
 // last, and of equally short ones the first; so a repeat within it is left out where the tune

@@ -52,8 +52,8 @@ public:
     // The bar of the tune as read that the selected position stands in: that of an
     // introduction, say, is among the tune's last; and the other way round, the bar of the
     // arrangement that one of the tune stands in, in the time through that is selected.
-    int writtenBar() const;
-    int arrangedBar(int written) const;
+    tune::BarIndex writtenBar() const;
+    tune::BarIndex arrangedBar(tune::BarIndex written) const;
     // Positions that are chosen together, in order, the selected one among them; edits of
     // shapes are for all of them. Only the selected one while no others are chosen.
     std::vector<arrange::PositionIndex> chosen() const;
@@ -84,7 +84,7 @@ public:
 
 public slots:
     void select(arrange::PositionIndex position); // alone
-    void selectBar(int bar);   // its first chord, where none of it is selected
+    void selectBar(tune::BarIndex bar); // its first chord, where none of it is selected
     void chooseTogether(std::vector<arrange::PositionIndex> positions);
     void
     toggleChosen(arrange::PositionIndex position); // with those that are chosen, or no longer

@@ -23,7 +23,7 @@ void Session::select(arrange::PositionIndex position)
     emit selectionChanged();
 }
 
-void Session::selectBar(int bar)
+void Session::selectBar(tune::BarIndex bar)
 {
     auto const& positions = arrangement().positions;
     if (m_selected && positions[*m_selected].position.bar == bar) return;
@@ -86,7 +86,7 @@ void Session::show(int candidate)
 QString Session::placeName(arrange::PositionIndex position) const
 {
     auto const& at = arrangement().positions[position].position;
-    tune::Bar const& bar = arrangement().tune.bars[static_cast<std::size_t>(at.bar)];
+    tune::Bar const& bar = arrangement().tune.bars[at.bar];
     int const number = bar.number;
     if (bar.role == tune::Role::Introduction) return tr("the introduction");
     return number > 0 ? tr("bar %1").arg(number) : tr("the pick-up bar");

@@ -93,25 +93,22 @@ bool Session::setForm(proposal::Form form)
     return become(withForm(m_brief, std::move(form)), tr("introduction and times through"));
 }
 
-int Session::writtenBar() const
+tune::BarIndex Session::writtenBar() const
 {
     if (!isOpen() || !m_selected) return 0;
     return proposal::writtenBar(m_brief, arrangement().positions[*m_selected].position.bar);
 }
 
-int Session::arrangedBar(int written) const
+tune::BarIndex Session::arrangedBar(tune::BarIndex written) const
 {
     if (m_brief.form.isPlain()) return written;
     auto const& bars = arrangement().tune.bars;
     int const time =
-        m_selected
-            ? bars[static_cast<std::size_t>(arrangement().positions[*m_selected].position.bar)]
-                  .time
-            : 1;
+        m_selected ? bars[arrangement().positions[*m_selected].position.bar].time : 1;
     auto const from = proposal::formOf(m_brief).from;
-    for (std::size_t i = 0; i < from.size() && i < bars.size(); ++i)
+    for (tune::BarIndex i = 0; i < from.size() && i < bars.size(); ++i)
         if (from[i].bar == written && bars[i].time == time && bars[i].role == tune::Role::Tune)
-            return static_cast<int>(i);
+            return i;
     return written;
 }
 

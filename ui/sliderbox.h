@@ -20,7 +20,7 @@ public:
     explicit SliderBox(std::vector<arrange::Slider> sliders, QWidget* parent = nullptr);
 
     void setTurned(std::vector<arrange::Turned> const& turned);
-    QSlider* slider(int index) const { return m_bars[static_cast<std::size_t>(index)]; }
+    QSlider* slider(int index) const { return m_bars[index]; }
     Button* reset() const { return m_reset; }
 
 signals:

@@ -17,8 +17,8 @@ namespace {
 
 music::Length placeInBar(arrange::Arrangement const& arrangement, proposal::Snag const& snag)
 {
-    auto const bar = static_cast<std::size_t>(snag.place.bar);
-    if (snag.hand == harp::Side::Left || bar >= arrangement.tune.bars.size()) return {};
+    tune::BarIndex const bar = snag.place.bar;
+    if (snag.hand == harp::Side::Left || !arrangement.tune.bars.holds(bar)) return {};
     auto const& notes = arrangement.tune.bars[bar].notes;
     auto const note = static_cast<std::size_t>(snag.place.note);
     return note < notes.size() ? notes[note].at : music::Length{};
@@ -70,7 +70,8 @@ void SnagEditing::show(bool ready)
     if (ready) {
         arrange::Arrangement const& arrangement = m_session.arrangement();
         auto const selected = m_session.selected();
-        int const bar = selected ? arrangement.positions[*selected].position.bar : -1;
+        std::optional<tune::BarIndex> bar;
+        if (selected) bar = arrangement.positions[*selected].position.bar;
         for (proposal::Snag const& snag : m_session.proposal().snags) {
             QString words = snagTitle(arrangement, snag);
             for (proposal::SnagWay const& way : snag.ways)

@@ -69,7 +69,8 @@ void addFinger(std::vector<FingerDisc>& fingers, harp::Side hand, int string, in
     fingers.push_back({hand, string, finger, order});
 }
 
-std::vector<int> fingersOf(arrange::Arrangement const& arrangement, int bar, int note)
+std::vector<int> fingersOf(arrange::Arrangement const& arrangement, tune::BarIndex bar,
+                           int note)
 {
     for (arrange::NoteFingers const& fingers : arrangement.rightFingers)
         if (fingers.bar == bar && fingers.note == note) return fingers.fingers;
@@ -98,7 +99,7 @@ std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement,
     for (arrange::VoicedNote const& note : notes)
         addFinger(fingers, harp::Side::Left, note.string, note.finger);
     arrange::Position const& where = arranged.position;
-    auto const& bar = arrangement.tune.bars[static_cast<std::size_t>(where.bar)];
+    auto const& bar = arrangement.tune.bars[where.bar];
     for (std::size_t n = 0; n < bar.notes.size(); ++n) {
         tune::Note const& note = bar.notes[n];
         if (note.at < where.at || note.at >= where.at + where.span) continue;

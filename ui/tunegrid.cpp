@@ -89,7 +89,7 @@ bool TuneGrid::isChosen(arrange::PositionIndex position) const
     return position == m_selected || std::ranges::binary_search(m_chosen, position);
 }
 
-void TuneGrid::setPlayingBar(std::optional<int> bar)
+void TuneGrid::setPlayingBar(std::optional<tune::BarIndex> bar)
 {
     if (m_playingBar == bar) return;
     auto const before = m_playingBar;
@@ -204,10 +204,10 @@ bool TuneGrid::sharesStretch(std::optional<arrange::PositionIndex> position) con
 }
 
 // "Bar 3 asks for level 2.4", and why.
-QString TuneGrid::difficultyWords(int bar) const
+QString TuneGrid::difficultyWords(tune::BarIndex bar) const
 {
-    if (static_cast<std::size_t>(bar) >= m_difficulty.bars.size()) return {};
-    hands::BarDifficulty const& asked = m_difficulty.bars[static_cast<std::size_t>(bar)];
+    if (!m_difficulty.bars.holds(bar)) return {};
+    hands::BarDifficulty const& asked = m_difficulty.bars[bar];
     QString words = tr("%1: difficulty %2")
                         .arg(barTitle(m_arrangement->tune, bar))
                         .arg(decimal(asked.level, 1));

@@ -16,7 +16,7 @@ struct Palette;
 
 // Where a snag is marked, and what it says.
 struct SnagMark {
-    int bar = 0; // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at;
     std::optional<int> string; // that it is about; none: of the left hand
     bool decided = false; // by the arranger
@@ -39,7 +39,7 @@ public:
     void setSelected(std::optional<arrange::PositionIndex> position);
     void setChosen(
         std::vector<arrange::PositionIndex> positions); // together, the selected one among them
-    void setPlayingBar(std::optional<int> bar); // index into Tune::bars
+    void setPlayingBar(std::optional<tune::BarIndex> bar);
     std::optional<arrange::PositionIndex> selected() const { return m_selected; }
     void setSnags(std::vector<SnagMark> snags);
     void setPassage(std::optional<Passage> passage);
@@ -107,7 +107,7 @@ private:
     bool isChosen(arrange::PositionIndex position) const;
     bool sharesStretch(std::optional<arrange::PositionIndex> position) const;
     std::optional<arrange::PositionIndex> under(QPointF const& point) const;
-    std::optional<int> barUnder(QPointF const& point) const;
+    std::optional<tune::BarIndex> barUnder(QPointF const& point) const;
     bool onNoteOfTune(QPointF const& point) const;
     bool onChordName(QPointF const& point) const;
     void stretchPassage(int bars);
@@ -119,7 +119,7 @@ private:
     QPixmap const& painted(std::size_t lane);
     void paintGround(QPainter& painter, Lane const& lane);
     void paintAbove(QPainter& painter, Lane const& lane);
-    QString difficultyWords(int bar) const;
+    QString difficultyWords(tune::BarIndex bar) const;
     QString numberWords(LaneBar const& bar) const;
 
     std::optional<arrange::Arrangement> m_arrangement;
@@ -139,10 +139,11 @@ private:
     std::optional<arrange::PositionIndex> m_selected;
     std::vector<arrange::PositionIndex> m_chosen; // more than one, or none
     std::optional<arrange::PositionIndex> m_pointed;
-    std::optional<int> m_playingBar;
+    std::optional<tune::BarIndex> m_playingBar;
     std::optional<Passage> m_passage;
-    std::optional<int> m_pressedBar; // where a drag began: index into Tune::bars
-    std::optional<int> m_passageFrom; // the bar that a longer passage is stretched from
+    std::optional<tune::BarIndex> m_pressedBar; // where a drag began
+    std::optional<tune::BarIndex>
+        m_passageFrom; // the bar that a longer passage is stretched from
 };
 
 } // namespace ui

@@ -69,10 +69,9 @@ LaneFace TuneGrid::faceOf(std::size_t lane) const
     if (face.lane.timesPlayed > 2) face.times = tr("%1 times").arg(face.lane.timesPlayed);
     for (LaneBar const& place : m_layout.bars) {
         if (place.lane != static_cast<int>(lane)) continue;
-        tune::Bar const& bar = m_arrangement->tune.bars[static_cast<std::size_t>(place.bar)];
-        auto const index = static_cast<std::size_t>(place.bar);
+        tune::Bar const& bar = m_arrangement->tune.bars[place.bar];
         double const level =
-            index < m_difficulty.bars.size() ? m_difficulty.bars[index].level : 0;
+            m_difficulty.bars.holds(place.bar) ? m_difficulty.bars[place.bar].level : 0;
         bool const odd = tune::oddBar(m_arrangement->tune.bars, place.bar).has_value();
         face.bars.push_back({place.box, numberWords(place), level, level > m_level + 0.05, odd,
                              bar.repeatCloses || bar.closes == tune::BarLine::Double ||
@@ -189,7 +188,7 @@ void TuneGrid::paintAbove(QPainter& painter, Lane const& lane)
 // "3"; with the time of a bar that is played one time only, "1st 8".
 QString TuneGrid::numberWords(LaneBar const& place) const
 {
-    tune::Bar const& bar = m_arrangement->tune.bars[static_cast<std::size_t>(place.bar)];
+    tune::Bar const& bar = m_arrangement->tune.bars[place.bar];
     QString number = bar.number > 0 ? QString::number(bar.number) : QString();
     if (auto const odd = tune::oddBar(m_arrangement->tune.bars, place.bar))
         number = (odd->off > music::Length{} ? tr("%1 too long") : tr("%1 too short"))

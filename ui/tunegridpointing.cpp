@@ -111,7 +111,7 @@ bool TuneGrid::onChordName(QPointF const& point) const
     });
 }
 
-std::optional<int> TuneGrid::barUnder(QPointF const& point) const
+std::optional<tune::BarIndex> TuneGrid::barUnder(QPointF const& point) const
 {
     return barAt(m_layout, point.x(), point.y() + verticalScrollBar()->value());
 }
@@ -122,14 +122,15 @@ void TuneGrid::stretchPassage(int bars)
     LaneBar const* selected = m_selected ? barOf(m_layout, *m_selected) : nullptr;
     if (!selected) return;
     if (!m_passage || !m_passageFrom) m_passageFrom = selected->bar;
-    int const from = *m_passageFrom;
-    int to = from;
+    tune::BarIndex const from = *m_passageFrom;
+    tune::BarIndex to = from;
     if (m_passage) to = m_passage->firstBar == from ? m_passage->lastBar : m_passage->firstBar;
-    int const last = static_cast<int>(m_layout.bars.size()) - 1;
-    emit passageChosen(passageBetween(from, std::clamp(to + bars, 0, last)));
+    tune::BarIndex const last = m_layout.bars.beyond() - 1;
+    emit passageChosen(passageBetween(from, std::clamp(to + bars, tune::BarIndex(0), last)));
     if (!m_passage) return;
-    int const end = m_passage->firstBar == from ? m_passage->lastBar : m_passage->firstBar;
-    showBar(m_layout.bars[static_cast<std::size_t>(end)]);
+    tune::BarIndex const end =
+        m_passage->firstBar == from ? m_passage->lastBar : m_passage->firstBar;
+    showBar(m_layout.bars[end]);
 }
 
 bool TuneGrid::viewportEvent(QEvent* event)

@@ -81,19 +81,19 @@ double regretShare(arrange::Points regret)
     return 3000.0 / (3000.0 + static_cast<double>(std::max<arrange::Points>(0, regret)));
 }
 
-QString barTitle(tune::Tune const& tune, int bar)
+QString barTitle(tune::Tune const& tune, tune::BarIndex bar)
 {
-    tune::Bar const& here = tune.bars[static_cast<std::size_t>(bar)];
+    tune::Bar const& here = tune.bars[bar];
     if (here.role == tune::Role::Introduction) return tr("Introduction");
     if (here.number <= 0) return tr("Pick-up bar");
     return tune.bars.back().time == 1 ? tr("Bar %1").arg(here.number)
                                       : tr("Bar %1, time %2").arg(here.number).arg(here.time);
 }
 
-QString formWords(tune::Tune const& tune, int bar)
+QString formWords(tune::Tune const& tune, tune::BarIndex bar)
 {
-    tune::Bar const& here = tune.bars[static_cast<std::size_t>(bar)];
-    tune::Bar const* before = bar > 0 ? &tune.bars[static_cast<std::size_t>(bar) - 1] : nullptr;
+    tune::Bar const& here = tune.bars[bar];
+    tune::Bar const* before = bar > 0 ? &tune.bars[bar - 1] : nullptr;
     if (before != nullptr && before->role == here.role && before->time == here.time) return {};
     if (here.role == tune::Role::Introduction) return tr("introduction");
     if (here.role == tune::Role::Ending) return tr("ending");
@@ -122,8 +122,8 @@ QString passWords(arrange::Arrangement const& arrangement, arrange::PositionInde
 QString passageWords(tune::Tune const& tune, Passage passage)
 {
     if (passage.firstBar == passage.lastBar) return barTitle(tune, passage.firstBar);
-    tune::Bar const& from = tune.bars[static_cast<std::size_t>(passage.firstBar)];
-    tune::Bar const& to = tune.bars[static_cast<std::size_t>(passage.lastBar)];
+    tune::Bar const& from = tune.bars[passage.firstBar];
+    tune::Bar const& to = tune.bars[passage.lastBar];
     if (from.role != tune::Role::Tune || to.role != tune::Role::Tune || from.time != to.time)
         return tr("%1 to %2")
             .arg(barTitle(tune, passage.firstBar), barTitle(tune, passage.lastBar));

@@ -25,13 +25,13 @@ double regretShare(arrange::Points regret);
 QString wayPlaceWords(int dearer);
 
 // "Bar 3", "Pick-up bar"
-QString barTitle(tune::Tune const& tune, int bar);
+QString barTitle(tune::Tune const& tune, tune::BarIndex bar);
 // "Bars 5–6"
 QString passageWords(tune::Tune const& tune, Passage passage);
 // "Bar 3 · Em · first time"; the time only where the position is not played every time.
 QString positionTitle(arrange::Arrangement const& arrangement, arrange::PositionIndex position);
 // "introduction", "time 2", "ending" where it begins with a bar; else empty.
-QString formWords(tune::Tune const& tune, int bar);
+QString formWords(tune::Tune const& tune, tune::BarIndex bar);
 // "first time", "second time", "time 3"; empty for a position played every time.
 QString passWords(arrange::Arrangement const& arrangement, arrange::PositionIndex position);
 

@@ -518,7 +518,7 @@ void Workbench::showGrid()
     m_grid->setChosen(m_session.chosen());
     if (!selected) return;
     arrange::Arrangement const& arrangement = m_session.arrangement();
-    int const bar = arrangement.positions[*selected].position.bar;
+    tune::BarIndex const bar = arrangement.positions[*selected].position.bar;
     m_transport->setBarWords(barTitle(arrangement.tune, bar));
 }
 
@@ -569,7 +569,7 @@ void Workbench::chooseBarNumber(int number)
     if (!m_session.isOpen() || number <= 0) return;
     auto const& bars = m_session.arrangement().tune.bars;
     auto const found = std::ranges::find(bars, number, &tune::Bar::number);
-    if (found != bars.end()) m_session.selectBar(static_cast<int>(found - bars.begin()));
+    if (found != bars.end()) m_session.selectBar(bars.indexOf(found));
 }
 
 void Workbench::choosePlayedBar(tune::PlayedBarIndex playedBar)

@@ -22,7 +22,7 @@ Fingers fingersByNote(Arrangement const& arrangement)
     return out;
 }
 
-int fingerOf(Fingers const& fingers, int bar, tune::PlayedNote const& note)
+int fingerOf(Fingers const& fingers, tune::BarIndex bar, tune::PlayedNote const& note)
 {
     constexpr int usual = 2; // a single note that nobody has fingered [trade-3.2]
     auto const found = fingers.find({bar, note.note});
@@ -38,7 +38,7 @@ void addTune(Arrangement const& arrangement, std::vector<HandNote>& notes)
         std::optional<int> const string =
             harp::stringAtMoment(arrangement.harp, arrangement.levers, n.pitch, n.at);
         if (!string) continue;
-        int const bar = arrangement.playing.bars[n.playedBar].bar;
+        tune::BarIndex const bar = arrangement.playing.bars[n.playedBar].bar;
         notes.push_back({n.at, n.held, harp::Side::Right, *string,
                          harp::pitchAt(arrangement.harp, arrangement.levers, *string, n.at),
                          fingerOf(fingers, bar, n), std::nullopt, 0, true, n.playedBar});
@@ -53,7 +53,7 @@ void addBelow(Arrangement const& arrangement, std::vector<HandNote>& notes)
     if (below.empty()) return;
     for (tune::PlayedNote const& n : arrangement.playing.notes) {
         if (n.ofChord != 0) continue;
-        int const bar = arrangement.playing.bars[n.playedBar].bar;
+        tune::BarIndex const bar = arrangement.playing.bars[n.playedBar].bar;
         auto const found = below.find({bar, n.note});
         if (found == below.end()) continue;
         AddedBelow const& added = *found->second;

@@ -26,7 +26,7 @@ struct Occurrence {
 // One chord span that carries one voicing. With passes as written a position is played on every
 // pass of its bar; with varied passes each pass is a position of its own.
 struct Position {
-    int bar = 0;      // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at; // from the start of that bar
     music::Length span;
     music::Chord chord;
@@ -74,7 +74,7 @@ inline tune::Bar const& barPlayed(Arrangement const& arrangement,
                                   tune::PlayedBarIndex playedBar)
 {
     auto const& played = arrangement.playing.bars[playedBar];
-    return arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
+    return arrangement.tune.bars[played.bar];
 }
 
 // One note of either hand in played time: what the plan file lists and the sound plays.

@@ -15,7 +15,7 @@ namespace arrange {
 
 // Fingers of one written melody note, one for each of its pitches from the lowest.
 struct NoteFingers {
-    int bar = 0;  // index into Tune::bars
+    tune::BarIndex bar = 0;
     int note = 0; // index into Bar::notes
     std::vector<int> fingers;
     bool rolled = false; // with what is added below it: wider than the hand, low to high
@@ -26,7 +26,7 @@ struct NoteFingers {
 // place among what the hand plucks there.
 struct SetFinger {
     harp::Side hand = harp::Side::Right;
-    int bar = 0;      // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at; // from the start of that bar
     int pass = 1;     // of the left hand: the first on which the position is played
     int voice = 0;    // 0 the lowest note of that hand there
@@ -36,7 +36,7 @@ struct SetFinger {
 
 // One note of a placing group.
 struct GroupNote {
-    int bar = 0;      // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at; // from the start of that bar
     int string = 0;
     int finger = 1;
@@ -58,7 +58,7 @@ struct PlacingGroup {
 // Notes that the right hand adds below those of one written melody note, and lets sound as
 // long.
 struct AddedBelow {
-    int bar = 0;                       // index into Tune::bars
+    tune::BarIndex bar = 0;
     int note = 0;                      // index into Bar::notes
     std::vector<music::Pitch> pitches; // lowest first, as they stand in the arrangement's key
     std::vector<int> fingers;          // one for each
@@ -75,7 +75,7 @@ struct GivenNote {
 
 // Something about the hands that the player must be told on the page.
 struct HandRemark {
-    int bar = 0; // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at;
     harp::Side hand = harp::Side::Left;
     std::string words; // "roll up, finger 4 leaves as the thumb arrives"
@@ -85,7 +85,7 @@ struct HandRemark {
 // A note of the tune, or a left-hand chord, that is not played as it is written, because the harp,
 // its levers, the hand or the level cannot give it. Told on the page.
 struct GaveWay {
-    int bar = 0;       // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at;  // from the start of that bar
     std::string words; // "D♯5 played plain, as D5"
     friend bool operator==(GaveWay const&, GaveWay const&) = default;

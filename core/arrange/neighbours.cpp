@@ -25,11 +25,11 @@ std::optional<Length> gapBetween(Position const& before, Position const& after)
     return least;
 }
 
-Seam seamBetween(tune::Tune const& tune, int before, int after)
+Seam seamBetween(tune::Tune const& tune, tune::BarIndex before, tune::BarIndex after)
 {
     if (before == after) return Seam::InPair;
-    int const from = barOfPart(tune, static_cast<std::size_t>(before));
-    int const to = barOfPart(tune, static_cast<std::size_t>(after));
+    int const from = barOfPart(tune, before);
+    int const to = barOfPart(tune, after);
     if (to != from + 1) return Seam::Parts;
     if (to % barsInPhrase == 0) return Seam::Phrases;
     return to % barsInPair == 0 ? Seam::Pairs : Seam::InPair;
@@ -47,7 +47,7 @@ double reachOfHaste(View const& before)
 Neighbours neighboursOf(Scene const& scene, Position const& before, View const& viewBefore,
                         Position const& after, View const& viewAfter)
 {
-    tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(before.bar)];
+    tune::Bar const& bar = scene.tune.bars[before.bar];
     std::optional<Length> const gap = gapBetween(before, after);
     Neighbours n;
     n.before = &viewBefore;

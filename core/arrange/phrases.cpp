@@ -4,7 +4,7 @@ namespace arrange {
 
 namespace {
 
-bool beginsPart(tune::Tune const& tune, std::size_t bar)
+bool beginsPart(tune::Tune const& tune, tune::BarIndex bar)
 {
     if (bar == 0 || !tune.bars[bar].part.empty() || tune.bars[bar].repeatOpens) return true;
     tune::Bar const& before = tune.bars[bar - 1];
@@ -15,7 +15,7 @@ bool beginsPart(tune::Tune const& tune, std::size_t bar)
 
 } // namespace
 
-int barOfPart(tune::Tune const& tune, std::size_t bar)
+int barOfPart(tune::Tune const& tune, tune::BarIndex bar)
 {
     int count = 0;
     while (!beginsPart(tune, bar)) {

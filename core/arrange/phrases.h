@@ -9,6 +9,6 @@ inline constexpr int barsInPair = 2;
 inline constexpr int barsInPhrase = 4;
 
 // Bars from where the part begins, 0 in its first full bar; a pick-up is not counted.
-int barOfPart(tune::Tune const& tune, std::size_t bar);
+int barOfPart(tune::Tune const& tune, tune::BarIndex bar);
 
 } // namespace arrange

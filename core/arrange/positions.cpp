@@ -51,7 +51,7 @@ void dropTurnRound(std::vector<Position>& ends, tune::Tune const& tune)
     auto tonic = std::find_if(ends.rbegin(), ends.rend(), onTonic);
     if (tonic == ends.rend()) return;
     Position const& last = ends.back();
-    tune::Bar const& bar = tune.bars[static_cast<std::size_t>(last.bar)];
+    tune::Bar const& bar = tune.bars[last.bar];
     if (tonic != ends.rbegin()) {
         if (comesToRestOn(last, tonic->chord, bar)) return;
         if (foreignTo(tonic->chord, bar, std::prev(tonic)->at) >= music::beatLength(bar.meter))

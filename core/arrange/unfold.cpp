@@ -14,21 +14,20 @@ namespace arrange {
 
 namespace {
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
-
+using tune::BarIndex;
 using tune::PlayedBarIndex;
-using Place = std::pair<int, music::Length>; // bar and time
+using Place = std::pair<BarIndex, music::Length>; // bar and time
 
 // Bars of which a position is not played on every pass, and places that have two positions.
-std::set<int> differingBars(Arrangement const& arrangement, LastTime lastTime)
+std::set<BarIndex> differingBars(Arrangement const& arrangement, LastTime lastTime)
 {
-    std::map<int, std::set<int>> passesOfBar;
+    std::map<BarIndex, std::set<int>> passesOfBar;
     for (tune::PlayedBar const& bar : arrangement.playing.bars)
         passesOfBar[bar.bar].insert(bar.pass);
     std::map<Place, std::vector<ArrangedPosition const*>> here;
     for (ArrangedPosition const& p : arrangement.positions)
         here[{p.position.bar, p.position.at}].push_back(&p);
-    std::set<int> out;
+    std::set<BarIndex> out;
     for (auto const& [place, positions] : here) {
         std::set<int> passes;
         for (ArrangedPosition const* p : positions)
@@ -57,15 +56,15 @@ struct Stretch {
 
 // The sections between repeat signs, with their endings: bars from `first` to before `end`.
 struct Section {
-    int first = 0;
-    int end = 0;
+    BarIndex first = 0;
+    BarIndex end = 0;
 };
 
-bool endsSection(tune::Tune const& tune, int bar)
+bool endsSection(tune::Tune const& tune, BarIndex bar)
 {
-    int const next = bar + 1;
-    if (next == static_cast<int>(tune.bars.size())) return true;
-    tune::Bar const& here = tune.bars[at(bar)];
+    BarIndex const next = bar + 1;
+    if (next == tune.bars.size()) return true;
+    tune::Bar const& here = tune.bars[bar];
     tune::Bar const& after = tune.bars[next];
     if (after.repeatOpens) return true;
     if (!after.endings.empty()) return false;
@@ -75,8 +74,8 @@ bool endsSection(tune::Tune const& tune, int bar)
 std::vector<Section> sectionsOf(tune::Tune const& tune)
 {
     std::vector<Section> out;
-    int first = 0;
-    for (int bar = 0; bar < static_cast<int>(tune.bars.size()); ++bar)
+    BarIndex first = 0;
+    for (BarIndex const bar : tune.bars.indices())
         if (endsSection(tune, bar)) {
             out.push_back({first, bar + 1});
             first = bar + 1;
@@ -90,9 +89,9 @@ std::optional<std::vector<Stretch>> turnsOf(Arrangement const& arrangement, Sect
 {
     auto const& bars = arrangement.playing.bars;
     std::vector<Stretch> turns;
-    int last = section.end; // so that the first bar begins a turn
+    BarIndex last = section.end; // so that the first bar begins a turn
     for (; next < bars.beyond(); ++next) {
-        int const bar = bars[next].bar;
+        BarIndex const bar = bars[next].bar;
         if (bar < section.first || bar >= section.end) break;
         if (bar <= last)
             turns.push_back({next, next, false, static_cast<int>(turns.size()) + 1});
@@ -110,7 +109,7 @@ std::vector<Stretch> wholeTune(Arrangement const& arrangement)
     auto const& bars = arrangement.playing.bars;
     for (PlayedBarIndex const i : bars.indices()) {
         bool const stepsBack = i > 0 && bars[i].bar <= bars[i - 1].bar;
-        bool const part = !arrangement.tune.bars[at(bars[i].bar)].part.empty();
+        bool const part = !arrangement.tune.bars[bars[i].bar].part.empty();
         if (out.empty() || stepsBack || part) out.push_back({i, i, false, bars[i].pass});
         out.back().end = i + 1;
     }
@@ -120,11 +119,11 @@ std::vector<Stretch> wholeTune(Arrangement const& arrangement)
 // Whether the turns differ in nothing but the section's last bar on the last time through, so
 // that two endings say it.
 bool onlyEndDiffers(Arrangement const& arrangement, Section section,
-                    std::vector<Stretch> const& turns, std::set<int> const& differing)
+                    std::vector<Stretch> const& turns, std::set<BarIndex> const& differing)
 {
-    int const last = section.end - 1;
-    for (int bar = section.first; bar < section.end; ++bar) {
-        if (!arrangement.tune.bars[at(bar)].endings.empty()) return false;
+    BarIndex const last = section.end - 1;
+    for (BarIndex bar = section.first; bar < section.end; ++bar) {
+        if (!arrangement.tune.bars[bar].endings.empty()) return false;
         if (bar != last && differing.contains(bar)) return false;
     }
     for (Stretch const& turn : turns)
@@ -145,14 +144,14 @@ bool onlyEndDiffers(Arrangement const& arrangement, Section section,
 // The whole performance in stretches.
 std::vector<Stretch> stretchesOf(Arrangement const& arrangement, LastTime lastTime)
 {
-    std::set<int> const differing = differingBars(arrangement, lastTime);
+    std::set<BarIndex> const differing = differingBars(arrangement, lastTime);
     if (!arrangement.tune.partOrder.empty()) return wholeTune(arrangement);
     std::vector<Stretch> out;
     PlayedBarIndex next = 0;
     for (Section const section : sectionsOf(arrangement.tune)) {
         auto const turns = turnsOf(arrangement, section, next);
         if (!turns) return wholeTune(arrangement);
-        bool const differs = std::any_of(differing.begin(), differing.end(), [&](int bar) {
+        bool const differs = std::any_of(differing.begin(), differing.end(), [&](BarIndex bar) {
             return section.first <= bar && bar < section.end;
         });
         Stretch const whole{turns->front().first, turns->back().end, true, 1};
@@ -190,11 +189,11 @@ public:
         Arrangement& out = m_out.arrangement;
         out.tune.bars.back().closes = tune::BarLine::Final;
         tune::numberBars(out.tune.bars);
-        std::map<std::pair<int, int>, int> passes; // of each new bar
+        base::List<BarIndex, int> passes(out.tune.bars.size(), 0);
         for (tune::PlayedBarIndex const i : out.playing.bars.indices()) {
             tune::PlayedBar& played = out.playing.bars[i];
             played.bar = m_barOfPlayed[i];
-            played.pass = ++passes[{played.bar, 0}];
+            played.pass = ++passes[played.bar];
         }
         placePositions();
         moveWritten(m_folded.rightFingers, out.rightFingers);
@@ -208,17 +207,17 @@ public:
 private:
     void keep(Stretch const& stretch)
     {
-        std::map<int, int> newBar;
-        int last = 0;
+        std::map<BarIndex, BarIndex> newBar;
+        BarIndex last = 0;
         for (PlayedBarIndex i = stretch.first; i < stretch.end; ++i) {
-            int const bar = m_folded.playing.bars[i].bar;
+            BarIndex const bar = m_folded.playing.bars[i].bar;
             newBar[bar] = 0;
             last = std::max(last, bar);
         }
         // Bars that are never played, as a third ending, stay where they stand.
-        for (int bar = newBar.begin()->first; bar <= last; ++bar) {
-            newBar[bar] = static_cast<int>(m_out.bars.size());
-            add(bar, m_folded.tune.bars[at(bar)]);
+        for (BarIndex bar = newBar.begin()->first; bar <= last; ++bar) {
+            newBar[bar] = m_out.bars.beyond();
+            add(bar, m_folded.tune.bars[bar]);
         }
         for (PlayedBarIndex i = stretch.first; i < stretch.end; ++i)
             m_barOfPlayed[i] = newBar[m_folded.playing.bars[i].bar];
@@ -227,7 +226,7 @@ private:
     // The section's last bar stands twice, in a first and a second ending.
     void keepWithEndings(Stretch const& stretch)
     {
-        int const last = m_folded.playing.bars[stretch.end - 1].bar;
+        BarIndex const last = m_folded.playing.bars[stretch.end - 1].bar;
         int times = 0;
         for (PlayedBarIndex i = stretch.first; i < stretch.end; ++i)
             times += m_folded.playing.bars[i].bar == last;
@@ -243,15 +242,15 @@ private:
         second.part.clear();
         second.repeatOpens = false;
         keepChordsOf(second, times);
-        m_barOfPlayed[stretch.end - 1] = static_cast<int>(m_out.bars.size());
+        m_barOfPlayed[stretch.end - 1] = m_out.bars.beyond();
         add(last, std::move(second));
     }
 
     void writeOut(Stretch const& stretch)
     {
         for (PlayedBarIndex i = stretch.first; i < stretch.end; ++i) {
-            int const index = m_folded.playing.bars[i].bar;
-            tune::Bar bar = m_folded.tune.bars[at(index)];
+            BarIndex const index = m_folded.playing.bars[i].bar;
+            tune::Bar bar = m_folded.tune.bars[index];
             bar.repeatOpens = false;
             bar.repeatCloses = false;
             bar.endings.clear();
@@ -262,7 +261,7 @@ private:
                 bar.closes = tune::BarLine::Double;
             if (stretch.time > 1 && i == stretch.first) nameTime(bar, stretch.time);
             keepChordsOf(bar, m_folded.playing.bars[i].pass);
-            m_barOfPlayed[i] = static_cast<int>(m_out.bars.size());
+            m_barOfPlayed[i] = m_out.bars.beyond();
             add(index, std::move(bar));
         }
     }
@@ -289,9 +288,9 @@ private:
         for (tune::ChordMark& mark : bar.chords) mark.pass.reset();
     }
 
-    void add(int index, tune::Bar bar)
+    void add(BarIndex index, tune::Bar bar)
     {
-        m_copies[index].push_back(static_cast<int>(m_out.bars.size()));
+        m_copies[index].push_back(m_out.bars.beyond());
         m_out.arrangement.tune.bars.push_back(std::move(bar));
         m_out.bars.push_back(index);
     }
@@ -304,10 +303,10 @@ private:
         m_out.positions.resize(out.positions.size());
         for (PositionIndex const p : out.positions.indices()) {
             m_out.positions[p] = p;
-            std::map<int, std::vector<Occurrence>> byBar;
-            int const home = m_barOfPlayed[out.positions[p].position.played[0].playedBar];
+            std::map<BarIndex, std::vector<Occurrence>> byBar;
+            BarIndex const home = m_barOfPlayed[out.positions[p].position.played[0].playedBar];
             for (Occurrence played : out.positions[p].position.played) {
-                int const bar = m_barOfPlayed[played.playedBar];
+                BarIndex const bar = m_barOfPlayed[played.playedBar];
                 played.pass = out.playing.bars[played.playedBar].pass;
                 byBar[bar].push_back(played);
             }
@@ -335,7 +334,7 @@ private:
     {
         to.clear();
         for (Written const& one : from)
-            for (int bar : copiesOf(one.bar)) {
+            for (BarIndex bar : copiesOf(one.bar)) {
                 to.push_back(one);
                 to.back().bar = bar;
             }
@@ -343,10 +342,10 @@ private:
                          [](Written const& a, Written const& b) { return a.bar < b.bar; });
     }
 
-    std::vector<int> copiesOf(int bar) const
+    std::vector<BarIndex> copiesOf(BarIndex bar) const
     {
         auto const found = m_copies.find(bar);
-        return found == m_copies.end() ? std::vector<int>{} : found->second;
+        return found == m_copies.end() ? std::vector<BarIndex>{} : found->second;
     }
 
     // A group is written once for every copy of its first bar, as far as the bars of its other
@@ -357,14 +356,14 @@ private:
         groups.clear();
         for (PlacingGroup const& group : m_folded.groups)
             if (!group.notes.empty())
-                for (int first : copiesOf(group.notes.front().bar)) {
+                for (BarIndex const first : copiesOf(group.notes.front().bar)) {
                     PlacingGroup copy = group;
                     copy.notes.clear();
-                    int bar = first;
+                    BarIndex bar = first;
                     for (GroupNote note : group.notes) {
-                        if (m_out.bars[at(bar)] != note.bar) ++bar;
-                        if (bar == static_cast<int>(m_out.bars.size())) break;
-                        if (m_out.bars[at(bar)] != note.bar || !moved(note, bar)) break;
+                        if (m_out.bars[bar] != note.bar) ++bar;
+                        if (!m_out.bars.holds(bar)) break;
+                        if (m_out.bars[bar] != note.bar || !moved(note, bar)) break;
                         copy.notes.push_back(note);
                     }
                     if (!copy.notes.empty()) groups.push_back(std::move(copy));
@@ -377,7 +376,7 @@ private:
     }
 
     // The note in a new bar; false where its position does not stand there.
-    bool moved(GroupNote& note, int bar) const
+    bool moved(GroupNote& note, BarIndex bar) const
     {
         note.bar = bar;
         if (!note.position) return true;
@@ -390,9 +389,9 @@ private:
     Arrangement const& m_folded;
     LastTime m_lastTime;
     Unfolded m_out;
-    base::List<PlayedBarIndex, int> m_barOfPlayed;   // new bar of every played bar
-    std::map<int, std::vector<int>> m_copies;        // of every folded bar, ascending
-    std::map<std::pair<PositionIndex, int>, PositionIndex>
+    base::List<PlayedBarIndex, BarIndex> m_barOfPlayed; // new bar of every played bar
+    std::map<BarIndex, std::vector<BarIndex>> m_copies; // of every folded bar, ascending
+    std::map<std::pair<PositionIndex, BarIndex>, PositionIndex>
         m_positionIn; // by folded position and new bar
 };
 

@@ -10,7 +10,8 @@ namespace arrange {
 // time, so that what is printed is what is played.
 struct Unfolded {
     Arrangement arrangement;
-    std::vector<int> bars;      // the bar of the folded tune that each bar stands for
+    base::List<tune::BarIndex, tune::BarIndex>
+        bars; // the bar of the folded tune that each bar stands for
     base::List<PositionIndex, PositionIndex> positions; // and the position
 };
 

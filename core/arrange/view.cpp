@@ -17,7 +17,7 @@ double wholes(Length l) { return l.wholes.toDouble(); }
 
 music::Meter meterOf(Scene const& scene, Position const& p)
 {
-    return scene.tune.bars[static_cast<std::size_t>(p.bar)].meter;
+    return scene.tune.bars[p.bar].meter;
 }
 
 std::vector<std::int16_t> soundingAt(Scene const& scene, Moment at)
@@ -33,7 +33,7 @@ std::vector<std::int16_t> soundingAt(Scene const& scene, Moment at)
 int strengthOf(Scene const& scene, tune::PlayedNote const& note)
 {
     tune::PlayedBar const& played = scene.playing.bars[note.playedBar];
-    tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(played.bar)];
+    tune::Bar const& bar = scene.tune.bars[played.bar];
     return music::beatStrength(bar.meter, (note.at - played.at) + bar.upbeat);
 }
 
@@ -131,7 +131,7 @@ bool endsTune(Scene const& scene, Position const& position)
     });
 }
 
-bool endsPart(tune::Tune const& tune, std::size_t bar)
+bool endsPart(tune::Tune const& tune, tune::BarIndex bar)
 {
     tune::Bar const& here = tune.bars[bar];
     bool const newPartNext = bar + 1 < tune.bars.size() && !tune.bars[bar + 1].part.empty();
@@ -141,7 +141,7 @@ bool endsPart(tune::Tune const& tune, std::size_t bar)
 
 bool endsBar(Scene const& scene, Position const& position)
 {
-    tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(position.bar)];
+    tune::Bar const& bar = scene.tune.bars[position.bar];
     return position.at + position.span >= bar.length;
 }
 
@@ -156,15 +156,15 @@ Turn turnOf(Scene const& scene, Position const& position)
 
 bool endsPhrase(Scene const& scene, Position const& position)
 {
-    int const bar = barOfPart(scene.tune, static_cast<std::size_t>(position.bar));
+    int const bar = barOfPart(scene.tune, position.bar);
     return endsBar(scene, position) && (bar + 1) % barsInPhrase == 0;
 }
 
 Close closeOf(Scene const& scene, Position const& position)
 {
-    auto const bar = static_cast<std::size_t>(position.bar);
     if (endsTune(scene, position)) return Close::Tune;
-    return endsBar(scene, position) && endsPart(scene.tune, bar) ? Close::Part : Close::None;
+    return endsBar(scene, position) && endsPart(scene.tune, position.bar) ? Close::Part
+                                                                          : Close::None;
 }
 
 // Whether the position is a pick-up of up to half a bar or, at the end of a part, what takes
@@ -172,8 +172,7 @@ Close closeOf(Scene const& scene, Position const& position)
 // closes.
 bool isUpbeat(Scene const& scene, Position const& position)
 {
-    auto const index = static_cast<std::size_t>(position.bar);
-    tune::Bar const& bar = scene.tune.bars[index];
+    tune::Bar const& bar = scene.tune.bars[position.bar];
     Length const beat = music::beatLength(bar.meter);
     if (bar.upbeat != Length{})
         return position.span <= std::max(beat, music::barLength(bar.meter) * Rational(1, 2));
@@ -186,7 +185,7 @@ bool isUpbeat(Scene const& scene, Position const& position)
     auto const first = std::ranges::find(scene.tune.bars, tune::Role::Tune, &tune::Bar::role);
     return first != scene.tune.bars.end() && first->upbeat != Length{} &&
            position.at != Length{} && position.span <= std::min(first->length, beat) &&
-           endsBar(scene, position) && endsPart(scene.tune, index);
+           endsBar(scene, position) && endsPart(scene.tune, position.bar);
 }
 
 // Whether the tune has the third of its key, and in one form.
@@ -235,7 +234,7 @@ Length longestNote(tune::Playing const& playing)
 
 View viewOf(Scene const& scene, Position const& position, Length longest)
 {
-    tune::Bar const& bar = scene.tune.bars[static_cast<std::size_t>(position.bar)];
+    tune::Bar const& bar = scene.tune.bars[position.bar];
     View view;
     view.meter = meterOf(scene, position);
     view.fromBar = bar.upbeat + position.at;

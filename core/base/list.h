@@ -62,6 +62,11 @@ public:
     {
         return m_values.emplace_back(std::forward<Values>(values)...);
     }
+    void append(List more)
+    {
+        m_values.insert(m_values.end(), std::move_iterator(more.begin()),
+                        std::move_iterator(more.end()));
+    }
     void pop_back() { m_values.pop_back(); }
     void clear() { m_values.clear(); }
     void reserve(int count) { m_values.reserve(static_cast<std::size_t>(count)); }

@@ -92,7 +92,7 @@ std::vector<Json> flipList(arrange::Arrangement const& arrangement)
     for (harp::Flip const& flip : arrangement.levers.flips) {
         tune::PlayedBar const& bar = arrangement.playing.bars[flip.playedBar];
         out.push_back({{"at", whole(flip.at)},
-                       {"bar", arrangement.tune.bars[static_cast<std::size_t>(bar.bar)].number},
+                       {"bar", arrangement.tune.bars[bar.bar].number},
                        {"pass", bar.pass},
                        {"string", flip.string + 1},
                        {"up", flip.to == harp::Lever::Up},
@@ -143,7 +143,7 @@ std::vector<Json> positionList(Proposal const& proposal)
     std::vector<Json> out;
     for (arrange::PlayedPosition const& played : arrange::playedPositions(a)) {
         arrange::PositionIndex const i = played.position;
-        auto const bar = static_cast<std::size_t>(a.positions[i].position.bar);
+        tune::BarIndex const bar = a.positions[i].position.bar;
         Json member{{"id", out.size()},
                     {"bar", a.tune.bars[bar].number},
                     {"pass", played.when.pass},
@@ -192,7 +192,7 @@ std::vector<Json> remarkList(arrange::Arrangement const& arrangement)
 {
     std::vector<Json> out;
     for (arrange::HandRemark const& remark : arrangement.handRemarks) {
-        auto const bar = static_cast<std::size_t>(remark.bar);
+        tune::BarIndex const bar = remark.bar;
         out.push_back({{"bar", arrangement.tune.bars[bar].number},
                        {"hand", sideName(remark.hand)},
                        {"words", remark.words}});
@@ -211,7 +211,7 @@ std::vector<Json> snagList(Proposal const& proposal)
 {
     std::vector<Json> out;
     for (proposal::Snag const& snag : proposal.snags) {
-        auto const bar = static_cast<std::size_t>(snag.place.bar);
+        tune::BarIndex const bar = snag.place.bar;
         std::vector<int> strings;
         for (int const string : snag.strings) strings.push_back(string + 1);
         Json ways = Json::array();
@@ -248,7 +248,7 @@ Json difficultyMember(arrange::Arrangement const& arrangement,
                       hands::Difficulty const& difficulty)
 {
     Json bars = Json::array();
-    for (std::size_t b = 0; b < difficulty.bars.size(); ++b)
+    for (tune::BarIndex const b : difficulty.bars.indices())
         bars.push_back({{"bar", arrangement.tune.bars[b].number},
                         {"level", hundredths(difficulty.bars[b].level)},
                         {"reasons", words(difficulty.bars[b].reasons)}});
@@ -282,7 +282,7 @@ Json latticePosition(Proposal const& proposal, std::size_t i)
     }
     Json locked = nullptr;
     if (proposal.lattice.locks[i]) locked = *proposal.lattice.locks[i];
-    auto const bar = static_cast<std::size_t>(position.bar);
+    tune::BarIndex const bar = position.bar;
     return {{"id", i},
             {"bar", proposal.arrangement.tune.bars[bar].number},
             {"at", whole(position.at)},

@@ -232,7 +232,7 @@ std::string slowingSentence(notation::SlowingMark const& mark, tune::Bar const& 
                     : base::say("Slow down from beat {} to the end", beat);
 }
 
-std::string barWords(Notation const& notation, std::size_t i,
+std::string barWords(Notation const& notation, tune::BarIndex i,
                      std::array<std::vector<music::Pitch>, 2>& tied)
 {
     tune::Bar const& written = notation.tune.bars[i];
@@ -328,7 +328,7 @@ Said said(arrange::Arrangement arrangement, notation::Kind kind, perform::Slowin
                 "is middle C."));
     std::array<std::vector<music::Pitch>, 2> tied;
     std::string inForce; // chord
-    for (std::size_t i = 0; i < notation.bars.size(); ++i) {
+    for (tune::BarIndex const i : notation.bars.indices()) {
         tune::Bar const& bar = tune.bars[i];
         std::string name = bar.number > 0 ? base::say("Bar {}", bar.number)
                            : bar.role == tune::Role::Introduction

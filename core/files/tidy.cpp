@@ -16,8 +16,9 @@ using music::Length;
 using music::Meter;
 using music::Rational;
 using tune::Bar;
+using tune::BarIndex;
 using tune::BarLine;
-using Bars = std::vector<Bar>;
+using tune::Bars;
 
 bool holdsFirst(Bar const& bar)
 {
@@ -25,9 +26,9 @@ bool holdsFirst(Bar const& bar)
 }
 
 // The bar where the ending that begins at `from` stops, as far as it is written.
-std::size_t writtenEnd(Bars const& bars, std::size_t from)
+BarIndex writtenEnd(Bars const& bars, BarIndex from)
 {
-    std::size_t i = from;
+    BarIndex i = from;
     while (i + 1 < bars.size() && !bars[i].endingCloses && !bars[i].repeatCloses &&
            bars[i + 1].endings.empty() && !bars[i + 1].repeatOpens)
         ++i;
@@ -38,10 +39,10 @@ std::size_t writtenEnd(Bars const& bars, std::size_t from)
 // belongs to the next section.
 void boundEndings(Bars& bars)
 {
-    std::size_t before = 0; // length of the ending before, in bars
-    for (std::size_t i = 0; i < bars.size(); ++i) {
+    int before = 0; // length of the ending before, in bars
+    for (BarIndex const i : bars.indices()) {
         if (bars[i].endings.empty()) continue;
-        std::size_t const end = writtenEnd(bars, i);
+        BarIndex const end = writtenEnd(bars, i);
         if (!holdsFirst(bars[i]) && before > 0 && !bars[end].endingCloses && end - i >= before)
             bars[i + before - 1].endingCloses = true;
         before = end - i + 1;
@@ -68,10 +69,9 @@ Meter commonestMeter(Bars const& bars)
 void remarkOnLengths(Bars const& bars, Remarks& remarks)
 {
     constexpr std::size_t many = 4;
-    std::map<std::pair<Rational, Rational>, std::vector<std::size_t>>
-        odd; // by length and meter
-    for (std::size_t i = 0; i < bars.size(); ++i)
-        if (tune::oddBar(bars, static_cast<int>(i)))
+    std::map<std::pair<Rational, Rational>, std::vector<BarIndex>> odd; // by length and meter
+    for (BarIndex const i : bars.indices())
+        if (tune::oddBar(bars, i))
             odd[{bars[i].length.wholes, barLength(bars[i].meter).wholes}].push_back(i);
     for (auto const& [lengths, where] : odd) {
         if (where.size() >= many)
@@ -81,7 +81,7 @@ void remarkOnLengths(Bars const& bars, Remarks& remarks)
                           where.size(), text(lengths.first), text(lengths.second)),
                 base::said("left as written"));
         else
-            for (std::size_t i : where)
+            for (BarIndex const i : where)
                 remarks.add(
                     bars[i].place,
                     base::say("bar {} has notes for {}, where the time signature asks for {}",
@@ -92,7 +92,7 @@ void remarkOnLengths(Bars const& bars, Remarks& remarks)
 
 } // namespace
 
-std::vector<Bar> tidied(std::vector<Bar> bars, bool free, Remarks& remarks)
+tune::Bars tidied(tune::Bars bars, bool free, Remarks& remarks)
 {
     if (bars.empty()) return bars;
     boundEndings(bars);
@@ -115,7 +115,7 @@ void remarkOnJump(tune::Tune const& tune, Remarks& remarks)
     if (!bar || tune::played(tune).jumps) return;
     remarks.add(tune.bars[*bar].place,
                 base::say("where to go on after the D.C. or D.S. of {} is not clear",
-                          tune::barName(tune, static_cast<int>(*bar))),
+                          tune::barName(tune, *bar)),
                 base::said("the tune is played straight through"));
 }
 

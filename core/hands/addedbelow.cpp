@@ -34,7 +34,8 @@ constexpr int easyLevels = 2; // levels that want a beat's time
 constexpr int strongest = 2;  // music::beatStrength of first beats and half bars
 
 // One written note each time it is played.
-using Occasions = std::map<std::pair<int, int>, std::vector<tune::PlayedNote const*>>;
+using Occasions =
+    std::map<std::pair<tune::BarIndex, int>, std::vector<tune::PlayedNote const*>>;
 
 Occasions occasionsOf(tune::Playing const& playing)
 {
@@ -46,8 +47,7 @@ Occasions occasionsOf(tune::Playing const& playing)
 
 class Adding {
 public:
-    Adding(Arrangement const& arrangement, Fullness const& wish,
-           std::span<Fullness const> byBar)
+    Adding(Arrangement const& arrangement, Fullness const& wish, FullnessByBar const& byBar)
         : m_arrangement(arrangement), m_wish(wish), m_byBar(byBar),
           m_notes(arrange::handNotes(arrangement)),
           m_chords(tune::chordSpans(arrangement.tune)),
@@ -72,33 +72,29 @@ public:
     }
 
 private:
-    tune::Bar const& barAt(int bar) const
-    {
-        return m_arrangement.tune.bars[static_cast<std::size_t>(bar)];
-    }
+    tune::Bar const& barAt(tune::BarIndex bar) const { return m_arrangement.tune.bars[bar]; }
 
-    bool isSingle(int bar, int note) const
+    bool isSingle(tune::BarIndex bar, int note) const
     {
         return barAt(bar).notes[static_cast<std::size_t>(note)].pitches.size() == 1;
     }
 
-    bool isWished(int bar, int note) const
+    bool isWished(tune::BarIndex bar, int note) const
     {
         tune::Bar const& written = barAt(bar);
         tune::Note const& n = written.notes[static_cast<std::size_t>(note)];
         bool const strong = beatStrength(written.meter, written.upbeat + n.at) >= strongest;
-        Fullness const& wish =
-            m_byBar.empty() ? m_wish : m_byBar[static_cast<std::size_t>(bar)];
+        Fullness const& wish = m_byBar.empty() ? m_wish : m_byBar[bar];
         return (wish.strongBeats && strong && n.length >= beatLength(written.meter) &&
                 !n.tied) ||
                (wish.closes && isClose(bar, note));
     }
 
     // The last sounding note of a part or phrase, a beat long at least.
-    bool isClose(int bar, int note) const
+    bool isClose(tune::BarIndex bar, int note) const
     {
         tune::Bar const& written = barAt(bar);
-        bool const last = bar + 1 == static_cast<int>(m_arrangement.tune.bars.size());
+        bool const last = bar + 1 == m_arrangement.tune.bars.size();
         bool const closes = last || written.repeatCloses || written.endingCloses ||
                             written.closes == tune::BarLine::Double ||
                             written.closes == tune::BarLine::Final ||
@@ -114,7 +110,7 @@ private:
         return false;
     }
 
-    std::optional<music::Chord> chordAt(int bar, music::Length at, int pass) const
+    std::optional<music::Chord> chordAt(tune::BarIndex bar, music::Length at, int pass) const
     {
         for (tune::ChordSpan const& span : m_chords)
             if (span.bar == bar && span.at <= at && at < span.at + span.length &&
@@ -125,7 +121,7 @@ private:
 
     // The first interval that can be had every time the note is played.
     std::optional<music::Pitch>
-    addedTo(int bar, std::vector<tune::PlayedNote const*> const& played) const
+    addedTo(tune::BarIndex bar, std::vector<tune::PlayedNote const*> const& played) const
     {
         for (Interval const& interval : intervals) {
             std::optional<music::Pitch> common;
@@ -140,7 +136,7 @@ private:
         return std::nullopt;
     }
 
-    std::optional<music::Pitch> pitchBelow(int bar, tune::PlayedNote const& note,
+    std::optional<music::Pitch> pitchBelow(tune::BarIndex bar, tune::PlayedNote const& note,
                                            Interval const& interval) const
     {
         harp::Harp const& harp = m_arrangement.harp;
@@ -191,7 +187,7 @@ private:
         return length.wholes.toDouble() * 4 * 60 / tune::quartersPerMinute(m_arrangement.tempo);
     }
 
-    bool isLongEnough(music::Length time, int bar) const
+    bool isLongEnough(music::Length time, tune::BarIndex bar) const
     {
         Pause const pause = pauseFor(time, false, barAt(bar).meter, m_arrangement.tempo,
                                      m_arrangement.level.rightNotesPerSecond);
@@ -199,7 +195,7 @@ private:
                                                         : pause != Pause::Hurried;
     }
 
-    bool hasTime(int bar, tune::PlayedNote const& note) const
+    bool hasTime(tune::BarIndex bar, tune::PlayedNote const& note) const
     {
         auto const now = std::lower_bound(m_onsets.begin(), m_onsets.end(), note.at);
         bool const before =
@@ -211,7 +207,7 @@ private:
 
     Arrangement const& m_arrangement;
     Fullness m_wish;
-    std::span<Fullness const> m_byBar;
+    FullnessByBar m_byBar;
     std::vector<HandNote> m_notes;
     std::vector<tune::ChordSpan> m_chords;
     Occasions m_occasions;
@@ -221,13 +217,12 @@ private:
 } // namespace
 
 std::vector<arrange::AddedBelow> addedBelow(Arrangement const& arrangement,
-                                            Fullness const& wish,
-                                            std::span<Fullness const> byBar)
+                                            Fullness const& wish, FullnessByBar const& byBar)
 {
     auto const adds = [](Fullness const& one) { return one != Fullness{}; };
     bool const byBars = byBar.size() == arrangement.tune.bars.size();
     if (byBars ? std::ranges::none_of(byBar, adds) : !adds(wish)) return {};
-    return Adding(arrangement, wish, byBars ? byBar : std::span<Fullness const>{}).all();
+    return Adding(arrangement, wish, byBars ? byBar : FullnessByBar{}).all();
 }
 
 } // namespace hands

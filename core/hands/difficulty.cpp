@@ -59,7 +59,7 @@ public:
     Measuring(Arrangement const& arrangement, std::span<harp::Level const> levels,
               pattern::PatternBook const& book, DifficultyScale const& scale)
         : m_arrangement(arrangement), m_levels(levels), m_book(book), m_scale(scale),
-          m_notes(arrange::handNotes(arrangement)), m_byBar(arrangement.tune.bars.size())
+          m_notes(arrange::handNotes(arrangement)), m_byBar(arrangement.tune.bars.size(), {})
     {}
 
     Difficulty all()
@@ -86,7 +86,7 @@ private:
     template<typename Words>
     void ask(tune::PlayedBarIndex playedBar, Demand demand, double level, Words const& words)
     {
-        auto const bar = static_cast<std::size_t>(m_arrangement.playing.bars[playedBar].bar);
+        tune::BarIndex const bar = m_arrangement.playing.bars[playedBar].bar;
         auto const known = m_byBar[bar].find(demand);
         if (known != m_byBar[bar].end() && known->second.level >= level) return;
         m_byBar[bar].insert_or_assign(demand, Asked{demand, level, words()});
@@ -243,8 +243,7 @@ private:
     {
         for (harp::Flip const& flip : m_arrangement.levers.flips) {
             tune::PlayedBar const& bar = m_arrangement.playing.bars[flip.playedBar];
-            music::Meter const meter =
-                m_arrangement.tune.bars[static_cast<std::size_t>(bar.bar)].meter;
+            music::Meter const meter = m_arrangement.tune.bars[bar.bar].meter;
             double const beats = ((flip.freeTo - flip.freeFrom) / beatLength(meter)).toDouble();
             auto const able =
                 std::find_if(m_levels.begin(), m_levels.end(), [&](harp::Level const& level) {
@@ -308,7 +307,7 @@ private:
     pattern::PatternBook const& m_book;
     DifficultyScale const& m_scale;
     std::vector<HandNote> m_notes;
-    std::vector<Hardest> m_byBar; // one for each bar of the tune
+    base::List<tune::BarIndex, Hardest> m_byBar;
 };
 
 } // namespace

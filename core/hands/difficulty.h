@@ -49,7 +49,7 @@ struct BarDifficulty {
 
 struct Difficulty {
     double level = 0;                // of the whole: the mean of its hardest bars
-    std::vector<BarDifficulty> bars; // one for each bar of the tune, over all its passes
+    base::List<tune::BarIndex, BarDifficulty> bars; // over all its passes
     std::vector<Asked> reasons;      // the hardest of each demand anywhere, the hardest first
     friend bool operator==(Difficulty const&, Difficulty const&) = default;
 };

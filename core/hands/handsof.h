@@ -16,7 +16,7 @@ struct HandWishes {
     pattern::PatternBook const& book;
     Fullness right;
     std::span<arrange::SetFinger const> set;
-    std::vector<Fullness> rightByBar{}; // for each bar of the tune; empty: `right` for all
+    FullnessByBar rightByBar{}; // empty: `right` for all
 };
 
 // What the right hand added below the tune, and what it made of both. It took nothing from the

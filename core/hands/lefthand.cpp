@@ -97,8 +97,7 @@ Pause pauseBetween(Arrangement const& arrangement, Struck const& before, Struck 
         before.position == now.position
             ? here - then
             : timeBetween(at(arrangement, before.position), then, p, here);
-    music::Meter const meter =
-        arrangement.tune.bars[static_cast<std::size_t>(p.position.bar)].meter;
+    music::Meter const meter = arrangement.tune.bars[p.position.bar].meter;
     return pauseFor(since.value_or(music::Length{}), !since, meter, arrangement.tempo,
                     arrangement.level.leftNotesPerSecond);
 }

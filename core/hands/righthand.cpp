@@ -25,7 +25,7 @@ struct Voice {
 
 // What the right hand plucks at one written time.
 struct Struck {
-    int bar = 0;
+    tune::BarIndex bar = 0;
     music::Length at;        // from the start of the bar
     std::optional<int> note; // index into Bar::notes; none where only a given note is plucked
     std::vector<Voice> voices;
@@ -39,7 +39,7 @@ FirstPlayed firstPlayed(tune::Playing const& playing)
 {
     FirstPlayed out;
     for (tune::PlayedNote const& note : playing.notes) {
-        int const bar = playing.bars[note.playedBar].bar;
+        tune::BarIndex const bar = playing.bars[note.playedBar].bar;
         out.try_emplace({bar, note.note}, note.at);
     }
     return out;
@@ -81,8 +81,8 @@ std::vector<Struck> tuneStruck(Arrangement const& arrangement)
     for (arrange::AddedBelow const& a : arrangement.added) below[{a.bar, a.note}] = &a;
     std::vector<Struck> out;
     tune::Note const* before = nullptr; // the note just before, when it was no rest
-    for (int b = 0; b < static_cast<int>(arrangement.tune.bars.size()); ++b) {
-        tune::Bar const& bar = arrangement.tune.bars[static_cast<std::size_t>(b)];
+    for (tune::BarIndex const b : arrangement.tune.bars.indices()) {
+        tune::Bar const& bar = arrangement.tune.bars[b];
         for (int n = 0; n < static_cast<int>(bar.notes.size()); ++n) {
             tune::Note const& note = bar.notes[static_cast<std::size_t>(n)];
             bool const begins = !note.pitches.empty() && !continues(before, note);
@@ -125,9 +125,9 @@ void addGiven(Arrangement const& arrangement, std::vector<Struck>& struck)
 }
 
 // From the start of the first bar to each bar, as written.
-std::vector<music::Length> barStarts(tune::Tune const& tune)
+base::List<tune::BarIndex, music::Length> barStarts(tune::Tune const& tune)
 {
-    std::vector<music::Length> out;
+    base::List<tune::BarIndex, music::Length> out;
     music::Length at;
     for (tune::Bar const& bar : tune.bars) {
         out.push_back(at);
@@ -138,8 +138,8 @@ std::vector<music::Length> barStarts(tune::Tune const& tune)
 
 bool restsBetween(tune::Tune const& tune, Struck const& before, Struck const& now)
 {
-    for (int b = before.bar; b <= now.bar; ++b)
-        for (tune::Note const& note : tune.bars[static_cast<std::size_t>(b)].notes)
+    for (tune::BarIndex b = before.bar; b <= now.bar; ++b)
+        for (tune::Note const& note : tune.bars[b].notes)
             if (note.pitches.empty() &&
                 std::pair(b, note.at) > std::pair(before.bar, before.at) &&
                 std::pair(b, note.at) < std::pair(now.bar, now.at))
@@ -155,13 +155,11 @@ void addPlucks(Arrangement const& arrangement, std::vector<Struck>& struck)
         now.pluck.strings = pluckedStrings(now.voices);
         if (i == 0) continue;
         Struck const& before = struck[i - 1];
-        auto const whole = [&](Struck const& s) {
-            return starts[static_cast<std::size_t>(s.bar)] + s.at;
-        };
+        auto const whole = [&](Struck const& s) { return starts[s.bar] + s.at; };
         now.pluck.before =
             pauseFor(whole(now) - whole(before), restsBetween(arrangement.tune, before, now),
-                     arrangement.tune.bars[static_cast<std::size_t>(now.bar)].meter,
-                     arrangement.tempo, arrangement.level.rightNotesPerSecond);
+                     arrangement.tune.bars[now.bar].meter, arrangement.tempo,
+                     arrangement.level.rightNotesPerSecond);
     }
 }
 

@@ -41,7 +41,7 @@ int shareOf(Length part, Length whole)
 }
 
 // The topmost notes of a bar between two places.
-std::vector<Sounding> soundingIn(tune::Tune const& tune, std::size_t index, Length from,
+std::vector<Sounding> soundingIn(tune::Tune const& tune, tune::BarIndex index, Length from,
                                  Length to)
 {
     std::vector<Sounding> notes;
@@ -72,19 +72,17 @@ std::size_t strikeClass(Sounding const& note, Unit const& unit, music::Meter met
 
 UnitNotes notesOf(tune::Tune const& tune, Unit const& unit, Frame const& frame)
 {
-    auto const index = static_cast<std::size_t>(unit.bar);
     UnitNotes out;
     std::array<Length, 12> lengths{};
     std::array<std::array<Length, 12>, 3> struck{};
     int lowest = 1000;
     Length longest;
     Length next;
-    for (Sounding const& note :
-         soundingIn(tune, index, unit.at, unit.at + unit.length)) {
+    for (Sounding const& note : soundingIn(tune, unit.bar, unit.at, unit.at + unit.length)) {
         int const degree = degreeOf(note.pitch, frame.tonic);
         auto const d = static_cast<std::size_t>(degree);
         lengths[d] = lengths[d] + note.sounds;
-        auto& byClass = struck[strikeClass(note, unit, tune.bars[index].meter)];
+        auto& byClass = struck[strikeClass(note, unit, tune.bars[unit.bar].meter)];
         byClass[d] = byClass[d] + note.sounds;
         if (!out.first) out.first = degree;
         out.last = degree;
@@ -110,7 +108,7 @@ UnitNotes notesOf(tune::Tune const& tune, Unit const& unit, Frame const& frame)
     return out;
 }
 
-Histogram barShare(tune::Tune const& tune, std::size_t index, int tonic)
+Histogram barShare(tune::Tune const& tune, tune::BarIndex index, int tonic)
 {
     Length const whole = tune.bars[index].length;
     std::array<Length, 12> lengths{};
@@ -201,9 +199,9 @@ void writeCadences(Writer& writer, Unit const& unit, UnitNotes const& notes)
 
 } // namespace
 
-std::vector<Frame> framesOf(tune::Tune const& tune)
+Frames framesOf(tune::Tune const& tune)
 {
-    std::vector<Frame> frames;
+    Frames frames;
     for (tune::Bar const& bar : tune.bars)
         frames.push_back({pitchClass(keyOf(signature(bar.key), music::Mode::Ionian).tonic),
                           bar.key.mode == music::Mode::Aeolian});
@@ -211,23 +209,22 @@ std::vector<Frame> framesOf(tune::Tune const& tune)
 }
 
 std::vector<Heard> heard(tune::Tune const& tune, std::vector<Unit> const& units,
-                         std::vector<Frame> const& frames)
+                         Frames const& frames)
 {
     std::vector<UnitNotes> notes;
-    for (Unit const& unit : units)
-        notes.push_back(notesOf(tune, unit, frames[static_cast<std::size_t>(unit.bar)]));
+    for (Unit const& unit : units) notes.push_back(notesOf(tune, unit, frames[unit.bar]));
 
     std::vector<Heard> out;
     for (std::size_t i = 0; i < units.size(); ++i) {
         Unit const& unit = units[i];
         UnitNotes const& own = notes[i];
-        Frame const& frame = frames[static_cast<std::size_t>(unit.bar)];
+        Frame const& frame = frames[unit.bar];
         // Neighbours in another key are heard from this one's tonic.
         auto const near = [&](std::size_t step, bool before) {
             UnitNotes other;
             if (before ? i < step : i + step >= units.size()) return other;
             std::size_t const at = before ? i - step : i + step;
-            int const from = frames[static_cast<std::size_t>(units[at].bar)].tonic;
+            int const from = frames[units[at].bar].tonic;
             other.share = turned(notes[at].share, from, frame.tonic);
             other.first = turned(notes[at].first, from, frame.tonic);
             other.last = turned(notes[at].last, from, frame.tonic);
@@ -250,8 +247,7 @@ std::vector<Heard> heard(tune::Tune const& tune, std::vector<Unit> const& units,
               one(after1.first), one(after2.first), one(before1.last)})
             writer.addTwice(h, frame.minor);
         writeCadences(writer, unit, own);
-        writer.addTwice(barShare(tune, static_cast<std::size_t>(unit.bar), frame.tonic),
-                        frame.minor);
+        writer.addTwice(barShare(tune, unit.bar, frame.tonic), frame.minor);
         writer.add(featureOne, true);
         writer.add(featureOne, frame.minor);
         out.push_back(std::move(writer.out));

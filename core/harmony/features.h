@@ -38,11 +38,13 @@ struct Frame {
     friend bool operator==(Frame const&, Frame const&) = default;
 };
 
-// One frame a bar, by the keys in force.
-std::vector<Frame> framesOf(tune::Tune const& tune);
+using Frames = base::List<tune::BarIndex, Frame>;
 
-// One entry a unit. `frames`: one a bar.
+// One frame a bar, by the keys in force.
+Frames framesOf(tune::Tune const& tune);
+
+// One entry a unit.
 std::vector<Heard> heard(tune::Tune const& tune, std::vector<Unit> const& units,
-                         std::vector<Frame> const& frames);
+                         Frames const& frames);
 
 } // namespace harmony

@@ -52,7 +52,7 @@ Kept keptChords(tune::Tune const& tune, std::vector<Unit> const& units,
 {
     Kept kept(units.size());
     for (std::size_t t = 0; t < units.size(); ++t) {
-        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(units[t].bar)];
+        tune::Bar const& bar = tune.bars[units[t].bar];
         tune::ChordMark const* const mark = governing(bar, units[t]);
         if (mark && isKept(*mark, wishes)) kept[t] = mark->chord;
     }
@@ -62,9 +62,9 @@ Kept keptChords(tune::Tune const& tune, std::vector<Unit> const& units,
 // The chord that the marks so far put over a unit's start, in written order.
 std::optional<music::Chord> inForce(tune::Tune const& tune, Unit const& unit)
 {
-    auto const bar = static_cast<std::size_t>(unit.bar);
-    if (tune::ChordMark const* const own = governing(tune.bars[bar], unit)) return own->chord;
-    for (std::size_t b = bar; b-- > 0;)
+    if (tune::ChordMark const* const own = governing(tune.bars[unit.bar], unit))
+        return own->chord;
+    for (tune::BarIndex b = unit.bar - 1; b >= 0; --b)
         if (!tune.bars[b].chords.empty()) return tune.bars[b].chords.back().chord;
     return std::nullopt;
 }
@@ -75,7 +75,7 @@ std::vector<tune::ChordOrigin> originsKept(tune::Tune const& tune, Suggestion co
     std::vector<tune::ChordOrigin> origins;
     for (FoundChord const& found : suggestion.chords) {
         if (!found.kept) continue;
-        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(found.unit.bar)];
+        tune::Bar const& bar = tune.bars[found.unit.bar];
         if (tune::ChordMark const* const mark = governing(bar, found.unit))
             origins.push_back(originOf(*mark));
     }
@@ -87,8 +87,8 @@ std::vector<std::vector<std::size_t>> twinsOf(tune::Tune const& tune,
                                               std::vector<Unit> const& units)
 {
     auto const equal = [&tune](Unit const& a, Unit const& b) {
-        tune::Bar const& barA = tune.bars[static_cast<std::size_t>(a.bar)];
-        tune::Bar const& barB = tune.bars[static_cast<std::size_t>(b.bar)];
+        tune::Bar const& barA = tune.bars[a.bar];
+        tune::Bar const& barB = tune.bars[b.bar];
         return a.at == b.at &&
                std::equal(barA.notes.begin(), barA.notes.end(), barB.notes.begin(),
                           barB.notes.end(), [](tune::Note const& x, tune::Note const& y) {
@@ -135,12 +135,11 @@ void hearTwins(std::vector<Logs>& rows, tune::Tune const& tune, std::vector<Unit
 }
 
 void clamp(Chain& chain, ChordTable const& table, std::vector<Unit> const& units,
-           std::vector<Frame> const& frames, Kept const& kept)
+           Frames const& frames, Kept const& kept)
 {
     for (std::size_t t = 0; t < units.size(); ++t) {
         if (!kept[t]) continue;
-        auto const degree =
-            degreeOf(*kept[t], frames[static_cast<std::size_t>(units[t].bar)].tonic);
+        auto const degree = degreeOf(*kept[t], frames[units[t].bar].tonic);
         if (!degree) continue;
         auto const at = std::find(table.degrees.begin(), table.degrees.end(), *degree);
         if (at == table.degrees.end()) continue; // its neighbours are found without it
@@ -167,7 +166,7 @@ Key homeOf(tune::Tune const& tune, std::optional<FoundKey> const& found)
     return same || oneKey ? best.key : tune.key;
 }
 
-std::vector<Frame> framesFor(tune::Tune const& tune, Key home)
+Frames framesFor(tune::Tune const& tune, Key home)
 {
     if (home == tune.key) return framesOf(tune);
     tune::Tune heardAs = tune;
@@ -194,7 +193,7 @@ bool modeIsUnsure(std::optional<FoundKey> const& found)
 bool fitsSignature(tune::Tune const& tune, Unit const& unit, music::Chord const& chord,
                    int inSignature)
 {
-    tune::Bar const& bar = tune.bars[static_cast<std::size_t>(unit.bar)];
+    tune::Bar const& bar = tune.bars[unit.bar];
     auto const sounds = [&bar](music::PitchName name) {
         return std::any_of(bar.notes.begin(), bar.notes.end(), [&name](tune::Note const& note) {
             return std::any_of(note.pitches.begin(), note.pitches.end(), [&](music::Pitch p) {
@@ -270,7 +269,7 @@ std::vector<std::size_t> leastSureFirst(std::vector<FoundChord> const& chords)
 struct Finding {
     tune::Tune const& tune;
     std::vector<Unit> const& units;
-    std::vector<Frame> const& frames;
+    Frames const& frames;
     Kept const& kept;
 };
 
@@ -278,7 +277,7 @@ struct Finding {
 // changed for it.
 bool isTail(tune::Tune const& tune, Unit const& unit)
 {
-    music::Length const whole = unitLength(tune.bars[static_cast<std::size_t>(unit.bar)].meter);
+    music::Length const whole = unitLength(tune.bars[unit.bar].meter);
     return !unit.opensBar && unit.length * music::Rational(2) < whole;
 }
 
@@ -350,9 +349,8 @@ std::vector<Degree> usualDegrees(ChordTable const& table, tune::Tune const& tune
     auto const rows = rowsOf(table, {tune, units, frames, kept}, tune.key, Way::Usual);
     std::vector<Degree> degrees;
     for (std::size_t t = 0; t < units.size(); ++t)
-        degrees.push_back(
-            chosenDegree(table, rows[t], tune, units[t],
-                         signature(tune.bars[static_cast<std::size_t>(units[t].bar)].key)));
+        degrees.push_back(chosenDegree(table, rows[t], tune, units[t],
+                                       signature(tune.bars[units[t].bar].key)));
     return degrees;
 }
 
@@ -368,14 +366,14 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
     std::vector<Unit> const units = unitsOf(tune);
     if (units.empty() || learned.chords.degrees.empty()) return out;
 
-    std::vector<Frame> const frames = framesFor(tune, out.heardIn);
+    Frames const frames = framesFor(tune, out.heardIn);
     Kept const kept = keptChords(tune, units, wishes);
     std::vector<Logs> const rows =
         rowsOf(learned.chords, {tune, units, frames, kept}, out.heardIn, wishes.way);
 
     std::vector<int> signatures;
     for (std::size_t t = 0; t < units.size(); ++t) {
-        Key const inBar = tune.bars[static_cast<std::size_t>(units[t].bar)].key;
+        Key const inBar = tune.bars[units[t].bar].key;
         signatures.push_back(signature(inBar == tune.key ? out.heardIn : inBar));
         Degree const best =
             chosenDegree(learned.chords, rows[t], tune, units[t], signatures.back());
@@ -399,7 +397,7 @@ tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion)
             return std::find(kept.begin(), kept.end(), originOf(mark)) == kept.end();
         });
     for (FoundChord const& found : suggestion.chords) {
-        tune::Bar& bar = tune.bars[static_cast<std::size_t>(found.unit.bar)];
+        tune::Bar& bar = tune.bars[found.unit.bar];
         bool const begins =
             found.unit.opensBar && (found.unit.barOfStrain == 0 || !bar.endings.empty());
         if (found.kept || (!begins && inForce(tune, found.unit) == found.chord)) continue;
@@ -412,23 +410,23 @@ tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion)
     return tune;
 }
 
-std::vector<std::pair<int, int>> unletteredBars(tune::Tune const& tune)
+std::vector<std::pair<tune::BarIndex, tune::BarIndex>> unletteredBars(tune::Tune const& tune)
 {
     constexpr int leastBars = 8;
-    std::vector<std::pair<int, int>> runs;
-    int const bars = static_cast<int>(tune.bars.size());
+    std::vector<std::pair<tune::BarIndex, tune::BarIndex>> runs;
+    int const bars = tune.bars.size();
     int lettered = 0;
     bool silent = false; // as the chord before says
-    for (int from = 0; from < bars;) {
-        auto const& marks = tune.bars[static_cast<std::size_t>(from)].chords;
+    for (tune::BarIndex from = 0; from < bars;) {
+        auto const& marks = tune.bars[from].chords;
         if (!marks.empty()) {
             silent = music::isNoChord(marks.back().chord);
             ++lettered;
             ++from;
             continue;
         }
-        int past = from + 1;
-        while (past < bars && tune.bars[static_cast<std::size_t>(past)].chords.empty()) ++past;
+        tune::BarIndex past = from + 1;
+        while (past < bars && tune.bars[past].chords.empty()) ++past;
         if (past - from >= leastBars && !silent) runs.emplace_back(from, past - 1);
         from = past;
     }
@@ -442,7 +440,7 @@ std::optional<music::Chord> homeAtEnd(tune::Tune const& tune)
 {
     if (tune.bars.empty() || !tune.bars.back().chords.empty()) return std::nullopt;
     auto const spans = tune::chordSpans(tune);
-    int const last = static_cast<int>(tune.bars.size()) - 1;
+    int const last = tune.bars.size() - 1;
     if (spans.empty() || spans.back().bar != last) return std::nullopt;
     Key const key = tune.bars.back().key;
     music::Chord home = chordOn(homeDegree(key.mode), signature(key));
@@ -483,7 +481,7 @@ tune::Tune withUnletteredFilled(Learned const& learned, tune::Tune tune)
             });
         if (first == found.chords.end() || first->unit.bar > to)
             continue; // pick-ups, or too long
-        tune::Bar& bar = filled.bars[static_cast<std::size_t>(first->unit.bar)];
+        tune::Bar& bar = filled.bars[first->unit.bar];
         if (bar.chords.empty() || bar.chords.front().at > first->unit.at)
             bar.chords.insert(bar.chords.begin(), tune::chordMark(first->unit.at, first->chord,
                                                                   tune::ChordOrigin::Found));

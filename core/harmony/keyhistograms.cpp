@@ -79,11 +79,11 @@ public:
     explicit Listener(tune::Tune const& tune)
     {
         std::vector<Unit> const units = unitsOf(tune);
-        std::vector<Unit const*> unitOf(tune.bars.size(), nullptr);
+        base::List<tune::BarIndex, Unit const*> unitOf(tune.bars.size(), nullptr);
         for (Unit const& unit : units)
-            if (unit.opensBar) unitOf[static_cast<std::size_t>(unit.bar)] = &unit;
+            if (unit.opensBar) unitOf[unit.bar] = &unit;
         if (!units.empty()) m_lastStrain = units.back().strain;
-        for (std::size_t i = 0; i < tune.bars.size(); ++i) hear(tune.bars[i], unitOf[i]);
+        for (tune::BarIndex const i : tune.bars.indices()) hear(tune.bars[i], unitOf[i]);
     }
 
     KeyHistograms histograms() const

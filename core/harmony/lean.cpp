@@ -82,7 +82,7 @@ bool hasRaisedSeventh(tune::Tune const& tune, Key key)
 // Whether the tune's last note is the tonic: then its last chord is, too.
 bool endsAtHome(tune::Tune const& tune, Key home)
 {
-    for (std::size_t b = tune.bars.size(); b-- > 0;) {
+    for (tune::BarIndex b = tune.bars.beyond() - 1; b >= 0; --b) {
         auto const& notes = tune.bars[b].notes;
         for (std::size_t n = notes.size(); n-- > 0;)
             if (!notes[n].pitches.empty())

@@ -25,7 +25,7 @@ Fit fitOf(tune::Tune const& tune, Unit const& unit, music::Chord const& chord)
     };
     std::vector<Part> parts;
     Fit fit;
-    tune::Bar const& bar = tune.bars[static_cast<std::size_t>(unit.bar)];
+    tune::Bar const& bar = tune.bars[unit.bar];
     for (tune::Note const& note : bar.notes) {
         Length const from = std::max(note.at, unit.at);
         Length const to = std::min(note.at + note.length, unit.at + unit.length);

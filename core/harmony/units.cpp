@@ -19,7 +19,7 @@ struct BarPlace {
     bool pickUp = false;
 };
 
-bool beginsStrain(tune::Tune const& tune, std::size_t i)
+bool beginsStrain(tune::Tune const& tune, tune::BarIndex i)
 {
     if (i == 0) return true;
     tune::Bar const& bar = tune.bars[i];
@@ -31,7 +31,7 @@ bool beginsStrain(tune::Tune const& tune, std::size_t i)
 }
 
 // Whether the group of endings that bar i may go on ended before it.
-bool leftEndings(tune::Tune const& tune, std::size_t i)
+bool leftEndings(tune::Tune const& tune, tune::BarIndex i)
 {
     tune::Bar const& before = tune.bars[i - 1];
     return tune.bars[i].endings.empty() && (before.endingCloses || before.repeatCloses);
@@ -41,14 +41,14 @@ class Strains {
 public:
     explicit Strains(tune::Tune const& tune)
     {
-        for (std::size_t i = 0; i < tune.bars.size(); ++i) add(tune, i);
+        for (tune::BarIndex const i : tune.bars.indices()) add(tune, i);
     }
 
-    std::vector<BarPlace> places;
+    base::List<tune::BarIndex, BarPlace> places;
     std::vector<int> lengths; // in bars
 
 private:
-    void add(tune::Tune const& tune, std::size_t i)
+    void add(tune::Tune const& tune, tune::BarIndex i)
     {
         tune::Bar const& bar = tune.bars[i];
         if (beginsStrain(tune, i) || (m_beforeEndings && leftEndings(tune, i))) begin();
@@ -100,15 +100,15 @@ std::vector<Unit> unitsOf(tune::Tune const& tune)
     Strains const strains(tune);
     std::vector<Unit> units;
     bool firstBar = true;
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+    for (tune::BarIndex const i : tune.bars.indices()) {
         BarPlace const& place = strains.places[i];
         if (place.pickUp) continue;
         tune::Bar const& bar = tune.bars[i];
         int const strainBars = strains.lengths[place.strain];
         Length const whole = unitLength(bar.meter);
         for (Length at; at < bar.length; at = at + whole)
-            units.push_back({static_cast<int>(i), at, std::min(whole, bar.length - at),
-                             at == Length{}, barOfPhrase(place.bar, strainBars), place.bar,
+            units.push_back({i, at, std::min(whole, bar.length - at), at == Length{},
+                             barOfPhrase(place.bar, strainBars), place.bar,
                              strainBars - 1 - place.bar, firstBar, units.empty(),
                              static_cast<int>(place.strain)});
         firstBar = false;

@@ -9,7 +9,7 @@ namespace harmony {
 // A stretch of the tune that has one chord: half a bar, a whole bar of three beats, a third of
 // a bar of 9/8 or 3/2. Pick-up bars have none: the hand rests there or the chord before holds.
 struct Unit {
-    int bar = 0;      // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at; // from the start of the bar
     music::Length length;
     bool opensBar = true; // the first of its bar

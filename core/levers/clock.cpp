@@ -66,7 +66,7 @@ Clock::Clock(tune::Tune const& tune, tune::Playing const& playing, tune::Tempo t
     m_least = roundedUp(level.flipFreeSeconds * ticksPerSecond);
     int weight = 0;
     for (tune::PlayedBar const& played : playing.bars) {
-        tune::Bar const& bar = tune.bars[static_cast<std::size_t>(played.bar)];
+        tune::Bar const& bar = tune.bars[played.bar];
         Tick const beat = tick(music::Moment{music::beatLength(bar.meter).wholes});
         m_beat.push_back(beat);
         double const least = level.flipFreeSeconds * ticksPerSecond;

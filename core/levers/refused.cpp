@@ -68,7 +68,7 @@ base::Fault noTime(Notes notes, Turn const& turn, Performance const& performance
                 base::say("{}; at level {} no lever is flipped while playing", change,
                           performance.level.number)};
 
-    tune::Bar const& bar = performance.tune.bars[at(performance.bars[next.playedBar].bar)];
+    tune::Bar const& bar = performance.tune.bars[performance.bars[next.playedBar].bar];
     music::Length const beat = music::beatLength(bar.meter);
     double const secondsAWhole = 240 / tune::quartersPerMinute(performance.tempo);
     auto const inWords = [&](music::Length length) {

@@ -13,7 +13,7 @@ std::vector<tune::PlayedNote> usesOf(tune::Tune const& tune, tune::Playing const
     for (tune::PlayedNote const& note : playing.notes) {
         std::pair const here(note.playedBar, note.note);
         if (before != here) {
-            auto const bar = static_cast<std::size_t>(playing.bars[note.playedBar].bar);
+            tune::BarIndex const bar = playing.bars[note.playedBar].bar;
             int grace = 0;
             for (music::Pitch const pitch :
                  tune.bars[bar].notes[static_cast<std::size_t>(note.note)].graces)
@@ -27,7 +27,7 @@ std::vector<tune::PlayedNote> usesOf(tune::Tune const& tune, tune::Playing const
 
 tune::NotePlace placeOf(tune::PlayedNote const& use, tune::PlayedBars const& bars)
 {
-    int const bar = bars[use.playedBar].bar;
+    tune::BarIndex const bar = bars[use.playedBar].bar;
     if (isGrace(use)) return {bar, use.note, -1 - use.ofChord, true};
     return {bar, use.note, use.ofChord, false};
 }

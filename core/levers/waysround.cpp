@@ -308,7 +308,7 @@ std::vector<NoteInLine> notesOnHarp(harp::Harp const& harp, tune::Tune const& tu
     std::vector<NoteInLine> lines = tune::notesInLine(tune, tempo, prices);
     for (NoteInLine& line : lines) {
         line.plain = plainOf(harp, line.pitch);
-        music::Key const key = tune.bars[at(line.place.bar)].key;
+        music::Key const key = tune.bars[line.place.bar].key;
         line.when.set(static_cast<std::size_t>(Circumstance::PlainInKey),
                       line.plain && line.plain->alter == music::alterIn(music::signature(key),
                                                                         line.plain->letter));

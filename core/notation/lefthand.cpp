@@ -13,7 +13,8 @@ namespace {
 
 int passOf(ArrangedPosition const& position) { return position.position.played.front().pass; }
 
-std::vector<arrange::PositionIndex> positionsOfBar(Arrangement const& arrangement, int bar)
+std::vector<arrange::PositionIndex> positionsOfBar(Arrangement const& arrangement,
+                                                   tune::BarIndex bar)
 {
     std::vector<arrange::PositionIndex> found;
     for (arrange::PositionIndex const i : arrangement.positions.indices())
@@ -65,7 +66,7 @@ arrange::GivenNote const* givenNote(Arrangement const& arrangement,
     return nullptr;
 }
 
-std::vector<LeftStroke> plucks(Arrangement const& arrangement, int bar)
+std::vector<LeftStroke> plucks(Arrangement const& arrangement, tune::BarIndex bar)
 {
     std::vector<LeftStroke> out;
     for (arrange::PositionIndex const index : printedPositions(arrangement, bar)) {
@@ -135,7 +136,8 @@ StaffBar emptyBar(tune::Bar const& written)
 
 } // namespace
 
-std::vector<arrange::PositionIndex> printedPositions(Arrangement const& arrangement, int bar)
+std::vector<arrange::PositionIndex> printedPositions(Arrangement const& arrangement,
+                                                     tune::BarIndex bar)
 {
     std::vector<arrange::PositionIndex> positions = positionsOfBar(arrangement, bar);
     if (positions.empty()) return positions;
@@ -150,9 +152,9 @@ std::vector<arrange::PositionIndex> printedPositions(Arrangement const& arrangem
     return positions;
 }
 
-StaffBar leftBar(Arrangement const& arrangement, int index)
+StaffBar leftBar(Arrangement const& arrangement, tune::BarIndex index)
 {
-    tune::Bar const& written = arrangement.tune.bars[static_cast<std::size_t>(index)];
+    tune::Bar const& written = arrangement.tune.bars[index];
     std::vector<LeftStroke> const all = plucks(arrangement, index);
     if (all.empty()) return emptyBar(written);
     StaffBar bar;

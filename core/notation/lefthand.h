@@ -8,12 +8,12 @@ namespace notation {
 // The positions that are printed in a written bar, in order of time: indices into
 // Arrangement::positions. Where passes differ, those of the first pass are printed.
 std::vector<arrange::PositionIndex> printedPositions(arrange::Arrangement const& arrangement,
-                                                     int bar);
+                                                     tune::BarIndex bar);
 
 // The left hand in one written bar: notes at the pitch that sounds as the levers stand, one
 // stem a moment, rests where the hand waits. A note counted on beyond the next is cut there:
 // the string rings on by itself. Chords of three and more are taken by harpers as slightly
 // rolled, so those to be plucked together carry a bracket [trade-6].
-StaffBar leftBar(arrange::Arrangement const& arrangement, int bar);
+StaffBar leftBar(arrange::Arrangement const& arrangement, tune::BarIndex bar);
 
 } // namespace notation

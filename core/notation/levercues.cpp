@@ -21,7 +21,7 @@ tune::PlayedBar const& playedBar(Arrangement const& arrangement, tune::PlayedBar
     return arrangement.playing.bars[index];
 }
 
-std::set<int> passesOf(Arrangement const& arrangement, int bar)
+std::set<int> passesOf(Arrangement const& arrangement, tune::BarIndex bar)
 {
     std::set<int> passes;
     for (tune::PlayedBar const& played : arrangement.playing.bars)
@@ -64,7 +64,7 @@ std::string passText(std::set<int> const& some, std::set<int> const& all)
 
 } // namespace
 
-std::vector<Label> leverCues(Arrangement const& arrangement, int bar)
+std::vector<Label> leverCues(Arrangement const& arrangement, tune::BarIndex bar)
 {
     using Change = std::tuple<Length, int, harp::Lever>; // when, which string, to what
     std::map<Change, std::set<int>> passes;

@@ -104,11 +104,11 @@ StaffNote asWritten(tune::Note const& note)
     return out;
 }
 
-StaffBar melodyBar(tune::Tune const& tune, int index,
+StaffBar melodyBar(tune::Tune const& tune, tune::BarIndex index,
                    std::vector<arrange::NoteFingers> const& fingers,
                    std::vector<arrange::AddedBelow> const& added)
 {
-    tune::Bar const& bar = tune.bars[static_cast<std::size_t>(index)];
+    tune::Bar const& bar = tune.bars[index];
     StaffBar out;
     std::vector<int> firstSign; // of each note
     for (int note = 0; note < static_cast<int>(bar.notes.size()); ++note) {

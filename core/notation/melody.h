@@ -10,7 +10,7 @@ StaffNote asWritten(tune::Note const& note);
 
 // One written bar of the tune as it is printed: lengths as written, with ties where one sign
 // cannot show them. `fingers` and `added` may hold any bars; those of this one are used.
-StaffBar melodyBar(tune::Tune const& tune, int bar,
+StaffBar melodyBar(tune::Tune const& tune, tune::BarIndex bar,
                    std::vector<arrange::NoteFingers> const& fingers,
                    std::vector<arrange::AddedBelow> const& added = {});
 

@@ -25,8 +25,8 @@ Notation lead(tune::Tune tune, std::vector<arrange::NoteFingers> const& fingers,
     tune = tune::withRepeatSigns(std::move(tune));
     Notation out;
     out.grand = false;
-    for (int i = 0; i < static_cast<int>(tune.bars.size()); ++i) {
-        tune::Bar const& written = tune.bars[static_cast<std::size_t>(i)];
+    for (tune::BarIndex const i : tune.bars.indices()) {
+        tune::Bar const& written = tune.bars[i];
         PrintedBar bar;
         bar.upper = melodyBar(tune, i, fingers, added);
         bar.chords = chordLabels(written);
@@ -59,7 +59,7 @@ Plucked pluckedByTheRight(arrange::Arrangement const& arrangement)
 void spellByString(Notation& notation, arrange::Arrangement const& arrangement)
 {
     Plucked const plucked = pluckedByTheRight(arrangement);
-    for (std::size_t b = 0; b < notation.bars.size(); ++b) {
+    for (tune::BarIndex const b : notation.bars.indices()) {
         PrintedBar& bar = notation.bars[b];
         std::map<int, music::Pitch> renamed; // by key of the keyboard, for signs that are tied
         std::set<std::string> told;
@@ -102,10 +102,9 @@ Notation of(arrange::Arrangement const& arrangement, Kind kind, perform::Slowing
     out.slowing = slowingMark(arrangement, slowing);
     out.setupLine = harp::setupLine(arrangement.harp, arrangement.levers.setup);
     for (arrange::GaveWay const& one : arrangement.gaveWay)
-        out.bars[static_cast<std::size_t>(one.bar)].gaveWay.push_back(
-            {one.at, one.words, std::nullopt});
-    for (int i = 0; i < static_cast<int>(out.bars.size()); ++i) {
-        PrintedBar& bar = out.bars[static_cast<std::size_t>(i)];
+        out.bars[one.bar].gaveWay.push_back({one.at, one.words, std::nullopt});
+    for (tune::BarIndex const i : out.bars.indices()) {
+        PrintedBar& bar = out.bars[i];
         bar.labels = patternLabels(arrangement, i);
         if (!grand) continue;
         bar.lower = leftBar(arrangement, i);

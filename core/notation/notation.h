@@ -19,7 +19,7 @@ enum class Kind { Arrangement, Patterns, Lead };
 struct Notation {
     tune::Tune tune;   // its tempo is that of the arrangement
     bool grand = true; // two staves, else one
-    std::vector<PrintedBar> bars;
+    base::List<tune::BarIndex, PrintedBar> bars;
     std::vector<PlacingBracket> placings; // of each hand in written order
     std::vector<Hairpin> hairpins;
     std::optional<SlowingMark> slowing;   // none on a lead sheet: it is of the arrangement

@@ -72,7 +72,7 @@ struct PrintedBar {
 
 // A moment of a written bar.
 struct Spot {
-    int bar = 0; // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at;
 };
 

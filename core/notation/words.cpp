@@ -109,8 +109,8 @@ std::vector<Hairpin> hairpins(tune::Tune const& tune)
 {
     std::vector<Hairpin> out;
     std::array<std::optional<Spot>, 2> open; // crescendo, diminuendo
-    for (int bar = 0; bar < static_cast<int>(tune.bars.size()); ++bar)
-        for (tune::Note const& note : tune.bars[static_cast<std::size_t>(bar)].notes)
+    for (tune::BarIndex const bar : tune.bars.indices())
+        for (tune::Note const& note : tune.bars[bar].notes)
             for (std::string const& mark : note.marks) {
                 auto const end = hairpinEnd(mark);
                 if (!end) continue;
@@ -165,7 +165,7 @@ std::string patternWords(arrange::Voicing const& voicing)
     return patternWords(played);
 }
 
-std::vector<Label> patternLabels(arrange::Arrangement const& arrangement, int bar)
+std::vector<Label> patternLabels(arrange::Arrangement const& arrangement, tune::BarIndex bar)
 {
     std::vector<Label> labels;
     for (arrange::PositionIndex const index : printedPositions(arrangement, bar)) {

@@ -37,6 +37,6 @@ std::string patternWords(arrange::Voicing const& voicing);
 
 // The pattern of every position that is printed in a bar; the words of one where the left hand
 // is silent are empty.
-std::vector<Label> patternLabels(arrange::Arrangement const& arrangement, int bar);
+std::vector<Label> patternLabels(arrange::Arrangement const& arrangement, tune::BarIndex bar);
 
 } // namespace notation

@@ -72,7 +72,7 @@ LiltedTime::LiltedTime(arrange::Arrangement const& arrangement, Lilt const& lilt
     std::map<Moment, std::pair<Length, Shares>> beats;
     for (arrange::HandNote const& note : arrange::handNotes(arrangement)) {
         auto const& played = arrangement.playing.bars[note.playedBar];
-        tune::Bar const& bar = arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
+        tune::Bar const& bar = arrangement.tune.bars[played.bar];
         auto const beat = dividedBeat(lilt.way.of, bar.meter);
         if (!beat) continue;
         Length const inBar = note.at - played.at + bar.upbeat;

@@ -21,7 +21,7 @@ std::string placeOf(Proposal const& proposal, arrange::PositionIndex position,
 {
     arrange::Position const& p = proposal.lattice.positions[position];
     tune::Tune const& tune = proposal.arrangement.tune;
-    tune::Bar const& bar = tune.bars[static_cast<std::size_t>(p.bar)];
+    tune::Bar const& bar = tune.bars[p.bar];
     auto const beat = music::floorOf((bar.upbeat + p.at) / music::beatLength(bar.meter)) + 1;
     return base::say("{}, beat {}, {} over {}", tune::barName(tune, p.bar), beat, pattern,
                      music::shown(p.chord));
@@ -66,7 +66,7 @@ std::vector<arrange::PositionIndex> positionsAt(Proposal const& proposal, int ba
     std::optional<music::Length> first; // where the chord begins that was meant
     for (int i = 0; i < static_cast<int>(proposal.lattice.positions.size()); ++i) {
         arrange::Position const& p = proposal.lattice.positions[i];
-        tune::Bar const& here = proposal.arrangement.tune.bars[static_cast<std::size_t>(p.bar)];
+        tune::Bar const& here = proposal.arrangement.tune.bars[p.bar];
         if (here.number != bar || !holdsBeat(p, here, beat)) continue;
         if (!first) first = p.at;
         if (p.at == *first) found.push_back(arrange::PositionIndex(i));
@@ -111,9 +111,8 @@ std::vector<Unplayable> unplayable(Proposal const& proposal, arrange::PositionIn
         if (bestOf(proposal, position, shape.name)) continue;
         auto const why = explain::whyNot(scene, place, shape);
         if (!why) continue; // its notes are there under another name
-        bool const meant =
-            arrange::suitsLevel(shape, scene.level) &&
-            pattern::suits(shape, scene.tune.bars[static_cast<std::size_t>(place.bar)].meter);
+        bool const meant = arrange::suitsLevel(shape, scene.level) &&
+                           pattern::suits(shape, scene.tune.bars[place.bar].meter);
         (meant ? hindered : notMeant).push_back({shape.name, explain::sentence(*why)});
     }
     hindered.insert(hindered.end(), notMeant.begin(), notMeant.end());

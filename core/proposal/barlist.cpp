@@ -10,15 +10,15 @@
 
 namespace proposal {
 
-std::string barList(tune::Tune const& tune, std::set<int> const& bars)
+std::string barList(tune::Tune const& tune, std::set<tune::BarIndex> const& bars)
 {
     if (bars.size() == 1) return tune::barName(tune, *bars.begin());
     std::vector<std::string> runs;
     for (auto bar = bars.begin(); bar != bars.end();) {
         auto last = bar;
         while (std::next(last) != bars.end() && *std::next(last) == *last + 1) ++last;
-        auto const number = [&](int index) -> std::string {
-            tune::Bar const& here = tune.bars[static_cast<std::size_t>(index)];
+        auto const number = [&](tune::BarIndex index) -> std::string {
+            tune::Bar const& here = tune.bars[index];
             int const printed = here.number;
             if (here.role == tune::Role::Introduction) return base::said("introduction");
             return printed == 0 ? base::said("pick-up") : std::to_string(printed);

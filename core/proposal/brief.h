@@ -27,7 +27,7 @@ namespace proposal {
 // voicing's pattern, rhythm and root string; where `root` is given it stands for the string, so
 // that the lock outlives another key or harp.
 struct Lock {
-    int bar = 0; // index into Tune::bars
+    tune::BarIndex bar = 0;
     music::Length at;
     int pass = 1; // the first on which the position is played
     arrange::Voicing voicing;

@@ -15,12 +15,12 @@ using tune::NotePlace;
 using tune::Tune;
 
 // Where each bar of a tune went; none: it is no more.
-using BarsNow = std::vector<std::optional<int>>;
+using BarsNow = base::List<tune::BarIndex, std::optional<tune::BarIndex>>;
 
 BarsNow barsNow(Tune const& before, BarsMoved moved)
 {
     BarsNow out;
-    for (int bar = 0; bar < static_cast<int>(before.bars.size()); ++bar) {
+    for (tune::BarIndex const bar : before.bars.indices()) {
         if (bar < moved.from)
             out.emplace_back(bar);
         else if (bar < moved.from - moved.by)
@@ -33,17 +33,17 @@ BarsNow barsNow(Tune const& before, BarsMoved moved)
 
 // What a bar of a formed tune is, so that it can be found again in another form.
 using Standing =
-    std::tuple<tune::Role, int, int, int>; // role, time, bar as read, which of those
+    std::tuple<tune::Role, int, tune::BarIndex, int>; // role, time, bar as read, which of those
 
-std::map<Standing, int> standings(tune::Formed const& formed)
+std::map<Standing, tune::BarIndex> standings(tune::Formed const& formed)
 {
-    std::map<Standing, int> out;
-    for (std::size_t i = 0; i < formed.from.size(); ++i) {
+    std::map<Standing, tune::BarIndex> out;
+    for (tune::BarIndex const i : formed.from.indices()) {
         tune::Bar const& bar = formed.tune.bars[i];
         Standing key{bar.role, bar.role == tune::Role::Tune ? bar.time : 1, formed.from[i].bar,
                      0};
         while (out.contains(key)) ++std::get<3>(key); // the same bar, written out again
-        out[key] = static_cast<int>(i);
+        out[key] = i;
     }
     return out;
 }
@@ -51,23 +51,21 @@ std::map<Standing, int> standings(tune::Formed const& formed)
 // Where the bars of a formed tune went, when those of the tune as read went so.
 BarsNow barsNow(tune::Formed const& before, tune::Formed const& after, BarsNow const& asRead)
 {
-    BarsNow out(before.from.size());
+    BarsNow out(before.from.size(), std::nullopt);
     auto const there = standings(after);
     for (auto const& [standing, bar] : standings(before)) {
         Standing key = standing;
-        auto const now = asRead[static_cast<std::size_t>(std::get<2>(key))];
+        auto const now = asRead[std::get<2>(key)];
         if (!now) continue;
         std::get<2>(key) = *now;
-        if (auto const found = there.find(key); found != there.end())
-            out[static_cast<std::size_t>(bar)] = found->second;
+        if (auto const found = there.find(key); found != there.end()) out[bar] = found->second;
     }
     return out;
 }
 
-std::optional<int> barNow(BarsNow const& bars, int bar)
+std::optional<tune::BarIndex> barNow(BarsNow const& bars, tune::BarIndex bar)
 {
-    auto const i = static_cast<std::size_t>(bar);
-    return i < bars.size() ? bars[i] : std::nullopt;
+    return bars.holds(bar) ? bars[bar] : std::nullopt;
 }
 
 // The note that was at the place, where a note of as many pitches stands at its beat now.
@@ -75,11 +73,9 @@ std::optional<NotePlace> noteNow(Tune const& before, Tune const& after, NotePlac
                                  BarsNow const& moved)
 {
     auto const bar = barNow(moved, place.bar);
-    if (!bar || !pitchOf(before, place) || *bar >= static_cast<int>(after.bars.size()))
-        return std::nullopt;
-    tune::Note const& was = before.bars[static_cast<std::size_t>(place.bar)]
-                                .notes[static_cast<std::size_t>(place.note)];
-    auto const& notes = after.bars[static_cast<std::size_t>(*bar)].notes;
+    if (!bar || !pitchOf(before, place) || *bar >= after.bars.size()) return std::nullopt;
+    tune::Note const& was = before.bars[place.bar].notes[static_cast<std::size_t>(place.note)];
+    auto const& notes = after.bars[*bar].notes;
     auto const same = std::find_if(notes.begin(), notes.end(), [&was](tune::Note const& note) {
         return note.at == was.at && note.pitches.size() == was.pitches.size() &&
                note.graces.size() == was.graces.size();

@@ -45,11 +45,11 @@ bool beginsStrain(tune::Bar const& before, tune::Bar const& bar)
 }
 
 // Which strain of its time each bar stands in, from 0.
-std::vector<int> strainsOf(tune::Tune const& tune)
+base::List<tune::BarIndex, int> strainsOf(tune::Tune const& tune)
 {
-    std::vector<int> strains;
+    base::List<tune::BarIndex, int> strains;
     int strain = 0;
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+    for (tune::BarIndex const i : tune.bars.indices()) {
         if (i == 0 || tune.bars[i - 1].time != tune.bars[i].time ||
             tune.bars[i - 1].role != tune.bars[i].role)
             strain = 0;
@@ -91,12 +91,11 @@ tune::Formed formOf(Brief const& brief)
                         wishOf(brief.form));
 }
 
-int writtenBar(Brief const& brief, int bar)
+tune::BarIndex writtenBar(Brief const& brief, tune::BarIndex bar)
 {
     if (brief.form.isPlain()) return bar;
     auto const from = formOf(brief).from;
-    auto const i = static_cast<std::size_t>(bar);
-    return i < from.size() ? from[i].bar : 0;
+    return from.holds(bar) ? from[bar].bar : tune::BarIndex(0);
 }
 
 std::vector<int> inOctaves(tune::Tune& tune, Form const& form, harp::Harp const& harp)
@@ -128,8 +127,8 @@ WeightsByBar weightsByBar(Brief const& brief, tune::Tune const& formed)
     WeightsByBar out{{own}, {}};
     if (brief.form.times.empty()) return out;
     std::map<std::pair<int, bool>, int> known; // time, second strain
-    std::vector<int> const strains = strainsOf(formed);
-    for (std::size_t bar = 0; bar < formed.bars.size(); ++bar) {
+    auto const strains = strainsOf(formed);
+    for (tune::BarIndex const bar : formed.bars.indices()) {
         TimeManner const* const manner = mannerOf(brief.form, formed.bars[bar]);
         bool const second = strains[bar] % 2 == 1;
         auto const [at, isNew] = known.try_emplace({formed.bars[bar].time, second},
@@ -173,7 +172,7 @@ void keepToManners(arrange::Lattice& lattice, Brief const& brief, tune::Tune con
     if (brief.form.times.empty()) return;
     for (std::size_t i = 0; i < lattice.positions.size(); ++i) {
         arrange::Position const& position = lattice.positions[i];
-        tune::Bar const& bar = formed.bars[static_cast<std::size_t>(position.bar)];
+        tune::Bar const& bar = formed.bars[position.bar];
         TimeManner const* const manner = mannerOf(brief.form, bar);
         if (manner == nullptr) continue;
         bool const inPairs =
@@ -192,9 +191,9 @@ void keepToManners(arrange::Lattice& lattice, Brief const& brief, tune::Tune con
     }
 }
 
-std::vector<RightHand> rightByBar(Brief const& brief, tune::Tune const& formed)
+base::List<tune::BarIndex, RightHand> rightByBar(Brief const& brief, tune::Tune const& formed)
 {
-    std::vector<RightHand> out;
+    base::List<tune::BarIndex, RightHand> out;
     if (brief.form.times.empty()) return out;
     for (tune::Bar const& bar : formed.bars) {
         TimeManner const* const manner = mannerOf(brief.form, bar);

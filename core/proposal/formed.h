@@ -17,7 +17,7 @@ namespace proposal {
 tune::Formed formOf(Brief const& brief);
 
 // The bar of the tune as read that a bar of the arrangement is made from.
-int writtenBar(Brief const& brief, int bar);
+tune::BarIndex writtenBar(Brief const& brief, tune::BarIndex bar);
 
 // The brief with another form. What was decided about a bar stays with it, where the same time
 // through, introduction or ending still has it.
@@ -31,12 +31,10 @@ std::vector<int> inOctaves(tune::Tune& tune, Form const& form, harp::Harp const&
 // strain go together.
 struct WeightsByBar {
     std::vector<arrange::Weights> all; // at least one: what the brief itself asks for
-    std::vector<int> ofBar;            // an index into `all` for each bar; empty: the first
-    arrange::Weights const& at(int bar) const
+    base::List<tune::BarIndex, int> ofBar; // an index into `all` for each bar; empty: the first
+    arrange::Weights const& at(tune::BarIndex bar) const
     {
-        return ofBar.empty()
-                   ? all.front()
-                   : all[static_cast<std::size_t>(ofBar[static_cast<std::size_t>(bar)])];
+        return ofBar.empty() ? all.front() : all[static_cast<std::size_t>(ofBar[bar])];
     }
 };
 WeightsByBar weightsByBar(Brief const& brief, tune::Tune const& formed);
@@ -46,6 +44,6 @@ WeightsByBar weightsByBar(Brief const& brief, tune::Tune const& formed);
 void keepToManners(arrange::Lattice& lattice, Brief const& brief, tune::Tune const& formed);
 
 // What the right hand adds in each bar of a formed tune; empty: everywhere as the brief has it.
-std::vector<RightHand> rightByBar(Brief const& brief, tune::Tune const& formed);
+base::List<tune::BarIndex, RightHand> rightByBar(Brief const& brief, tune::Tune const& formed);
 
 } // namespace proposal

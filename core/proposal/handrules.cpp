@@ -31,12 +31,12 @@ struct Inquiry {
     std::vector<std::string> broken;
 };
 
-void report(Inquiry& inquiry, int bar, std::string const& what)
+void report(Inquiry& inquiry, tune::BarIndex bar, std::string const& what)
 {
     inquiry.broken.push_back(tune::barName(inquiry.arrangement.tune, bar) + ": " + what);
 }
 
-int writtenBar(Inquiry const& inquiry, HandNote const& note)
+tune::BarIndex writtenBar(Inquiry const& inquiry, HandNote const& note)
 {
     return inquiry.arrangement.playing.bars[note.playedBar].bar;
 }
@@ -51,7 +51,7 @@ std::optional<double> limitMm(harp::HandModel const& hand, int low, int high)
 }
 
 // Two fingers of one hand that are on their strings together.
-void askPair(Inquiry& inquiry, Side side, int bar, harp::PlacedFinger low,
+void askPair(Inquiry& inquiry, Side side, tune::BarIndex bar, harp::PlacedFinger low,
              harp::PlacedFinger high)
 {
     auto const limit = limitMm(inquiry.arrangement.hand, low.finger, high.finger);
@@ -110,8 +110,8 @@ void askGroup(Inquiry& inquiry, arrange::PlacingGroup const& group)
 }
 
 // The chord that governs a written place on a pass, if there is one.
-std::optional<music::Chord> chordAt(Arrangement const& arrangement, int bar, music::Length at,
-                                    int pass)
+std::optional<music::Chord> chordAt(Arrangement const& arrangement, tune::BarIndex bar,
+                                    music::Length at, int pass)
 {
     for (tune::ChordSpan const& span : tune::chordSpans(arrangement.tune))
         if (span.bar == bar && span.at <= at && at < span.at + span.length &&
@@ -125,7 +125,7 @@ void askAdded(Inquiry& inquiry)
     Arrangement const& a = inquiry.arrangement;
     for (HandNote const& note : inquiry.notes) {
         if (note.hand != Side::Right || note.fromTune || note.position) continue;
-        int const bar = writtenBar(inquiry, note);
+        tune::BarIndex const bar = writtenBar(inquiry, note);
         bool const below =
             std::any_of(inquiry.notes.begin(), inquiry.notes.end(), [&](HandNote const& other) {
                 return other.fromTune && other.at == note.at && other.held == note.held &&

@@ -317,7 +317,7 @@ std::string snagLine(Snag const& snag, std::string const& bar)
 void tellOnPage(arrange::Arrangement& arrangement, Snag const& snag)
 {
     tune::Note const& note = arrange::writtenTune(arrangement)
-                                 .bars[static_cast<std::size_t>(snag.place.bar)]
+                                 .bars[snag.place.bar]
                                  .notes[static_cast<std::size_t>(snag.place.note)];
     arrangement.gaveWay.push_back({snag.place.bar, note.at, takenWords(snag)});
 }
@@ -325,7 +325,7 @@ void tellOnPage(arrange::Arrangement& arrangement, Snag const& snag)
 std::vector<std::string> snagSentences(Proposal const& proposal)
 {
     // Alike in what is said of them, whatever pass: one sentence.
-    std::vector<std::pair<Snag const*, std::set<int>>> told;
+    std::vector<std::pair<Snag const*, std::set<tune::BarIndex>>> told;
     for (Snag const& snag : proposal.snags) {
         if (snag.hand == harp::Side::Left) continue;
         auto const known = std::ranges::find_if(told, [&](auto const& t) {

@@ -309,7 +309,7 @@ arrange::Scene sceneOf(Proposal const& proposal)
 
 arrange::Scene sceneAt(Proposal const& proposal, arrange::PositionIndex position)
 {
-    int const bar = proposal.lattice.positions[position].bar;
+    tune::BarIndex const bar = proposal.lattice.positions[position].bar;
     return sceneWith(proposal, proposal.weightsByBar.at(bar));
 }
 

@@ -37,10 +37,11 @@ std::string shapeName(arrange::Arrangement const& arrangement, arrange::Voicing 
 struct Change {
     std::string from;
     std::string to;
-    std::set<int> bars;
+    std::set<tune::BarIndex> bars;
 };
 
-void note(std::vector<Change>& changes, int bar, std::string const& from, std::string const& to)
+void note(std::vector<Change>& changes, tune::BarIndex bar, std::string const& from,
+          std::string const& to)
 {
     for (Change& change : changes)
         if (change.from == from && change.to == to) {

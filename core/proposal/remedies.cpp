@@ -53,7 +53,7 @@ std::optional<levers::Refusal> refusalOf(Brief const& brief, music::Interval mov
 bool inKey(tune::Tune const& tune, NotePlace place)
 {
     auto const pitch = tune::pitchOf(tune, place);
-    auto const key = tune.bars[static_cast<std::size_t>(place.bar)].key;
+    auto const key = tune.bars[place.bar].key;
     return pitch && pitch->alter == music::alterIn(music::signature(key), pitch->letter);
 }
 
@@ -117,7 +117,7 @@ std::string joined(std::vector<std::string> const& names)
 // "the C♯5 in bar 7 and the F♯4 in bars 9, 11": the notes of a remedy's own changes.
 std::string notesChanged(Brief const& before, Brief const& after, std::optional<Change> only)
 {
-    std::vector<std::pair<std::string, std::vector<int>>> byPitch; // and bars
+    std::vector<std::pair<std::string, std::vector<tune::BarIndex>>> byPitch; // and bars
     for (std::size_t i = before.changes.size(); i < after.changes.size(); ++i) {
         NoteChange const& change = after.changes[i];
         if (only && change.change != *only) continue;
@@ -135,8 +135,8 @@ std::string notesChanged(Brief const& before, Brief const& after, std::optional<
     std::vector<std::string> names;
     for (auto const& [name, bars] : byPitch) {
         std::vector<std::string> numbers;
-        for (int bar : bars) {
-            int const number = before.tune.bars[static_cast<std::size_t>(bar)].number;
+        for (tune::BarIndex bar : bars) {
+            int const number = before.tune.bars[bar].number;
             numbers.push_back(number > 0 ? std::to_string(number) : base::said("the pick-up"));
         }
         names.push_back(numbers.size() == 1

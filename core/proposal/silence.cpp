@@ -176,18 +176,17 @@ std::vector<arrange::PositionIndex> addSilenceSnags(Proposal& proposal,
         snag.way = Way::LeftLightened;
         snag.leftRests = true;
         snag.group = 10'000 + line->figure;
-        int const bar = a.positions[silencing.positions.front()].position.bar;
+        tune::BarIndex const bar = a.positions[silencing.positions.front()].position.bar;
         snag.what =
             base::say("the lever can only be flipped in {}", tune::barName(a.tune, bar));
         for (levers::OpenWay const& way : levers::openWays(*line, a.harp, a.level, prices))
             snag.ways.push_back({way.way, way.sounds, way.price});
         std::ranges::stable_sort(snag.ways, {}, &SnagWay::cost);
-        a.gaveWay.push_back({line->place.bar,
-                             a.tune.bars[static_cast<std::size_t>(line->place.bar)]
-                                 .notes[static_cast<std::size_t>(line->place.note)]
-                                 .at,
-                             base::say("{} as written, the left hand rests for its flip",
-                                       music::shown(line->pitch))});
+        a.gaveWay.push_back(
+            {line->place.bar,
+             a.tune.bars[line->place.bar].notes[static_cast<std::size_t>(line->place.note)].at,
+             base::say("{} as written, the left hand rests for its flip",
+                       music::shown(line->pitch))});
         proposal.snags.push_back(std::move(snag));
         told.insert(told.end(), silencing.positions.begin(), silencing.positions.end());
     }

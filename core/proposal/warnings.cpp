@@ -99,25 +99,24 @@ Sentences ofLocks(Proposal const& proposal)
         placed(locks, proposal.lattice, proposal.brief.harp, proposal.moved).dropped;
     for (std::size_t index : dropped) {
         Lock const& lock = locks[index];
-        bool const barStands =
-            static_cast<std::size_t>(lock.bar) < proposal.arrangement.tune.bars.size();
+        bool const barStands = proposal.arrangement.tune.bars.holds(lock.bar);
         out.push_back(base::say(
             "The {} that you kept in {} cannot be played now, so the best other shape is used "
             "there.",
             lock.voicing.pattern,
-            barStands ? tune::barName(proposal.arrangement.tune, lock.bar)
-                      : base::say("bar {}, which the tune no longer has", lock.bar + 1)));
+            barStands
+                ? tune::barName(proposal.arrangement.tune, lock.bar)
+                : base::say("bar {}, which the tune no longer has", lock.bar.value() + 1)));
     }
     return out;
 }
 
 Sentences ofFingers(Proposal const& proposal)
 {
-    std::set<int> bars;
+    std::set<tune::BarIndex> bars;
     for (int const index : proposal.unkeptFingers) {
-        int const bar = proposal.brief.fingers[static_cast<std::size_t>(index)].bar;
-        if (static_cast<std::size_t>(bar) < proposal.arrangement.tune.bars.size())
-            bars.insert(bar);
+        tune::BarIndex const bar = proposal.brief.fingers[static_cast<std::size_t>(index)].bar;
+        if (proposal.arrangement.tune.bars.holds(bar)) bars.insert(bar);
     }
     if (bars.empty()) return {};
     return {base::say("A finger that you chose in {} cannot be used now, so another is used "
@@ -129,7 +128,7 @@ std::string beyondHands(Proposal const& proposal, arrange::PositionIndex from,
                         arrange::PositionIndex to)
 {
     auto const barOf = [&](arrange::PositionIndex position) {
-        int const bar = proposal.lattice.positions[position].bar;
+        tune::BarIndex const bar = proposal.lattice.positions[position].bar;
         return tune::barName(proposal.arrangement.tune, bar);
     };
     return base::say("From {} to {} the left hand has no time to move between the shapes you "
@@ -194,14 +193,14 @@ Sentences ofGracesLeft(Proposal const& proposal)
 {
     tune::Tune const asked = tune::transposed(formOf(proposal.brief).tune, proposal.moved);
     tune::Tune const& arranged = proposal.arrangement.tune;
-    std::set<int> bars;
-    for (std::size_t bar = 0; bar < asked.bars.size() && bar < arranged.bars.size(); ++bar)
+    std::set<tune::BarIndex> bars;
+    for (tune::BarIndex bar = 0; bar < asked.bars.size() && bar < arranged.bars.size(); ++bar)
         for (std::size_t note = 0; note < asked.bars[bar].notes.size(); ++note)
             if (asked.bars[bar].notes[note].graces.size() >
                     arranged.bars[bar].notes[note].graces.size() &&
                 asked.bars[bar].notes[note].pitches.empty() ==
                     arranged.bars[bar].notes[note].pitches.empty())
-                bars.insert(static_cast<int>(bar));
+                bars.insert(bar);
     if (bars.empty()) return {};
     return {base::say("A grace note in {} is left out, because there is no time to flip its "
                       "lever.",
@@ -227,8 +226,8 @@ Sentences ofLeverWishes(Proposal const& proposal)
 
 Sentences ofForcedRests(Proposal const& proposal)
 {
-    std::set<int> flips;
-    std::set<int> others;
+    std::set<tune::BarIndex> flips;
+    std::set<tune::BarIndex> others;
     for (ForcedRest const& rest : forcedRests(proposal))
         (rest.forFlip ? flips : others).insert(proposal.lattice.positions[rest.position].bar);
     Sentences out;
@@ -248,9 +247,9 @@ Sentences ofForcedRests(Proposal const& proposal)
 Sentences ofBarsWithoutChord(Proposal const& proposal)
 {
     tune::Tune const& tune = proposal.arrangement.tune;
-    std::set<int> bare;
-    for (int bar = 0; bar < static_cast<int>(tune.bars.size()); ++bar)
-        if (tune.bars[static_cast<std::size_t>(bar)].number > 0) bare.insert(bar);
+    std::set<tune::BarIndex> bare;
+    for (tune::BarIndex const bar : tune.bars.indices())
+        if (tune.bars[bar].number > 0) bare.insert(bar);
     for (tune::ChordSpan const& span : tune::chordSpans(tune)) bare.erase(span.bar);
     if (bare.empty()) return {};
     return {base::say("There is no chord symbol for {}, so the left hand rests there.",
@@ -261,7 +260,7 @@ Sentences ofBarsWithoutChord(Proposal const& proposal)
 
 Sentences ofLowTune(Arrangement const& arrangement)
 {
-    std::set<int> bars;
+    std::set<tune::BarIndex> bars;
     std::optional<music::Pitch> lowest;
     for (tune::PlayedNote const& note : arrangement.playing.notes) {
         auto const string = harp::stringFor(arrangement.harp, note.pitch);
@@ -374,11 +373,11 @@ Sentences ofBusyHand(Arrangement const& arrangement,
                                           : arrangement.level.rightNotesPerSecond);
     int run = 0;
     for (tune::PlayedBarIndex const played : onsetsIn.indices()) {
-        auto const bar = static_cast<std::size_t>(arrangement.playing.bars[played].bar);
+        tune::BarIndex const bar = arrangement.playing.bars[played].bar;
         double const lasts = seconds(arrangement.tune.bars[bar].length, arrangement.tempo);
         run = onsetsIn[played] > busy * lasts ? run + 1 : 0;
         if (run <= busyBars) continue;
-        std::string const to = tune::barName(arrangement.tune, static_cast<int>(bar));
+        std::string const to = tune::barName(arrangement.tune, bar);
         return {
             left
                 ? base::say("The left hand plays near its limit for more than {} bars without "
@@ -404,8 +403,7 @@ Sentences ofLeaps(Arrangement const& arrangement, std::vector<arrange::HandNote>
         if (note.hand != harp::Side::Left) continue;
         if (before && before->at == note.at) continue; // the lowest of what is plucked together
         if (before) {
-            auto const bar =
-                static_cast<std::size_t>(arrangement.playing.bars[note.playedBar].bar);
+            tune::BarIndex const bar = arrangement.playing.bars[note.playedBar].bar;
             bool const quick =
                 note.at - before->at <= music::beatLength(arrangement.tune.bars[bar].meter);
             bool const leaps = std::abs(note.string - before->string) >= stringsOfOctave - 1;
@@ -415,7 +413,7 @@ Sentences ofLeaps(Arrangement const& arrangement, std::vector<arrange::HandNote>
                     "The left hand jumps an octave on every beat up to {}. Close and relax the "
                     "hand between the jumps; ask your teacher. If anything hurts, stop; ask "
                     "your teacher, and see a doctor or physiotherapist.",
-                    tune::barName(arrangement.tune, static_cast<int>(bar)))};
+                    tune::barName(arrangement.tune, bar))};
         }
         before = &note;
     }

@@ -158,7 +158,7 @@ bool stemsUp(SetBar const& bar, tune::Tuplet const& tuplet)
 
 } // namespace
 
-void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,
+void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, tune::BarIndex barIndex,
                  std::vector<DrawnBeam> const& beams)
 {
     pen.belongTo(barIndex);
@@ -280,7 +280,7 @@ void drawOneMark(Pen& pen, SetBar const& bar, BarPlace const& place, std::size_t
     drawMark(pen, note, x, *sign);
 }
 
-void drawMarksAt(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,
+void drawMarksAt(Pen& pen, SetBar const& bar, BarPlace const& place, tune::BarIndex barIndex,
                  MarkPlace which)
 {
     for (std::size_t i = 0; i < bar.notes.size(); ++i) {
@@ -292,14 +292,14 @@ void drawMarksAt(Pen& pen, SetBar const& bar, BarPlace const& place, int barInde
 
 } // namespace
 
-void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
+void drawMarks(Pen& pen, SetBar const& bar, BarPlace const& place, tune::BarIndex barIndex)
 {
     // Those at the noteheads come first: what stands above the staff is set clear of them.
     drawMarksAt(pen, bar, place, barIndex, MarkPlace::AtHead);
     drawMarksAt(pen, bar, place, barIndex, MarkPlace::Above);
 }
 
-void drawOuterMarks(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex)
+void drawOuterMarks(Pen& pen, SetBar const& bar, BarPlace const& place, tune::BarIndex barIndex)
 {
     drawMarksAt(pen, bar, place, barIndex, MarkPlace::Outside);
 }
@@ -350,7 +350,7 @@ void drawDynamics(Pen& pen, std::vector<PlacedDynamic> const& dynamics,
     pen.belongTo({});
 }
 
-void drawFingers(Pen& pen, SetBar const& bar, BarPlace const& place, int barIndex,
+void drawFingers(Pen& pen, SetBar const& bar, BarPlace const& place, tune::BarIndex barIndex,
                  FingerSide side)
 {
     double const scale = geometry::fingerScale;

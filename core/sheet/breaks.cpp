@@ -10,6 +10,8 @@ namespace sheet {
 
 namespace {
 
+using tune::BarIndex;
+
 constexpr double strainWeight = 6;
 constexpr double squeezeWeight = 30;  // crowded lines read worse than loose ones
 constexpr double countWeight = 1.2;   // per bar squared from the preferred number
@@ -67,15 +69,14 @@ double costOf(Line const& line, double room, LineRoom const& wish, bool last)
 
 } // namespace
 
-std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& room)
+std::vector<BarIndex> lineStarts(BarWidths const& bars, LineRoom const& room)
 {
-    std::size_t const count = bars.size();
-    Division division(count);
-    for (std::size_t first = 0; first < count; ++first) {
+    Division<BarIndex> division(bars.beyond());
+    for (BarIndex const first : bars.indices()) {
         double const width = room.width - (first == 0 ? room.firstHead : room.head);
         double const start = first == 0 ? 0 : room.preference * startCost(bars[first]);
         Line line;
-        for (std::size_t end = first + 1; end <= count; ++end) {
+        for (BarIndex end = first + 1; end <= bars.beyond(); ++end) {
             BarWidth const& bar = bars[end - 1];
             line.natural += bar.natural;
             line.least += bar.least;
@@ -84,7 +85,7 @@ std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& r
             bool const alone = end == first + 1;
             if (line.least > width && !alone) break;
             double const cost = division.cost(first) + start +
-                                costOf(line, width, room, end == count) +
+                                costOf(line, width, room, end == bars.beyond()) +
                                 (line.least > width ? tooNarrow : 0);
             division.offer(first, end, cost);
         }
@@ -92,11 +93,12 @@ std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& r
     return division.starts();
 }
 
-int linesOffPhrase(std::vector<BarWidth> const& bars, std::vector<int> const& starts)
+int linesOffPhrase(BarWidths const& bars, std::vector<BarIndex> const& starts)
 {
-    return static_cast<int>(std::count_if(starts.begin(), starts.end(), [&bars](int start) {
-        return start > 0 && startCost(bars[static_cast<std::size_t>(start)]) >= insidePhrase;
-    }));
+    return static_cast<int>(
+        std::count_if(starts.begin(), starts.end(), [&bars](BarIndex start) {
+            return start > 0 && startCost(bars[start]) >= insidePhrase;
+        }));
 }
 
 } // namespace sheet

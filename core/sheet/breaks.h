@@ -1,5 +1,8 @@
 #pragma once
 
+#include "core/base/list.h"
+#include "core/tune/barindex.h"
+
 #include <vector>
 
 namespace sheet {
@@ -13,6 +16,8 @@ struct BarWidth {
     double inPart = 0;       // bars of its part before it: phrases are four bars long
 };
 
+using BarWidths = base::List<tune::BarIndex, BarWidth>;
+
 struct LineRoom {
     double width = 0;     // of a full line
     double firstHead = 0; // clef, key and meter of the first line
@@ -25,9 +30,9 @@ struct LineRoom {
 // how far each is stretched or squeezed, how far it is from the preferred number of bars, lines
 // that begin inside a phrase, and parts that begin inside a line; exact, by dynamic programming.
 // The last line may stay loose.
-std::vector<int> lineStarts(std::vector<BarWidth> const& bars, LineRoom const& room);
+std::vector<tune::BarIndex> lineStarts(BarWidths const& bars, LineRoom const& room);
 
 // How many of these lines begin inside a phrase of four bars.
-int linesOffPhrase(std::vector<BarWidth> const& bars, std::vector<int> const& starts);
+int linesOffPhrase(BarWidths const& bars, std::vector<tune::BarIndex> const& starts);
 
 } // namespace sheet

@@ -34,7 +34,7 @@ SetScore setScore(Score const& score, MusicFont const& font)
     BarBefore upper;
     BarBefore lower;
     int signature = 0;
-    for (std::size_t i = 0; i < score.bars.size(); ++i) {
+    for (tune::BarIndex const i : score.bars.indices()) {
         tune::Bar const& written = score.tune.bars[i];
         PrintedBar const& bar = score.bars[i];
         // A new key signature leaves no doubt.
@@ -55,7 +55,7 @@ SetScore setScore(Score const& score, MusicFont const& font)
     return out;
 }
 
-bool beginsPart(SetScore const& score, int index)
+bool beginsPart(SetScore const& score, tune::BarIndex index)
 {
     if (index == 0) return true;
     tune::Bar const& here = score.bar(index);
@@ -65,7 +65,7 @@ bool beginsPart(SetScore const& score, int index)
            before.closes == tune::BarLine::Double || before.closes == tune::BarLine::Final;
 }
 
-Change changeAt(SetScore const& score, int index)
+Change changeAt(SetScore const& score, tune::BarIndex index)
 {
     Change change;
     if (index == 0 || index >= score.count()) return change;
@@ -153,7 +153,7 @@ struct Builder {
     void strut(int from, int to, double least) { line.row.struts.push_back({from, to, least}); }
 
     // What stands between the column before a bar and its first moment.
-    double opening(int bar, bool firstOfLine) const
+    double opening(tune::BarIndex bar, bool firstOfLine) const
     {
         if (firstOfLine) return 0;
         BarLineShape const border = barLineShape(&score.bar(bar - 1), &score.bar(bar), font());
@@ -161,9 +161,9 @@ struct Builder {
                geometry::afterBarLine;
     }
 
-    void addBar(int bar, bool firstOfLine)
+    void addBar(tune::BarIndex bar, bool firstOfLine)
     {
-        PrintedBar const& what = score.score->bars[at(bar)];
+        PrintedBar const& what = score.score->bars[bar];
         Length const length = score.bar(bar).length;
         LineColumns::OfBar columns;
         columns.moments = momentsOf(what, length);
@@ -177,9 +177,9 @@ struct Builder {
             spring(0, dueFrom(what, columns.moments[i], next));
         }
         columns.endColumn = column();
-        addStruts(score.upper[at(bar)], columns, before, lead);
-        addStruts(score.upperBelow[at(bar)], columns, before, lead);
-        addStruts(score.lower[at(bar)], columns, before, lead);
+        addStruts(score.upper[bar], columns, before, lead);
+        addStruts(score.upperBelow[bar], columns, before, lead);
+        addStruts(score.lower[bar], columns, before, lead);
         double boxes = 0; // lever cues stand side by side inside their bar
         for (Label const& cue : what.leverCues)
             boxes += widthOf(cue.text, Face::SansBold, geometry::leverHeight) +
@@ -217,8 +217,8 @@ struct Builder {
     {
         std::optional<int> lastColumn;
         double lastWidth = 0;
-        for (int bar = range.first; bar < range.end; ++bar)
-            for (Label const& label : score.score->bars[at(bar)].*row) {
+        for (tune::BarIndex bar = range.first; bar < range.end; ++bar)
+            for (Label const& label : score.score->bars[bar].*row) {
                 int const here = columnOf(line.bars[at(bar - range.first)], label.at);
                 if (lastColumn && *lastColumn < here) strut(*lastColumn, here, lastWidth + gap);
                 lastColumn = here;
@@ -231,10 +231,10 @@ struct Builder {
     void addPath(BarRange range)
     {
         std::optional<int> lastColumn;
-        for (int bar = range.first; bar < range.end; ++bar) {
+        for (tune::BarIndex bar = range.first; bar < range.end; ++bar) {
             std::set<int> stops;
             for (auto const* staff : {&score.lower, &score.upperBelow})
-                for (SetNote const& note : (*staff)[at(bar)].notes)
+                for (SetNote const& note : (*staff)[bar].notes)
                     if (!note.what.isRest())
                         stops.insert(columnOf(line.bars[at(bar - range.first)], note.what.at));
             for (int const here : stops) {
@@ -251,11 +251,11 @@ struct Builder {
         std::optional<int> lastColumn;
         double lastRight = 0;
         bool hyphen = false; // behind the last one: it has room of its own
-        for (int bar = range.first; bar < range.end; ++bar) {
+        for (tune::BarIndex bar = range.first; bar < range.end; ++bar) {
             if (grand && lastColumn)
                 strut(*lastColumn, line.bars[at(bar - range.first - 1)].endColumn,
                       lastRight + geometry::syllableBeforeBarLine);
-            for (SetNote const& note : score.upper[at(bar)].notes) {
+            for (SetNote const& note : score.upper[bar].notes) {
                 if (verse >= note.what.verses.size()) continue;
                 if (note.what.verses[verse].text.empty()) continue;
                 int const here = columnOf(line.bars[at(bar - range.first)], note.what.at);
@@ -277,8 +277,8 @@ struct Builder {
     std::size_t verses(BarRange range) const
     {
         std::size_t count = 0;
-        for (int bar = range.first; bar < range.end; ++bar)
-            for (SetNote const& note : score.upper[at(bar)].notes)
+        for (tune::BarIndex bar = range.first; bar < range.end; ++bar)
+            for (SetNote const& note : score.upper[bar].notes)
                 count = std::max(count, note.what.verses.size());
         return count;
     }
@@ -289,7 +289,8 @@ struct Builder {
 LineColumns lineColumns(SetScore const& score, BarRange range)
 {
     Builder builder{score, {}};
-    for (int bar = range.first; bar < range.end; ++bar) builder.addBar(bar, bar == range.first);
+    for (tune::BarIndex bar = range.first; bar < range.end; ++bar)
+        builder.addBar(bar, bar == range.first);
     Change const courtesy = changeAt(score, range.end);
     builder.line.closing = barLineShape(&score.bar(range.end - 1), nullptr, *score.font).width +
                            changeWidth(courtesy, *score.font) + (courtesy.any() ? signGap : 0);

@@ -15,27 +15,27 @@ namespace sheet {
 struct SetScore {
     Score const* score = nullptr;
     MusicFont const* font = nullptr;
-    std::vector<SetBar> upper;
-    std::vector<SetBar> upperBelow;                       // the left hand on the upper staff
-    std::vector<SetBar> lower;                            // empty bars on single-staff sheets
-    std::vector<std::vector<music::Pitch>> tiedIntoUpper; // pitches a tie carries into each bar
+    using Staff = base::List<tune::BarIndex, SetBar>;
+    Staff upper;
+    Staff upperBelow; // the left hand on the upper staff
+    Staff lower;      // empty bars on single-staff sheets
+    base::List<tune::BarIndex, std::vector<music::Pitch>> tiedIntoUpper; // carried by a tie
     std::vector<SlurSpan> slurs;
 
-    tune::Bar const& bar(int index) const
-    {
-        return score->tune.bars[static_cast<std::size_t>(index)];
-    }
-    int count() const { return static_cast<int>(score->bars.size()); }
+    tune::Bar const& bar(tune::BarIndex index) const { return score->tune.bars[index]; }
+    int count() const { return score->bars.size(); }
+    base::Indices<tune::BarIndex> indices() const { return score->bars.indices(); }
+    tune::BarIndex beyond() const { return score->bars.beyond(); }
 };
 SetScore setScore(Score const& score, MusicFont const& font);
 
 // Whether a part or a repeat begins with this bar; endings belong to what comes before.
-bool beginsPart(SetScore const& score, int bar);
+bool beginsPart(SetScore const& score, tune::BarIndex bar);
 
 // Bars from `first` to before `end` on one line.
 struct BarRange {
-    int first = 0;
-    int end = 0;
+    tune::BarIndex first = 0;
+    tune::BarIndex end = 0;
 };
 
 // What changes between one bar and the next, beside the bar line.
@@ -44,7 +44,7 @@ struct Change {
     std::optional<music::Meter> meter;
     bool any() const { return key || meter; }
 };
-Change changeAt(SetScore const& score, int bar);
+Change changeAt(SetScore const& score, tune::BarIndex bar);
 double changeWidth(Change const& change, MusicFont const& font);
 void drawChange(Pen& pen, Change const& change, Clef clef, double x);
 

@@ -1,6 +1,8 @@
 #pragma once
 
-#include <cstddef>
+#include "core/base/list.h"
+
+#include <algorithm>
 #include <limits>
 #include <vector>
 
@@ -8,20 +10,23 @@ namespace sheet {
 
 // The cheapest division of a row of things, of bars into lines or of lines into pages, found
 // from the front: for each place the least cost to end a run there, and where that run begins.
+// Places are indices into the row, the one beyond its end included.
+template<class Place>
 class Division {
 public:
-    explicit Division(std::size_t count)
-        : m_best(count + 1, std::numeric_limits<double>::infinity()), m_from(count + 1, 0)
+    explicit Division(Place beyond)
+        : m_best(beyond.value() + 1, std::numeric_limits<double>::infinity()),
+          m_from(beyond.value() + 1, Place(0))
     {
         m_best[0] = 0;
     }
 
     // Of all before that place. Final once every run that ends there has been offered.
-    double cost(std::size_t place) const { return m_best[place]; }
+    double cost(Place place) const { return m_best[place]; }
 
     // A run from `first` to before `end`, with which all before `end` costs so much. Of equally
     // cheap ones the first that is offered stays.
-    void offer(std::size_t first, std::size_t end, double cost)
+    void offer(Place first, Place end, double cost)
     {
         if (!(cost < m_best[end])) return;
         m_best[end] = cost;
@@ -29,17 +34,18 @@ public:
     }
 
     // Where the runs of the cheapest division begin, in order.
-    std::vector<int> starts() const
+    std::vector<Place> starts() const
     {
-        std::vector<int> out;
-        for (std::size_t end = m_from.size() - 1; end > 0; end = m_from[end])
-            out.insert(out.begin(), static_cast<int>(m_from[end]));
+        std::vector<Place> out;
+        for (Place end = m_from.beyond() - 1; end > 0; end = m_from[end])
+            out.push_back(m_from[end]);
+        std::ranges::reverse(out);
         return out;
     }
 
 private:
-    std::vector<double> m_best;
-    std::vector<std::size_t> m_from;
+    base::List<Place, double> m_best;
+    base::List<Place, Place> m_from;
 };
 
 } // namespace sheet

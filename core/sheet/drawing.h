@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/arrange/positionindex.h"
+#include "core/tune/barindex.h"
 
 #include <optional>
 #include <string>
@@ -82,7 +83,7 @@ using Primitive = std::variant<Glyph, Words, Line, Shape, Bow, Circle>;
 // click.
 struct Mark {
     Primitive what;
-    std::optional<int> bar;      // index into Tune::bars
+    std::optional<tune::BarIndex> bar;
     std::optional<arrange::PositionIndex> position;
 };
 
@@ -91,7 +92,7 @@ struct Mark {
 struct Area {
     Point topLeft;
     Point bottomRight;
-    int bar = 0;                 // index into Tune::bars
+    tune::BarIndex bar = 0;
     std::optional<arrange::PositionIndex> position;
 };
 

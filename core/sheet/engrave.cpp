@@ -31,17 +31,17 @@ double shareOfBar(tune::Bar const& bar, bool laterEnding)
     return std::min(1.0, (bar.length / music::barLength(bar.meter)).toDouble());
 }
 
-bool beginsLine(SetScore const& score, int bar)
+bool beginsLine(SetScore const& score, tune::BarIndex bar)
 {
     return bar > 0 && (beginsPart(score, bar) || changeAt(score, bar).key);
 }
 
-std::vector<BarWidth> barWidths(SetScore const& score)
+BarWidths barWidths(SetScore const& score)
 {
-    std::vector<BarWidth> out;
+    BarWidths out;
     bool laterEnding = false;
     double inPart = 0;
-    for (int i = 0; i < score.count(); ++i) {
+    for (tune::BarIndex const i : score.indices()) {
         tune::Bar const& bar = score.bar(i);
         if (!bar.endings.empty()) laterEnding = bar.endings.front() > 1;
         LineColumns const columns = lineColumns(score, {i, i + 1});
@@ -59,20 +59,20 @@ std::vector<BarWidth> barWidths(SetScore const& score)
 
 LineRoom roomFor(SetScore const& score, double width)
 {
-    double const laterHead = headWidth(score, std::min(1, score.count() - 1));
+    double const laterHead = headWidth(score, std::min(tune::BarIndex(1), score.beyond() - 1));
     return {width, headWidth(score, 0), laterHead, barsToALine, 1};
 }
 
 // Every line fills the width but a last one that is too short for it; that one is spaced like
 // the line before.
 std::vector<System> systemsOf(SetScore const& score, double width,
-                              std::vector<int> const& starts)
+                              std::vector<tune::BarIndex> const& starts)
 {
     std::vector<System> out;
     double before = 1;
     for (std::size_t i = 0; i < starts.size(); ++i) {
         bool const last = i + 1 == starts.size();
-        BarRange const range{starts[i], last ? score.count() : starts[i + 1]};
+        BarRange const range{starts[i], last ? score.beyond() : starts[i + 1]};
         double const stretch = systemStretch(score, range, width);
         double const usual = std::max(before, 1.0);
         bool const tooShort = last && stretch > usual * geometry::longestStretch;
@@ -239,7 +239,7 @@ private:
 // The lines of a sheet in one size.
 struct Lined {
     double scale = 1;
-    std::vector<int> starts;
+    std::vector<tune::BarIndex> starts;
     std::vector<System> systems;
     int offPhrase = 0;
 };
@@ -354,7 +354,7 @@ public:
 private:
     SetScore const& m_set;
     SheetStyle const& m_style;
-    std::vector<BarWidth> m_bars;
+    BarWidths m_bars;
     std::deque<Lined> m_made;
 };
 
@@ -380,13 +380,13 @@ Document engraved(Score const& score, MusicFont const& font, SheetStyle const& s
 namespace {
 
 // The bars of several scores that are to look alike: the widest of each.
-std::vector<BarWidth> widestBars(std::vector<SetScore> const& sets)
+BarWidths widestBars(std::vector<SetScore> const& sets)
 {
-    std::vector<BarWidth> widest;
+    BarWidths widest;
     for (SetScore const& set : sets) {
-        std::vector<BarWidth> const bars = barWidths(set);
+        BarWidths const bars = barWidths(set);
         if (widest.empty()) widest = bars;
-        for (std::size_t i = 0; i < std::min(widest.size(), bars.size()); ++i) {
+        for (tune::BarIndex i = 0; i < std::min(widest.size(), bars.size()); ++i) {
             widest[i].natural = std::max(widest[i].natural, bars[i].natural);
             widest[i].least = std::max(widest[i].least, bars[i].least);
         }
@@ -397,7 +397,7 @@ std::vector<BarWidth> widestBars(std::vector<SetScore> const& sets)
 // Their lines in one size, and how high each is at its highest.
 struct CommonLines {
     double scale = 1;
-    std::vector<int> starts;
+    std::vector<tune::BarIndex> starts;
     std::vector<SystemHeight> heights;
 };
 
@@ -410,7 +410,7 @@ Breaks commonBreaks(std::vector<Score> const& scores, MusicFont const& font,
     for (Score const& score : scores) sets.push_back(setScore(score, font));
     bool const shapes = std::any_of(scores.begin(), scores.end(),
                                     [](Score const& one) { return !one.shapes.empty(); });
-    std::vector<BarWidth> const widest = widestBars(sets);
+    BarWidths const widest = widestBars(sets);
     std::deque<CommonLines> made;
     auto const linesAt = [&](Fit fit) -> CommonLines const& {
         for (CommonLines const& lines : made)

@@ -251,7 +251,7 @@ DrawnBeam drawBeam(Pen& pen, SetBar const& bar, BarPlace const& place, SetBeam c
 } // namespace
 
 std::vector<DrawnBeam> drawNotes(Pen& pen, SetBar const& bar, BarPlace const& place,
-                                 int barIndex, Helps const& helps)
+                                 tune::BarIndex barIndex, Helps const& helps)
 {
     for (std::size_t i = 0; i < bar.notes.size(); ++i) {
         SetNote const& note = bar.notes[i];

@@ -27,7 +27,7 @@ struct DrawnBeam {
 // beams, rests, grace notes and rolls. The pen's origin is the staff's top line. Answers the
 // beams, for what is set by them.
 std::vector<DrawnBeam> drawNotes(Pen& pen, SetBar const& bar, BarPlace const& place,
-                                 int barIndex, Helps const& helps);
+                                 tune::BarIndex barIndex, Helps const& helps);
 
 // Middle of a sign's stem, and the end of a stem without a beam.
 double stemX(SetNote const& note, double x, MusicFont const& font);

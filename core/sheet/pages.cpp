@@ -17,7 +17,12 @@ constexpr double emptiness = 45;       // unless it leaves more than half a page
 constexpr double lastEmptiness = 2;    // the last page may stay short
 
 // A place between systems, with an odd or even number of pages before it.
-constexpr std::size_t node(std::size_t place, std::size_t odd) { return 2 * place + odd; }
+struct Node;
+using NodeIndex = base::Index<Node>;
+NodeIndex node(std::size_t place, int odd)
+{
+    return NodeIndex(2 * static_cast<int>(place) + odd);
+}
 
 // What speaks against a page that ends before this system and is not the last.
 double costOfEnd(std::vector<SystemHeight> const& systems, std::size_t end, bool turns)
@@ -32,8 +37,8 @@ double costOfEnd(std::vector<SystemHeight> const& systems, std::size_t end, bool
 std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom const& room)
 {
     std::size_t const count = systems.size();
-    std::size_t const finish = node(count, 1) + 1;
-    Division division(finish);
+    NodeIndex const finish = node(count, 1) + 1;
+    Division<NodeIndex> division(finish);
     for (std::size_t first = 0; first < count; ++first) {
         double used = 0;
         for (std::size_t end = first + 1; end <= count; ++end) {
@@ -48,7 +53,7 @@ std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom c
             double cost = newPage + (last ? lastEmptiness : emptiness) * white * white;
             if (!fits) cost += tooTall;
             if (last && first > 0 && end == first + 1) cost += loneSystem;
-            for (std::size_t odd : {0U, 1U}) {
+            for (int odd : {0, 1}) {
                 // A page of an even number ends with a turn.
                 double const ended = last ? 0 : costOfEnd(systems, end, odd == 1);
                 division.offer(node(first, odd), node(end, 1 - odd),
@@ -56,11 +61,11 @@ std::vector<int> pageStarts(std::vector<SystemHeight> const& systems, PageRoom c
             }
         }
     }
-    for (std::size_t odd : {0U, 1U})
+    for (int odd : {0, 1})
         division.offer(node(count, odd), finish, division.cost(node(count, odd)));
-    std::vector<int> starts = division.starts();
-    starts.pop_back(); // where all ends
-    for (int& start : starts) start /= 2;
+    std::vector<NodeIndex> const nodes = division.starts(); // the last is where all ends
+    std::vector<int> starts;
+    for (std::size_t i = 0; i + 1 < nodes.size(); ++i) starts.push_back(nodes[i] / 2);
     return starts;
 }
 

@@ -148,7 +148,8 @@ Box wordsBox(std::string const& text, Point at, double height, Face face, Anchor
     return {left, at.y - wordsRise * height, left + width, at.y + wordsFall * height};
 }
 
-void Pen::belongTo(std::optional<int> bar, std::optional<arrange::PositionIndex> position)
+void Pen::belongTo(std::optional<tune::BarIndex> bar,
+                   std::optional<arrange::PositionIndex> position)
 {
     m_bar = bar;
     m_position = position;

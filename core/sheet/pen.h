@@ -25,7 +25,8 @@ public:
     MusicFont const& font() const { return *m_font; }
 
     // What the next marks belong to.
-    void belongTo(std::optional<int> bar, std::optional<arrange::PositionIndex> position = {});
+    void belongTo(std::optional<tune::BarIndex> bar,
+                  std::optional<arrange::PositionIndex> position = {});
 
     void glyph(char32_t code, Point at, Ink ink = Ink::Music, double scale = 1);
     // Quarter turn to the left, as the wiggle of a roll stands.
@@ -52,7 +53,7 @@ private:
     void keep(Primitive what, Box box);
 
     MusicFont const* m_font;
-    std::optional<int> m_bar;
+    std::optional<tune::BarIndex> m_bar;
     std::optional<arrange::PositionIndex> m_position;
     std::vector<Mark> m_marks; // in spaces
     Skyline m_reach;

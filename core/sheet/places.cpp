@@ -34,7 +34,7 @@ std::optional<Place> placeAt(Page const& page, Point at)
     return place;
 }
 
-std::optional<PageArea> areaOfBar(Document const& document, int bar, int pass)
+std::optional<PageArea> areaOfBar(Document const& document, tune::BarIndex bar, int pass)
 {
     std::optional<PageArea> found;
     int copies = 0;

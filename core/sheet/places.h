@@ -8,7 +8,7 @@ namespace sheet {
 
 // What lies under a point of a page.
 struct Place {
-    int bar = 0;                 // index into Tune::bars
+    tune::BarIndex bar = 0;
     std::optional<arrange::PositionIndex> position;
     friend bool operator==(Place const&, Place const&) = default;
 };
@@ -21,7 +21,7 @@ struct PageArea {
 };
 // Where repeats are written out a bar stands on the page more than once: `pass` says which is
 // meant; the last where there are fewer.
-std::optional<PageArea> areaOfBar(Document const& document, int bar, int pass = 1);
+std::optional<PageArea> areaOfBar(Document const& document, tune::BarIndex bar, int pass = 1);
 std::optional<PageArea> areaOfPosition(Document const& document,
                                        arrange::PositionIndex position);
 

@@ -14,7 +14,7 @@ struct PlacedBracket {
     bool opens = true;  // a hook at its left: it does not come in from the line before
     bool closes = true; // a hook at its right
     bool linked = false;
-    int bar = 0;
+    tune::BarIndex bar = 0;
 };
 
 // Outside the fingers, hooks towards the notes. One that is linked to the bracket before begins

@@ -11,7 +11,7 @@ namespace sheet {
 struct PlacedLabel {
     Label label;
     double x = 0; // left edge, or the middle for lever cues
-    int bar = 0;
+    tune::BarIndex bar = 0;
     double barLeft = 0;  // where its bar begins
     double barRight = 0; // and ends
 };
@@ -49,7 +49,7 @@ struct EndingBracket {
     std::string text;   // "1.", empty where it goes on from the line before
     bool opens = true;  // a hook at its left
     bool closes = true; // a hook at its right
-    int bar = 0;
+    tune::BarIndex bar = 0;
 };
 void drawEndings(Pen& pen, std::vector<EndingBracket> const& endings);
 

@@ -60,7 +60,7 @@ std::vector<ShapePicture> shapesUsed(arrange::Arrangement const& arrangement)
     std::vector<ShapePicture> shapes;
     std::map<std::map<int, int>, std::size_t> seen; // fingers by degree: which shape
     std::set<std::string> named;
-    for (int bar = 0; bar < static_cast<int>(arrangement.tune.bars.size()); ++bar)
+    for (tune::BarIndex const bar : arrangement.tune.bars.indices())
         for (arrange::PositionIndex const index :
              notation::printedPositions(arrangement, bar)) {
             Voicing const& voicing = arrangement.positions[index].voicing;

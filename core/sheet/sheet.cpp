@@ -42,7 +42,7 @@ void leaveOut(Score& score, SheetStyle const& style)
 void closeParts(tune::Tune& tune)
 {
     using tune::BarLine;
-    for (std::size_t i = 0; i + 1 < tune.bars.size(); ++i) {
+    for (tune::BarIndex i = 0; i + 1 < tune.bars.size(); ++i) {
         bool const newKey =
             music::signature(tune.bars[i].key) != music::signature(tune.bars[i + 1].key);
         if (newKey && tune.bars[i].closes == BarLine::Single)
@@ -102,9 +102,9 @@ Score scoreOf(notation::Notation notation, SheetStyle const& style)
 }
 
 // Words and the bars they hold for, each words once.
-using BarsOfWords = std::vector<std::pair<std::string, std::vector<int>>>;
+using BarsOfWords = std::vector<std::pair<std::string, std::vector<tune::BarIndex>>>;
 
-void note(BarsOfWords& all, std::string const& words, int bar)
+void note(BarsOfWords& all, std::string const& words, tune::BarIndex bar)
 {
     auto found = std::find_if(all.begin(), all.end(),
                               [&words](auto const& one) { return one.first == words; });
@@ -113,12 +113,12 @@ void note(BarsOfWords& all, std::string const& words, int bar)
 }
 
 // "Bar 3", "Bars 3, 7 and others"
-std::string barsWords(tune::Tune const& tune, std::vector<int> const& bars)
+std::string barsWords(tune::Tune const& tune, std::vector<tune::BarIndex> const& bars)
 {
     constexpr std::size_t mostBars = 8;
     std::string line = bars.size() > 1 ? base::said("Bars ") : base::said("Bar ");
     for (std::size_t i = 0; i < std::min(bars.size(), mostBars); ++i) {
-        int const number = tune.bars[static_cast<std::size_t>(bars[i])].number;
+        int const number = tune.bars[bars[i]].number;
         if (number == 0 && bars.size() == 1) return base::said("The pick-up");
         line += (i > 0 ? ", " : "") + (number < 0    ? base::said("introduction")
                                        : number == 0 ? base::said("pick-up")
@@ -172,7 +172,7 @@ Score grandScore(arrange::Arrangement const& arrangement, SheetStyle const& styl
 {
     Score score =
         scoreOf(notation::of(arrangement, notation::Kind::Arrangement, style.slowing), style);
-    for (std::size_t i = 0; i < score.bars.size(); ++i)
+    for (tune::BarIndex const i : score.bars.indices())
         notation::moveHighNotes(score.bars[i], score.tune.bars[i]);
     for (std::string& line : gaveWayLines(arrangement))
         score.footLines.push_back(std::move(line));
@@ -207,14 +207,8 @@ Document labelledSheet(arrange::Arrangement const& arrangement, MusicFont const&
     return engraved(score, font, style);
 }
 
-std::optional<int> mapped(std::optional<int> index, std::vector<int> const& to)
-{
-    return index ? std::optional(to[static_cast<std::size_t>(*index)]) : std::nullopt;
-}
-
-std::optional<arrange::PositionIndex>
-mapped(std::optional<arrange::PositionIndex> index,
-       base::List<arrange::PositionIndex, arrange::PositionIndex> const& to)
+template<class Index>
+std::optional<Index> mapped(std::optional<Index> index, base::List<Index, Index> const& to)
 {
     return index ? std::optional(to[*index]) : std::nullopt;
 }
@@ -228,7 +222,7 @@ Document folded(Document document, arrange::Unfolded const& unfolded)
             mark.position = mapped(mark.position, unfolded.positions);
         }
         for (Area& area : page.areas) {
-            area.bar = *mapped(area.bar, unfolded.bars);
+            area.bar = unfolded.bars[area.bar];
             area.position = mapped(area.position, unfolded.positions);
         }
     }

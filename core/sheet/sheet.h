@@ -40,7 +40,7 @@ struct Fit {
 // Where lines and pages end, for sheets of the same bars that are to look alike: the first bar
 // of every line, the first line of every page, and the size that goes with them.
 struct Breaks {
-    std::vector<int> lines;
+    std::vector<tune::BarIndex> lines;
     std::vector<int> pages;
     Fit fit{};
 };

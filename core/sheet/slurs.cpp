@@ -8,17 +8,17 @@
 
 namespace sheet {
 
-std::vector<SlurSpan> slurSpans(std::vector<PrintedBar> const& bars)
+std::vector<SlurSpan> slurSpans(base::List<tune::BarIndex, PrintedBar> const& bars)
 {
     constexpr int mostBars = 8; // a longer one is a bracket that was forgotten
     std::vector<SlurSpan> out;
     std::vector<SlurSpan::End> open;
     int waiting = 0; // begun on a rest
     std::optional<SlurSpan::End> lastNote;
-    for (std::size_t b = 0; b < bars.size(); ++b)
+    for (tune::BarIndex const b : bars.indices())
         for (std::size_t n = 0; n < bars[b].upper.notes.size(); ++n) {
             StaffNote const& note = bars[b].upper.notes[n];
-            SlurSpan::End const here{static_cast<int>(b), static_cast<int>(n)};
+            SlurSpan::End const here{b, static_cast<int>(n)};
             if (!note.isRest()) lastNote = here;
             // A slur that ends where another begins ends first.
             for (int i = 0; i < note.slursClose && !open.empty(); ++i) {
@@ -105,8 +105,8 @@ public:
 
     void draw(SlurSpan const& slur)
     {
-        int const first = m_line.indices.front();
-        int const last = m_line.indices.back();
+        tune::BarIndex const first = m_line.indices.front();
+        tune::BarIndex const last = m_line.indices.back();
         if (slur.to.bar < first || slur.from.bar > last) return;
         bool const comesIn = slur.from.bar < first;
         bool const goesOn = slur.to.bar > last;

@@ -10,7 +10,7 @@ namespace sheet {
 // A slur from one sign of the upper staff to another.
 struct SlurSpan {
     struct End {
-        int bar = 0;  // index into Tune::bars
+        tune::BarIndex bar = 0;
         int note = 0; // index into StaffBar::notes
         friend auto operator<=>(End const&, End const&) = default;
     };
@@ -22,7 +22,7 @@ struct SlurSpan {
 // The slurs of the upper staff, in the order in which they end. One that never ends, or would
 // hold one note only or eight bars and more, is none; an end on a rest counts for the note
 // beside it.
-std::vector<SlurSpan> slurSpans(std::vector<PrintedBar> const& bars);
+std::vector<SlurSpan> slurSpans(base::List<tune::BarIndex, PrintedBar> const& bars);
 
 // Slurs on one line, the parts of those that run on from the line before or into the next.
 // Below where all stems point up, else above [gould11]; clear of all that the pen has drawn:

@@ -12,7 +12,7 @@ namespace sheet {
 struct PathStop {
     double x = 0; // the middle of the notes
     std::vector<music::Pitch> strings;
-    int bar = 0;
+    tune::BarIndex bar = 0;
     std::optional<arrange::PositionIndex> position;
 };
 

@@ -30,7 +30,7 @@ using DrawnBeams = std::vector<DrawnBeam>; // of one bar
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
-bool showsMeter(SetScore const& score, int firstBar)
+bool showsMeter(SetScore const& score, tune::BarIndex firstBar)
 {
     if (!score.score->meterShown) return false;
     return firstBar == 0 || changeAt(score, firstBar).meter;
@@ -45,7 +45,7 @@ struct Head {
     double end = 0;    // where the music begins
 };
 
-Head headOf(SetScore const& score, int firstBar)
+Head headOf(SetScore const& score, tune::BarIndex firstBar)
 {
     MusicFont const& font = *score.font;
     tune::Bar const& bar = score.bar(firstBar);
@@ -87,14 +87,14 @@ private:
     MusicFont const& font() const { return *m_score.font; }
     int count() const { return m_range.end - m_range.first; }
     tune::Bar const& bar(int i) const { return m_score.bar(m_range.first + i); }
-    PrintedBar const& what(int i) const { return m_score.score->bars[at(m_range.first + i)]; }
+    PrintedBar const& what(int i) const { return m_score.score->bars[m_range.first + i]; }
     LineColumns::OfBar const& columns(int i) const { return m_columns.bars[at(i)]; }
     double endOf(int i) const { return m_x[at(columns(i).endColumn)]; }
     double startOf(int i) const;     // right of the bar line before
     double borderAfter(int i) const; // width of the bar line behind a bar
     double xAt(int i, Length moment) const;
 
-    StaffLine staffLine(std::vector<SetBar> const& bars) const;
+    StaffLine staffLine(SetScore::Staff const& bars) const;
     void drawHead(Pen& pen, Clef clef) const;
     void drawUpperStaff(Pen& pen) const;
     void drawLowerStaff(Pen& pen) const;
@@ -150,11 +150,11 @@ double LineSetting::xAt(int i, Length moment) const
     return m_x[at(column)] + share * (m_x[at(column) + 1] - m_x[at(column)]);
 }
 
-StaffLine LineSetting::staffLine(std::vector<SetBar> const& bars) const
+StaffLine LineSetting::staffLine(SetScore::Staff const& bars) const
 {
     StaffLine line;
     for (int i = 0; i < count(); ++i) {
-        SetBar const& set = bars[at(m_range.first + i)];
+        SetBar const& set = bars[m_range.first + i];
         BarPlace place{startOf(i), endOf(i), {}};
         for (SetNote const& note : set.notes)
             place.x.push_back(m_x[at(columnOf(columns(i), note.what.at))]);
@@ -263,7 +263,7 @@ void LineSetting::drawUpperStaff(Pen& pen) const
     StaffLine const line = staffLine(m_score.upper);
     StaffLine const below = staffLine(m_score.upperBelow);
     Pen notes(font()); // without the staff: slurs run through its lines
-    auto const beams = drawSigns(notes, line, m_score.tiedIntoUpper[at(m_range.first)]);
+    auto const beams = drawSigns(notes, line, m_score.tiedIntoUpper[m_range.first]);
     auto const beamsBelow = drawSigns(notes, below, {});
     drawSlurs(notes, line, m_score.slurs);
     Clef const clef = m_score.score->grand ? Clef::Treble : m_score.score->clef;
@@ -347,7 +347,7 @@ std::vector<EndingBracket> LineSetting::endings() const
 {
     std::vector<EndingBracket> out;
     bool open = false;
-    for (int b = 0; b < m_range.end; ++b) {
+    for (tune::BarIndex b = 0; b < m_range.end; ++b) {
         tune::Bar const& here = m_score.bar(b);
         bool const begins = !here.endings.empty();
         open = open || begins;
@@ -524,7 +524,10 @@ System LineSetting::set()
 
 } // namespace
 
-double headWidth(SetScore const& score, int firstBar) { return headOf(score, firstBar).end; }
+double headWidth(SetScore const& score, tune::BarIndex firstBar)
+{
+    return headOf(score, firstBar).end;
+}
 
 double systemStretch(SetScore const& score, BarRange range, double width)
 {

@@ -23,7 +23,7 @@ struct System {
 
 // Width in spaces of clef, key and (where it is to be shown) meter at a line's beginning, with
 // the white before the first note.
-double headWidth(SetScore const& score, int firstBar);
+double headWidth(SetScore const& score, tune::BarIndex firstBar);
 
 // Sets the bars of a line so that it is as wide as asked. A line that would have to be
 // stretched beyond `mostStretch` stays as wide as that makes it.

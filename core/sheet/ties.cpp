@@ -15,7 +15,7 @@ struct Standing {
     SetNote const* note = nullptr;
     BarPlace const* place = nullptr;
     double x = 0;
-    int bar = 0;
+    tune::BarIndex bar = 0;
     Voice voice = Voice::Alone;
 };
 

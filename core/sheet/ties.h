@@ -10,7 +10,7 @@ namespace sheet {
 struct StaffLine {
     std::vector<SetBar> bars;
     std::vector<BarPlace> places;
-    std::vector<int> indices; // into Tune::bars
+    std::vector<tune::BarIndex> indices;
 };
 
 // Ties curve away from the stem; in chords those of the upper half curve up and the others down

@@ -9,6 +9,7 @@ namespace sheet {
 namespace {
 
 using music::Length;
+using tune::BarIndex;
 using Row = StaffBar PrintedBar::*;
 
 constexpr int barsLookedAt = 4; // a hand that rests so long is free in any case
@@ -24,37 +25,35 @@ bool soundsOn(StaffNote const* before, StaffNote const& note)
 }
 
 // When a row is plucked in its bars from `first` to before `end`, from the first one's start.
-std::vector<Length> plucks(Score const& score, Row row, int first, int end)
+std::vector<Length> plucks(Score const& score, Row row, BarIndex first, BarIndex end)
 {
     std::vector<Length> out;
     StaffNote const* before = nullptr;
     Length start;
-    for (int b = std::max(first - 1, 0); b < end; ++b) {
-        auto const index = static_cast<std::size_t>(b);
-        for (StaffNote const& note : (score.bars[index].*row).notes) {
+    for (BarIndex b = std::max(first - 1, BarIndex(0)); b < end; ++b) {
+        for (StaffNote const& note : (score.bars[b].*row).notes) {
             bool const plucked = !note.isRest() && !soundsOn(before, note);
             if (b >= first && plucked) out.push_back(start + note.at);
             before = &note;
         }
-        if (b >= first) start = start + score.tune.bars[index].length;
+        if (b >= first) start = start + score.tune.bars[b].length;
     }
     return out;
 }
 
-Length lengthOf(Score const& score, int first, int end)
+Length lengthOf(Score const& score, BarIndex first, BarIndex end)
 {
     Length sum;
-    for (int b = first; b < end; ++b)
-        sum = sum + score.tune.bars[static_cast<std::size_t>(b)].length;
+    for (BarIndex b = first; b < end; ++b) sum = sum + score.tune.bars[b].length;
     return sum;
 }
 
 } // namespace
 
-double freeBefore(Score const& score, int bar)
+double freeBefore(Score const& score, BarIndex bar)
 {
-    int const first = std::max(0, bar - barsLookedAt);
-    int const end = std::min(static_cast<int>(score.bars.size()), bar + barsLookedAt);
+    BarIndex const first = std::max(BarIndex(0), bar - barsLookedAt);
+    BarIndex const end = std::min(score.bars.beyond(), bar + barsLookedAt);
     Length const before = lengthOf(score, first, bar);
     Length const after = lengthOf(score, bar, end);
     auto const freeOf = [&](std::initializer_list<Row> rows) {

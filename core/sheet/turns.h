@@ -8,7 +8,7 @@ namespace sheet {
 // from its last note before this bar to its first from it on, at the tune's tempo. Strings ring
 // by themselves, so a hand is free once it has plucked; on a sheet of one staff only the hand
 // that plays it is known.
-double freeBefore(Score const& score, int bar);
+double freeBefore(Score const& score, tune::BarIndex bar);
 
 // Long enough to turn a page and to find the strings again; found by trying, no source.
 inline constexpr double enoughToTurn = 1.2;

@@ -21,7 +21,7 @@ struct Sung {
     tune::Syllable const* syllable = nullptr;
     double left = 0;  // of its words
     double right = 0; // of its words, or of the notehead where it is held
-    int bar = 0;
+    tune::BarIndex bar = 0;
 };
 
 std::vector<Sung> row(StaffLine const& line, std::size_t verse, bool grand,

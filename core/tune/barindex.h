@@ -4,7 +4,9 @@
 
 namespace tune {
 
+struct Bar;
 struct PlayedBar;
+using BarIndex = base::Index<Bar>;             // into Tune::bars
 using PlayedBarIndex = base::Index<PlayedBar>; // into Playing::bars
 
 } // namespace tune

@@ -22,9 +22,8 @@ constexpr std::array ids{std::pair{Change::OctaveHigher, std::string_view("octav
 
 Note const* noteAt(Tune const& tune, NotePlace place)
 {
-    if (place.bar < 0 || static_cast<std::size_t>(place.bar) >= tune.bars.size())
-        return nullptr;
-    auto const& notes = tune.bars[static_cast<std::size_t>(place.bar)].notes;
+    if (!tune.bars.holds(place.bar)) return nullptr;
+    auto const& notes = tune.bars[place.bar].notes;
     if (place.note < 0 || static_cast<std::size_t>(place.note) >= notes.size()) return nullptr;
     return &notes[static_cast<std::size_t>(place.note)];
 }
@@ -80,9 +79,7 @@ void changePitch(Bar& bar, NotePlace place, Change change)
 // A pitch that was moved onto another of its chord, however that is spelt, is plucked once.
 void pluckOnce(Tune& tune, NotePlace place)
 {
-    auto& pitches = tune.bars[static_cast<std::size_t>(place.bar)]
-                        .notes[static_cast<std::size_t>(place.note)]
-                        .pitches;
+    auto& pitches = tune.bars[place.bar].notes[static_cast<std::size_t>(place.note)].pitches;
     auto const again =
         std::ranges::unique(pitches, {}, [](music::Pitch pitch) { return music::midi(pitch); });
     pitches.erase(again.begin(), again.end());
@@ -110,7 +107,7 @@ Note* soleNoteBefore(Tune& tune, NotePlace place)
     NotePlace before{place.bar, place.note - 1, 0, false};
     if (place.note == 0) {
         if (place.bar == 0) return nullptr;
-        auto const& notes = tune.bars[static_cast<std::size_t>(place.bar) - 1].notes;
+        auto const& notes = tune.bars[place.bar - 1].notes;
         before = {place.bar - 1, static_cast<int>(notes.size()) - 1, 0, false};
     }
     Note* const note = const_cast<Note*>(noteAt(tune, before));
@@ -124,8 +121,7 @@ void holdOver(Tune& tune, std::vector<NotePlace> const& together)
     if (!before || together.front().grace) return;
     before->tied = true;
     for (NotePlace const& place : together) {
-        Note& note = tune.bars[static_cast<std::size_t>(place.bar)]
-                         .notes[static_cast<std::size_t>(place.note)];
+        Note& note = tune.bars[place.bar].notes[static_cast<std::size_t>(place.note)];
         note.pitches = before->pitches;
         note.graces.clear();
         note.marks.clear();
@@ -153,7 +149,7 @@ Tune changed(Tune tune, std::vector<NoteChange> const& changes)
             continue;
         }
         for (NotePlace const& place : together)
-            changePitch(tune.bars[static_cast<std::size_t>(place.bar)], place, change.change);
+            changePitch(tune.bars[place.bar], place, change.change);
         moved.insert(moved.end(), together.begin(), together.end());
     }
     // Last, because the places of the changes count the pitches that the tune had.
@@ -191,7 +187,7 @@ std::string changeSentence(Tune const& before, NoteChange const& change)
                          shown(after(change.change, *pitch, {})));
     case Change::AsKeySays: break;
     }
-    auto const& bar = before.bars[static_cast<std::size_t>(change.place.bar)];
+    auto const& bar = before.bars[change.place.bar];
     return base::say("{} is played as {}, without its accidental.", name,
                      shown(after(Change::AsKeySays, *pitch, bar.key)));
 }

@@ -11,7 +11,7 @@ namespace tune {
 // One pitch of the tune as written: the note `note` of a bar and its pitch `ofChord`, counted
 // from the lowest; or, with `grace`, the grace note of that number before it.
 struct NotePlace {
-    int bar = 0;  // index into Tune::bars
+    BarIndex bar = 0;
     int note = 0; // index into Bar::notes
     int ofChord = 0;
     bool grace = false;

@@ -14,26 +14,23 @@ using music::Rational;
 
 bool isIn(Tune const& tune, ChordPlace place)
 {
-    if (place.bar < 0 || static_cast<std::size_t>(place.bar) >= tune.bars.size()) return false;
-    Bar const& bar = tune.bars[static_cast<std::size_t>(place.bar)];
+    if (!tune.bars.holds(place.bar)) return false;
+    Bar const& bar = tune.bars[place.bar];
     return place.at >= Length{} && place.at < bar.length;
 }
 
-Bar& barAt(Tune& tune, int bar) { return tune.bars[static_cast<std::size_t>(bar)]; }
-Bar const& barAt(Tune const& tune, int bar)
-{
-    return tune.bars[static_cast<std::size_t>(bar)];
-}
+Bar& barAt(Tune& tune, BarIndex bar) { return tune.bars[bar]; }
+Bar const& barAt(Tune const& tune, BarIndex bar) { return tune.bars[bar]; }
 
 // Which chord is carried over the bar line into each bar, on the first and the second time.
-using Carried = std::vector<std::array<std::optional<music::Chord>, 2>>;
+using Carried = base::List<BarIndex, std::array<std::optional<music::Chord>, 2>>;
 
 Carried carriedInto(Tune const& tune)
 {
-    Carried carried(tune.bars.size());
+    Carried carried(tune.bars.size(), {});
     for (ChordSpan const& span : chordSpans(tune)) {
         if (span.at != Length{}) continue;
-        auto& into = carried[static_cast<std::size_t>(span.bar)];
+        auto& into = carried[span.bar];
         if (!span.pass || *span.pass == 1) into[0] = span.chord;
         if (!span.pass || *span.pass == 2) into[1] = span.chord;
     }
@@ -53,30 +50,29 @@ void sortMarks(Bar& bar)
 }
 
 // The origin of what a bar begins with: that of the last mark before it.
-ChordOrigin originBefore(Tune const& tune, int bar)
+ChordOrigin originBefore(Tune const& tune, BarIndex bar)
 {
-    for (int b = bar - 1; b >= 0; --b)
+    for (BarIndex b = bar - 1; b >= 0; --b)
         if (!barAt(tune, b).chords.empty()) return originOf(barAt(tune, b).chords.back());
     return ChordOrigin::Written;
 }
 
 // Gives bars that were not edited, and now begin with another chord than before, a mark of
 // their own.
-Tune keepingOthers(Tune const& before, Tune after, std::vector<int> const& edited)
+Tune keepingOthers(Tune const& before, Tune after, std::vector<BarIndex> const& edited)
 {
     Carried const was = carriedInto(before);
-    for (std::size_t i = 0; i < after.bars.size(); ++i) {
-        int const bar = static_cast<int>(i);
+    for (BarIndex const bar : after.bars.indices()) {
         if (std::find(edited.begin(), edited.end(), bar) != edited.end()) continue;
-        if (beginsWithMark(after.bars[i])) continue;
-        if (was[i] == carriedInto(after)[i]) continue;
-        if (!was[i][0]) continue; // it rested: what is new may go on
+        if (beginsWithMark(after.bars[bar])) continue;
+        if (was[bar] == carriedInto(after)[bar]) continue;
+        if (!was[bar][0]) continue; // it rested: what is new may go on
         ChordOrigin const origin = originBefore(before, bar);
-        auto& marks = after.bars[i].chords;
-        marks.insert(marks.begin(), chordMark({}, *was[i][0], origin));
-        if (was[i][1] && was[i][1] != was[i][0]) {
+        auto& marks = after.bars[bar].chords;
+        marks.insert(marks.begin(), chordMark({}, *was[bar][0], origin));
+        if (was[bar][1] && was[bar][1] != was[bar][0]) {
             marks.front().pass = 1;
-            ChordMark second = chordMark({}, *was[i][1], origin);
+            ChordMark second = chordMark({}, *was[bar][1], origin);
             second.pass = 2;
             marks.insert(marks.begin() + 1, std::move(second));
         }
@@ -155,7 +151,7 @@ std::optional<Tune> withChangeMoved(Tune tune, ChordPlace place, Length by)
     // Another change between the two places, or at the new one.
     ChordPlace const low = std::min(place, to);
     ChordPlace const high = std::max(place, to);
-    for (int b = low.bar; b <= high.bar; ++b)
+    for (BarIndex b = low.bar; b <= high.bar; ++b)
         for (ChordMark const& mark : barAt(tune, b).chords) {
             ChordPlace const other{b, mark.at};
             if (other != place && other >= low && other <= high) return std::nullopt;
@@ -175,17 +171,17 @@ std::optional<Tune> withChangeMoved(Tune tune, ChordPlace place, Length by)
     return keepingOthers(before, std::move(tune), {place.bar, to.bar});
 }
 
-std::vector<int> barsAlike(Tune const& tune, int bar)
+std::vector<BarIndex> barsAlike(Tune const& tune, BarIndex bar)
 {
-    std::vector<int> alike;
+    std::vector<BarIndex> alike;
     if (!isIn(tune, {bar, {}})) return alike;
     Bar const& wanted = barAt(tune, bar);
-    for (std::size_t i = 0; i < tune.bars.size(); ++i)
+    for (BarIndex const i : tune.bars.indices())
         if (std::equal(wanted.notes.begin(), wanted.notes.end(), tune.bars[i].notes.begin(),
                        tune.bars[i].notes.end(), [](Note const& a, Note const& b) {
                            return a.at == b.at && a.length == b.length && a.pitches == b.pitches;
                        }))
-            alike.push_back(static_cast<int>(i));
+            alike.push_back(i);
     return alike;
 }
 
@@ -193,29 +189,30 @@ Tune withChordEverywhere(Tune tune, ChordPlace place, music::Chord const& chord)
 {
     if (!isIn(tune, place)) return tune;
     Tune const before = tune;
-    std::vector<int> const alike = barsAlike(tune, place.bar);
-    for (int bar : alike) tune = put(std::move(tune), {bar, place.at}, chord);
+    std::vector<BarIndex> const alike = barsAlike(tune, place.bar);
+    for (BarIndex bar : alike) tune = put(std::move(tune), {bar, place.at}, chord);
     return keepingOthers(before, std::move(tune), alike);
 }
 
-ChordRow chordRow(Tune const& tune, int firstBar, int lastBar)
+ChordRow chordRow(Tune const& tune, BarIndex firstBar, BarIndex lastBar)
 {
     ChordRow row;
-    for (int bar = std::max(firstBar, 0); bar <= lastBar && isIn(tune, {bar, {}}); ++bar)
+    for (BarIndex bar = std::max(firstBar, BarIndex(0));
+         bar <= lastBar && isIn(tune, {bar, {}}); ++bar)
         row.push_back(barAt(tune, bar).chords);
-    if (row.empty() || beginsWithMark(barAt(tune, std::max(firstBar, 0)))) return row;
-    if (auto const carried = chordHere(tune, {std::max(firstBar, 0), {}}))
+    if (row.empty() || beginsWithMark(barAt(tune, std::max(firstBar, BarIndex(0))))) return row;
+    if (auto const carried = chordHere(tune, {std::max(firstBar, BarIndex(0)), {}}))
         row.front().insert(row.front().begin(),
                            chordMark({}, carried->chord, ChordOrigin::Set));
     return row;
 }
 
-Tune withChordRow(Tune tune, int firstBar, ChordRow const& row)
+Tune withChordRow(Tune tune, BarIndex firstBar, ChordRow const& row)
 {
     Tune const before = tune;
-    std::vector<int> edited;
+    std::vector<BarIndex> edited;
     for (std::size_t i = 0; i < row.size(); ++i) {
-        int const bar = firstBar + static_cast<int>(i);
+        BarIndex const bar = firstBar + static_cast<int>(i);
         if (!isIn(tune, {bar, {}})) break;
         auto& marks = barAt(tune, bar).chords;
         marks = row[i];

@@ -7,9 +7,9 @@
 
 namespace tune {
 
-// A place where a chord may begin: a bar (index into Tune::bars) and how far into it.
+// A place where a chord may begin: a bar and how far into it.
 struct ChordPlace {
-    int bar = 0;
+    BarIndex bar = 0;
     music::Length at;
     friend auto operator<=>(ChordPlace const&, ChordPlace const&) = default;
 };
@@ -43,18 +43,18 @@ Tune withChordSplit(Tune tune, ChordPlace place);
 std::optional<Tune> withChangeMoved(Tune tune, ChordPlace place, music::Length by);
 
 // Bars with the same notes as this one, itself among them.
-std::vector<int> barsAlike(Tune const& tune, int bar);
+std::vector<BarIndex> barsAlike(Tune const& tune, BarIndex bar);
 
 // The chord at this place in every bar with the same notes.
 Tune withChordEverywhere(Tune tune, ChordPlace place, music::Chord const& chord);
 
 // The chords of some bars, bar by bar, to be put elsewhere; the first begins with the chord
-// that is carried into it. Indices into Tune::bars.
+// that is carried into it.
 using ChordRow = std::vector<std::vector<ChordMark>>;
-ChordRow chordRow(Tune const& tune, int firstBar, int lastBar);
+ChordRow chordRow(Tune const& tune, BarIndex firstBar, BarIndex lastBar);
 
 // Those chords in as many bars from this one on, as far as the tune goes; what lies behind the
 // end of a shorter bar is left out.
-Tune withChordRow(Tune tune, int firstBar, ChordRow const& row);
+Tune withChordRow(Tune tune, BarIndex firstBar, ChordRow const& row);
 
 } // namespace tune

@@ -28,7 +28,7 @@ void append(std::vector<ChordSpan>& spans, ChordSpan const& span)
 }
 
 // The spans of one bar on one pass, `governing` carried in and out.
-std::vector<ChordSpan> spansOf(Bar const& bar, int index, std::optional<Chord>& governing,
+std::vector<ChordSpan> spansOf(Bar const& bar, BarIndex index, std::optional<Chord>& governing,
                                int pass)
 {
     std::vector<ChordSpan> spans;
@@ -101,11 +101,10 @@ std::vector<ChordSpan> chordSpans(Tune const& tune)
     std::vector<ChordSpan> spans;
     Governing governing;
     BeforeEndings beforeEndings;
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+    for (BarIndex const i : tune.bars.indices()) {
         beforeEndings.enter(tune.bars[i], governing);
-        int const index = static_cast<int>(i);
-        auto const ofBar = merged(spansOf(tune.bars[i], index, governing[0], 1),
-                                  spansOf(tune.bars[i], index, governing[1], 2));
+        auto const ofBar = merged(spansOf(tune.bars[i], i, governing[0], 1),
+                                  spansOf(tune.bars[i], i, governing[1], 2));
         spans.insert(spans.end(), ofBar.begin(), ofBar.end());
     }
     return spans;

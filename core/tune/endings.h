@@ -11,9 +11,9 @@ namespace tune {
 int highest(std::vector<int> const& endings);
 
 // Whether an ending that holds bar i stops with it. `to`: one past the last bar it may reach.
-bool endingEnds(std::vector<Bar> const& bars, std::size_t i, std::size_t to);
+bool endingEnds(Bars const& bars, BarIndex i, BarIndex to);
 
 // The last bar of the ending that holds bar i.
-std::size_t endOfEnding(std::vector<Bar> const& bars, std::size_t i, std::size_t to);
+BarIndex endOfEnding(Bars const& bars, BarIndex i, BarIndex to);
 
 } // namespace tune

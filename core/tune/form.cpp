@@ -14,7 +14,6 @@ namespace {
 
 using music::Length;
 
-using MadeBars = std::vector<MadeBar>;
 
 Length missing(Bar const& bar) { return music::barLength(bar.meter) - bar.length; }
 
@@ -24,7 +23,7 @@ class ChordsCarried {
 public:
     explicit ChordsCarried(Tune const& tune) : m_spans(chordSpans(tune)) {}
 
-    std::optional<music::Chord> entering(int bar, int pass) const
+    std::optional<music::Chord> entering(BarIndex bar, int pass) const
     {
         return chordEntering(m_spans, bar, pass);
     }
@@ -50,8 +49,7 @@ private:
 MadeBars asWritten(Tune const& tune)
 {
     MadeBars out;
-    for (std::size_t i = 0; i < tune.bars.size(); ++i)
-        out.push_back({tune.bars[i], static_cast<int>(i), 0});
+    for (BarIndex const i : tune.bars.indices()) out.push_back({tune.bars[i], i, 0});
     return out;
 }
 
@@ -59,15 +57,15 @@ MadeBars asWritten(Tune const& tune)
 MadeBars writtenOut(Tune const& tune, Playing const& playing, ChordsCarried const& chords)
 {
     MadeBars out;
-    int before = -1;
+    BarIndex next = 0;
     for (PlayedBar const& played : playing.bars) {
-        Bar bar = asPlayed(tune.bars[static_cast<std::size_t>(played.bar)], played.pass);
+        Bar bar = asPlayed(tune.bars[played.bar], played.pass);
         if (bar.closes == BarLine::Final) bar.closes = BarLine::Double;
-        if (played.bar != before + 1) {
+        if (played.bar != next) {
             ChordsCarried::begin(bar, chords.entering(played.bar, played.pass));
             if (!out.empty()) out.back().bar.closes = BarLine::Double;
         }
-        before = played.bar;
+        next = played.bar + 1;
         out.push_back({std::move(bar), played.bar, 0});
     }
     return out;
@@ -77,7 +75,7 @@ MadeBars writtenOut(Tune const& tune, Playing const& playing, ChordsCarried cons
 // something is played before it.
 bool firstSectionRepeats(MadeBars const& bars)
 {
-    for (std::size_t i = 0; i < bars.size(); ++i) {
+    for (BarIndex const i : bars.indices()) {
         Bar const& bar = bars[i].bar;
         if (i > 0 && bar.repeatOpens) return false;
         if (bar.repeatCloses || highest(bar.endings) > 1) return true;
@@ -165,7 +163,7 @@ private:
         word(bars.front().bar, base::said("Introduction"));
         makeRoom(bars.back(), m_body.front().bar);
         bars.back().bar.closes = BarLine::Double;
-        std::ranges::move(bars, std::back_inserter(m_out));
+        m_out.append(std::move(bars));
     }
 
     void addTime(int time, int times)
@@ -183,7 +181,7 @@ private:
         if (goesOn) last.closes = last.repeatCloses ? BarLine::Single : BarLine::Double;
         if (time < times && !bars.back().bar.repeatCloses && bars.back().bar.endings.empty())
             makeRoom(bars.back(), m_body.front().bar);
-        std::ranges::move(bars, std::back_inserter(m_out));
+        m_out.append(std::move(bars));
     }
 
     static bool isPickUp(Bar const& bar) { return bar.upbeat != Length{}; }
@@ -196,7 +194,8 @@ private:
         bool const leads = isPickUp(bars.front().bar) && bars.size() > 1;
         if (leads && bars.front().bar.length != gap) bars.erase(bars.begin());
         if (gap > Length{} && !(leads && bars.front().bar.length == gap))
-            bars.insert(bars.begin(), {restOf(m_out.back().bar, gap), m_out.back().written, 0});
+            bars.insert(bars.begin(),
+                        MadeBar{restOf(m_out.back().bar, gap), m_out.back().written, 0});
         word(bars.front().bar, base::said("Ending"));
         for (MadeBar& made : bars) {
             made.bar.role = Role::Ending;
@@ -205,7 +204,7 @@ private:
         Bar& last = bars.back().bar;
         if (missing(last) > Length{})
             last = lasting(std::move(last), music::barLength(last.meter));
-        std::ranges::move(bars, std::back_inserter(m_out));
+        m_out.append(std::move(bars));
     }
 
     Tune const& m_tune;
@@ -223,8 +222,7 @@ Formed formed(Tune const& tune, FormWish const& wish)
     bool const asItIs = wish.introduction <= 0 && wish.ending <= 0 && wish.times.size() < 2;
     if (!asItIs && !tune.bars.empty() && hasNotes(tune)) return Forming(tune, wish).made();
     Formed out{tune, {}};
-    for (std::size_t i = 0; i < tune.bars.size(); ++i)
-        out.from.push_back({static_cast<int>(i), 0});
+    for (BarIndex const i : tune.bars.indices()) out.from.push_back({i, 0});
     return out;
 }
 

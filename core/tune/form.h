@@ -17,14 +17,14 @@ struct FormWish {
 
 // Where a bar comes from.
 struct BarOrigin {
-    int bar = 0;       // index into the bars of the tune it was made from
+    BarIndex bar = 0;  // index into the bars of the tune it was made from
     int firstNote = 0; // so many of that bar's notes are left out before its first one
     friend bool operator==(BarOrigin const&, BarOrigin const&) = default;
 };
 
 struct Formed {
     Tune tune;
-    std::vector<BarOrigin> from; // for each bar of `tune`
+    base::List<BarIndex, BarOrigin> from; // for each bar of `tune`
 };
 
 // The tune with its introduction and ending, both its own last phrase, and as many times

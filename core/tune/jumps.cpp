@@ -49,7 +49,7 @@ std::string bare(std::string_view words)
 
 // A mark and where it stands in its bar.
 struct Placed {
-    std::size_t bar = 0;
+    BarIndex bar = 0;
     Length at;
     std::string_view mark; // of `marks`, or "segno", "coda"
 };
@@ -57,7 +57,7 @@ struct Placed {
 std::vector<Placed> placedMarks(Tune const& tune)
 {
     std::vector<Placed> out;
-    auto const add = [&](std::size_t bar, Length at, std::string_view text) {
+    auto const add = [&](BarIndex bar, Length at, std::string_view text) {
         if (auto const known = wayMark(text))
             out.push_back({bar, at, known->mark});
         else if (bare(text) == "segno")
@@ -65,7 +65,7 @@ std::vector<Placed> placedMarks(Tune const& tune)
         else if (bare(text) == "coda")
             out.push_back({bar, at, "coda"});
     };
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+    for (BarIndex const i : tune.bars.indices()) {
         for (Note const& note : tune.bars[i].notes)
             for (std::string const& mark : note.marks) add(i, note.at, mark);
         for (Annotation const& words : tune.bars[i].annotations) add(i, words.at, words.text);
@@ -77,7 +77,7 @@ std::vector<Placed> placedMarks(Tune const& tune)
 bool isBack(Placed const& p) { return p.mark.starts_with("D.") || p.mark == "dacapo"; }
 
 // The bar after which the mark counts.
-std::size_t barBefore(Tune const& tune, Placed const& p, bool signAtStart)
+BarIndex barBefore(Tune const& tune, Placed const& p, bool signAtStart)
 {
     if (p.at != Length{} || p.bar == 0) return p.bar;
     Bar const& before = tune.bars[p.bar - 1];
@@ -87,15 +87,15 @@ std::size_t barBefore(Tune const& tune, Placed const& p, bool signAtStart)
 }
 
 // The bar that a sign stands at the head of; behind a bar's last note it is the next.
-std::size_t barFrom(Tune const& tune, Placed const& p)
+BarIndex barFrom(Tune const& tune, Placed const& p)
 {
     return p.at < tune.bars[p.bar].length ? p.bar : p.bar + 1;
 }
 
 // A held end of a section before the jump ends the tune where no Fine does.
-std::optional<std::size_t> heldEnd(Tune const& tune, std::size_t from, std::size_t before)
+std::optional<BarIndex> heldEnd(Tune const& tune, BarIndex from, BarIndex before)
 {
-    for (std::size_t i = from; i < before; ++i) {
+    for (BarIndex i = from; i < before; ++i) {
         Bar const& bar = tune.bars[i];
         bool const sectionEnds =
             bar.repeatCloses || bar.closes == BarLine::Double || bar.closes == BarLine::Final;
@@ -107,17 +107,17 @@ std::optional<std::size_t> heldEnd(Tune const& tune, std::size_t from, std::size
 }
 
 struct Ways {
-    std::size_t jumpAfter = 0;
-    std::size_t backTo = 0;
-    std::optional<std::size_t> endsAfter;
-    std::optional<std::size_t> leavesAfter, codaFrom;
+    BarIndex jumpAfter = 0;
+    BarIndex backTo = 0;
+    std::optional<BarIndex> endsAfter;
+    std::optional<BarIndex> leavesAfter, codaFrom;
 };
 
 std::optional<Ways> waysOf(Tune const& tune)
 {
     std::vector<Placed> const placed = placedMarks(tune);
     std::vector<Placed> back, fines, codas;
-    std::optional<std::size_t> segno, toCoda;
+    std::optional<BarIndex> segno, toCoda;
     for (Placed const& p : placed) {
         if (isBack(p)) back.push_back(p);
         if (p.mark == "fine") fines.push_back(p);
@@ -138,7 +138,7 @@ std::optional<Ways> waysOf(Tune const& tune)
     bool const byCoda = back.front().mark.ends_with("coda") || fines.empty();
     if (byCoda && !codas.empty()) {
         if (!toCoda && codas.size() > 1) toCoda = barBefore(tune, codas.front(), true);
-        std::size_t const coda = barFrom(tune, codas.back());
+        BarIndex const coda = barFrom(tune, codas.back());
         if (!toCoda || coda <= ways.jumpAfter || coda >= tune.bars.size()) return std::nullopt;
         ways.leavesAfter = toCoda;
         ways.codaFrom = coda;
@@ -152,16 +152,16 @@ std::optional<Ways> waysOf(Tune const& tune)
 }
 
 // The bars once through, of neighbouring endings the last alone.
-std::vector<std::size_t> onceThrough(std::vector<Bar> const& bars, std::size_t from)
+std::vector<BarIndex> onceThrough(Bars const& bars, BarIndex from)
 {
     struct Bracket {
-        std::size_t first, last;
+        BarIndex first, last;
     };
-    std::vector<std::size_t> out;
-    for (std::size_t i = from; i < bars.size();) {
+    std::vector<BarIndex> out;
+    for (BarIndex i = from; i < bars.size();) {
         std::vector<Bracket> chain;
         while (i < bars.size() && !bars[i].endings.empty()) {
-            std::size_t const last = endOfEnding(bars, i, bars.size());
+            BarIndex const last = endOfEnding(bars, i, bars.beyond());
             chain.push_back({i, last});
             i = last + 1;
         }
@@ -171,7 +171,7 @@ std::vector<std::size_t> onceThrough(std::vector<Bar> const& bars, std::size_t f
         }
         Bracket const played = *std::ranges::max_element(
             chain, {}, [&](Bracket const& b) { return highest(bars[b.first].endings); });
-        for (std::size_t bar = played.first; bar <= played.last; ++bar) out.push_back(bar);
+        for (BarIndex bar = played.first; bar <= played.last; ++bar) out.push_back(bar);
     }
     return out;
 }
@@ -188,16 +188,16 @@ std::optional<WayMark> wayMark(std::string_view markOrWords)
     return std::nullopt;
 }
 
-std::optional<std::vector<std::size_t>> orderWithJump(Tune const& tune,
-                                                      std::vector<std::size_t> const& order)
+std::optional<std::vector<BarIndex>> orderWithJump(Tune const& tune,
+                                                   std::vector<BarIndex> const& order)
 {
     if (!tune.partOrder.empty()) return std::nullopt;
     auto const ways = waysOf(tune);
     if (!ways) return std::nullopt;
     auto const last = std::find(order.rbegin(), order.rend(), ways->jumpAfter);
     if (last == order.rend()) return std::nullopt;
-    std::vector<std::size_t> out(order.begin(), last.base());
-    for (std::size_t bar : onceThrough(tune.bars, ways->backTo)) {
+    std::vector<BarIndex> out(order.begin(), last.base());
+    for (BarIndex bar : onceThrough(tune.bars, ways->backTo)) {
         out.push_back(bar);
         if (bar == ways->endsAfter) break;
         if (bar == ways->leavesAfter) {
@@ -206,14 +206,14 @@ std::optional<std::vector<std::size_t>> orderWithJump(Tune const& tune,
             break;
         }
     }
-    std::set<std::size_t> const heard(out.begin(), out.end());
+    std::set<BarIndex> const heard(out.begin(), out.end());
     bool const allHeard =
-        std::ranges::all_of(order, [&](std::size_t bar) { return heard.contains(bar); });
+        std::ranges::all_of(order, [&](BarIndex bar) { return heard.contains(bar); });
     if (!allHeard) return std::nullopt;
     return out;
 }
 
-std::optional<std::size_t> barOfJump(Tune const& tune)
+std::optional<BarIndex> barOfJump(Tune const& tune)
 {
     for (Placed const& p : placedMarks(tune))
         if (isBack(p)) return p.bar;

@@ -26,11 +26,11 @@ std::optional<WayMark> wayMark(std::string_view markOrWords);
 // stands in; one on the first note of a section stands at the end of the bar before. (Common
 // practice, no source.) None where the tune has no jump, more than one, an order of parts, or
 // where a bar would never be played.
-std::optional<std::vector<std::size_t>> orderWithJump(Tune const& tune,
-                                                      std::vector<std::size_t> const& order);
+std::optional<std::vector<BarIndex>> orderWithJump(Tune const& tune,
+                                                   std::vector<BarIndex> const& order);
 
 // The first bar with a mark that would send the player back.
-std::optional<std::size_t> barOfJump(Tune const& tune);
+std::optional<BarIndex> barOfJump(Tune const& tune);
 
 // Takes such marks and words from a bar that is written out as played.
 void dropWayMarks(Bar& bar);

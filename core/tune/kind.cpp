@@ -147,7 +147,7 @@ bool isWhole(Bar const& bar)
            !bar.notes.empty();
 }
 
-bool endsStrain(Tune const& tune, std::size_t bar)
+bool endsStrain(Tune const& tune, BarIndex bar)
 {
     Bar const& here = tune.bars[bar];
     bool const partNext = bar + 1 < tune.bars.size() && !tune.bars[bar + 1].part.empty();
@@ -196,7 +196,7 @@ Density densityOf(Tune const& tune)
     int notes = 0;
     int strains = 0;
     Note const* over = nullptr;
-    for (std::size_t b = 0; b < tune.bars.size(); ++b) {
+    for (BarIndex const b : tune.bars.indices()) {
         Bar const& bar = tune.bars[b];
         std::vector<JoinedNote> const heard = joinedNotes(bar, over);
         // A reel written small counts quavers as its beats.

@@ -18,8 +18,7 @@ PlayedBarIndex phraseBegins(Tune const& tune, Playing const& playing, int bars)
     PlayedBarIndex first = playing.bars.beyond();
     for (int counted = 0; first > 0 && counted < bars;) {
         --first;
-        if (tune.bars[static_cast<std::size_t>(playing.bars[first].bar)].upbeat == Length{})
-            ++counted;
+        if (tune.bars[playing.bars[first].bar].upbeat == Length{}) ++counted;
     }
     return first;
 }
@@ -56,7 +55,7 @@ Bar endAsPickUp(Bar bar, int first)
 std::optional<MadeBar> leadIn(Tune const& tune, PlayedBar const& before)
 {
     Bar const& first = tune.bars.front();
-    Bar const& bar = tune.bars[static_cast<std::size_t>(before.bar)];
+    Bar const& bar = tune.bars[before.bar];
     if (bar.upbeat != Length{}) return MadeBar{asPlayed(bar, before.pass), before.bar, 0};
     if (first.upbeat == Length{} || bar.length != music::barLength(bar.meter)) return {};
     Length const from = bar.length - first.length;
@@ -70,7 +69,7 @@ std::optional<MadeBar> leadIn(Tune const& tune, PlayedBar const& before)
 }
 
 // Nothing is sung, and no slur or tie goes beyond the phrase.
-void closeOff(std::vector<MadeBar>& phrase)
+void closeOff(MadeBars& phrase)
 {
     int open = 0;
     bool crossed = false;
@@ -143,7 +142,7 @@ Bar lasting(Bar bar, Length length)
     return out;
 }
 
-std::optional<music::Chord> chordEntering(std::vector<ChordSpan> const& spans, int bar,
+std::optional<music::Chord> chordEntering(std::vector<ChordSpan> const& spans, BarIndex bar,
                                           int pass)
 {
     auto const span = std::ranges::find_if(spans, [&](ChordSpan const& s) {
@@ -153,15 +152,15 @@ std::optional<music::Chord> chordEntering(std::vector<ChordSpan> const& spans, i
     return span->chord;
 }
 
-std::vector<MadeBar> lastPhrase(Tune const& tune, Playing const& playing, int bars)
+MadeBars lastPhrase(Tune const& tune, Playing const& playing, int bars)
 {
-    std::vector<MadeBar> out;
+    MadeBars out;
     PlayedBarIndex const first = phraseBegins(tune, playing, bars);
     if (first > 0)
         if (auto lead = leadIn(tune, playing.bars[first - 1])) out.push_back(*std::move(lead));
     for (PlayedBarIndex i = first; i < playing.bars.size(); ++i) {
         PlayedBar const& played = playing.bars[i];
-        Bar const& bar = tune.bars[static_cast<std::size_t>(played.bar)];
+        Bar const& bar = tune.bars[played.bar];
         out.push_back({asPlayed(bar, played.pass), played.bar, 0});
     }
     closeOff(out);

@@ -20,7 +20,7 @@ constexpr int manyAltered = 3; // notes with one accidental in three bars make a
 
 // One sounding place of the line: the top pitch where there are several.
 struct Event {
-    int bar = 0;
+    BarIndex bar = 0;
     int note = 0;
     int midi = 0;
     Length length;
@@ -28,7 +28,7 @@ struct Event {
     bool begins = true;  // not tied over from the event before
 };
 
-bool endsPart(Tune const& tune, std::size_t bar)
+bool endsPart(Tune const& tune, BarIndex bar)
 {
     Bar const& here = tune.bars[bar];
     if (bar + 1 == tune.bars.size()) return true;
@@ -42,7 +42,7 @@ std::vector<Event> eventsOf(Tune const& tune)
     std::vector<Event> events;
     bool joined = false;
     bool tied = false;
-    for (std::size_t b = 0; b < tune.bars.size(); ++b) {
+    for (BarIndex const b : tune.bars.indices()) {
         Bar const& bar = tune.bars[b];
         for (std::size_t n = 0; n < bar.notes.size(); ++n) {
             Note const& note = bar.notes[n];
@@ -51,7 +51,7 @@ std::vector<Event> eventsOf(Tune const& tune)
                 continue;
             }
             int const top = midi(note.pitches.back());
-            events.push_back({static_cast<int>(b), static_cast<int>(n), top, note.length, joined,
+            events.push_back({b, static_cast<int>(n), top, note.length, joined,
                               !(tied && !events.empty() && events.back().midi == top)});
             joined = true;
             tied = note.tied;
@@ -67,18 +67,19 @@ bool altered(music::Pitch pitch, music::Key key)
 }
 
 // How many notes of the bars around have this letter and accidental.
-int alikeAround(Tune const& tune, int bar, music::Pitch pitch)
+int alikeAround(Tune const& tune, BarIndex bar, music::Pitch pitch)
 {
     int count = 0;
-    int const last = std::min(bar + 1, static_cast<int>(tune.bars.size()) - 1);
-    for (int b = std::max(0, bar - 1); b <= last; ++b)
-        for (Note const& note : tune.bars[static_cast<std::size_t>(b)].notes)
+    BarIndex const last = std::min(bar + 1, tune.bars.beyond() - 1);
+    for (BarIndex b = std::max(BarIndex(0), bar - 1); b <= last; ++b)
+        for (Note const& note : tune.bars[b].notes)
             for (music::Pitch const& other : note.pitches)
                 if (nameOf(other) == nameOf(pitch)) ++count;
     return count;
 }
 
-std::optional<music::Chord> chordAt(std::vector<ChordSpan> const& spans, int bar, Length at)
+std::optional<music::Chord> chordAt(std::vector<ChordSpan> const& spans, BarIndex bar,
+                                    Length at)
 {
     for (ChordSpan const& span : spans)
         if (span.bar == bar && span.at <= at && at < span.at + span.length) return span.chord;
@@ -103,12 +104,12 @@ struct Around {
     Event const& here() const { return events[i]; }
     Event const* before() const { return i > 0 ? &events[i - 1] : nullptr; }
     Event const* after() const { return i + 1 < events.size() ? &events[i + 1] : nullptr; }
-    Bar const& bar() const { return tune.bars[static_cast<std::size_t>(here().bar)]; }
+    Bar const& bar() const { return tune.bars[here().bar]; }
     Note const& note() const { return bar().notes[static_cast<std::size_t>(here().note)]; }
     int strength() const { return beatStrength(bar().meter, bar().upbeat + note().at); }
     std::optional<music::Chord> chord(Event const& event) const
     {
-        Bar const& b = tune.bars[static_cast<std::size_t>(event.bar)];
+        Bar const& b = tune.bars[event.bar];
         return chordAt(spans, event.bar, b.notes[static_cast<std::size_t>(event.note)].at);
     }
 };
@@ -183,9 +184,8 @@ void judge(NoteInLine& out, Around const& around, double secondsAWhole, WayPrice
     // A note a semitone away on the same letter: plain plucks its string again.
     auto const again = [&](Event const* other, Length time) {
         if (!other || std::abs(other->midi - here) != 1) return false;
-        auto const& pitches = around.tune.bars[static_cast<std::size_t>(other->bar)]
-                                  .notes[static_cast<std::size_t>(other->note)]
-                                  .pitches;
+        auto const& pitches =
+            around.tune.bars[other->bar].notes[static_cast<std::size_t>(other->note)].pitches;
         return pitches.back().letter == out.pitch.letter &&
                time.wholes.toDouble() * secondsAWhole < prices.pluckedAgainSeconds;
     };
@@ -217,7 +217,7 @@ std::vector<NoteInLine> notesInLine(Tune const& tune, Tempo tempo, WayPrices con
             judge(here, around, secondsAWhole, prices);
             Event const* const before = around.before();
             if (event.joined && before && note.pitches.size() == 1) {
-                Bar const& bar = tune.bars[static_cast<std::size_t>(before->bar)];
+                Bar const& bar = tune.bars[before->bar];
                 Note const& earlier = bar.notes[static_cast<std::size_t>(before->note)];
                 if (earlier.pitches.size() == 1 && !earlier.tied && before->begins)
                     here.before = NotePlace{before->bar, before->note, 0, false};

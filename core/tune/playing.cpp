@@ -16,12 +16,10 @@ using music::Rational;
 
 constexpr std::size_t mostPlayedBars = 4000;
 
-using Bars = std::vector<Bar>;
-
 // Bars of one part, or of the whole tune: from `from` up to but not including `to`.
 struct Stretch {
-    std::size_t from = 0;
-    std::size_t to = 0;
+    BarIndex from = 0;
+    BarIndex to = 0;
 };
 
 bool holds(std::vector<int> const& endings, int pass)
@@ -37,9 +35,9 @@ public:
     {}
 
     // Appends the bars as played. False when there would be too many.
-    bool run(std::vector<std::size_t>& order)
+    bool run(std::vector<BarIndex>& order)
     {
-        for (std::size_t i = m_start; i < m_stretch.to;) {
+        for (BarIndex i = m_start; i < m_stretch.to;) {
             if (i != m_start && sectionBegins(i)) begin(i, m_bars[i].repeatOpens);
             if (i == m_start) m_opened = m_opened || m_bars[i].repeatOpens;
             if (!m_bars[i].endings.empty()) {
@@ -57,7 +55,7 @@ public:
     }
 
 private:
-    void begin(std::size_t start, bool opened)
+    void begin(BarIndex start, bool opened)
     {
         m_start = start;
         m_pass = 1;
@@ -66,7 +64,7 @@ private:
 
     // A repeat without an opening sign goes back to the last double bar line, part or repeat
     // end, whichever is latest (ABC 2.1, section 4.8).
-    bool sectionBegins(std::size_t i) const
+    bool sectionBegins(BarIndex i) const
     {
         if (m_bars[i].repeatOpens) return true;
         if (m_opened || !m_bars[i].endings.empty()) return false;
@@ -74,19 +72,19 @@ private:
         return !m_bars[i].part.empty() || before == BarLine::Double || before == BarLine::Final;
     }
 
-    bool nextBeginsEnding(std::size_t i) const
+    bool nextBeginsEnding(BarIndex i) const
     {
         return i + 1 < m_stretch.to && !m_bars[i + 1].endings.empty();
     }
 
     // How often the section that closes after bar `last` is played: as its sign says, or as
     // often as its endings ask.
-    int timesOfSection(std::size_t last) const
+    int timesOfSection(BarIndex last) const
     {
         int times = m_bars[last].repeatCloses ? m_bars[last].timesPlayed : 1;
-        for (std::size_t i = m_start; i <= last; ++i)
+        for (BarIndex i = m_start; i <= last; ++i)
             times = std::max(times, highest(m_bars[i].endings));
-        for (std::size_t i = last + 1; i < m_stretch.to && !m_bars[i].endings.empty();
+        for (BarIndex i = last + 1; i < m_stretch.to && !m_bars[i].endings.empty();
              i = endOfEnding(m_bars, i, m_stretch.to) + 1)
             times = std::max(times, highest(m_bars[i].endings));
         return times;
@@ -94,14 +92,14 @@ private:
 
     // Whether the bar before an ending lets this pass go on into it: ":|2" with nothing
     // under 1.
-    bool goesOnIntoEnding(std::size_t i) const
+    bool goesOnIntoEnding(BarIndex i) const
     {
         return !m_inEnding && nextBeginsEnding(i) && holds(m_bars[i + 1].endings, m_pass);
     }
 
     // The bar that follows bar i on this pass. The end of an ending repeats even without a
     // repeat sign while later endings wait.
-    std::size_t after(std::size_t i)
+    BarIndex after(BarIndex i)
     {
         if (goesOnIntoEnding(i)) return i + 1;
         bool const leavesEnding = m_inEnding && endingEnds(m_bars, i, m_stretch.to);
@@ -117,7 +115,7 @@ private:
 
     Bars const& m_bars;
     Stretch m_stretch;
-    std::size_t m_start;     // where a repeat goes back to
+    BarIndex m_start;        // where a repeat goes back to
     int m_pass = 1;          // through the section at hand
     bool m_opened = false;   // the section began with a repeat sign
     bool m_inEnding = false; // inside an ending of this pass
@@ -131,10 +129,10 @@ struct Part {
 std::vector<Part> partsOf(Bars const& bars)
 {
     std::vector<Part> parts;
-    for (std::size_t i = 0; i < bars.size(); ++i) {
+    for (BarIndex const i : bars.indices()) {
         if (bars[i].part.empty()) continue;
         if (!parts.empty()) parts.back().stretch.to = i;
-        parts.push_back({bars[i].part, {i, bars.size()}});
+        parts.push_back({bars[i].part, {i, bars.beyond()}});
     }
     return parts;
 }
@@ -148,8 +146,7 @@ bool isWrittenOrder(std::vector<Part> const& parts, std::vector<std::string> con
 
 bool isRepeated(Bars const& bars, Stretch stretch)
 {
-    return std::any_of(bars.begin() + static_cast<std::ptrdiff_t>(stretch.from),
-                       bars.begin() + static_cast<std::ptrdiff_t>(stretch.to),
+    return std::any_of(bars.from(stretch.from), bars.from(stretch.to),
                        [](Bar const& bar) { return bar.repeatCloses; });
 }
 
@@ -188,13 +185,13 @@ bool spellsRepeatsOut(Bars const& bars, std::vector<Turn> const& turns)
 
 // The stretch once through, repeat signs passed over. Each turn in a row takes its own ending,
 // the last of them the last.
-void playOnce(Bars const& bars, Turn const& turn, std::vector<std::size_t>& order)
+void playOnce(Bars const& bars, Turn const& turn, std::vector<BarIndex>& order)
 {
     int last = 1;
-    for (std::size_t i = turn.stretch.from; i < turn.stretch.to; ++i)
+    for (BarIndex i = turn.stretch.from; i < turn.stretch.to; ++i)
         last = std::max(last, highest(bars[i].endings));
     int const pass = turn.lastInRow ? last : std::min(turn.inRow, last);
-    for (std::size_t i = turn.stretch.from; i < turn.stretch.to; ++i) {
+    for (BarIndex i = turn.stretch.from; i < turn.stretch.to; ++i) {
         if (!bars[i].endings.empty() && !holds(bars[i].endings, pass))
             i = endOfEnding(bars, i, turn.stretch.to);
         else
@@ -202,16 +199,14 @@ void playOnce(Bars const& bars, Turn const& turn, std::vector<std::size_t>& orde
     }
 }
 
-std::vector<std::size_t> writtenOrder(Bars const& bars)
+std::vector<BarIndex> writtenOrder(Bars const& bars)
 {
-    std::vector<std::size_t> order(bars.size());
-    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-    return order;
+    base::Indices<BarIndex> const all = bars.indices();
+    return {all.begin(), all.end()};
 }
 
 // Appends the turns in order. False when there would be too many bars.
-bool playTurns(Bars const& bars, std::vector<Turn> const& turns,
-               std::vector<std::size_t>& order)
+bool playTurns(Bars const& bars, std::vector<Turn> const& turns, std::vector<BarIndex>& order)
 {
     bool const spelledOut = spellsRepeatsOut(bars, turns);
     for (Turn const& turn : turns) {
@@ -225,22 +220,22 @@ bool playTurns(Bars const& bars, std::vector<Turn> const& turns,
 }
 
 struct Order {
-    std::vector<std::size_t> bars;
+    std::vector<BarIndex> bars;
     bool jumps = false;
 };
 
 Order playedOrder(Tune const& tune)
 {
-    Stretch const whole{0, tune.bars.size()};
+    Stretch const whole{0, tune.bars.beyond()};
     std::vector<Part> const parts = partsOf(tune.bars);
     std::vector<Turn> turns = turnsOf(parts, tune.partOrder);
-    std::vector<std::size_t> order;
+    std::vector<BarIndex> order;
     bool fits = false;
     if (turns.empty() || isWrittenOrder(parts, tune.partOrder)) {
         fits = Walk(tune.bars, whole).run(order);
     } else {
         // Bars before the first labelled part come first.
-        if (std::size_t const first = parts.front().stretch.from; first > 0)
+        if (BarIndex const first = parts.front().stretch.from; first > 0)
             turns.insert(turns.begin(), {{0, first}, 1, true});
         fits = playTurns(tune.bars, turns, order);
     }
@@ -252,10 +247,10 @@ Order playedOrder(Tune const& tune)
 PlayedBars playedBars(Tune const& tune, Order const& order, Length& total)
 {
     PlayedBars bars;
-    std::vector<int> passes(tune.bars.size(), 0);
+    base::List<BarIndex, int> passes(tune.bars.size(), 0);
     Moment at;
-    for (std::size_t i : order.bars) {
-        bars.push_back({static_cast<int>(i), ++passes[i], at});
+    for (BarIndex const i : order.bars) {
+        bars.push_back({i, ++passes[i], at});
         at = at + tune.bars[i].length;
     }
     total = at - Moment{};
@@ -307,7 +302,7 @@ Playing played(Tune const& tune)
     NoteGatherer gatherer;
     for (PlayedBarIndex const b : playing.bars.indices()) {
         PlayedBar const& bar = playing.bars[b];
-        std::vector<Note> const& notes = tune.bars[static_cast<std::size_t>(bar.bar)].notes;
+        std::vector<Note> const& notes = tune.bars[bar.bar].notes;
         for (std::size_t n = 0; n < notes.size(); ++n)
             gatherer.add(
                 notes[n],

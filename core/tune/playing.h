@@ -11,7 +11,7 @@ namespace tune {
 // One bar as it is played, repeats and endings followed. Pass 1 is the first time through the
 // bar.
 struct PlayedBar {
-    int bar = 0; // index into Tune::bars
+    BarIndex bar = 0;
     int pass = 1;
     music::Moment at; // from the first played note, which is at 0
     friend bool operator==(PlayedBar const&, PlayedBar const&) = default;
@@ -45,7 +45,7 @@ Playing played(Tune const& tune);
 // One chord as it governs a stretch of one written bar: the frame for one left-hand voicing.
 // Chords that last over bar lines give one span a bar.
 struct ChordSpan {
-    int bar = 0;      // index into Tune::bars
+    BarIndex bar = 0;
     music::Length at; // from the start of the bar
     music::Length length;
     music::Chord chord;

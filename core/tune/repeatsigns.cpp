@@ -16,10 +16,10 @@ Tune withRepeatSigns(Tune tune)
         if (i == 0) continue;
         PlayedBar const& from = playing.bars[i - 1];
         PlayedBar const& to = playing.bars[i];
-        Bar const& closes = tune.bars[static_cast<std::size_t>(from.bar)];
+        Bar const& closes = tune.bars[from.bar];
         bool const goesBack = to.bar > 0 && to.bar <= from.bar && to.pass > 1;
         if (goesBack && (closes.repeatCloses || closes.endingCloses))
-            tune.bars[static_cast<std::size_t>(to.bar)].repeatOpens = true;
+            tune.bars[to.bar].repeatOpens = true;
     }
     return tune;
 }

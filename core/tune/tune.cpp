@@ -29,7 +29,7 @@ bool opensSection(Bar const& bar) { return bar.repeatOpens || !bar.part.empty();
 
 // A short bar at the start of the tune or of a section is a pick-up; the short bar of a second
 // ending is not, its missing end is the next pick-up.
-bool isPickUp(std::vector<Bar> const& bars, std::size_t i)
+bool isPickUp(Bars const& bars, BarIndex i)
 {
     Bar const& bar = bars[i];
     if (bar.length >= barLength(bar.meter) || i + 1 == bars.size()) return false;
@@ -45,16 +45,16 @@ bool completes(Bar const& pickUp, Bar const& before)
 }
 
 // Where the tune itself begins, for the first or another time.
-bool beginsTime(std::vector<Bar> const& bars, std::size_t i)
+bool beginsTime(Bars const& bars, BarIndex i)
 {
     return i == 0 || bars[i - 1].role == Role::Introduction || bars[i - 1].time != bars[i].time;
 }
 
-std::string introductionName(Tune const& tune, int bar)
+std::string introductionName(Tune const& tune, BarIndex bar)
 {
     int count = 0;
-    for (int i = 0; i <= bar; ++i)
-        if (tune.bars[static_cast<std::size_t>(i)].upbeat == music::Length{}) ++count;
+    for (BarIndex i = 0; i <= bar; ++i)
+        if (tune.bars[i].upbeat == music::Length{}) ++count;
     if (count == 0) return base::said("the pick-up of the introduction");
     return base::say("bar {} of the introduction", count);
 }
@@ -82,17 +82,17 @@ Tune transposed(Tune tune, Interval by)
     return tune;
 }
 
-void markPickUps(std::vector<Bar>& bars)
+void markPickUps(Bars& bars)
 {
-    for (std::size_t i = 0; i < bars.size(); ++i)
+    for (BarIndex const i : bars.indices())
         bars[i].upbeat =
             isPickUp(bars, i) ? barLength(bars[i].meter) - bars[i].length : music::Length{};
 }
 
-void numberBars(std::vector<Bar>& bars)
+void numberBars(Bars& bars)
 {
     int number = -static_cast<int>(std::ranges::count(bars, Role::Introduction, &Bar::role));
-    for (std::size_t i = 0; i < bars.size(); ++i) {
+    for (BarIndex const i : bars.indices()) {
         if (bars[i].role == Role::Introduction) {
             bars[i].number = number++;
             continue;
@@ -106,12 +106,10 @@ void numberBars(std::vector<Bar>& bars)
     }
 }
 
-std::string barName(Tune const& tune, int bar)
+std::string barName(Tune const& tune, BarIndex bar)
 {
-    Bar const& here = tune.bars.at(static_cast<std::size_t>(bar));
-    auto const number = [&tune](int at) {
-        return tune.bars.at(static_cast<std::size_t>(at)).number;
-    };
+    Bar const& here = tune.bars.at(bar);
+    auto const number = [&tune](BarIndex at) { return tune.bars.at(at).number; };
     if (here.role == Role::Introduction) return introductionName(tune, bar);
     if (number(bar) == 0) return base::said("the pick-up bar");
     bool const completesOther = bar > 0 && number(bar - 1) == number(bar);

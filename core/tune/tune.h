@@ -1,11 +1,13 @@
 #pragma once
 
+#include "core/base/list.h"
 #include "core/base/row.h"
 #include "core/music/chord.h"
 #include "core/music/key.h"
 #include "core/music/meter.h"
 #include "core/music/pitch.h"
 #include "core/music/time.h"
+#include "core/tune/barindex.h"
 
 #include <optional>
 #include <string>
@@ -102,6 +104,8 @@ struct Bar {
     friend bool operator==(Bar const&, Bar const&) = default;
 };
 
+using Bars = base::List<BarIndex, Bar>;
+
 struct Tempo {
     music::Length beat{music::Rational(1, 4)};
     double beatsPerMinute = 100;
@@ -140,7 +144,7 @@ struct Tune {
     std::optional<Tempo> tempo;     // none where the file is silent
     music::Key key;                 // at the start
     music::Meter meter;             // at the start
-    base::Row<Bar> bars;
+    Bars bars;
     std::vector<std::string> partOrder; // "A", "A", "B"; empty: as written
     std::vector<Remark> said;
     friend bool operator==(Tune const&, Tune const&) = default;
@@ -168,11 +172,10 @@ Tune transposed(Tune tune, music::Interval by);
 // (Bar::upbeat). Bars are numbered from 1; a pick-up before bar 1 is 0, and a later pick-up
 // that completes the short bar before it shares that bar's number. Each time through the tune
 // is numbered from 1 again, an ending goes on, and the bars of an introduction count up to -1.
-void markPickUps(std::vector<Bar>& bars);
-void numberBars(std::vector<Bar>& bars);
+void markPickUps(Bars& bars);
+void numberBars(Bars& bars);
 
 // "bar 7", "the pick-up bar", "bar 2 of the introduction", "bar 7, time 2": for the reader.
-// Index into Tune::bars.
-std::string barName(Tune const& tune, int bar);
+std::string barName(Tune const& tune, BarIndex bar);
 
 } // namespace tune

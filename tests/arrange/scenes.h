@@ -79,7 +79,7 @@ inline tune::Tune tuneWithChords(std::string_view text, music::Key key, music::M
         }
     }
     tune::Tune tune = lines::tune(notes, key, meter);
-    for (std::size_t b = 0; b < tune.bars.size(); ++b)
+    for (tune::BarIndex const b : tune.bars.indices())
         for (auto const& [place, name] : chords[b])
             tune.bars[b].chords.push_back({place, *music::chordFrom(name), name, std::nullopt});
     return tune;

@@ -39,15 +39,15 @@ tune::Tune demoTune(std::size_t place)
 tune::Tune longTune(std::size_t place, std::size_t chords)
 {
     tune::Tune tune = demoTune(place);
-    std::vector<tune::Bar> const once = tune.bars;
+    tune::Bars const once = tune.bars;
     auto const count = [&] {
         std::size_t sum = 0;
         for (tune::Bar const& bar : tune.bars) sum += bar.chords.size();
         return sum;
     };
-    for (std::size_t i = 0; count() < chords; ++i) {
-        tune::Bar bar = once[i % once.size()];
-        bar.number = static_cast<int>(tune.bars.size()) + 1;
+    for (int i = 0; count() < chords; ++i) {
+        tune::Bar bar = once[tune::BarIndex(i % once.size())];
+        bar.number = tune.bars.size() + 1;
         bar.endings.clear();
         bar.repeatOpens = bar.repeatCloses = false;
         if (bar.upbeat.wholes > music::Rational(0)) continue;
@@ -130,7 +130,7 @@ void chooseSecond(benchmark::State& state)
     arrange::PositionIndex position = 0;
     for (auto _ : state) {
         state.PauseTiming();
-        position = (position + 7) % positions;
+        position = arrange::PositionIndex((position.value() + 7) % positions);
         window.session.select(position);
         Window::paint();
         state.ResumeTiming();
@@ -153,7 +153,7 @@ void selectNext(benchmark::State& state)
     Stopwatch watch;
     arrange::PositionIndex position = 0;
     for (auto _ : state) {
-        position = (position + 1) % positions;
+        position = arrange::PositionIndex((position.value() + 1) % positions);
         watch.time([&] {
             window.session.select(position);
             Window::paint();
@@ -167,12 +167,12 @@ void selectNext(benchmark::State& state)
 void typeNote(benchmark::State& state)
 {
     tune::Tune tune = longTune(static_cast<std::size_t>(state.range(0)), 1);
-    std::vector<tune::Bar> const once = tune.bars;
-    for (std::size_t i = 0; tune.bars.size() < 64; ++i) {
-        tune::Bar bar = once[1 + i % (once.size() - 1)];
+    tune::Bars const once = tune.bars;
+    for (int i = 0; tune.bars.size() < 64; ++i) {
+        tune::Bar bar = once[tune::BarIndex(1 + i % (once.size() - 1))];
         bar.endings.clear();
         bar.repeatOpens = bar.repeatCloses = bar.endingCloses = false;
-        bar.number = static_cast<int>(tune.bars.size());
+        bar.number = tune.bars.size();
         tune.bars.push_back(std::move(bar));
     }
     tune.bars.resize(64);

@@ -85,10 +85,10 @@ std::string barInWords(proposal::Proposal const& proposal, proposal::Snag const&
     tune::Tune const was =
         tune::transposed(proposal.brief.tune, proposal.moved);
     std::string out;
-    int const bars = static_cast<int>(was.bars.size());
-    for (int b = std::max(0, snag.place.bar - 1); b <= std::min(bars - 1, snag.place.bar + 1);
-         ++b) {
-        tune::Bar const& bar = was.bars[static_cast<std::size_t>(b)];
+    tune::BarIndex const last = was.bars.beyond() - 1;
+    for (tune::BarIndex b = std::max(tune::BarIndex(0), snag.place.bar - 1);
+         b <= std::min(last, snag.place.bar + 1); ++b) {
+        tune::Bar const& bar = was.bars[b];
         out += " |";
         for (std::size_t n = 0; n < bar.notes.size(); ++n) {
             for (tune::ChordMark const& mark : bar.chords)

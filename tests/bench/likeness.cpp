@@ -22,7 +22,7 @@ namespace {
 struct Move {
     int semitones = 0;
     music::Rational longer;
-    int bar = 0; // of the note it comes from
+    tune::BarIndex bar = 0; // of the note it comes from
     bool alike(Move const& other) const
     {
         return semitones == other.semitones && longer == other.longer;
@@ -35,12 +35,12 @@ std::vector<std::optional<Move>> movesOf(tune::Tune const& tune)
     struct Sung {
         int midi = 0;
         music::Rational length;
-        int bar = 0;
+        tune::BarIndex bar = 0;
     };
     std::vector<std::optional<Move>> moves;
     bool tied = false;
     std::vector<std::optional<Sung>> line;
-    for (std::size_t bar = 0; bar < tune.bars.size(); ++bar)
+    for (tune::BarIndex const bar : tune.bars.indices())
         for (tune::Note const& note : tune.bars[bar].notes) {
             if (note.pitches.empty()) {
                 line.push_back(std::nullopt);
@@ -50,7 +50,7 @@ std::vector<std::optional<Move>> movesOf(tune::Tune const& tune)
             if (tied && !line.empty() && line.back() && line.back()->midi == midi)
                 line.back()->length += note.length.wholes;
             else
-                line.push_back(Sung{midi, note.length.wholes, static_cast<int>(bar)});
+                line.push_back(Sung{midi, note.length.wholes, bar});
             tied = note.tied;
         }
     for (std::size_t i = 0; i + 1 < line.size(); ++i) {
@@ -65,7 +65,7 @@ std::vector<std::optional<Move>> movesOf(tune::Tune const& tune)
 
 struct Run {
     std::size_t moves = 0;
-    int bar = 0; // in which it begins, an index
+    tune::BarIndex bar = 0; // in which it begins
 };
 
 // The longest common run, by the length of the common run that ends at each pair of places.
@@ -113,8 +113,7 @@ int main(int argc, char** argv)
                 with = i;
             }
         std::cout << demo.title << ": " << longest.moves + 1 << " of " << ours.size() + 1
-                  << " notes, from bar "
-                  << demo.bars[static_cast<std::size_t>(longest.bar)].number << ", as in "
+                  << " notes, from bar " << demo.bars[longest.bar].number << ", as in "
                   << others[with].title << '\n';
     }
     return EXIT_SUCCESS;

@@ -76,7 +76,8 @@ BENCHMARK(layoutAndPdf)->ArgName("bars")->Arg(32)->Arg(500)->Unit(benchmark::kMi
 void layoutAfterSwap(benchmark::State& state)
 {
     arrange::Arrangement arrangement = arranged(static_cast<int>(state.range(0)));
-    auto& voicing = arrangement.positions[arrangement.positions.size() / 2].voicing;
+    auto& voicing =
+        arrangement.positions[arrange::PositionIndex(arrangement.positions.size() / 2)].voicing;
     auto const one = voicing;
     auto other = one;
     other.pattern = "1-5";

@@ -136,7 +136,7 @@ TEST_CASE("Chords of the file are kept at first only where that leaves something
     CHECK(full.list()->item(4)->text().contains("differ"));
 
     tune::Tune holed = open.session.brief().tune;
-    for (std::size_t i = 1; i < holed.bars.size(); i += 2) holed.bars[i].chords.clear();
+    for (tune::BarIndex i = 1; i < holed.bars.size(); i += 2) holed.bars[i].chords.clear();
     REQUIRE(open.session.open(holed));
     ChordWays const some(rowsOf, "", true, nullptr);
     CHECK(some.keepsWritten());

@@ -40,9 +40,9 @@ struct Window : editing::Window {
         return tune::newTune(wish);
     }
     MelodyLane* lane() const { return notes.pane()->lane(); }
-    std::string bar(int index) const
+    std::string bar(tune::BarIndex index) const
     {
-        return files::abcOfBar(session.brief().tune.bars[static_cast<std::size_t>(index)]);
+        return files::abcOfBar(session.brief().tune.bars[index]);
     }
     QAction* action(QString const& words) const
     {

@@ -40,8 +40,8 @@ void checkSame(std::string const& head, std::string const& music)
 void checkLeftHand(arrange::Arrangement const& arrangement, tune::Tune const& voice)
 {
     REQUIRE(voice.bars.size() == arrangement.tune.bars.size());
-    for (std::size_t b = 0; b < voice.bars.size(); ++b) {
-        notation::StaffBar const bar = notation::leftBar(arrangement, static_cast<int>(b));
+    for (tune::BarIndex const b : voice.bars.indices()) {
+        notation::StaffBar const bar = notation::leftBar(arrangement, b);
         CAPTURE(b);
         REQUIRE(voice.bars[b].notes.size() == bar.notes.size());
         CHECK(voice.bars[b].length == arrangement.tune.bars[b].length);

@@ -108,7 +108,7 @@ TEST_CASE("Every measure of a score lasts as long as its bar in both hands", "[m
     tune::Tune const tune = fullTune();
     auto const score = written(tune);
     int const divisions = std::stoi(textAt(score, "//divisions"));
-    std::size_t bar = 0;
+    tune::BarIndex bar = 0;
     for (auto const& found : score.select_nodes("//measure")) {
         for (int voice : {1, 2}) {
             int sum = 0;
@@ -260,7 +260,7 @@ TEST_CASE("Left-hand notes printed on the upper staff say so, and stay in their 
     auto const arrangement = scenario::proposed(brief).arrangement;
     pugi::xml_document const document = parsed(files::musicXml(arrangement, Kind::Arrangement));
     auto const printed = notation::of(arrangement, Kind::Arrangement);
-    for (std::size_t i = 0; i < printed.bars.size(); ++i) {
+    for (tune::BarIndex const i : printed.bars.indices()) {
         notation::PrintedBar bar = printed.bars[i];
         notation::moveHighNotes(bar, arrangement.tune.bars[i]);
         std::string const path = "(//measure)[" + std::to_string(i + 1) +

@@ -398,8 +398,7 @@ TEST_CASE("Where a score sends the player is followed, from words and from sound
     auto const order = [](tune::Tune const& tune) {
         std::string out;
         for (tune::PlayedBar const& b : tune::played(tune).bars)
-            out +=
-                music::plain(tune.bars[static_cast<std::size_t>(b.bar)].notes[0].pitches[0])[0];
+            out += music::plain(tune.bars[b.bar].notes[0].pitches[0])[0];
         return out;
     };
     for (auto const& [fine, back] :

@@ -24,11 +24,10 @@ void checkMusicXml(arrange::Arrangement const& arrangement)
             kind == Kind::Lead ? arrange::writtenTune(arrangement) : printed.tune;
         timed.tempo = arrangement.tempo;
         for (arrange::GaveWay const& one : printed.gaveWay)
-            std::erase_if(back.bars[static_cast<std::size_t>(one.bar)].annotations,
-                          [&](tune::Annotation const& said) {
-                              return one.words.find(said.text) != std::string::npos ||
-                                     said.text.find(one.words) != std::string::npos;
-                          });
+            std::erase_if(back.bars[one.bar].annotations, [&](tune::Annotation const& said) {
+                return one.words.find(said.text) != std::string::npos ||
+                       said.text.find(one.words) != std::string::npos;
+            });
         CHECK(same::difference(same::sounding(timed), same::sounding(back),
                                {true, true, false}) == "");
     }

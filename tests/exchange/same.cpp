@@ -154,7 +154,7 @@ std::string difference(Tune const& one, Tune const& other, Besides const& beside
     Tune const b = tune::withRepeatSigns(other);
     if (std::string const head = compared("head", headText(a), headText(b)); !head.empty())
         return head;
-    for (std::size_t i = 0; i < std::min(a.bars.size(), b.bars.size()); ++i)
+    for (tune::BarIndex i = 0; i < std::min(a.bars.size(), b.bars.size()); ++i)
         if (std::string const bar = difference(a.bars[i], b.bars[i], besides); !bar.empty())
             return "bar index " + std::to_string(i) + ", " + bar;
     if (a.bars.size() != b.bars.size())

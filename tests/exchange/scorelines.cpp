@@ -40,14 +40,13 @@ std::string scoreLines(arrange::Arrangement const& folded, std::int64_t division
 {
     arrange::Arrangement const arrangement = arrange::asPrinted(folded);
     std::string out;
-    for (std::size_t i = 0; i < arrangement.tune.bars.size(); ++i) {
-        int const bar = static_cast<int>(i);
+    for (tune::BarIndex const i : arrangement.tune.bars.indices()) {
         music::Length const end = arrangement.tune.bars[i].length;
-        std::string const measure = std::to_string(bar);
+        std::string const measure = std::to_string(i);
         addStaff(out, measure + " 1 1 ",
-                 notation::melodyBar(arrangement.tune, bar, {}, arrangement.added), end,
+                 notation::melodyBar(arrangement.tune, i, {}, arrangement.added), end,
                  divisions);
-        notation::StaffBar const left = notation::leftBar(arrangement, bar);
+        notation::StaffBar const left = notation::leftBar(arrangement, i);
         notation::PrintedBar moved =
             notation::of(arrangement, notation::Kind::Arrangement).bars[i];
         notation::moveHighNotes(moved, arrangement.tune.bars[i]);

@@ -39,7 +39,7 @@ bool has(std::string const& text, std::string_view part)
 std::optional<std::pair<std::size_t, music::Rational>> placeOf(tune::Tune const& tune,
                                                                std::string_view words)
 {
-    for (std::size_t i = 0; i < tune.bars.size(); ++i)
+    for (tune::BarIndex const i : tune.bars.indices())
         for (tune::Annotation const& one : tune.bars[i].annotations)
             if (one.text == words) return std::pair{i, one.at.wholes};
     return std::nullopt;

@@ -536,7 +536,7 @@ namespace {
 std::string chordsOf(tune::Tune const& tune)
 {
     std::string out;
-    for (std::size_t b = 0; b < tune.bars.size(); ++b)
+    for (tune::BarIndex const b : tune.bars.indices())
         for (tune::ChordMark const& mark : tune.bars[b].chords)
             out += std::to_string(b + 1) + '@' + text(mark.at.wholes) + '=' +
                    music::plain(mark.chord) + ' ';

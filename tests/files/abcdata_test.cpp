@@ -102,7 +102,7 @@ void checkPromises(tune::Tune const& tune)
     CHECK_FALSE(playing.notes.empty());
     bool inBars = true;
     for (tune::ChordSpan const& span : tune::chordSpans(tune)) {
-        tune::Bar const& bar = tune.bars.at(static_cast<std::size_t>(span.bar));
+        tune::Bar const& bar = tune.bars.at(span.bar);
         inBars = inBars && span.length.wholes > music::Rational(0) &&
                  span.at + span.length <= bar.length;
     }

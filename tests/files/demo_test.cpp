@@ -54,7 +54,7 @@ TEST_CASE("The chords of the demo tunes cover every bar but the pick-ups", "[dem
             auto& length = covered[static_cast<std::size_t>(span.bar)];
             length = length + span.length;
         }
-        for (std::size_t i = 0; i < covered.size(); ++i)
+        for (tune::BarIndex const i : tune.bars.indices())
             if (tune.bars[i].number > 0) CHECK(covered[i] == tune.bars[i].length);
     }
 }

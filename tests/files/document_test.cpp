@@ -254,7 +254,7 @@ TEST_CASE("Chords that no file has are saved with where they come from", "[docum
     std::string const text = documentText(work, shelf());
     auto const again = readDocument(text, shelf(), "a.sallow");
     REQUIRE(again);
-    for (std::size_t bar = 0; bar < work.brief.tune.bars.size(); ++bar)
+    for (tune::BarIndex const bar : work.brief.tune.bars.indices())
         CHECK(again->brief.tune.bars[bar].chords == work.brief.tune.bars[bar].chords);
     CHECK(documentText(*again, shelf()) == text);
     std::string damaged = text;
@@ -322,7 +322,7 @@ TEST_CASE("Decisions at random about tunes at random are saved and read back the
         brief.take = static_cast<int>(upTo(2));
         brief.sliders =
             arrange::withSlider({}, oneOf(shelf().sliders), static_cast<int>(10 * upTo(20)));
-        int const bar = static_cast<int>(upTo(brief.tune.bars.size() - 1));
+        tune::BarIndex const bar(static_cast<int>(upTo(brief.tune.bars.size() - 1)));
         brief.fingers = {
             {static_cast<harp::Side>(upTo(1)), bar, {}, 1, 0, 1 + static_cast<int>(upTo(3))}};
         brief.changes = {{{bar, 0, 0, false}, static_cast<tune::Change>(upTo(2))}};

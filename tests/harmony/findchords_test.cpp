@@ -42,7 +42,7 @@ TEST_CASE("Found chords stand in the tune as found, one where each begins", "[ch
             CHECK(originOf(mark) == tune::ChordOrigin::Found);
         }
     // Every full bar has a chord from its first beat, so that no span is silent.
-    for (std::size_t i = 1; i < tune.bars.size(); ++i) {
+    for (tune::BarIndex i = 1; i < tune.bars.size(); ++i) {
         if (tune.bars[i].upbeat.wholes > Rational(0)) continue;
         auto const spans = tune::chordSpans(tune);
         CHECK(std::any_of(spans.begin(), spans.end(), [i](tune::ChordSpan const& span) {
@@ -99,20 +99,19 @@ TEST_CASE("A strain that was left without letters gets chords, the lettered one 
           "[chords]")
 {
     tune::Tune const jig = scenes::jig();
-    auto const lettered = [&jig](std::size_t until) {
+    auto const lettered = [&jig](tune::BarIndex until) {
         tune::Tune tune = jig;
-        for (std::size_t b = 0; b < until; ++b)
+        for (tune::BarIndex b = 0; b < until; ++b)
             tune.bars[b].chords = {tune::chordMark({}, *music::chordFrom(b % 2 ? "D" : "G"),
                                                    tune::ChordOrigin::Written)};
         return tune;
     };
-    std::size_t const bars = jig.bars.size();
+    tune::BarIndex const bars = jig.bars.beyond();
     REQUIRE(bars >= 16);
     tune::Tune const half = lettered(bars - 8);
-    REQUIRE(unletteredBars(half) ==
-            std::vector{std::pair{static_cast<int>(bars) - 8, static_cast<int>(bars) - 1}});
+    REQUIRE(unletteredBars(half) == std::vector{std::pair{bars - 8, bars - 1}});
     tune::Tune const filled = withUnletteredFilled(scenes::learned(), half);
-    for (std::size_t b = 0; b < bars; ++b) {
+    for (tune::BarIndex b = 0; b < bars; ++b) {
         if (b < bars - 8) CHECK(filled.bars[b].chords == half.bars[b].chords);
         for (tune::ChordMark const& mark : filled.bars[b].chords)
             CHECK((originOf(mark) == tune::ChordOrigin::Found) == (b >= bars - 8));

@@ -45,7 +45,7 @@ TEST_CASE("Chords that were found follow the notes in the way in which they stan
     tune::Tune const after = inWay(scenes::jig(), way);
     auto const before = inWay(withOtherNotes(scenes::jig()), way);
     tune::Tune edited = after; // the notes are those of the jig, the chords those of before
-    for (std::size_t i = 0; i < edited.bars.size(); ++i)
+    for (tune::BarIndex const i : edited.bars.indices())
         edited.bars[i].chords = before.bars[i].chords;
     auto const found = chordsAfterNotes(scenes::learned(), before, edited);
     REQUIRE(found);

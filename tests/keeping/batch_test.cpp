@@ -127,8 +127,9 @@ TEST_CASE("A folder is arranged from the window, and what is to be checked opens
     auto const& arrangement = on.window.session.arrangement();
     CHECK(arrangement.tune.title == "A Flip Too Many");
     REQUIRE(on.window.session.selected());
-    int const bar = arrangement.positions[*on.window.session.selected()].position.bar;
-    CHECK(arrangement.tune.bars[static_cast<std::size_t>(bar)].number == 3);
+    tune::BarIndex const bar =
+        arrangement.positions[*on.window.session.selected()].position.bar;
+    CHECK(arrangement.tune.bars[bar].number == 3);
 
     emit on.troubles()->itemActivated(on.troubles()->item(damaged));
     CHECK(on.window.told().contains("b.mid"));

@@ -22,7 +22,7 @@ music::Pitch pitch(char const* name) { return *music::pitchFrom(name); }
 int stringOf(char const* name) { return *harp::stringFor(example::floor34(), pitch(name)); }
 
 // The plan of a line in G at level 2 with a grace note, C sharp, before one of its notes.
-levers::Plan planWithGrace(char const* words, std::size_t bar, std::size_t note)
+levers::Plan planWithGrace(char const* words, tune::BarIndex bar, std::size_t note)
 {
     tune::Tune tune = lines::tune(words, major("G"));
     tune.bars[bar].notes[note].graces = {pitch("C#5")};

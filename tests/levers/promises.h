@@ -65,7 +65,7 @@ inline void check(harp::Harp const& harp, tune::Tune const& tune,
         CHECK(bar.at <= flip.at);
         if (playing.bars.holds(flip.playedBar + 1))
             CHECK(flip.at < playing.bars[flip.playedBar + 1].at);
-        auto const beat = beatLength(tune.bars[static_cast<std::size_t>(bar.bar)].meter);
+        auto const beat = beatLength(tune.bars[bar.bar].meter);
         if (tune.bars.front().meter == tune.bars.back().meter)
             CHECK(((flip.freeTo - flip.freeFrom) / beat).toDouble() >=
                   level.flipFreeBeats - 1e-9);

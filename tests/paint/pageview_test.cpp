@@ -107,7 +107,7 @@ TEST_CASE("The bar that sounds is scrolled into view", "[pageview]")
     view.setDocument(jigSheet());
     view.setZoom(1);
     view.verticalScrollBar()->setValue(0);
-    int const last = static_cast<int>(example::jig().bars.size()) - 1;
+    tune::BarIndex const last = example::jig().bars.beyond() - 1;
     view.setSoundingBar(last);
     QPoint const middle = middleOf(view, *sheet::areaOfBar(jigSheet(), last));
     CHECK(view.viewport()->rect().contains(middle));

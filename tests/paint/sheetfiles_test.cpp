@@ -40,7 +40,7 @@ sheet::Document jigSheet()
 sheet::Document longSheet()
 {
     tune::Tune tune = example::jig();
-    std::vector<tune::Bar> const once = tune.bars;
+    tune::Bars const once = tune.bars;
     for (int copy = 0; copy < 2; ++copy)
         tune.bars.insert(tune.bars.end(), once.begin() + 1, once.end());
     return sheet::arrangementSheet(example::arrangementOf(tune), font(), {});

@@ -65,8 +65,8 @@ inline arrange::Arrangement arranged(tune::Tune tune, tune::Tempo tempo,
     out.playing = tune::played(out.tune);
     for (std::size_t i = 0; i < left.size(); ++i) {
         arrange::ArrangedPosition position;
-        position.position.bar = static_cast<int>(i);
-        position.position.span = out.tune.bars[i].length;
+        position.position.bar = tune::BarIndex(static_cast<int>(i));
+        position.position.span = out.tune.bars[position.position.bar].length;
         for (tune::PlayedBarIndex const p : out.playing.bars.indices()) {
             tune::PlayedBar const& bar = out.playing.bars[p];
             if (bar.bar == static_cast<int>(i))

@@ -95,8 +95,7 @@ arrange::Arrangement somePiece(Chance& chance, Wish wish)
         left.push_back(someVoicing(chance, tune.bars.back().length, wish.rolls));
     }
     tune.bars.back().notes.back().tied = false;
-    if (chance.oneIn(2))
-        tune.bars[static_cast<std::size_t>(chance.upTo(bars - 1))].repeatCloses = true;
+    if (chance.oneIn(2)) tune.bars[tune::BarIndex(chance.upTo(bars - 1))].repeatCloses = true;
     tune::Tempo const tempo{wholes(1, 4), 40.0 + 10 * chance.upTo(12)};
     auto piece = arranged(std::move(tune), tempo, std::move(left));
     if (wish.flips && chance.oneIn(2)) {
@@ -146,8 +145,7 @@ std::size_t notesWritten(arrange::Arrangement const& piece)
     std::size_t count = 0;
     tune::Note const* before = nullptr;
     for (tune::PlayedBar const& played : piece.playing.bars)
-        for (tune::Note const& note :
-             piece.tune.bars[static_cast<std::size_t>(played.bar)].notes) {
+        for (tune::Note const& note : piece.tune.bars[played.bar].notes) {
             for (music::Pitch const pitch : note.pitches)
                 if (!before || !before->tied || std::ranges::count(before->pitches, pitch) == 0)
                     ++count;
@@ -182,7 +180,7 @@ TEST_CASE(
         checkStrings(schedule);
         Length bars;
         for (tune::PlayedBar const& played : piece.playing.bars)
-            bars = bars + piece.tune.bars[static_cast<std::size_t>(played.bar)].length;
+            bars = bars + piece.tune.bars[played.bar].length;
         double const minute = piece.tempo.beatsPerMinute * hearing.tempoScale;
         CHECK(schedule.counted - schedule.begins ==
               Approx(bars.wholes.toDouble() * 4 * 60 / minute));

@@ -13,7 +13,7 @@ namespace {
 // Four bars of crotchets at sixty a minute: sixteen seconds.
 arrange::Arrangement tuneIn(music::Key key, std::string const& notes, std::string const& title)
 {
-    std::vector<tune::Bar> bars(4, example::bar(notes, example::fourFour, key));
+    tune::Bars bars(4, example::bar(notes, example::fourFour, key));
     arrange::Arrangement out = example::arrangementOf(example::tuneOf(bars, title));
     out.tempo = {example::wholes(1, 4), 60};
     out.tune.tempo = out.tempo;

@@ -18,7 +18,7 @@ tune::Tune barsOf(std::size_t count, std::size_t notes, std::size_t chords)
     REQUIRE_FALSE(bar.chords.empty());
     bar.notes.resize(notes, bar.notes.front());
     bar.chords.resize(chords, bar.chords.front());
-    tune.bars.assign(count, bar);
+    tune.bars = tune::Bars(static_cast<int>(count), bar);
     return tune;
 }
 

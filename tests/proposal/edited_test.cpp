@@ -15,7 +15,7 @@ std::string const fourBars =
 Brief decided()
 {
     Brief brief = scenario::briefFor(fourBars);
-    for (int bar : {0, 1, 3}) {
+    for (tune::BarIndex const bar : {tune::BarIndex(0), tune::BarIndex(1), tune::BarIndex(3)}) {
         Lock lock;
         lock.bar = bar;
         lock.root = *music::pitchFrom("G3");

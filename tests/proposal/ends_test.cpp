@@ -95,8 +95,7 @@ TEST_CASE("The left hand rests in a pick-up of its own chord between strains", "
     Proposal const p = scenario::proposed(scenario::briefFor(jig));
     int upbeats = 0;
     for (arrange::ArrangedPosition const& one : p.arrangement.positions) {
-        tune::Bar const& bar =
-            p.arrangement.tune.bars[static_cast<std::size_t>(one.position.bar)];
+        tune::Bar const& bar = p.arrangement.tune.bars[one.position.bar];
         if (bar.upbeat == music::Length{}) continue;
         ++upbeats;
         CHECK(one.voicing.notes.empty());
@@ -120,8 +119,7 @@ TEST_CASE("The chord that closes a strain of a tune with a pick-up is played, ho
         Proposal const p = scenario::proposed(brief);
         int closes = 0;
         for (arrange::ArrangedPosition const& one : p.arrangement.positions) {
-            tune::Bar const& bar =
-                p.arrangement.tune.bars[static_cast<std::size_t>(one.position.bar)];
+            tune::Bar const& bar = p.arrangement.tune.bars[one.position.bar];
             bool const home = music::plain(one.position.chord) == "G";
             if (!home || one.position.at + one.position.span != bar.length ||
                 bar.length == music::barLength(bar.meter) || bar.upbeat != music::Length{})

@@ -28,7 +28,7 @@ int within(int value, int modulus) { return ((value % modulus) + modulus) % modu
 struct Place {
     ArrangedPosition const* arranged = nullptr;
     music::Moment at;
-    std::size_t bar = 0;
+    tune::BarIndex bar = 0;
     std::vector<int> midi; // of the left hand's notes
     std::vector<tune::PlayedNote const*> tune;
 
@@ -100,8 +100,7 @@ private:
 
     Place placeOf(ArrangedPosition const& p) const
     {
-        Place out{&p, p.position.played.front().at, static_cast<std::size_t>(p.position.bar),
-                  {}, {}};
+        Place out{&p, p.position.played.front().at, p.position.bar, {}, {}};
         for (arrange::VoicedNote const& n : p.voicing.notes)
             out.midi.push_back(
                 music::midi(harp::pitchAt(m_a.harp, m_a.levers, n.string, out.at + n.at)));

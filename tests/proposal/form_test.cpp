@@ -29,8 +29,7 @@ std::size_t leftNotes(Proposal const& p, int time)
 {
     std::size_t count = 0;
     for (auto const& position : p.arrangement.positions) {
-        tune::Bar const& bar =
-            p.arrangement.tune.bars[static_cast<std::size_t>(position.position.bar)];
+        tune::Bar const& bar = p.arrangement.tune.bars[position.position.bar];
         if (bar.time == time && bar.role == tune::Role::Tune)
             count += position.voicing.notes.size() * position.position.played.size();
     }
@@ -49,7 +48,7 @@ TEST_CASE("Each time through is fuller than the one before where the form says s
     CHECK(brokenRules(p.arrangement, p.brief.book) == std::vector<std::string>{});
     // What the right hand adds it adds in the full time alone, and in the ending that follows.
     for (arrange::AddedBelow const& added : p.arrangement.added)
-        CHECK(p.arrangement.tune.bars[static_cast<std::size_t>(added.bar)].time == 3);
+        CHECK(p.arrangement.tune.bars[added.bar].time == 3);
 }
 
 TEST_CASE("At level 1 the fuller time has pairs of strings where the plain one has one",
@@ -67,8 +66,7 @@ TEST_CASE("At level 1 the fuller time has pairs of strings where the plain one h
     std::array<int, 4> strings{}; // plucked at once, by time
     std::array<int, 4> chords{};
     for (auto const& [position, voicing, locked] : p.arrangement.positions) {
-        auto const time = static_cast<std::size_t>(
-            p.arrangement.tune.bars[static_cast<std::size_t>(position.bar)].time);
+        auto const time = static_cast<std::size_t>(p.arrangement.tune.bars[position.bar].time);
         ++chords[time];
         for (arrange::VoicedNote const& note : voicing.notes)
             strings[time] += note.at == voicing.notes.front().at ? 1 : 0;
@@ -88,9 +86,9 @@ TEST_CASE("An octave higher is played there, or told where the harp has no room"
     brief.form = formOfIds(0, 0, {"plain", "high"});
     Proposal const high = scenario::proposed(brief);
     auto const& bars = high.arrangement.tune.bars;
-    auto const second = std::ranges::find(bars, 2, &tune::Bar::time) - bars.begin();
+    auto const second = bars.indexOf(std::ranges::find(bars, 2, &tune::Bar::time));
     auto const& low = bars.front().notes.front().pitches.front();
-    auto const& up = bars[static_cast<std::size_t>(second)].notes.front().pitches.front();
+    auto const& up = bars[second].notes.front().pitches.front();
     CHECK(music::midi(up) - music::midi(low) == 12);
     CHECK(high.octavesLeft.empty());
     brief.form = formOfIds(0, 0, {"plain", "high", "high"});
@@ -108,7 +106,7 @@ TEST_CASE("A kept shape stays with its bar when the form changes", "[form]")
     brief.locks = {lock};
     Brief const longer = withForm(brief, formOfIds(4, 2, {"plain", "fuller"}));
     REQUIRE(longer.locks.size() == 1);
-    int const bar = longer.locks.front().bar;
+    tune::BarIndex const bar = longer.locks.front().bar;
     CHECK(bar > 2);
     CHECK(writtenBar(longer, bar) == 2);
     CHECK(withForm(longer, {}).locks == brief.locks);

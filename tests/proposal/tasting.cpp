@@ -17,8 +17,7 @@ using arrange::Voicing;
 
 bool fillsBar(arrange::Arrangement const& a, arrange::Position const& p)
 {
-    auto const bar = static_cast<std::size_t>(p.bar);
-    return p.span >= music::barLength(a.tune.bars[bar].meter);
+    return p.span >= music::barLength(a.tune.bars[p.bar].meter);
 }
 
 // A third close above a root below C3.
@@ -101,8 +100,7 @@ void add(Tasting& tasting, proposal::Proposal const& proposal)
         bool const full = fillsBar(a, position);
         ++tasting.positions;
         ++(full ? tasting.inFullBars : tasting.inPartsOfBars)[voicing.pattern];
-        std::string const meter =
-            music::text(a.tune.bars[static_cast<std::size_t>(position.bar)].meter);
+        std::string const meter = music::text(a.tune.bars[position.bar].meter);
         ++tasting.byMeter[meter + (full ? " bar" : " part")][voicing.pattern];
         ++tasting.byKey[music::shown(a.tune.key)][voicing.pattern];
         shapes.insert(voicing.pattern);
@@ -180,11 +178,10 @@ void printPlan(std::ostream& out, std::string const& name, proposal::Proposal co
         auto const& [position, voicing, locked] = a.positions[i];
         std::string const root = music::shown(
             harp::pitchAt(a.harp, a.levers, voicing.rootString, position.played.front().at));
-        out << fmt::format("bar {:2} pass {} {:6} {:14} {:24} {:4} |",
-                           a.tune.bars[static_cast<std::size_t>(position.bar)].number,
-                           position.played.front().pass, music::shown(position.chord),
-                           voicing.pattern + (voicing.rolled ? " rolled" : ""), voicing.rhythm,
-                           root);
+        out << fmt::format(
+            "bar {:2} pass {} {:6} {:14} {:24} {:4} |", a.tune.bars[position.bar].number,
+            position.played.front().pass, music::shown(position.chord),
+            voicing.pattern + (voicing.rolled ? " rolled" : ""), voicing.rhythm, root);
         std::vector<proposal::Variant> const variants = proposal::variants(proposal, i);
         int shown = 0;
         std::set<std::string> seen{voicing.pattern};

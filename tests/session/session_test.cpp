@@ -57,7 +57,7 @@ proposal::Brief saved(QString const& path)
     return std::move(work->brief);
 }
 
-std::string chordIn(tune::Tune const& tune, int bar)
+std::string chordIn(tune::Tune const& tune, tune::BarIndex bar)
 {
     auto const here = chordHere(tune, {bar, {}});
     return here ? plain(here->chord) : std::string();

@@ -13,10 +13,10 @@ using sheet::LineRoom;
 
 namespace {
 
-std::vector<BarWidth> bars(int count, double natural)
+sheet::BarWidths bars(int count, double natural)
 {
-    return std::vector<BarWidth>(static_cast<std::size_t>(count),
-                                 BarWidth{natural, natural * 0.6, 1, false});
+    return sheet::BarWidths(static_cast<std::size_t>(count),
+                            BarWidth{natural, natural * 0.6, 1, false});
 }
 
 LineRoom const room{100, 10, 8, 4, 1};
@@ -25,14 +25,14 @@ LineRoom const room{100, 10, 8, 4, 1};
 
 TEST_CASE("Sixteen bars of a dance stand four to a line", "[breaks]")
 {
-    CHECK(sheet::lineStarts(bars(16, 22), room) == std::vector<int>{0, 4, 8, 12});
+    CHECK(sheet::lineStarts(bars(16, 22), room) == std::vector<tune::BarIndex>{0, 4, 8, 12});
 }
 
 TEST_CASE("A pick-up bar goes with the four bars after it", "[breaks]")
 {
     auto dance = bars(17, 21);
     dance[0] = {6, 4, 1.0 / 6, false};
-    CHECK(sheet::lineStarts(dance, room) == std::vector<int>{0, 5, 9, 13});
+    CHECK(sheet::lineStarts(dance, room) == std::vector<tune::BarIndex>{0, 5, 9, 13});
 }
 
 TEST_CASE("A part begins a line of its own where the lines allow it", "[breaks]")
@@ -47,7 +47,7 @@ TEST_CASE("Wide bars are set fewer to a line and none beyond its room", "[breaks
 {
     auto const starts = sheet::lineStarts(bars(9, 45), room);
     for (std::size_t i = 0; i < starts.size(); ++i) {
-        int const end = i + 1 < starts.size() ? starts[i + 1] : 9;
+        tune::BarIndex const end = i + 1 < starts.size() ? starts[i + 1] : tune::BarIndex(9);
         CHECK((end - starts[i]) * 45 * 0.6 <= 92);
     }
 }
@@ -56,13 +56,14 @@ TEST_CASE("A bar wider than the line stands alone", "[breaks]")
 {
     auto wide = bars(3, 20);
     wide[1] = {300, 200, 1, false};
-    CHECK(sheet::lineStarts(wide, room) == std::vector<int>{0, 1, 2});
+    CHECK(sheet::lineStarts(wide, room) == std::vector<tune::BarIndex>{0, 1, 2});
 }
 
 TEST_CASE("The choice of line ends is the cheapest of all", "[breaks]")
 {
     // Squeezing three bars of 34 into 92 is less strain than stretching two and two.
-    CHECK(sheet::lineStarts(bars(6, 33), {100, 8, 8, 3, 1}) == std::vector<int>{0, 3});
+    CHECK(sheet::lineStarts(bars(6, 33), {100, 8, 8, 3, 1}) ==
+          std::vector<tune::BarIndex>{0, 3});
 }
 
 TEST_CASE("A page is turned where a part begins rather than inside one", "[breaks]")
@@ -92,11 +93,11 @@ TEST_CASE("Lines begin with a phrase where four bars and three are as wide", "[b
 {
     // Sixteen bars of which three and a half fill a line: by width alone lines of three and four
     // would alternate.
-    std::vector<BarWidth> tune(16, BarWidth{27, 18, 1, false, 0});
-    for (std::size_t i = 0; i < tune.size(); ++i) tune[i].inPart = static_cast<double>(i);
+    sheet::BarWidths tune(16, BarWidth{27, 18, 1, false, 0});
+    for (tune::BarIndex const i : tune.indices()) tune[i].inPart = i.value();
     LineRoom const room{97, 12, 10, 4, 1};
     auto const starts = sheet::lineStarts(tune, room);
-    CHECK(starts == std::vector<int>{0, 4, 8, 12});
+    CHECK(starts == std::vector<tune::BarIndex>{0, 4, 8, 12});
     CHECK(sheet::linesOffPhrase(tune, starts) == 0);
     CHECK(sheet::linesOffPhrase(tune, {0, 3, 6, 10}) == 1);
     // A bar behind a pick-up is no place for a line to begin.
@@ -134,13 +135,13 @@ TEST_CASE("A second ending has no line of its own where the bars before it can s
           "[breaks]")
 {
     // Four bars fill a line; the fifth of the second part stands for the fourth.
-    std::vector<BarWidth> tune(9, BarWidth{23, 19, 1, false, 0});
-    for (std::size_t i = 0; i < 8; ++i) tune[i].inPart = static_cast<double>(i % 4);
+    sheet::BarWidths tune(9, BarWidth{23, 19, 1, false, 0});
+    for (tune::BarIndex i = 0; i < 8; ++i) tune[i].inPart = i.value() % 4;
     tune[4].beginsPart = true;
     tune[8].bars = 0.15;
     tune[8].inPart = 4;
     LineRoom const room{97, 12, 10, 4, 1};
-    CHECK(sheet::lineStarts(tune, room) == std::vector<int>{0, 4, 6});
+    CHECK(sheet::lineStarts(tune, room) == std::vector<tune::BarIndex>{0, 4, 6});
 }
 
 TEST_CASE("A hand is free to turn from its last pluck to its next, and ties are no plucks",
@@ -153,7 +154,7 @@ TEST_CASE("A hand is free to turn from its last pluck to its next, and ties are 
             example::tuneOf({example::bar(first, example::fourFour, example::gMajor),
                              example::bar(second, example::fourFour, example::gMajor)});
         score.tune.tempo = tune::Tempo{example::wholes(1, 4), 60};
-        for (int bar : {0, 1}) {
+        for (tune::BarIndex const bar : score.tune.bars.indices()) {
             score.bars.emplace_back();
             score.bars.back().upper = notation::melodyBar(score.tune, bar, {});
         }

@@ -43,11 +43,11 @@ struct Measured {
 };
 
 // The first bar of each line, page by page.
-std::vector<std::vector<int>> linesOf(sheet::Document const& document)
+std::vector<std::vector<tune::BarIndex>> linesOf(sheet::Document const& document)
 {
-    std::vector<std::vector<int>> pages;
+    std::vector<std::vector<tune::BarIndex>> pages;
     for (sheet::Page const& page : document.pages) {
-        std::vector<int> lines;
+        std::vector<tune::BarIndex> lines;
         double y = -1;
         for (sheet::Area const& area : page.areas) {
             if (area.position || std::abs(area.topLeft.y - y) < 1e-6) continue;
@@ -66,7 +66,7 @@ std::set<int> phraseBegins(tune::Tune const& tune)
     std::set<int> begins;
     int inPart = 0;
     bool later = false;
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+    for (tune::BarIndex const i : tune.bars.indices()) {
         tune::Bar const& bar = tune.bars[i];
         bool part = !bar.part.empty() || bar.repeatOpens;
         if (i > 0) {
@@ -96,13 +96,13 @@ void divide(Divided& out, sheet::Document const& document, tune::Tune const& tun
     auto const begins = phraseBegins(tune);
     int before = -1;
     for (auto const& lines : pages)
-        for (int const bar : lines) {
+        for (tune::BarIndex const bar : lines) {
             if (bar < before) return; // written out: bars come again
             before = bar;
         }
     bool first = true;
     for (auto const& lines : pages)
-        for (int const bar : lines) {
+        for (tune::BarIndex const bar : lines) {
             if (!std::exchange(first, false)) {
                 ++out.lines;
                 if (!begins.contains(bar)) ++out.offPhrase;
@@ -155,7 +155,7 @@ void measureArranged(Measured& out, arrange::Arrangement const& arrangement,
         Divided& divided = out.divided["level " + std::to_string(level) + ", " + words];
         divide(divided, document, arrangement.tune);
         countTurns(divided, document, arrangement);
-        divided.bars += static_cast<int>(arrangement.tune.bars.size());
+        divided.bars += arrangement.tune.bars.size();
         divided.brackets += static_cast<int>(
             notation::placingBrackets(arrangement, notation::Placings::Helpful).size());
         if (!helped) continue;

@@ -50,7 +50,7 @@ inline tune::Bar withChord(tune::Bar bar, std::string const& chord,
     return bar;
 }
 
-inline tune::Tune tuneOf(std::vector<tune::Bar> bars, std::string title = "Example")
+inline tune::Tune tuneOf(tune::Bars bars, std::string title = "Example")
 {
     tune::Tune tune;
     tune.title = std::move(title);
@@ -68,8 +68,8 @@ inline tune::Tune tuneOf(std::vector<tune::Bar> bars, std::string title = "Examp
 inline tune::Playing playedAsWritten(tune::Tune const& tune)
 {
     tune::Playing playing;
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
-        playing.bars.push_back({static_cast<int>(i), 1, music::Moment{playing.total.wholes}});
+    for (tune::BarIndex const i : tune.bars.indices()) {
+        playing.bars.push_back({i, 1, music::Moment{playing.total.wholes}});
         playing.total = playing.total + tune.bars[i].length;
     }
     return playing;
@@ -86,7 +86,7 @@ inline arrange::Arrangement arrangementOf(tune::Tune tune)
     out.levers.setup = std::move(setup);
     out.tempo = out.tune.tempo.value_or(tune::Tempo{});
     out.playing = playedAsWritten(out.tune);
-    for (std::size_t b = 0; b < out.tune.bars.size(); ++b) {
+    for (tune::BarIndex const b : out.tune.bars.indices()) {
         tune::PlayedBarIndex const played(static_cast<int>(b));
         tune::Bar const& bar = out.tune.bars[b];
         for (std::size_t c = 0; c < bar.chords.size(); ++c) {
@@ -94,7 +94,7 @@ inline arrange::Arrangement arrangementOf(tune::Tune tune)
             music::Length const end =
                 c + 1 < bar.chords.size() ? bar.chords[c + 1].at : bar.length;
             arrange::ArrangedPosition position;
-            position.position = {static_cast<int>(b),
+            position.position = {b,
                                  at,
                                  end - at,
                                  bar.chords[c].chord,
@@ -125,10 +125,9 @@ inline arrange::Arrangement arrangementOf(tune::Tune tune)
 inline void fingerTune(arrange::Arrangement& arrangement)
 {
     arrangement.playing = tune::played(arrangement.tune);
-    for (std::size_t b = 0; b < arrangement.tune.bars.size(); ++b)
+    for (tune::BarIndex const b : arrangement.tune.bars.indices())
         for (std::size_t n = 0; n < arrangement.tune.bars[b].notes.size(); ++n)
-            arrangement.rightFingers.push_back(
-                {static_cast<int>(b), static_cast<int>(n), {1}, false});
+            arrangement.rightFingers.push_back({b, static_cast<int>(n), {1}, false});
 }
 
 inline constexpr music::Meter sixEight{6, 8, false};
@@ -142,7 +141,7 @@ inline constexpr music::Key dMinor{{music::Letter::D, 0}, music::Mode::Aeolian};
 inline tune::Tune jig()
 {
     auto const b = [](std::string const& words) { return bar(words, sixEight, gMajor); };
-    std::vector<tune::Bar> bars{
+    tune::Bars bars{
         b("D4:1/8"),
         withChord(b("G4:1/8 B4:1/8 d5:1/8 g5:1/4 e5:1/8"), "G"),
         withChord(b("d5:1/8 B4:1/8 G4:1/8 A4:1/4 B4:1/8"), "G"),

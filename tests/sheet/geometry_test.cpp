@@ -136,7 +136,7 @@ TEST_CASE("Notes are set a little smaller where that saves a page, and never in 
 
     // Of tunes that grow bar by bar, one or more just overflows a page.
     int saved = 0;
-    std::vector<tune::Bar> bars;
+    tune::Bars bars;
     for (int count = 1; count <= 80; ++count) {
         bars.push_back(example::bar("G4:1/8 A4:1/8 B4:1/8 C5:1/8 D5:1/8 B4:1/8 A4:1/8 G4:1/8",
                                     example::fourFour, example::gMajor));
@@ -232,7 +232,7 @@ TEST_CASE("Every bar and every position of the arrangement can be found on the s
     if (!font) return;
     auto const arrangement = example::arrangementOf(example::jig());
     Document const document = sheet::arrangementSheet(arrangement, *font, {});
-    for (int bar = 0; bar < static_cast<int>(arrangement.tune.bars.size()); ++bar)
+    for (tune::BarIndex const bar : arrangement.tune.bars.indices())
         CHECK(sheet::areaOfBar(document, bar));
     for (arrange::PositionIndex const p : arrangement.positions.indices()) {
         CAPTURE(p);

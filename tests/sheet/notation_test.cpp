@@ -149,7 +149,7 @@ TEST_CASE("A bass that rings is one sign where a value has its length", "[notati
 TEST_CASE("Brackets that tell the reader nothing new are left out", "[notation]")
 {
     arrange::Arrangement made = example::arrangementOf(example::jig());
-    auto const hold = [](int bar, int lowest) {
+    auto const hold = [](tune::BarIndex bar, int lowest) {
         return arrange::PlacingGroup{harp::Side::Left,
                                      false,
                                      {{bar, {}, lowest, 4, 0},
@@ -179,8 +179,8 @@ TEST_CASE("The piece ends with a final bar line and a double one stands before a
 {
     auto const font = measure::musicFont();
     if (!font) return;
-    auto bars = std::vector{example::bar("G4:1/1", example::fourFour, example::gMajor),
-                            example::bar("D4:1/1", example::fourFour, example::dMinor)};
+    tune::Bars bars{example::bar("G4:1/1", example::fourFour, example::gMajor),
+                    example::bar("D4:1/1", example::fourFour, example::dMinor)};
     tune::Tune tune = example::tuneOf(bars);
     tune.bars.back().closes = tune::BarLine::Single;
     auto const document = sheet::leadSheet(tune, *font, {});

@@ -54,10 +54,10 @@ TEST_CASE("A slowing is told of where the tempo begins to fall", "[slowing]")
         CHECK_FALSE(mark->lastTime);
         return std::pair{mark->from.bar, mark->from.at.wholes};
     };
-    CHECK(place(2) == std::pair{1, Rational(1, 4)});
-    CHECK(place(3) == std::pair{1, Rational(0)});
-    CHECK(place(4) == std::pair{0, Rational(3, 4)});
-    CHECK(place(16) == std::pair{0, Rational(0)}); // no longer than the tune
+    CHECK(place(2) == std::pair{tune::BarIndex(1), Rational(1, 4)});
+    CHECK(place(3) == std::pair{tune::BarIndex(1), Rational(0)});
+    CHECK(place(4) == std::pair{tune::BarIndex(0), Rational(3, 4)});
+    CHECK(place(16) == std::pair{tune::BarIndex(0), Rational(0)}); // no longer than the tune
     CHECK_FALSE(notation::slowingMark(piece, {}));
     CHECK_FALSE(notation::slowingMark(piece, {1, 4}));
     CHECK_FALSE(notation::slowingMark(piece, {0.5, 0}));

@@ -370,7 +370,7 @@ TEST_CASE("A drill holds every left-hand note of the tune, in order, on one fing
     auto const shapes = sheet::drillShapes(arrangement);
     REQUIRE_FALSE(shapes.empty());
     // G stands for two bars: placed once.
-    CHECK(shapes.front().bars == std::vector<int>{1, 2});
+    CHECK(shapes.front().bars == std::vector<tune::BarIndex>{1, 2});
     std::size_t shape = 0;
     for (arrange::ArrangedPosition const& position : arrangement.positions) {
         std::set<int> strings;

@@ -20,9 +20,9 @@ arrange::Arrangement tuneOfBars(int bars, music::Key key, std::string const& tit
     std::string const notes = key == dMajor
                                   ? "D4:1/8 F#4:1/8 A4:1/8 D5:1/8 F#5:1/8 A4:1/8 D5:1/4"
                                   : "G4:1/8 B4:1/8 C5:1/8 G5:1/8 F#5:1/8 C5:1/8 B4:1/4";
-    std::vector<tune::Bar> all(static_cast<std::size_t>(bars),
-                               example::withChord(example::bar(notes, example::fourFour, key),
-                                                  key == dMajor ? "D" : "C"));
+    tune::Bars all(static_cast<std::size_t>(bars),
+                   example::withChord(example::bar(notes, example::fourFour, key),
+                                      key == dMajor ? "D" : "C"));
     arrange::Arrangement out = example::arrangementOf(example::tuneOf(all, title));
     example::fingerTune(out);
     return out;
@@ -251,7 +251,7 @@ TEST_CASE("Levels that take a page each by themselves take no more in a pack", "
     std::string dense;
     for (int i = 0; i < 16; ++i) dense += i % 2 == 0 ? "D4:1/16 " : "A4:1/16 ";
     auto const levelOf = [&](int half, bool first) {
-        std::vector<tune::Bar> bars;
+        tune::Bars bars;
         for (int b = 0; b < 2 * half; ++b)
             bars.push_back(example::withChord(
                 example::bar((b < half) == first ? dense : "D4:1/1", example::fourFour, dMajor),
@@ -283,7 +283,7 @@ TEST_CASE("A level of more pages than the one before it begins on the left", "[p
     std::string dense;
     for (int i = 0; i < 16; ++i) dense += i % 2 == 0 ? "D4:1/16 " : "A4:1/16 ";
     auto const levelOf = [](std::string const& notes) {
-        std::vector<tune::Bar> const bars(
+        tune::Bars const bars(
             16, example::withChord(example::bar(notes, example::fourFour, dMajor), "D"));
         arrange::Arrangement out = example::arrangementOf(example::tuneOf(bars, "Two levels"));
         example::fingerTune(out);

@@ -15,7 +15,7 @@ Arrangement everyPassItsOwn()
         return example::withChord(
             example::bar("G4:1/2 B4:1/2", example::fourFour, example::gMajor), chord);
     };
-    std::vector<tune::Bar> bars{b("G"), b("C"), b("D"), b("G"), b("C")};
+    tune::Bars bars{b("G"), b("C"), b("D"), b("G"), b("C")};
     bars[0].part = "A";
     bars[0].repeatOpens = true;
     bars[2].endings = {1};
@@ -64,7 +64,7 @@ TEST_CASE("A section whose second time differs is written out, the others keep t
     arrange::Unfolded const unfolded = arrange::unfolded(varied);
     tune::Tune const& tune = unfolded.arrangement.tune;
     CHECK(chordsOf(tune) == "GCDGCGC");
-    CHECK(unfolded.bars == std::vector<int>{0, 1, 2, 0, 1, 3, 4});
+    CHECK(unfolded.bars.values() == std::vector<tune::BarIndex>{0, 1, 2, 0, 1, 3, 4});
     CHECK(tune.bars[0].part == "A");
     CHECK(tune.bars[3].part == "A 2");
     CHECK_FALSE(tune.bars[0].repeatOpens);

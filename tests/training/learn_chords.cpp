@@ -41,7 +41,7 @@ struct Example {
     std::string group; // variants of one tune share it
     tune::Tune tune;
     std::vector<Unit> units;
-    std::vector<Frame> frames;
+    Frames frames;
     std::vector<Heard> heard;
     std::vector<std::optional<Degree>> written; // none: unlabelled or no triad
     std::vector<int> labels;
@@ -63,7 +63,7 @@ std::vector<std::optional<Degree>> writtenChords(Example const& example)
             auto const to = std::min(span.at + span.length, unit.at + unit.length);
             if (to <= from || to - from <= longest) continue;
             longest = to - from;
-            auto const& frame = example.frames[static_cast<std::size_t>(unit.bar)];
+            auto const& frame = example.frames[unit.bar];
             best = degreeOf(span.chord, frame.tonic);
         }
         out.push_back(best);

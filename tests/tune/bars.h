@@ -26,7 +26,7 @@ inline tune::Bar bar(int step, music::Rational length = music::Rational(1))
     return out;
 }
 
-inline tune::Tune of(std::vector<tune::Bar> bars)
+inline tune::Tune of(tune::Bars bars)
 {
     tune::Tune out;
     out.bars = std::move(bars);

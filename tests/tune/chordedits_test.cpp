@@ -29,10 +29,9 @@ music::Chord chord(char const* symbol) { return *music::chordFrom(symbol); }
 std::string row(Tune const& tune)
 {
     std::string out;
-    for (std::size_t i = 0; i < tune.bars.size(); ++i)
+    for (tune::BarIndex const i : tune.bars.indices())
         for (int half = 0; half < 2; ++half) {
-            auto const here =
-                chordHere(tune, {static_cast<int>(i), Length{Rational(half, 2)}});
+            auto const here = chordHere(tune, {i, Length{Rational(half, 2)}});
             out += (half ? " " : "|") + (here ? plain(here->chord) : std::string("-"));
         }
     return out;
@@ -107,7 +106,7 @@ TEST_CASE("A change moves by a beat, over the bar line too, until another is in 
 
 TEST_CASE("A chord is set in every bar with the same notes", "[chordedits]")
 {
-    CHECK(barsAlike(march(), 0) == std::vector<int>{0, 3});
+    CHECK(barsAlike(march(), 0) == std::vector<BarIndex>{0, 3});
     CHECK(row(withChordEverywhere(march(), {0, {}}, chord("Em"))) == "|Em Em|D D|D D|Em Em|D G");
 }
 

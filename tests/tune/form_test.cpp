@@ -39,8 +39,7 @@ std::vector<int> quavers(Tune const& tune)
     std::vector<int> out;
     for (PlayedBar const& bar : played(tune).bars)
         out.push_back(static_cast<int>(
-            (tune.bars[static_cast<std::size_t>(bar.bar)].length.wholes * music::Rational(8))
-                .toDouble()));
+            (tune.bars[bar.bar].length.wholes * music::Rational(8)).toDouble()));
     return out;
 }
 
@@ -80,8 +79,7 @@ TEST_CASE("Repeats stay repeats behind an introduction", "[form]")
     CHECK(made.tune.bars[2].repeatOpens);
     CHECK(quavers(made.tune).size() == 10);
     std::vector<int> bars;
-    for (PlayedBar const& bar : played(made.tune).bars)
-        bars.push_back(made.from[static_cast<std::size_t>(bar.bar)].bar);
+    for (PlayedBar const& bar : played(made.tune).bars) bars.push_back(made.from[bar.bar].bar);
     CHECK(bars == std::vector<int>{2, 3, 0, 1, 0, 1, 2, 3, 2, 3});
 }
 
@@ -116,8 +114,7 @@ TEST_CASE("The introduction takes the last ending, free of its bracket", "[form]
     CHECK(made.tune.bars[1].endings.empty());
     CHECK(made.tune.bars[4].endings == std::vector<int>{1});
     std::vector<int> bars;
-    for (PlayedBar const& bar : played(made.tune).bars)
-        bars.push_back(made.from[static_cast<std::size_t>(bar.bar)].bar);
+    for (PlayedBar const& bar : played(made.tune).bars) bars.push_back(made.from[bar.bar].bar);
     CHECK(bars == std::vector<int>{1, 3, 0, 1, 2, 0, 1, 3, 1, 3});
 }
 

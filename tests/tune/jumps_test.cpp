@@ -23,7 +23,7 @@ std::string order(std::string const& bars, std::string const& head = "")
     REQUIRE(tune);
     std::string out;
     for (PlayedBar const& bar : played(*tune).bars) {
-        Note const& first = tune->bars[static_cast<std::size_t>(bar.bar)].notes.front();
+        Note const& first = tune->bars[bar.bar].notes.front();
         out += (out.empty() ? "" : " ") + music::plain(first.pitches.front()).substr(0, 1);
     }
     return out;

@@ -104,7 +104,7 @@ TEST_CASE("Endings repeat even where the repeat sign was forgotten", "[playing]"
 TEST_CASE("The second strain has endings of its own", "[playing]")
 {
     Tune tune = bars::plain(6);
-    for (std::size_t strain : {0U, 3U}) {
+    for (BarIndex const strain : {BarIndex(0), BarIndex(3)}) {
         tune.bars[strain + 1].endings = {1};
         tune.bars[strain + 1].repeatCloses = true;
         tune.bars[strain + 2].endings = {2};

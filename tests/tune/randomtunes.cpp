@@ -48,15 +48,14 @@ Tune edited(Tune const& tune, std::mt19937& random)
     };
     constexpr std::array lengths{Rational(1, 16), Rational(1, 8), Rational(3, 16),
                                  Rational(1, 4),  Rational(3, 8), Rational(1, 2)};
-    int const bars = static_cast<int>(tune.bars.size());
-    int const bar = upTo(bars - 1);
-    NoteAt const at{
-        bar, upTo(static_cast<int>(tune.bars[static_cast<std::size_t>(bar)].notes.size()))};
+    int const bars = tune.bars.size();
+    BarIndex const bar(upTo(bars - 1));
+    NoteAt const at{bar, upTo(static_cast<int>(tune.bars[bar].notes.size()))};
     Length const length{lengths[static_cast<std::size_t>(upTo(5))]};
     Pitch typed = typedPitch(tune, at, static_cast<Letter>(upTo(6)));
     if (upTo(5) == 0) typed.alter = upTo(2) - 1;
-    int const before = upTo(bars);
-    int const other = std::min(bar + upTo(3), bars - 1);
+    BarIndex const before(upTo(bars));
+    BarIndex const other = std::min(bar + upTo(3), tune.bars.beyond() - 1);
     auto const or_ = [&tune](base::Result<Tune> made) { return made ? *made : tune; };
     switch (upTo(21)) {
     case 0:

@@ -56,14 +56,13 @@ TEST_CASE("A part begins a new lane with its letter at the left", "[ui]")
 TEST_CASE("A lane is unbroken: each bar begins where the one before ends", "[ui]")
 {
     LaneLayout const layout = laidOut(900);
-    for (std::size_t i = 1; i < layout.bars.size(); ++i) {
+    for (tune::BarIndex i = 1; i < layout.bars.size(); ++i) {
         if (layout.bars[i].lane != layout.bars[i - 1].lane) continue;
         CHECK(layout.bars[i].box.x == Approx(layout.bars[i - 1].box.right()));
     }
     for (Lane const& lane : layout.lanes) {
-        CHECK(lane.box.x == layout.bars[static_cast<std::size_t>(lane.firstBar)].box.x);
-        CHECK(lane.strings.right() >=
-              layout.bars[static_cast<std::size_t>(lane.lastBar)].box.right());
+        CHECK(lane.box.x == layout.bars[lane.firstBar].box.x);
+        CHECK(lane.strings.right() >= layout.bars[lane.lastBar].box.right());
     }
 }
 
@@ -153,12 +152,12 @@ TEST_CASE("Bars of the grid lie inside it and never over each other", "[ui]")
     for (double const width : {300.0, 640.0, 1000.0, 2200.0}) {
         LaneLayout const layout = laidOut(width);
         CAPTURE(width);
-        for (std::size_t i = 0; i < layout.bars.size(); ++i) {
+        for (tune::BarIndex const i : layout.bars.indices()) {
             Box const& a = layout.bars[i].box;
             CHECK(a.x >= 0);
             CHECK(a.right() <= width);
             CHECK(a.bottom() <= layout.height);
-            for (std::size_t k = i + 1; k < layout.bars.size(); ++k) {
+            for (tune::BarIndex k = i + 1; k < layout.bars.size(); ++k) {
                 Box const& b = layout.bars[k].box;
                 bool const apart = a.right() <= b.x || b.right() <= a.x || a.bottom() <= b.y ||
                                    b.bottom() <= a.y;

@@ -32,7 +32,7 @@ struct Open : scenario::OpenWindow {
     {
         return session.proposal().lattice.locks[static_cast<std::size_t>(position)].has_value();
     }
-    int barOf(arrange::PositionIndex position) const
+    tune::BarIndex barOf(arrange::PositionIndex position) const
     {
         return session.arrangement().positions[position].position.bar;
     }
@@ -146,11 +146,11 @@ TEST_CASE("A passage's left hand is copied to another part, and swapped with one
     open.click(0);
     open.key(Qt::Key_3);
     auto const& bars = grid->grid().bars;
-    auto const middleOf = [&](int bar) {
-        Box const& box = bars[static_cast<std::size_t>(bar)].box;
+    auto const middleOf = [&](tune::BarIndex bar) {
+        Box const& box = bars[bar].box;
         return QPoint{qRound(box.x + box.width / 2), qRound(box.y + box.height / 2)};
     };
-    int const firstBar = open.barOf(0);
+    tune::BarIndex const firstBar = open.barOf(0);
     QTest::mousePress(grid->viewport(), Qt::LeftButton, {}, middleOf(firstBar));
     QTest::mouseMove(grid->viewport(), middleOf(firstBar + 1));
     QTest::mouseRelease(grid->viewport(), Qt::LeftButton, {}, middleOf(firstBar + 1));
@@ -198,7 +198,7 @@ TEST_CASE("A copy fills a longer passage again and again", "[ui]")
 {
     Open open;
     auto const& arrangement = open.session.arrangement();
-    int const first = open.barOf(0);
+    tune::BarIndex const first = open.barOf(0);
     auto const copied = copiedFrom(arrangement, positionsIn(arrangement, {first, first}, 1));
     auto const laying = laidFrom(open.session.proposal(), 0, copied, Passage{first, first + 3});
     std::set<int> bars;
@@ -218,7 +218,7 @@ TEST_CASE("A left hand goes from one time through to another", "[ui]")
     for (arrange::PositionIndex const p : positions.indices())
         if (!second && passOf(open.session.arrangement(), p) == 2) second = p;
     REQUIRE(second);
-    int const bar = open.barOf(*second);
+    tune::BarIndex const bar = open.barOf(*second);
     auto const once = positionsIn(open.session.arrangement(), {bar, bar}, 1);
     auto const twice = positionsIn(open.session.arrangement(), {bar, bar}, 2);
     REQUIRE(once.size() == twice.size());
@@ -238,13 +238,13 @@ TEST_CASE("Bars like one are found, gone to and chosen together", "[ui]")
     jig.bars[4].notes = jig.bars[0].notes; // over the same chord
     Open open(jig);
     tune::Tune const& tune = open.session.arrangement().tune;
-    int const bar = 0;
+    tune::BarIndex const bar = 0;
     LikeBars const like = barsLike(tune, bar);
     CHECK(like.sameNotes);
-    CHECK(like.bars == std::vector{4});
+    CHECK(like.bars == std::vector{tune::BarIndex(4)});
     LikeBars const chords = barsLike(tune, 2); // E minor under other notes
     CHECK_FALSE(chords.sameNotes);
-    CHECK(chords.bars == std::vector{8, 12});
+    CHECK(chords.bars == std::vector<tune::BarIndex>{8, 12});
     CHECK(barsLike(tune, 14).bars.empty());
     arrange::PositionIndex position = 0;
     while (open.barOf(position) != bar) ++position;

@@ -108,7 +108,7 @@ TEST_CASE("P takes the phrase, Shift+P the part, and Escape gives the whole tune
     QTest::keyClick(open.workbench.grid(), Qt::Key_P);
     REQUIRE(open.workbench.passage());
     CHECK(open.workbench.passage() == phraseAround(open.session.arrangement().tune, 0));
-    CHECK(bars[static_cast<std::size_t>(open.workbench.passage()->lastBar)].number == 4);
+    CHECK(bars[open.workbench.passage()->lastBar].number == 4);
     QTest::keyClick(open.workbench.grid(), Qt::Key_P, Qt::ShiftModifier);
     CHECK(open.workbench.passage() == partAround(open.session.arrangement().tune, 0));
     CHECK(open.workbench.passage()->lastBar > 3);

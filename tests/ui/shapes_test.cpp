@@ -56,7 +56,7 @@ TEST_CASE("A shape is found where the same notes come again, and at every close"
     auto const notesOf = [&](arrange::PositionIndex position) {
         std::string out;
         auto const& at = positions[position].position;
-        for (tune::Note const& note : tune.bars[static_cast<std::size_t>(at.bar)].notes)
+        for (tune::Note const& note : tune.bars[at.bar].notes)
             if (note.at >= at.at && note.at < at.at + at.span)
                 for (music::Pitch const pitch : note.pitches) out += music::plain(pitch) + ' ';
         return out;
@@ -78,9 +78,8 @@ TEST_CASE("A shape is found where the same notes come again, and at every close"
         atEveryPlaceLike(proposed(), last, positions[last].voicing, Like::Close);
     REQUIRE_FALSE(closes.empty());
     for (ShapeAt const& one : closes) {
-        int const bar = positions[one.position].position.bar;
-        CHECK((tune.bars[static_cast<std::size_t>(bar)].repeatCloses ||
-               bar + 1 == static_cast<int>(tune.bars.size())));
+        tune::BarIndex const bar = positions[one.position].position.bar;
+        CHECK((tune.bars[bar].repeatCloses || bar + 1 == tune.bars.size()));
     }
 }
 

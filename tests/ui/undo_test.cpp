@@ -115,7 +115,7 @@ public:
                                      oneOf(std::array{harp::Lever::Down, harp::Lever::Up}));
         case 17: {
             arrange::SetFinger finger;
-            finger.bar = upTo(7);
+            finger.bar = tune::BarIndex(upTo(7));
             finger.finger = 1 + upTo(3);
             return session.setFinger(finger);
         }

@@ -24,9 +24,9 @@ using namespace ui;
 namespace {
 
 struct Open : scenario::OpenWindow {
-    QPoint middleOf(int bar) const
+    QPoint middleOf(tune::BarIndex bar) const
     {
-        Box const& box = workbench.grid()->grid().bars[static_cast<std::size_t>(bar)].box;
+        Box const& box = workbench.grid()->grid().bars[bar].box;
         return {qRound(box.x + box.width / 2), qRound(box.y + box.height / 2)};
     }
 };

@@ -56,7 +56,7 @@ void PageView::setChosenPosition(std::optional<arrange::PositionIndex> position)
     viewport()->update();
 }
 
-void PageView::setSoundingBar(std::optional<int> bar, int pass)
+void PageView::setSoundingBar(std::optional<tune::BarIndex> bar, int pass)
 {
     if (m_sounding == bar && m_soundingPass == pass) return;
     m_sounding = bar;

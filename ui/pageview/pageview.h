@@ -31,7 +31,7 @@ public:
     // The position the arranger has chosen, and the bar that sounds; the bar is scrolled into
     // view.
     void setChosenPosition(std::optional<arrange::PositionIndex> position);
-    void setSoundingBar(std::optional<int> bar, int pass = 1);
+    void setSoundingBar(std::optional<tune::BarIndex> bar, int pass = 1);
 
     // 1: as large as on paper, where the screen tells its size.
     double zoom() const;
@@ -48,7 +48,7 @@ public slots:
 
 signals:
     void positionClicked(arrange::PositionIndex position);
-    void barClicked(int bar);           // index into Tune::bars; where no position lies
+    void barClicked(tune::BarIndex bar); // where no position lies
     void zoomChanged(double zoom);
 
 protected:
@@ -80,7 +80,7 @@ private:
     double m_scale = 3; // pixels a millimetre
     Fit m_fit = Fit::Width;
     std::optional<arrange::PositionIndex> m_chosen;
-    std::optional<int> m_sounding;
+    std::optional<tune::BarIndex> m_sounding;
     int m_soundingPass = 1;
     std::map<std::size_t, QPixmap> m_pictures; // of the pages in view
 };

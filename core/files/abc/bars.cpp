@@ -373,7 +373,7 @@ AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
     note.marks = std::exchange(m_marks, {});
     note.slursOpen = std::exchange(m_slursOpened, 0);
     m_slursNow += note.slursOpen;
-    if (!note.pitches.empty()) m_sung.push_back({m_bars.size(), m_bar.notes.size()});
+    if (!note.pitches.empty()) m_sung.push_back({m_bars.beyond(), m_bar.notes.size()});
     m_bar.length = m_bar.length + note.length;
     m_bar.notes.push_back(std::move(note));
     m_brokenFactor = 1;
@@ -512,7 +512,7 @@ tune::Note& AbcBars::sungNote(NotePlace place) { return barAt(place).notes[place
 // Where the notes of the bar behind the one at hand begin.
 std::size_t AbcBars::firstOfNextBar(std::size_t next) const
 {
-    std::size_t const bar = next > 0 ? m_sung[next - 1].bar : 0;
+    tune::BarIndex const bar = next > 0 ? m_sung[next - 1].bar : tune::BarIndex(0);
     while (next > 0 && next < m_sung.size() && m_sung[next].bar == bar) ++next;
     return next;
 }
@@ -627,7 +627,7 @@ void AbcBars::keepBehindLast()
         if (marks.size() < limits::mostMarks) marks.push_back(std::move(mark));
 }
 
-std::vector<tune::Bar> AbcBars::finish()
+tune::Bars AbcBars::finish()
 {
     if (!barIsEmpty())
         closeBar(BarLine::None, 0);

@@ -46,7 +46,7 @@ public:
     AbcOutcome addSymbols(std::string_view text, tune::Place place);
 
     // All bars, tidied: endings bounded, pick-ups found, bars numbered.
-    std::vector<tune::Bar> finish();
+    tune::Bars finish();
 
 private:
     AbcOutcome on(sign::Note const& sign, tune::Place place);
@@ -90,7 +90,7 @@ private:
     void strengthenLast(sign::Bar const& sign, tune::Place place);
     void endEnding(bool bracketStops);
     struct NotePlace {
-        std::size_t bar = 0;
+        tune::BarIndex bar = 0;
         std::size_t note = 0;
     };
     tune::Note* lastNote();
@@ -114,7 +114,7 @@ private:
     bool m_listening = true;
     bool m_overlaid = false; // behind & until the bar line
 
-    std::vector<tune::Bar> m_bars;
+    tune::Bars m_bars;
     tune::Bar m_bar; // the one being filled
     bool m_inEnding = false;
 

@@ -532,12 +532,12 @@ namespace {
 
 // The chords of one voice over another, bar by bar where their bars are as long, else by the
 // time from the start. How many found no place.
-int putChords(std::vector<tune::Bar> const& from, std::vector<tune::Bar>& over)
+int putChords(tune::Bars const& from, tune::Bars& over)
 {
     bool const alike =
         std::equal(from.begin(), from.end(), over.begin(), over.end(),
                    [](tune::Bar const& a, tune::Bar const& b) { return a.length == b.length; });
-    std::vector<Rational> starts;
+    base::List<tune::BarIndex, Rational> starts;
     Rational end;
     for (tune::Bar const& bar : over) {
         starts.push_back(end);
@@ -545,13 +545,12 @@ int putChords(std::vector<tune::Bar> const& from, std::vector<tune::Bar>& over)
     }
     int homeless = 0;
     Rational began;
-    for (std::size_t i = 0; i < from.size(); ++i) {
+    for (tune::BarIndex const i : from.indices()) {
         for (tune::ChordMark mark : from[i].chords) {
-            std::size_t bar = i;
+            tune::BarIndex bar = i;
             if (!alike) {
                 Rational const at = began + mark.at.wholes;
-                auto const behind = std::upper_bound(starts.begin(), starts.end(), at);
-                bar = static_cast<std::size_t>(behind - starts.begin()) - 1;
+                bar = starts.indexOf(std::upper_bound(starts.begin(), starts.end(), at)) - 1;
                 mark.at = {at - starts[bar]};
             }
             if (mark.at < over[bar].length)

@@ -242,14 +242,14 @@ std::string abcQuoted(std::string_view text)
 
 namespace {
 
-bool beginsEnding(std::vector<tune::Bar> const& bars, std::size_t i)
+bool beginsEnding(tune::Bars const& bars, tune::BarIndex i)
 {
     return i < bars.size() && !bars[i].endings.empty();
 }
 
 } // namespace
 
-std::string abcLineAfter(std::vector<tune::Bar> const& bars, std::size_t i)
+std::string abcLineAfter(tune::Bars const& bars, tune::BarIndex i)
 {
     using tune::BarLine;
     tune::Bar const& bar = bars[i];

@@ -54,7 +54,7 @@ std::string abcEscaped(std::string_view text);
 std::string abcQuoted(std::string_view text);
 
 // The bar line behind a bar, and what stands before its first note: "|:", "[1".
-std::string abcLineAfter(std::vector<tune::Bar> const& bars, std::size_t i);
+std::string abcLineAfter(tune::Bars const& bars, tune::BarIndex i);
 std::string abcSignsBefore(tune::Bar const& bar);
 
 std::string abcMeterText(music::Meter meter);

@@ -90,7 +90,7 @@ public:
     explicit VoiceWriter(Tune const& tune) : m_tune(tune) { m_voice.setKey(tune.key); }
 
     // `parts`: this voice carries the names of the parts, as inline fields.
-    std::string bar(std::size_t i, StaffBar const& signs, std::vector<AbcWord> const& words,
+    std::string bar(tune::BarIndex i, StaffBar const& signs, std::vector<AbcWord> const& words,
                     bool parts)
     {
         Bar const& bar = m_tune.bars[i];
@@ -131,12 +131,12 @@ public:
     {}
 
     // So many bars of both voices, one under the other.
-    std::string system(std::size_t from, std::size_t to)
+    std::string system(tune::BarIndex from, tune::BarIndex to)
     {
         std::string right = "[V:RH]";
         std::string left = "[V:LH]";
         m_sung.clear();
-        for (std::size_t i = from; i < to; ++i) {
+        for (tune::BarIndex i = from; i < to; ++i) {
             right += ' ' + rightBar(i);
             left += ' ' + leftBar(i);
         }
@@ -144,9 +144,9 @@ public:
     }
 
 private:
-    Bar const& written(std::size_t i) const { return m_notation.tune.bars[i]; }
+    Bar const& written(tune::BarIndex i) const { return m_notation.tune.bars[i]; }
 
-    std::string rightBar(std::size_t i)
+    std::string rightBar(tune::BarIndex i)
     {
         std::vector<AbcWord> words = chordWords(written(i));
         StaffBar const signs =
@@ -155,7 +155,7 @@ private:
             addPlaced(words, signs, note.at, "^", note.text);
         for (notation::Label const& one : m_notation.bars[i].gaveWay)
             addPlaced(words, signs, one.at, "^", one.text);
-        if (m_notation.slowing && m_notation.slowing->from.bar == static_cast<int>(i))
+        if (m_notation.slowing && m_notation.slowing->from.bar == i)
             addPlaced(words, signs, m_notation.slowing->from.at, "^",
                       notation::slowingWords(*m_notation.slowing));
         if (i == 0)
@@ -167,7 +167,7 @@ private:
         return m_right.bar(i, signs, words, true);
     }
 
-    std::string leftBar(std::size_t i)
+    std::string leftBar(tune::BarIndex i)
     {
         StaffBar const signs = counted(m_notation.bars[i].lower, written(i).length);
         std::vector<AbcWord> words;
@@ -191,7 +191,7 @@ std::string abcOfTune(Tune const& tune)
     VoiceWriter writer(tune);
     std::size_t inLine = 0;
     std::vector<StaffNote> sung; // of the line at hand
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+    for (tune::BarIndex const i : tune.bars.indices()) {
         Bar const& bar = tune.bars[i];
         bool const begun = !out.ends_with('\n');
         if (begun && (inLine == barsALine || !bar.part.empty())) {
@@ -227,9 +227,9 @@ std::string abcOfArrangement(Arrangement const& arrangement, perform::Slowing sl
                       "K:" +
                       music::plain(tune.key) + '\n';
     ArrangementWriter writer(notation);
-    std::size_t from = 0;
+    tune::BarIndex from = 0;
     std::size_t counted = 0;
-    for (std::size_t i = 0; i < tune.bars.size(); ++i) {
+    for (tune::BarIndex const i : tune.bars.indices()) {
         if (tune.bars[i].number > 0) ++counted;
         if (counted < barsALine && i + 1 < tune.bars.size()) continue;
         out += writer.system(from, i + 1);

@@ -274,7 +274,7 @@ private:
     // Into its bars, tied over bar lines.
     void put(Sounding const& note)
     {
-        for (std::size_t b = m_reached; b < m_tune.bars.size(); ++b) {
+        for (tune::BarIndex b = m_reached; b < m_tune.bars.size(); ++b) {
             tune::Bar& bar = m_tune.bars[b];
             Rational const start = m_starts[b];
             Rational const stop = start + bar.length.wholes;
@@ -380,7 +380,7 @@ private:
 
     // Where a text stands: the bar and the place in it. None behind the last bar.
     struct Spot {
-        std::size_t bar = 0;
+        tune::BarIndex bar = 0;
         Length at;
     };
     std::optional<Spot> spotOf(std::int64_t tick) const
@@ -388,7 +388,7 @@ private:
         Rational const at = onGrid(tick, m_smf.ticksACrotchet);
         auto const behind = std::ranges::upper_bound(m_starts, at);
         if (behind == m_starts.begin()) return std::nullopt;
-        auto const bar = static_cast<std::size_t>(behind - m_starts.begin()) - 1;
+        tune::BarIndex const bar = m_starts.indexOf(behind) - 1;
         Spot const spot{bar, {at - m_starts[bar]}};
         return spot.at < m_tune.bars[bar].length ? std::optional(spot) : std::nullopt;
     }
@@ -492,8 +492,8 @@ private:
     tune::Tune m_tune;
     Remarks m_remarks{m_tune.said};
     std::vector<SmfMeter> m_meters;
-    std::vector<Rational> m_starts; // of the bars
-    std::size_t m_reached = 0;      // the bar of the last note put
+    base::List<tune::BarIndex, Rational> m_starts;
+    tune::BarIndex m_reached = 0; // the bar of the last note put
 };
 
 } // namespace

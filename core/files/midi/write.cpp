@@ -105,7 +105,7 @@ void writeSignatures(SmfTrack& track, Piece const& piece, int division)
     BarLines lines;
     std::optional<music::Key> key;
     for (tune::PlayedBar const& played : arrangement.playing.bars) {
-        auto const& bar = arrangement.tune.bars[static_cast<std::size_t>(played.bar)];
+        auto const& bar = arrangement.tune.bars[played.bar];
         std::int64_t const tick = piece.from + ticks(played.at.wholes, division);
         bool const sameMeter = lines.meter && lines.meter->beats == bar.meter.beats &&
                                lines.meter->unit == bar.meter.unit;

@@ -92,7 +92,7 @@ void MeasureReader::playAgain()
     bool const sounds = std::ranges::any_of(
         m_bar.notes, [](tune::Note const& note) { return !note.pitches.empty(); });
     if (sounds || bars.size() < m_barsAgain) return;
-    tune::Bar const& before = bars[bars.size() - m_barsAgain];
+    tune::Bar const& before = bars[bars.beyond() - m_barsAgain];
     m_bar.notes = before.notes;
     m_bar.tuplets = before.tuplets;
     m_bar.length = before.length;

@@ -31,7 +31,7 @@ public:
     // `guides`: the measure of another part that alone has tempo, parts and jumps, or none.
     Outcome read(Measure const& measure, pugi::xml_node harmony, pugi::xml_node guides);
 
-    std::vector<tune::Bar> bars;
+    tune::Bars bars;
     std::optional<tune::Tempo> tempo; // the first
     std::vector<std::string> tempoWords;
     bool metered = false; // a time signature was read
@@ -106,7 +106,7 @@ private:
     std::string m_hairpin;              // the one that is open: its mark without the bracket
     std::optional<std::vector<int>> m_ending;
     bool m_opensNext = false;          // a repeat begins with the next bar
-    std::size_t m_barsAgain = 0;       // so many bars are to be played again; 0: none
+    int m_barsAgain = 0;               // so many bars are to be played again; 0: none
     std::vector<std::string> m_behind; // marks for the last note of the bar
 
     // Of the measure at hand.

@@ -34,7 +34,7 @@ std::int64_t divisionsFor(Notation const& notation)
     auto const include = [&divisions](Length place) {
         divisions = std::lcm(divisions, (place.wholes * Rational(4)).denominator());
     };
-    for (std::size_t i = 0; i < notation.bars.size(); ++i) {
+    for (tune::BarIndex const i : notation.bars.indices()) {
         tune::Bar const& written = notation.tune.bars[i];
         PrintedBar const& bar = notation.bars[i];
         include(written.length);
@@ -247,14 +247,14 @@ public:
 
     void write()
     {
-        for (std::size_t i = 0; i < m_notation.bars.size(); ++i) writeBar(i);
+        for (tune::BarIndex const i : m_notation.bars.indices()) writeBar(i);
     }
 
 private:
-    tune::Bar const& written(std::size_t i) const { return m_notation.tune.bars[i]; }
-    bool isLast(std::size_t i) const { return i + 1 == m_notation.bars.size(); }
+    tune::Bar const& written(tune::BarIndex i) const { return m_notation.tune.bars[i]; }
+    bool isLast(tune::BarIndex i) const { return i + 1 == m_notation.bars.size(); }
 
-    void writeBar(std::size_t i)
+    void writeBar(tune::BarIndex i)
     {
         xml_node measure = m_part.append_child("measure");
         nameMeasure(measure, i);
@@ -274,7 +274,7 @@ private:
     }
 
     // The left hand's notes that the sheet prints on the upper staff, by place.
-    std::vector<Length> onUpperStaff(std::size_t i) const
+    std::vector<Length> onUpperStaff(tune::BarIndex i) const
     {
         PrintedBar bar = m_notation.bars[i];
         notation::moveHighNotes(bar, written(i));
@@ -284,7 +284,7 @@ private:
     }
 
     // A pick-up does not count; one inside the tune has a number of its own kind.
-    void nameMeasure(xml_node measure, std::size_t i)
+    void nameMeasure(xml_node measure, tune::BarIndex i)
     {
         bool const counts =
             written(i).number > 0 && (i == 0 || written(i).number != written(i - 1).number);
@@ -295,7 +295,7 @@ private:
         if (!counts) measure.append_attribute("implicit") = "yes";
     }
 
-    void writeAttributes(xml_node measure, std::size_t i)
+    void writeAttributes(xml_node measure, tune::BarIndex i)
     {
         tune::Bar const& bar = written(i);
         bool const newKey = i == 0 || bar.key != written(i - 1).key;
@@ -312,7 +312,7 @@ private:
     }
 
     // The left bar line: an opening repeat, the beginning of an ending.
-    void writeLeft(xml_node measure, std::size_t i)
+    void writeLeft(xml_node measure, tune::BarIndex i)
     {
         tune::Bar const& bar = written(i);
         if (!bar.repeatOpens && bar.endings.empty()) return;
@@ -334,14 +334,14 @@ private:
         ending.append_attribute("type") = type;
     }
 
-    bool endingStops(std::size_t i) const
+    bool endingStops(tune::BarIndex i) const
     {
         tune::Bar const& bar = written(i);
         return bar.endingCloses || bar.repeatCloses || isLast(i) ||
                !written(i + 1).endings.empty() || written(i + 1).repeatOpens;
     }
 
-    void writeRight(xml_node measure, std::size_t i)
+    void writeRight(xml_node measure, tune::BarIndex i)
     {
         tune::Bar const& bar = written(i);
         char const* const style = barStyle(bar);
@@ -359,7 +359,7 @@ private:
     }
 
     // Chord symbols and words that go with the upper staff.
-    std::vector<Placed> placedAbove(Drawer& drawer, std::size_t i)
+    std::vector<Placed> placedAbove(Drawer& drawer, tune::BarIndex i)
     {
         tune::Bar const& bar = written(i);
         std::vector<Placed> placed;
@@ -373,7 +373,7 @@ private:
         for (tune::Annotation const& words : bar.annotations)
             placed.push_back(
                 wordsAt(drawer, {words.at, words.text, std::nullopt}, "above", 1, m_grand));
-        if (m_notation.slowing && m_notation.slowing->from.bar == static_cast<int>(i))
+        if (m_notation.slowing && m_notation.slowing->from.bar == i)
             placed.push_back(slowingWords(drawer, *m_notation.slowing, m_grand));
         for (Label const& one : m_notation.bars[i].gaveWay)
             placed.push_back(wordsAt(drawer, one, "above", 1, m_grand));
@@ -387,7 +387,7 @@ private:
     }
 
     // Signs at a note that MusicXML has as directions.
-    void addDirections(std::vector<Placed>& placed, Drawer& drawer, std::size_t i) const
+    void addDirections(std::vector<Placed>& placed, Drawer& drawer, tune::BarIndex i) const
     {
         auto const add = [&](char const* placement, Length at) {
             xml_node direction = drawer.direction(placement);
@@ -432,7 +432,7 @@ private:
 
     // What is placed together as a bracket over the right hand or under the left. Two of a hand
     // may overlap, so that they have two numbers in turn.
-    void addPlacings(std::vector<Placed>& placed, Drawer& drawer, std::size_t i,
+    void addPlacings(std::vector<Placed>& placed, Drawer& drawer, tune::BarIndex i,
                      harp::Side hand) const
     {
         bool const right = hand == harp::Side::Right;
@@ -464,14 +464,14 @@ private:
         return {Length{}, direction};
     }
 
-    void addLabels(std::vector<Placed>& placed, Drawer& drawer, std::size_t i) const
+    void addLabels(std::vector<Placed>& placed, Drawer& drawer, tune::BarIndex i) const
     {
         for (Label const& label : m_notation.bars[i].labels)
             if (!label.text.empty())
                 placed.push_back(wordsAt(drawer, label, "below", 2, m_grand));
     }
 
-    std::vector<Placed> placedBelow(Drawer& drawer, std::size_t i) const
+    std::vector<Placed> placedBelow(Drawer& drawer, tune::BarIndex i) const
     {
         std::vector<Placed> placed;
         addLabels(placed, drawer, i);

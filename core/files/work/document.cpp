@@ -44,7 +44,7 @@ std::string keyText(proposal::KeyWish const& wish)
 Json lockMember(proposal::Lock const& lock)
 {
     Json root = lock.root ? Json(music::plain(*lock.root)) : Json(nullptr);
-    return {{"bar", lock.bar + 1},
+    return {{"bar", lock.bar.value() + 1},
             {"at", music::text(lock.at.wholes)},
             {"pass", lock.pass},
             {"pattern", lock.voicing.pattern},
@@ -93,7 +93,7 @@ constexpr auto rightHandNames = std::to_array<base::Named<proposal::RightHand>>(
 Json fingerMember(arrange::SetFinger const& set)
 {
     return {{"hand", set.hand == harp::Side::Left ? "left" : "right"},
-            {"bar", set.bar + 1},
+            {"bar", set.bar.value() + 1},
             {"at", music::text(set.at.wholes)},
             {"pass", set.pass},
             {"voice", set.voice + 1},
@@ -124,7 +124,7 @@ music::Rational rationalAt(Json const& value, std::string const& pointer)
 
 Json changeMember(tune::NoteChange const& change)
 {
-    return {{"bar", change.place.bar + 1},
+    return {{"bar", change.place.bar.value() + 1},
             {"note", change.place.note + 1},
             {"of_chord", change.place.ofChord + 1},
             {"grace", change.place.grace},
@@ -133,7 +133,7 @@ Json changeMember(tune::NoteChange const& change)
 
 Json snagMember(proposal::SnagChoice const& choice)
 {
-    return {{"bar", choice.place.bar + 1},
+    return {{"bar", choice.place.bar.value() + 1},
             {"note", choice.place.note + 1},
             {"of_chord", choice.place.ofChord + 1},
             {"way", std::string(tune::wayId(choice.way))},
@@ -150,7 +150,7 @@ tune::NoteChange changeFrom(Json const& member, std::string const& pointer)
 {
     auto const change = tune::changeFrom(member.at("change").get<std::string>());
     if (!change) throw Wrong{pointer + "/change", member.at("change").get<std::string>()};
-    return {{member.at("bar").get<int>() - 1, member.at("note").get<int>() - 1,
+    return {{tune::BarIndex(member.at("bar").get<int>() - 1), member.at("note").get<int>() - 1,
              member.at("of_chord").get<int>() - 1, member.at("grace").get<bool>()},
             *change};
 }
@@ -160,7 +160,7 @@ proposal::SnagChoice snagChoiceFrom(Json const& member, std::string const& point
     auto const way = tune::wayFrom(member.at("way").get<std::string>());
     if (!way || static_cast<std::size_t>(*way) >= tune::noteWays)
         throw Wrong{pointer + "/way", member.at("way").get<std::string>()};
-    return {{member.at("bar").get<int>() - 1, member.at("note").get<int>() - 1,
+    return {{tune::BarIndex(member.at("bar").get<int>() - 1), member.at("note").get<int>() - 1,
              member.at("of_chord").get<int>() - 1, false},
             *way,
             member.at("alike").get<bool>()};
@@ -186,7 +186,7 @@ proposal::Lock lockFrom(Json const& member, std::string const& pointer,
                         pattern::PatternBook const& book)
 {
     proposal::Lock lock;
-    lock.bar = member.at("bar").get<int>() - 1;
+    lock.bar = tune::BarIndex(member.at("bar").get<int>() - 1);
     lock.at = {rationalAt(member.at("at"), pointer + "/at")};
     lock.pass = member.at("pass").get<int>();
     lock.voicing.pattern = member.at("pattern").get<std::string>();
@@ -279,7 +279,7 @@ arrange::SetFinger fingerFrom(Json const& member, std::string const& pointer)
     std::string const hand = member.at("hand").get<std::string>();
     if (hand != "left" && hand != "right") throw Wrong{pointer + "/hand", hand};
     set.hand = hand == "left" ? harp::Side::Left : harp::Side::Right;
-    set.bar = member.at("bar").get<int>() - 1;
+    set.bar = tune::BarIndex(member.at("bar").get<int>() - 1);
     set.at = {rationalAt(member.at("at"), pointer + "/at")};
     set.pass = member.at("pass").get<int>();
     set.voice = member.at("voice").get<int>() - 1;
@@ -315,9 +315,9 @@ std::string chordText(tune::ChordMark const& mark)
 Json chordsMember(tune::Tune const& tune)
 {
     Json out = Json::array();
-    for (std::size_t bar = 0; bar < tune.bars.size(); ++bar)
+    for (tune::BarIndex const bar : tune.bars.indices())
         for (tune::ChordMark const& mark : tune.bars[bar].chords) {
-            Json member{{"bar", bar + 1},
+            Json member{{"bar", bar.value() + 1},
                         {"at", music::text(mark.at.wholes)},
                         {"chord", chordText(mark)}};
             for (auto const& [name, origin] : originNames)
@@ -355,10 +355,9 @@ void takeChords(Json const& json, tune::Tune& tune)
     for (Json const& member : json.at("chords")) {
         std::string const pointer = "/chords/" + std::to_string(place++);
         int const bar = member.at("bar").get<int>();
-        if (bar < 1 || bar > static_cast<int>(tune.bars.size()))
+        if (bar < 1 || bar > tune.bars.size())
             throw Wrong{pointer + "/bar", std::to_string(bar)};
-        tune.bars[static_cast<std::size_t>(bar - 1)].chords.push_back(
-            chordMarkFrom(member, pointer));
+        tune.bars[tune::BarIndex(bar - 1)].chords.push_back(chordMarkFrom(member, pointer));
     }
 }
 

@@ -80,14 +80,13 @@ bool isEasy(Arrangement const& arrangement, std::vector<VoicedNote> const& held)
 }
 
 // "bar 3", "bars 3, 4 …": as many as there is room for.
-std::string barsText(tune::Tune const& tune, std::vector<int> const& bars)
+std::string barsText(tune::Tune const& tune, std::vector<tune::BarIndex> const& bars)
 {
     constexpr std::size_t most = 4;
     if (bars.size() == 1) return tune::barName(tune, bars.front());
     std::string text = base::said("bars ");
     for (std::size_t i = 0; i < std::min(most, bars.size()); ++i)
-        text += (i > 0 ? ", " : "") +
-                std::to_string(tune.bars[static_cast<std::size_t>(bars[i])].number);
+        text += (i > 0 ? ", " : "") + std::to_string(tune.bars[bars[i]].number);
     return bars.size() > most ? text + " …" : text;
 }
 

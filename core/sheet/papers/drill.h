@@ -11,7 +11,7 @@ namespace sheet {
 // One shape of the left hand as it is placed, before anything is plucked.
 struct DrillShape {
     music::Chord chord;
-    std::vector<int> bars;                 // indices into Tune::bars, in written order
+    std::vector<tune::BarIndex> bars;      // in written order
     std::vector<arrange::VoicedNote> held; // one a string, lowest first
     music::Moment at;                      // when it is first placed, in played time
     bool block = true; // the hand lies on all of it at ease; else it is only rolled

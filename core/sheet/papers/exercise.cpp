@@ -181,7 +181,7 @@ base::Result<arrange::Arrangement> exerciseOf(Exercise const& exercise, Pattern 
     out.tempo = tune::tempoOf(out.tune);
     for (std::size_t bar = 0; bar < kept.size(); ++bar) {
         int const index = static_cast<int>(bar);
-        arrange::Position position{index, {}, span, kept[bar], {}};
+        arrange::Position position{tune::BarIndex(index), {}, span, kept[bar], {}};
         tune::PlayedBarIndex const played(index); // nothing is repeated
         position.played.push_back({played, 1, out.playing.bars[played].at});
         out.positions.push_back(
@@ -196,10 +196,10 @@ Score exerciseScore(arrange::Arrangement const& arrangement)
     score.tune = arrangement.tune;
     score.grand = false;
     score.clef = Clef::Bass;
-    for (int i = 0; i < static_cast<int>(score.tune.bars.size()); ++i) {
+    for (tune::BarIndex const i : score.tune.bars.indices()) {
         PrintedBar bar;
         bar.upper = notation::leftBar(arrangement, i);
-        for (tune::ChordMark const& mark : score.tune.bars[static_cast<std::size_t>(i)].chords)
+        for (tune::ChordMark const& mark : score.tune.bars[i].chords)
             bar.chords.push_back({mark.at, music::shown(mark.chord), std::nullopt});
         score.bars.push_back(std::move(bar));
     }

@@ -60,8 +60,8 @@ std::vector<MusicLine> musicLines(Score const& score, MusicFont const& font, dou
     SetScore const set = setScore(score, font);
     std::vector<MusicLine> lines;
     double before = 1;
-    for (int first = 0; first < set.count(); first += barsToALine) {
-        BarRange const range{first, std::min(first + barsToALine, set.count())};
+    for (tune::BarIndex first = 0; first < set.beyond(); first += barsToALine) {
+        BarRange const range{first, std::min(first + barsToALine, set.beyond())};
         double const stretch = systemStretch(set, range, width);
         bool const tooShort = range.end - range.first < barsToALine && first > 0 &&
                               stretch > before * geometry::longestStretch;

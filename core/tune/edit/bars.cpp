@@ -12,13 +12,13 @@ using base::Result;
 
 namespace {
 
-bool areIn(Tune const& tune, int first, int last)
+bool areIn(Tune const& tune, BarIndex first, BarIndex last)
 {
-    return first >= 0 && first <= last && last < static_cast<int>(tune.bars.size());
+    return first >= 0 && first <= last && last < tune.bars.size();
 }
 
-Bar& barAt(Tune& tune, int bar) { return tune.bars[static_cast<std::size_t>(bar)]; }
-Bar const& barAt(Tune const& tune, int bar) { return tune.bars[static_cast<std::size_t>(bar)]; }
+Bar& barAt(Tune& tune, BarIndex bar) { return tune.bars[bar]; }
+Bar const& barAt(Tune const& tune, BarIndex bar) { return tune.bars[bar]; }
 
 Bar restBar(Bar const& like)
 {
@@ -53,7 +53,7 @@ void closeTune(Tune& tune)
     Bar& last = tune.bars.back();
     if (last.closes == BarLine::Single || last.closes == BarLine::None)
         last.closes = BarLine::Final;
-    for (std::size_t i = 0; i + 1 < tune.bars.size(); ++i)
+    for (BarIndex i = 0; i + 1 < tune.bars.size(); ++i)
         if (tune.bars[i].closes == BarLine::Final && tune.bars[i].repeatCloses)
             tune.bars[i].closes = BarLine::Single;
     renumber(tune);
@@ -61,13 +61,12 @@ void closeTune(Tune& tune)
 
 } // namespace
 
-Tune withBars(Tune tune, int before, int count)
+Tune withBars(Tune tune, BarIndex before, int count)
 {
-    int const bars = static_cast<int>(tune.bars.size());
+    BarIndex const bars = tune.bars.beyond();
     if (before < 0 || before > bars || count < 1) return tune;
     bool const atEnd = before == bars;
-    std::vector<Bar> more(static_cast<std::size_t>(count),
-                          restBar(barAt(tune, atEnd ? bars - 1 : before)));
+    Bars more(count, restBar(barAt(tune, atEnd ? bars - 1 : before)));
     if (!atEnd) { // what begins with the bar now begins with the new ones, but for time bars
         Bar& was = barAt(tune, before);
         std::swap(more.front().part, was.part);
@@ -75,18 +74,18 @@ Tune withBars(Tune tune, int before, int count)
     } else if (Bar& last = tune.bars.back(); !last.repeatCloses && !last.endingCloses) {
         last.closes = BarLine::Single;
     }
-    tune.bars.insert(tune.bars.begin() + before, more.begin(), more.end());
+    tune.bars.insert(tune.bars.from(before), more.begin(), more.end());
     closeTune(tune);
     return tune;
 }
 
-Tune withoutBars(Tune tune, int first, int last)
+Tune withoutBars(Tune tune, BarIndex first, BarIndex last)
 {
-    bool const all = last - first + 1 == static_cast<int>(tune.bars.size());
+    bool const all = last - first + 1 == tune.bars.size();
     if (!areIn(tune, first, last) || all) return tune;
     bool const fromStart = first == 0;
-    bool const toEnd = last + 1 == static_cast<int>(tune.bars.size());
-    for (int bar = last; bar >= first; --bar) {
+    bool const toEnd = last + 1 == tune.bars.size();
+    for (BarIndex bar = last; bar >= first; --bar) {
         Bar const gone = barAt(tune, bar);
         if (!toEnd) {
             Bar& after = barAt(tune, last + 1);
@@ -98,15 +97,15 @@ Tune withoutBars(Tune tune, int first, int last)
         if (!fromStart && !(wholeEnding && gone.endingCloses))
             handOnEnd(gone, barAt(tune, first - 1));
     }
-    tune.bars.erase(tune.bars.begin() + first, tune.bars.begin() + last + 1);
+    tune.bars.erase(tune.bars.from(first), tune.bars.from(last + 1));
     closeTune(tune);
     return tune;
 }
 
-Tune withoutRepeat(Tune tune, int first, int last)
+Tune withoutRepeat(Tune tune, BarIndex first, BarIndex last)
 {
     if (!areIn(tune, first, last)) return tune;
-    for (int bar = first; bar <= last; ++bar) {
+    for (BarIndex bar = first; bar <= last; ++bar) {
         Bar& here = barAt(tune, bar);
         here.repeatOpens = false;
         here.endings.clear();
@@ -118,7 +117,7 @@ Tune withoutRepeat(Tune tune, int first, int last)
     return tune;
 }
 
-Tune withRepeat(Tune tune, int first, int last)
+Tune withRepeat(Tune tune, BarIndex first, BarIndex last)
 {
     if (!areIn(tune, first, last)) return tune;
     tune = withoutRepeat(std::move(tune), first, last);
@@ -128,14 +127,14 @@ Tune withRepeat(Tune tune, int first, int last)
     return tune;
 }
 
-Result<Tune> withTimeBars(Tune tune, int from, int first, int last)
+Result<Tune> withTimeBars(Tune tune, BarIndex from, BarIndex first, BarIndex last)
 {
     if (!areIn(tune, from, last) || first < from || first > last) return tune;
-    for (int bar = from; bar <= last; ++bar)
+    for (BarIndex bar = from; bar <= last; ++bar)
         if (!barAt(tune, bar).endings.empty() || first == from)
             return Fault{FaultCode::BadRepeat, barName(tune, bar), ""};
-    for (int bar = from; bar < last; ++bar) barAt(tune, bar).repeatCloses = false;
-    std::vector<Bar> second(tune.bars.begin() + first, tune.bars.begin() + last + 1);
+    for (BarIndex bar = from; bar < last; ++bar) barAt(tune, bar).repeatCloses = false;
+    Bars second(tune.bars.from(first), tune.bars.from(last + 1));
     Bar& closing = barAt(tune, last);
     BarLine const line = closing.closes;
     int const times = closing.repeatCloses ? closing.timesPlayed : 2;
@@ -154,12 +153,12 @@ Result<Tune> withTimeBars(Tune tune, int from, int first, int last)
     clearEnd(second.back());
     second.back().endingCloses = true;
     second.back().closes = line == BarLine::Final ? line : BarLine::Double;
-    tune.bars.insert(tune.bars.begin() + last + 1, second.begin(), second.end());
+    tune.bars.insert(tune.bars.from(last + 1), second.begin(), second.end());
     closeTune(tune);
     return tune;
 }
 
-Tune withPart(Tune tune, int bar, std::string name)
+Tune withPart(Tune tune, BarIndex bar, std::string name)
 {
     if (!areIn(tune, bar, bar)) return tune;
     barAt(tune, bar).part = std::move(name);
@@ -167,19 +166,19 @@ Tune withPart(Tune tune, int bar, std::string name)
     return tune;
 }
 
-BarRange sectionOf(Tune const& tune, int bar)
+BarRange sectionOf(Tune const& tune, BarIndex bar)
 {
-    auto const ends = [&tune](int b) {
+    auto const ends = [&tune](BarIndex b) {
         Bar const& here = barAt(tune, b);
         return here.repeatCloses || here.closes == BarLine::Double ||
                here.closes == BarLine::Final;
     };
-    auto const opens = [&tune](int b) {
+    auto const opens = [&tune](BarIndex b) {
         return barAt(tune, b).repeatOpens || !barAt(tune, b).part.empty();
     };
     BarRange out{bar, bar};
     while (out.first > 0 && !opens(out.first) && !ends(out.first - 1)) --out.first;
-    int const last = static_cast<int>(tune.bars.size()) - 1;
+    BarIndex const last = tune.bars.beyond() - 1;
     while (out.last < last && !ends(out.last) && !opens(out.last + 1)) ++out.last;
     return out;
 }

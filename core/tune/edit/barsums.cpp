@@ -16,7 +16,7 @@ bool endsSection(Bar const& bar)
 }
 
 // A short bar is as it should be where a pick-up completes it, and where a sign splits a bar.
-bool mayBeShort(std::vector<Bar> const& bars, std::size_t i)
+bool mayBeShort(Bars const& bars, BarIndex i)
 {
     Bar const& bar = bars[i];
     bool const last = i + 1 == bars.size();
@@ -30,16 +30,15 @@ bool mayBeShort(std::vector<Bar> const& bars, std::size_t i)
 
 } // namespace
 
-Length dueLength(std::vector<Bar> const& bars, int bar)
+Length dueLength(Bars const& bars, BarIndex bar)
 {
-    auto const i = static_cast<std::size_t>(bar);
-    Length const full = barLength(bars[i].meter);
-    return bars[i].length < full && mayBeShort(bars, i) ? bars[i].length : full;
+    Length const full = barLength(bars[bar].meter);
+    return bars[bar].length < full && mayBeShort(bars, bar) ? bars[bar].length : full;
 }
 
-std::optional<OddBar> oddBar(std::vector<Bar> const& bars, int bar)
+std::optional<OddBar> oddBar(Bars const& bars, BarIndex bar)
 {
-    Length const off = bars[static_cast<std::size_t>(bar)].length - dueLength(bars, bar);
+    Length const off = bars[bar].length - dueLength(bars, bar);
     return off == Length{} ? std::nullopt : std::optional(OddBar{bar, off});
 }
 

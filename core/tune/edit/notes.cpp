@@ -13,7 +13,7 @@ using music::Rational;
 
 namespace {
 
-Bar& barAt(Tune& tune, int bar) { return tune.bars[static_cast<std::size_t>(bar)]; }
+Bar& barAt(Tune& tune, BarIndex bar) { return tune.bars[bar]; }
 Note& noteOf(Bar& bar, int note) { return bar.notes[static_cast<std::size_t>(note)]; }
 
 Rational ratioAt(Bar const& bar, int note)
@@ -85,14 +85,14 @@ void putFrom(Bar& bar, int first, std::vector<Note> notes, Length length)
 }
 
 // A tie leads to a note of the same pitch in its bar or at the head of the next one.
-void dropLooseTies(Tune& tune, int bar)
+void dropLooseTies(Tune& tune, BarIndex bar)
 {
-    for (int b = std::max(bar - 1, 0); b <= bar; ++b) {
+    for (BarIndex b = std::max(bar - 1, BarIndex(0)); b <= bar; ++b) {
         Bar& here = barAt(tune, b);
         for (std::size_t i = 0; i < here.notes.size(); ++i) {
             Note& note = here.notes[i];
             bool const last = i + 1 == here.notes.size();
-            if (!note.tied || (last && b + 1 == static_cast<int>(tune.bars.size()))) continue;
+            if (!note.tied || (last && b + 1 == tune.bars.size())) continue;
             if (last && (here.repeatCloses || !barAt(tune, b + 1).endings.empty())) continue;
             Note const& next = last ? barAt(tune, b + 1).notes.front() : here.notes[i + 1];
             note.tied = std::any_of(
@@ -105,7 +105,7 @@ void dropLooseTies(Tune& tune, int bar)
 }
 
 template<typename Edit>
-Tune edited(Tune tune, int bar, Edit edit)
+Tune edited(Tune tune, BarIndex bar, Edit edit)
 {
     Length const due = dueLength(tune.bars, bar);
     edit(barAt(tune, bar));
@@ -119,9 +119,8 @@ Tune edited(Tune tune, int bar, Edit edit)
 
 bool isOpenIn(Tune const& tune, NoteAt at)
 {
-    return at.bar >= 0 && at.bar < static_cast<int>(tune.bars.size()) && at.note >= 0 &&
-           at.note <=
-               static_cast<int>(tune.bars[static_cast<std::size_t>(at.bar)].notes.size());
+    return at.bar >= 0 && at.bar < tune.bars.size() && at.note >= 0 &&
+           at.note <= static_cast<int>(tune.bars[at.bar].notes.size());
 }
 
 bool isIn(Tune const& tune, NoteAt at) { return noteAt(tune, at) != nullptr; }
@@ -129,7 +128,7 @@ bool isIn(Tune const& tune, NoteAt at) { return noteAt(tune, at) != nullptr; }
 Note const* noteAt(Tune const& tune, NoteAt at)
 {
     if (!isOpenIn(tune, at)) return nullptr;
-    Bar const& bar = tune.bars[static_cast<std::size_t>(at.bar)];
+    Bar const& bar = tune.bars[at.bar];
     return at.note < static_cast<int>(bar.notes.size())
                ? &bar.notes[static_cast<std::size_t>(at.note)]
                : nullptr;
@@ -159,7 +158,7 @@ Tune withNote(Tune tune, NoteAt at, std::vector<Pitch> pitches, Length length)
 Tune withTriplet(Tune tune, NoteAt at, std::vector<Pitch> pitches, Length length)
 {
     if (!isOpenIn(tune, at) || length <= Length{}) return tune;
-    if (tupletOver(tune.bars[static_cast<std::size_t>(at.bar)], at.note)) return tune;
+    if (tupletOver(tune.bars[at.bar], at.note)) return tune;
     constexpr int actual = 3;
     constexpr int normal = 2;
     Length const each{length.wholes * Rational(normal, actual)};
@@ -209,9 +208,9 @@ Tune withLength(Tune tune, NoteAt at, Length length)
     });
 }
 
-Tune withBarNotes(Tune tune, int bar, std::vector<Note> notes, std::vector<Tuplet> tuplets)
+Tune withBarNotes(Tune tune, BarIndex bar, std::vector<Note> notes, std::vector<Tuplet> tuplets)
 {
-    if (bar < 0 || bar >= static_cast<int>(tune.bars.size()) || notes.empty()) return tune;
+    if (bar < 0 || bar >= tune.bars.size() || notes.empty()) return tune;
     Bar& here = barAt(tune, bar);
     here.notes = std::move(notes);
     here.tuplets = std::move(tuplets);

@@ -10,16 +10,16 @@ using music::Pitch;
 
 namespace {
 
-Bar const& barAt(Tune const& tune, int bar) { return tune.bars[static_cast<std::size_t>(bar)]; }
+Bar const& barAt(Tune const& tune, BarIndex bar) { return tune.bars[bar]; }
 Note& noteOf(Tune& tune, NoteAt at)
 {
-    return tune.bars[static_cast<std::size_t>(at.bar)].notes[static_cast<std::size_t>(at.note)];
+    return tune.bars[at.bar].notes[static_cast<std::size_t>(at.note)];
 }
 
 std::optional<NoteAt> next(Tune const& tune, NoteAt at)
 {
     if (++at.note < static_cast<int>(barAt(tune, at.bar).notes.size())) return at;
-    if (++at.bar == static_cast<int>(tune.bars.size())) return std::nullopt;
+    if (++at.bar == tune.bars.size()) return std::nullopt;
     return NoteAt{at.bar, 0};
 }
 

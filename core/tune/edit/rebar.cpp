@@ -135,9 +135,9 @@ Length firstLength(Stretch const& row, Length full)
     return left;
 }
 
-bool rebar(Stretch const& row, music::Meter meter, std::vector<Bar>& out)
+bool rebar(Stretch const& row, music::Meter meter, Bars& out)
 {
-    std::size_t const begin = out.size();
+    BarIndex const begin = out.beyond();
     Length const full = barLength(meter);
     Length at;
     Length next = firstLength(row, full);

@@ -44,6 +44,6 @@ Taken quantised(std::vector<HeardNote> played, music::Meter meter, double second
 // bars get longer in number where they must. What is played before its first beat goes to the
 // end of the bar before, or becomes the pick-up. Bars that the notes do not reach stay; of a
 // tune that is all rests they go. Pitches are spelt by the key.
-Tune withTaken(Tune tune, int bar, Taken const& taken);
+Tune withTaken(Tune tune, BarIndex bar, Taken const& taken);
 
 } // namespace tune

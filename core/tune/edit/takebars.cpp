@@ -133,11 +133,11 @@ std::vector<Note> upTo(Bar const& bar, Length place)
     return out;
 }
 
-Tune withUpbeat(Tune tune, int bar, std::vector<TakenNote> const& notes, Length beat,
+Tune withUpbeat(Tune tune, BarIndex bar, std::vector<TakenNote> const& notes, Length beat,
                 bool compound)
 {
     Length const upbeat = Length{} - notes.front().at;
-    Bar const& before = tune.bars[static_cast<std::size_t>(bar - 1)];
+    Bar const& before = tune.bars[bar - 1];
     Length const length = before.length;
     Length const place = length > upbeat ? length - upbeat : Length{};
     auto pieces = piecesIn(notes, Length{} - (length - place), Length{});
@@ -160,10 +160,10 @@ Tune withUpbeat(Tune tune, int bar, std::vector<TakenNote> const& notes, Length 
 
 } // namespace
 
-Tune withTaken(Tune tune, int bar, Taken const& taken)
+Tune withTaken(Tune tune, BarIndex bar, Taken const& taken)
 {
-    auto const barCount = [&tune] { return static_cast<int>(tune.bars.size()); };
-    if (taken.notes.empty() || bar < 0 || bar >= barCount()) return tune;
+    auto const beyond = [&tune] { return tune.bars.beyond(); };
+    if (taken.notes.empty() || bar < 0 || bar >= beyond()) return tune;
     bool const fresh = !hasNotes(tune);
     std::vector<TakenNote> notes = taken.notes;
     Length const upbeat = notes.front().at < Length{} ? Length{} - notes.front().at : Length{};
@@ -179,10 +179,10 @@ Tune withTaken(Tune tune, int bar, Taken const& taken)
     // Where each bar begins, until the notes are used up.
     Length const end = notes.back().at + notes.back().length;
     std::vector<Length> starts{Length{}};
-    int last = bar;
+    BarIndex last = bar;
     for (;; ++last) {
-        if (last == barCount()) tune = withBars(std::move(tune), last);
-        Bar const& here = tune.bars[static_cast<std::size_t>(last)];
+        if (last == beyond()) tune = withBars(std::move(tune), last);
+        Bar const& here = tune.bars[last];
         starts.push_back(starts.back() + std::max(here.length, Length{Rational(1, 64)}));
         if (starts.back() >= end) break;
     }
@@ -193,11 +193,11 @@ Tune withTaken(Tune tune, int bar, Taken const& taken)
         notes.back().length = notes.back().length - upbeat;
         starts.back() = starts.back() - upbeat;
     }
-    if (fresh && last + 1 < barCount())
-        tune = withoutBars(std::move(tune), last + 1, barCount() - 1);
+    if (fresh && last + 1 < beyond())
+        tune = withoutBars(std::move(tune), last + 1, beyond() - 1);
     // From the last on, so that a tie finds the note that it leads to.
-    for (int b = last; b >= bar; --b) {
-        Bar const& here = tune.bars[static_cast<std::size_t>(b)];
+    for (BarIndex b = last; b >= bar; --b) {
+        Bar const& here = tune.bars[b];
         auto const index = static_cast<std::size_t>(b - bar);
         bool const compound = here.meter.unit == 8 && here.meter.beats % 3 == 0;
         BarOf of = written(piecesIn(notes, starts[index], starts[index + 1]),
@@ -205,7 +205,7 @@ Tune withTaken(Tune tune, int bar, Taken const& taken)
         tune = withBarNotes(std::move(tune), b, std::move(of.notes), std::move(of.tuplets));
     }
     if (upbeat > Length{} && bar > 0) {
-        music::Meter const meter = tune.bars[static_cast<std::size_t>(bar - 1)].meter;
+        music::Meter const meter = tune.bars[bar - 1].meter;
         tune = withUpbeat(std::move(tune), bar, notes, beatOf(meter),
                           meter.unit == 8 && meter.beats % 3 == 0);
     }

@@ -20,16 +20,16 @@ namespace {
 constexpr Length shortest{Rational(1, 64)};
 constexpr Length longest{Rational(2)};
 
-int barCount(Tune const& tune) { return static_cast<int>(tune.bars.size()); }
-int noteCount(Tune const& tune, int bar)
+BarIndex lastBarOf(Tune const& tune) { return tune.bars.beyond() - 1; }
+int noteCount(Tune const& tune, BarIndex bar)
 {
-    return static_cast<int>(tune.bars[static_cast<std::size_t>(bar)].notes.size());
+    return static_cast<int>(tune.bars[bar].notes.size());
 }
 
 // The end of a bar is a place of its own where the bar is too short, and behind the last bar.
-bool hasEndPlace(Tune const& tune, int bar)
+bool hasEndPlace(Tune const& tune, BarIndex bar)
 {
-    if (bar + 1 == barCount(tune)) return true;
+    if (bar == lastBarOf(tune)) return true;
     auto const odd = oddBar(tune.bars, bar);
     return odd && odd->off < Length{};
 }
@@ -39,7 +39,7 @@ NoteAt after(Tune const& tune, NoteAt at)
     int const notes = noteCount(tune, at.bar);
     if (at.note + 1 < notes) return {at.bar, at.note + 1};
     if (at.note < notes && hasEndPlace(tune, at.bar)) return {at.bar, notes};
-    return at.bar + 1 < barCount(tune) ? NoteAt{at.bar + 1, 0} : NoteAt{at.bar, notes};
+    return at.bar < lastBarOf(tune) ? NoteAt{at.bar + 1, 0} : NoteAt{at.bar, notes};
 }
 
 NoteAt before(Tune const& tune, NoteAt at)
@@ -48,7 +48,10 @@ NoteAt before(Tune const& tune, NoteAt at)
     return at.bar > 0 ? NoteAt{at.bar - 1, noteCount(tune, at.bar - 1) - 1} : at;
 }
 
-std::string inBar(Tune const& tune, int bar) { return base::say(" in {}", barName(tune, bar)); }
+std::string inBar(Tune const& tune, BarIndex bar)
+{
+    return base::say(" in {}", barName(tune, bar));
+}
 
 void moveTo(Typing& typing, NoteAt at)
 {
@@ -79,12 +82,11 @@ Typed put(Typing typing, std::vector<Pitch> pitches)
     std::string what = (pitches.empty() ? base::said("edit|rest") : shown(pitches.front()));
     Tune tune = typing.tune;
     // Behind a full last bar a new one begins.
-    if (typing.at.note == noteCount(tune, typing.at.bar) &&
-        typing.at.bar + 1 == barCount(tune) &&
+    if (typing.at.note == noteCount(tune, typing.at.bar) && typing.at.bar == lastBarOf(tune) &&
         tune.bars.back().length >= barLength(tune.bars.back().meter)) {
-        int const bars = barCount(tune);
-        tune = withBars(std::move(tune), bars);
-        typing.at = {barCount(tune) - 1, 0};
+        BarIndex const beyond = tune.bars.beyond();
+        tune = withBars(std::move(tune), beyond);
+        typing.at = {lastBarOf(tune), 0};
     }
     NoteAt const at = typing.at;
     tune = typing.triplet ? withTriplet(std::move(tune), at, pitches, typing.length)
@@ -133,8 +135,7 @@ Typed lengthened(Typing typing, Length length)
 Length lengthNow(Typing const& typing)
 {
     if (typing.written || !isNote(typing.tune, typing.at)) return typing.length;
-    return writtenLength(typing.tune.bars[static_cast<std::size_t>(typing.at.bar)],
-                         typing.at.note);
+    return writtenLength(typing.tune.bars[typing.at.bar], typing.at.note);
 }
 
 Length dotted(Length length)
@@ -195,7 +196,7 @@ Typed deleted(Typing typing, NoteAt at)
 
 Typing withCaret(Typing typing, NoteAt at)
 {
-    at.bar = std::clamp(at.bar, 0, barCount(typing.tune) - 1);
+    at.bar = std::clamp(at.bar, BarIndex(0), lastBarOf(typing.tune));
     int const last =
         noteCount(typing.tune, at.bar) - (hasEndPlace(typing.tune, at.bar) ? 0 : 1);
     at.note = std::clamp(at.note, 0, last);
@@ -264,7 +265,7 @@ Typed played(Typing typing, Pitch pitch)
 Typed stroked(Typing typing, Stroke stroke)
 {
     Tune const& tune = typing.tune;
-    int const bar = typing.at.bar;
+    BarIndex const bar = typing.at.bar;
     switch (stroke) {
     case Stroke::Left:
         moveTo(typing, before(tune, typing.at));
@@ -277,10 +278,10 @@ Typed stroked(Typing typing, Stroke stroke)
             moveTo(typing, typing.at); // the note just typed filled its bar
             break;
         }
-        if (bar + 1 < barCount(tune)) moveTo(typing, {bar + 1, 0});
+        if (bar < lastBarOf(tune)) moveTo(typing, {bar + 1, 0});
         break;
     case Stroke::BarBefore:
-        moveTo(typing, {typing.at.note > 0 ? bar : std::max(bar - 1, 0), 0});
+        moveTo(typing, {typing.at.note > 0 ? bar : std::max(bar - 1, BarIndex(0)), 0});
         break;
     case Stroke::Up:
         return repitched(typing, withStep(tune, meant(typing), +1));

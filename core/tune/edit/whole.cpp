@@ -22,12 +22,12 @@ bool isSilent(Bar const& bar)
 
 // Bars from the first on that have the same value there.
 template<typename Value>
-std::size_t sameFromStart(Tune const& tune, Value value)
+BarIndex sameFromStart(Tune const& tune, Value value)
 {
     auto const other = std::find_if(tune.bars.begin(), tune.bars.end(), [&](Bar const& bar) {
         return bar.*value != tune.bars.front().*value;
     });
-    return static_cast<std::size_t>(other - tune.bars.begin());
+    return tune.bars.indexOf(other);
 }
 
 // Cuts so much off the front of a bar.
@@ -69,8 +69,8 @@ Tune withSignature(Tune tune, music::Key key)
         if (pitch.alter == alterIn(before, pitch.letter))
             pitch.alter = alterIn(after, pitch.letter);
     };
-    std::size_t const bars = sameFromStart(tune, &Bar::key);
-    for (std::size_t i = 0; i < bars; ++i) {
+    BarIndex const beyond = sameFromStart(tune, &Bar::key);
+    for (BarIndex i = 0; i < beyond; ++i) {
         tune.bars[i].key = key;
         for (Note& note : tune.bars[i].notes) {
             std::for_each(note.pitches.begin(), note.pitches.end(), follow);
@@ -83,8 +83,8 @@ Tune withSignature(Tune tune, music::Key key)
 
 Tune withMeter(Tune tune, music::Meter meter)
 {
-    std::size_t const bars = sameFromStart(tune, &Bar::meter);
-    for (std::size_t i = 0; i < bars; ++i) {
+    BarIndex const beyond = sameFromStart(tune, &Bar::meter);
+    for (BarIndex i = 0; i < beyond; ++i) {
         Bar& bar = tune.bars[i];
         bool const wasFull = bar.length == barLength(bar.meter);
         bar.meter = meter;
@@ -203,7 +203,7 @@ Tune newTune(NewTune const& wish)
     bar.meter = wish.meter;
     bar.notes = {restOf(barLength(wish.meter))};
     addUp(bar);
-    tune.bars.assign(static_cast<std::size_t>(std::max(wish.bars, 1)), bar);
+    tune.bars = Bars(std::max(wish.bars, 1), bar);
     tune.bars.back().closes = BarLine::Final;
     renumber(tune);
     if (auto const with = withPickUp(tune, wish.pickUp)) return *with;
