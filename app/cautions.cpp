@@ -41,7 +41,7 @@ bool hasWideShape(arrange::Arrangement const& arrangement)
 bool isRetuned(harp::Harp const& from, harp::Harp const& to)
 {
     if (from.id() != to.id() || from.count() != to.count()) return false;
-    for (int string = 0; string < from.count(); ++string)
+    for (harp::StringIndex const string : from.indices())
         if (music::midi(from.string(string).open) != music::midi(to.string(string).open)) return true;
     return false;
 }

@@ -19,7 +19,7 @@ namespace app {
 namespace {
 
 constexpr std::chrono::seconds tryAgainEvery{3};
-constexpr int testString = 100; // beyond any harp
+constexpr harp::StringIndex testString = 100; // beyond any harp
 constexpr int middleC = 60;    // MIDI 1.0
 
 perform::Course courseOf(ui::Audition const& audition)

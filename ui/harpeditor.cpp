@@ -187,7 +187,7 @@ QWidget* HarpEditor::leverButtons()
     return bar;
 }
 
-void HarpEditor::toggleLever(int string)
+void HarpEditor::toggleLever(harp::StringIndex string)
 {
     edit(withLever(m_model, string, !m_model.levers[static_cast<std::size_t>(string)]));
 }
@@ -222,10 +222,10 @@ void HarpEditor::fill()
     m_wrong->setVisible(!harp);
     if (!harp) return;
     m_bank->setHarp(*harp);
-    m_range->setText(tr("%1 to %2, %3 levers")
-                         .arg(shownText(stringName(*harp, 0)),
-                              shownText(stringName(*harp, harp->count() - 1)))
-                         .arg(std::count(m_model.levers.begin(), m_model.levers.end(), true)));
+    m_range->setText(
+        tr("%1 to %2, %3 levers")
+            .arg(shownText(stringName(*harp, 0)), shownText(stringName(*harp, harp->highest())))
+            .arg(std::count(m_model.levers.begin(), m_model.levers.end(), true)));
 }
 
 } // namespace ui

@@ -30,7 +30,7 @@ public:
 
 private:
     void edit(harp::HarpModel model);
-    void toggleLever(int string);
+    void toggleLever(harp::StringIndex string);
     void fill();
     QWidget* fields();
     QWidget* leverButtons();

@@ -41,15 +41,15 @@ constexpr double lead = 8;
 // end.
 void findStrings(LaneLayout& layout, harp::Harp const& harp, std::vector<LaneNote> const& notes)
 {
-    layout.lowestString = harp.count() - 1;
+    layout.lowestString = harp.highest();
     layout.highestString = 0;
     for (LaneNote const& note : notes) {
         layout.lowestString = std::min(layout.lowestString, note.string - 1);
         layout.highestString = std::max(layout.highestString, note.string + 1);
     }
-    layout.lowestString = std::clamp(layout.lowestString, 0, harp.count() - 1);
-    layout.highestString = std::clamp(layout.highestString, layout.lowestString,
-                                      harp.count() - 1);
+    layout.lowestString = std::clamp(layout.lowestString, harp::StringIndex(0), harp.highest());
+    layout.highestString =
+        std::clamp(layout.highestString, layout.lowestString, harp.highest());
 }
 
 int barsPerLane(double width, LaneMeasure const& measure)
@@ -283,7 +283,7 @@ double xAt(LaneBar const& bar, music::Length fromBarStart, music::Length barLeng
     return bar.box.x + lead + bar.box.width * (fromBarStart / barLength).toDouble();
 }
 
-double yAt(LaneLayout const& layout, Lane const& lane, int string)
+double yAt(LaneLayout const& layout, Lane const& lane, harp::StringIndex string)
 {
     return lane.strings.bottom() - layout.apart * (string - layout.lowestString);
 }

@@ -78,8 +78,8 @@ struct LaneSection {
 struct LaneLayout {
     std::vector<Lane> lanes;
     base::List<tune::BarIndex, LaneBar> bars;
-    int lowestString = 0;      // at the foot of every lane
-    int highestString = 0;     // at its head
+    harp::StringIndex lowestString = 0;  // at the foot of every lane
+    harp::StringIndex highestString = 0; // at its head
     int barsPerLane = 4;
     double apart = 6;  // from string to string
     double height = 0; // of everything
@@ -107,7 +107,7 @@ LaneLayout layOutLanes(arrange::Arrangement const& arrangement, LaneMeasure cons
 
 // Across a bar and up a lane. A note on the first beat stands just behind the bar line.
 double xAt(LaneBar const& bar, music::Length fromBarStart, music::Length barLength);
-double yAt(LaneLayout const& layout, Lane const& lane, int string);
+double yAt(LaneLayout const& layout, Lane const& lane, harp::StringIndex string);
 
 LaneBar const* barOf(LaneLayout const& layout, arrange::PositionIndex position);
 LaneChord const* chordOf(LaneLayout const& layout, arrange::PositionIndex position);

@@ -15,7 +15,7 @@ struct LaneNote {
     music::Length held;
     music::Length rings; // until the string is plucked again, its lever turns or it has faded
     music::Length fades; // until it has faded, were it left alone
-    int string = 0;
+    harp::StringIndex string = 0;
     harp::Side hand = harp::Side::Right;
     bool fromTune = true;
     int rollOrder = 0;

@@ -67,12 +67,14 @@ NoteEditing::NoteEditing(Workbench& window, Session& session)
             [this] { m_change->setChecked(!m_pane->isHidden()); });
     connect(&session, &Session::changed, this, &NoteEditing::follow);
     connect(&session, &Session::selectionChanged, this, &NoteEditing::follow);
-    connect(&window, &Workbench::stringPluckRequested, this, [this](int string, int midi) {
-        if (m_pane->isHidden() || !m_pane->writesWhatIsPlayed() || !m_session.isOpen()) return;
-        music::Pitch pitch = m_session.arrangement().harp.string(string).open;
-        pitch.alter += midi - music::midi(pitch);
-        m_pane->play(pitch);
-    });
+    connect(&window, &Workbench::stringPluckRequested, this,
+            [this](harp::StringIndex string, int midi) {
+                if (m_pane->isHidden() || !m_pane->writesWhatIsPlayed() || !m_session.isOpen())
+                    return;
+                music::Pitch pitch = m_session.arrangement().harp.string(string).open;
+                pitch.alter += midi - music::midi(pitch);
+                m_pane->play(pitch);
+            });
     enable();
 }
 

@@ -21,7 +21,7 @@ using perform::Verdict;
 
 constexpr double little = 0.15; // seconds
 
-QString keyWords(arrange::Arrangement const& arrangement, int string, int midi)
+QString keyWords(arrange::Arrangement const& arrangement, harp::StringIndex string, int midi)
 {
     for (harp::Lever const lever : {harp::Lever::Down, harp::Lever::Up}) {
         auto const pitch = harp::sounding(arrangement.harp.string(string), lever);
@@ -33,7 +33,7 @@ QString keyWords(arrange::Arrangement const& arrangement, int string, int midi)
 // Another key as the string that sounds it on this harp.
 QString otherWords(arrange::Arrangement const& arrangement, int midi)
 {
-    for (int string = 0; string < arrangement.harp.count(); ++string)
+    for (harp::StringIndex const string : arrangement.harp.indices())
         for (harp::Lever const lever : {harp::Lever::Down, harp::Lever::Up}) {
             auto const pitch = harp::sounding(arrangement.harp.string(string), lever);
             if (music::midi(pitch) == midi)

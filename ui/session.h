@@ -115,7 +115,7 @@ public slots:
     bool setPasses(proposal::Passes passes);
     bool setForm(proposal::Form form);
     // How the lever of a string stands before playing, where the tune does not play it.
-    bool wishLever(int string, harp::Lever lever);
+    bool wishLever(harp::StringIndex string, harp::Lever lever);
     // A way out that was offered(): an edit of the open document, or the opening of the tune
     // that was refused.
     bool take(proposal::Remedy const& remedy);

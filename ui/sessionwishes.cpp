@@ -140,7 +140,7 @@ Brief Session::withoutFingerAt(arrange::SetFinger const& finger) const
     return next;
 }
 
-bool Session::wishLever(int string, harp::Lever lever)
+bool Session::wishLever(harp::StringIndex string, harp::Lever lever)
 {
     if (!isOpen()) return false;
     harp::Harp const& harp = arrangement().harp;

@@ -66,7 +66,7 @@ void SnagEditing::show(bool ready)
 {
     m_ready = ready;
     std::vector<SnagMark> marks;
-    std::vector<int> strings;
+    std::vector<harp::StringIndex> strings;
     if (ready) {
         arrange::Arrangement const& arrangement = m_session.arrangement();
         auto const selected = m_session.selected();

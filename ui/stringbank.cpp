@@ -37,9 +37,8 @@ void StringBank::setHarp(harp::Harp harp)
 {
     if (m_harp == harp) return;
     m_harp = std::move(harp);
-    auto const count = static_cast<std::size_t>(m_harp->count());
-    m_ringing.assign(count, std::nullopt);
-    m_levers.assign(count, harp::Lever::Down);
+    m_ringing = {m_harp->count(), std::nullopt};
+    m_levers = {m_harp->count(), harp::Lever::Down};
     m_fingers.clear();
     m_ahead.clear();
     m_cursor.reset();
@@ -69,7 +68,7 @@ void StringBank::setAhead(std::vector<FingerDisc> fingers)
     update();
 }
 
-void StringBank::setSnags(std::vector<int> strings)
+void StringBank::setSnags(std::vector<harp::StringIndex> strings)
 {
     if (m_snags == strings) return;
     m_snags = std::move(strings);
@@ -86,18 +85,18 @@ void StringBank::setTitle(QString const& title)
     update();
 }
 
-void StringBank::ring(int string, harp::Side hand)
+void StringBank::ring(harp::StringIndex string, harp::Side hand)
 {
-    if (string < 0 || string >= static_cast<int>(m_ringing.size())) return;
-    m_ringing[static_cast<std::size_t>(string)] = Ringing{m_clock.elapsed(), hand};
+    if (!m_ringing.holds(string)) return;
+    m_ringing[string] = Ringing{m_clock.elapsed(), hand};
     if (!m_fade.isActive()) m_fade.start(lessMotion() ? steadyMs : frameMs, this);
     update();
 }
 
-void StringBank::still(int string)
+void StringBank::still(harp::StringIndex string)
 {
-    if (string < 0 || string >= static_cast<int>(m_ringing.size())) return;
-    m_ringing[static_cast<std::size_t>(string)].reset();
+    if (!m_ringing.holds(string)) return;
+    m_ringing[string].reset();
     update();
 }
 
@@ -132,22 +131,21 @@ void StringBank::layOut()
 }
 
 // The eye sees a string swing for about a third of the time in which it falls by 60 dB.
-double StringBank::glow(int string) const
+double StringBank::glow(harp::StringIndex string) const
 {
-    auto const& ringing = m_ringing[static_cast<std::size_t>(string)];
+    auto const& ringing = m_ringing[string];
     if (!ringing) return 0;
     double const seconds = static_cast<double>(m_clock.elapsed() - ringing->since) / 1000.0;
     if (lessMotion()) return seconds < steadySeconds ? 1 : 0;
     return std::exp(-seconds / (harp::ringSeconds(m_harp->string(string)) / 9));
 }
 
-harp::Lever StringBank::lever(int string) const
+harp::Lever StringBank::lever(harp::StringIndex string) const
 {
-    auto const index = static_cast<std::size_t>(string);
-    return index < m_levers.size() ? m_levers[index] : harp::Lever::Down;
+    return m_levers.holds(string) ? m_levers[string] : harp::Lever::Down;
 }
 
-music::Pitch StringBank::soundingPitch(int string) const
+music::Pitch StringBank::soundingPitch(harp::StringIndex string) const
 {
     return harp::sounding(m_harp->string(string), lever(string));
 }
@@ -160,7 +158,7 @@ void StringBank::changeEvent(QEvent* event)
 
 void StringBank::resizeEvent(QResizeEvent*) { layOut(); }
 
-void StringBank::pluck(int string)
+void StringBank::pluck(harp::StringIndex string)
 {
     ring(string, harp::Side::Right);
     emit stringPlucked(string);
@@ -182,14 +180,14 @@ void StringBank::mousePressEvent(QMouseEvent* event)
     pluck(*string);
 }
 
-std::optional<int> StringBank::leverAt(QPointF where) const
+std::optional<harp::StringIndex> StringBank::leverAt(QPointF where) const
 {
     auto const string = leverNear(m_layout, where.x(), where.y());
     if (!string || !m_harp || !m_harp->string(*string).hasLever) return std::nullopt;
     return string;
 }
 
-void StringBank::turnLever(int string, harp::Lever to)
+void StringBank::turnLever(harp::StringIndex string, harp::Lever to)
 {
     if (m_harp->string(string).hasLever && lever(string) != to) emit leverTurned(string, to);
 }
@@ -216,8 +214,9 @@ void StringBank::leaveEvent(QEvent* event)
     update();
 }
 
-ReadableItem StringBank::readableItem(int string) const
+ReadableItem StringBank::readableItem(int index) const
 {
+    harp::StringIndex const string(index);
     ReadableItem item;
     item.name = stringWords(*m_harp, string, soundingPitch(string)) +
                 (!m_harp->string(string).hasLever   ? tr(", without a lever")
@@ -231,15 +230,15 @@ ReadableItem StringBank::readableItem(int string) const
     for (FingerDisc const& disc : m_ahead)
         if (disc.string == string)
             item.name += tr(", next: left hand, finger %1").arg(disc.finger);
-    BankString const& place = m_layout.strings[static_cast<std::size_t>(string)];
+    BankString const& place = m_layout.strings[string];
     item.box = {place.x - 6, place.top, 12, place.bottom - place.top};
     item.chosen = m_cursor == string;
     return item;
 }
 
-void StringBank::moveCursor(int string)
+void StringBank::moveCursor(harp::StringIndex string)
 {
-    m_cursor = std::clamp(string, 0, m_harp->count() - 1);
+    m_cursor = std::clamp(string, harp::StringIndex(0), m_harp->highest());
     update();
     tellReadableFocus(*this, *m_cursor);
 }
@@ -247,8 +246,8 @@ void StringBank::moveCursor(int string)
 void StringBank::keyPressEvent(QKeyEvent* event)
 {
     if (!m_harp) return;
-    int const last = m_harp->count() - 1;
-    int const here = m_cursor.value_or(last / 2);
+    harp::StringIndex const last = m_harp->highest();
+    harp::StringIndex const here = m_cursor.value_or(harp::StringIndex(last / 2));
     switch (event->key()) {
     case Qt::Key_Left:
         moveCursor(here - 1);
@@ -286,7 +285,7 @@ void StringBank::keyPressEvent(QKeyEvent* event)
 void StringBank::focusInEvent(QFocusEvent* event)
 {
     QWidget::focusInEvent(event);
-    if (!m_cursor && m_harp) m_cursor = m_harp->count() / 2;
+    if (!m_cursor && m_harp) m_cursor = harp::StringIndex(m_harp->count() / 2);
     update();
     tellReadableEntered(*this);
 }
@@ -296,9 +295,9 @@ void StringBank::timerEvent(QTimerEvent* event)
     if (event->timerId() != m_fade.timerId()) return;
     bool any = false;
     bool other = false;
-    for (std::size_t i = 0; i < m_ringing.size(); ++i) {
+    for (harp::StringIndex const i : m_ringing.indices()) {
         if (!m_ringing[i]) continue;
-        if (glow(static_cast<int>(i)) > faintest) {
+        if (glow(i) > faintest) {
             any = true;
             continue;
         }

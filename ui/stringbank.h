@@ -28,28 +28,29 @@ public:
     void setAhead(std::vector<FingerDisc> fingers);
     std::vector<FingerDisc> const& fingers() const { return m_fingers; }
     std::vector<FingerDisc> const& ahead() const { return m_ahead; }
-    void setSnags(std::vector<int> strings); // that a snag of what is shown is about
+    void
+    setSnags(std::vector<harp::StringIndex> strings); // that a snag of what is shown is about
     void setLeverHint(QString const& words); // shown at a lever, %1 its string
     void setTitle(QString const& title);    // what the fingers belong to
-    void ring(int string, harp::Side hand); // it lights and fades
-    void still(int string);                 // it is damped
+    void ring(harp::StringIndex string, harp::Side hand); // it lights and fades
+    void still(harp::StringIndex string);                 // it is damped
     void stillAll();                        // nothing sounds any more
 
     StringBankLayout const& bank() const { return m_layout; }
-    std::optional<int> cursor() const { return m_cursor; }
+    std::optional<harp::StringIndex> cursor() const { return m_cursor; }
 
     // One item for each string.
     int readableCount() const override { return m_harp ? m_harp->count() : 0; }
-    ReadableItem readableItem(int string) const override;
-    void pressReadable(int string) override { pluck(string); }
+    ReadableItem readableItem(int index) const override;
+    void pressReadable(int index) override { pluck(harp::StringIndex(index)); }
 
     QSize sizeHint() const override { return {900, 214}; }
     QSize minimumSizeHint() const override;
 
 signals:
-    void stringPlucked(int string); // index from the lowest
+    void stringPlucked(harp::StringIndex string); // index from the lowest
     // The lever of a string is to be turned, by a click on it or by the arrow keys up and down.
-    void leverTurned(int string, harp::Lever to);
+    void leverTurned(harp::StringIndex string, harp::Lever to);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -72,22 +73,22 @@ private:
 
     double letters() const; // how many times as large as usual
     void layOut();
-    void moveCursor(int string);
-    double glow(int string) const; // 1 when just plucked, falling to 0
-    music::Pitch soundingPitch(int string) const;
-    harp::Lever lever(int string) const;
-    QColor stringColour(int string) const;
-    void pluck(int string);
-    std::optional<int> leverAt(QPointF where) const; // of a string that has one
-    void turnLever(int string, harp::Lever to);
-    bool isFocused(int string) const { return hasFocus() && m_cursor == string; }
+    void moveCursor(harp::StringIndex string);
+    double glow(harp::StringIndex string) const; // 1 when just plucked, falling to 0
+    music::Pitch soundingPitch(harp::StringIndex string) const;
+    harp::Lever lever(harp::StringIndex string) const;
+    QColor stringColour(harp::StringIndex string) const;
+    void pluck(harp::StringIndex string);
+    std::optional<harp::StringIndex> leverAt(QPointF where) const; // of a string that has one
+    void turnLever(harp::StringIndex string, harp::Lever to);
+    bool isFocused(harp::StringIndex string) const { return hasFocus() && m_cursor == string; }
     QPixmap const& stillPicture();
     void paintHeading(QPainter& painter) const;
     void paintFrame(QPainter& painter) const;
-    void paintLight(QPainter& painter, int string) const;
-    void paintString(QPainter& painter, int string) const;
-    void paintLever(QPainter& painter, int string) const;
-    void paintLetter(QPainter& painter, int string) const;
+    void paintLight(QPainter& painter, harp::StringIndex string) const;
+    void paintString(QPainter& painter, harp::StringIndex string) const;
+    void paintLever(QPainter& painter, harp::StringIndex string) const;
+    void paintLetter(QPainter& painter, harp::StringIndex string) const;
     void paintSnags(QPainter& painter) const;
     void paintReach(QPainter& painter) const;
     void paintAhead(QPainter& painter) const;
@@ -97,17 +98,17 @@ private:
     harp::LeverSetting m_levers;
     std::vector<FingerDisc> m_fingers;
     std::vector<FingerDisc> m_ahead;
-    std::vector<int> m_snags;
+    std::vector<harp::StringIndex> m_snags;
     QString m_title;
     QString m_leverHint;
     StringBankLayout m_layout;
-    std::vector<std::optional<Ringing>> m_ringing;
+    base::List<harp::StringIndex, std::optional<Ringing>> m_ringing;
     QElapsedTimer m_clock;
     QBasicTimer m_fade;
     QPixmap m_still;
     bool m_stillStale = true;
-    std::optional<int> m_pointed;
-    std::optional<int> m_cursor; // of the keyboard
+    std::optional<harp::StringIndex> m_pointed;
+    std::optional<harp::StringIndex> m_cursor; // of the keyboard
 };
 
 } // namespace ui

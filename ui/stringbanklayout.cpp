@@ -13,20 +13,20 @@ StringBankLayout layOutBank(harp::Harp const& harp, Box area, double letters)
     int const count = harp.count();
     if (count == 0) return layout;
     double total = 0;
-    for (int i = 0; i + 1 < count; ++i) total += harp.string(i).gapMm;
+    for (harp::StringIndex i = 0; i < harp.highest(); ++i) total += harp.string(i).gapMm;
     double const inset = 22;
     double const perMm = (area.width - 2 * inset) / std::max(1.0, total);
     double const neck = area.y + 8;
     double const longest = area.height - 8 - 22 * letters; // names stand below the strings
     double x = area.x + inset;
     double narrowest = area.width;
-    for (int i = 0; i < count; ++i) {
+    for (harp::StringIndex const i : harp.indices()) {
         double const along = count > 1 ? static_cast<double>(i) / (count - 1) : 0;
         double const length = longest * (1 - 0.26 * std::pow(along, 1.3));
         double const thickness = 3.4 - 2.1 * std::sqrt(along);
         layout.strings.push_back({x, neck, neck + length, thickness});
         double const gap = harp.string(i).gapMm * perMm;
-        if (i + 1 < count) narrowest = std::min(narrowest, gap);
+        if (i < harp.highest()) narrowest = std::min(narrowest, gap);
         x += gap;
     }
     layout.leverUpY = neck + 5;
@@ -46,19 +46,20 @@ StringBankLayout layOutBank(harp::Harp const& harp, Box area, double letters)
     return layout;
 }
 
-std::optional<int> stringNear(StringBankLayout const& layout, double x, double y)
+std::optional<harp::StringIndex> stringNear(StringBankLayout const& layout, double x, double y)
 {
     if (layout.strings.empty() || !layout.area.contains(x, y)) return std::nullopt;
     auto const nearest = std::min_element(layout.strings.begin(), layout.strings.end(),
                                           [x](BankString const& a, BankString const& b) {
                                               return std::abs(a.x - x) < std::abs(b.x - x);
                                           });
-    return static_cast<int>(nearest - layout.strings.begin());
+    return layout.strings.indexOf(nearest);
 }
 
 namespace {
 
-void addFinger(std::vector<FingerDisc>& fingers, harp::Side hand, int string, int finger)
+void addFinger(std::vector<FingerDisc>& fingers, harp::Side hand, harp::StringIndex string,
+               int finger)
 {
     int order = 0;
     for (FingerDisc const& disc : fingers) {
@@ -79,7 +80,7 @@ std::vector<int> fingersOf(arrange::Arrangement const& arrangement, tune::BarInd
 
 } // namespace
 
-std::optional<int> leverNear(StringBankLayout const& layout, double x, double y)
+std::optional<harp::StringIndex> leverNear(StringBankLayout const& layout, double x, double y)
 {
     constexpr double margin = 7; // a lever is small, a finger or pointer is not
     bool const atLevers = y >= std::min(layout.leverUpY, layout.leverDownY) - margin &&
@@ -115,7 +116,7 @@ std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement,
 harp::LeverSetting leversAt(arrange::Arrangement const& arrangement, music::Moment at)
 {
     harp::LeverSetting levers;
-    for (int i = 0; i < arrangement.harp.count(); ++i)
+    for (harp::StringIndex const i : arrangement.harp.indices())
         levers.push_back(harp::leverAt(arrangement.levers, i, at));
     return levers;
 }

@@ -18,7 +18,7 @@ struct BankString {
 };
 
 struct StringBankLayout {
-    std::vector<BankString> strings; // lowest first
+    base::List<harp::StringIndex, BankString> strings; // lowest first
     Box area;
     double leverUpY = 0;   // middle of a lever block that is up
     double leverDownY = 0; // and of one that is down
@@ -35,15 +35,15 @@ struct StringBankLayout {
 StringBankLayout layOutBank(harp::Harp const& harp, Box area, double letters = 1);
 
 // The string nearest to a point, if the point is in the area.
-std::optional<int> stringNear(StringBankLayout const& layout, double x, double y);
+std::optional<harp::StringIndex> stringNear(StringBankLayout const& layout, double x, double y);
 
 // The string whose lever stands at a point, up or down; whether it has one is not asked.
-std::optional<int> leverNear(StringBankLayout const& layout, double x, double y);
+std::optional<harp::StringIndex> leverNear(StringBankLayout const& layout, double x, double y);
 
 // One finger on one string.
 struct FingerDisc {
     harp::Side hand = harp::Side::Left;
-    int string = 0;
+    harp::StringIndex string = 0;
     int finger = 1;
     int order = 0; // in which it first plays in its hand, 0 first
     friend bool operator==(FingerDisc const&, FingerDisc const&) = default;
@@ -59,8 +59,8 @@ harp::LeverSetting leversAt(arrange::Arrangement const& arrangement, music::Mome
 
 // Lowest and highest string of the left hand; none with fewer than two strings.
 struct Reach {
-    int lowest = 0;
-    int highest = 0;
+    harp::StringIndex lowest = 0;
+    harp::StringIndex highest = 0;
     int strings() const { return highest - lowest + 1; }
     friend bool operator==(Reach const&, Reach const&) = default;
 };

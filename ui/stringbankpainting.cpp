@@ -11,7 +11,7 @@
 
 namespace ui {
 
-QColor StringBank::stringColour(int string) const
+QColor StringBank::stringColour(harp::StringIndex string) const
 {
     Palette const& p = paletteOf(*this);
     switch (colourOf(m_harp->string(string))) {
@@ -41,9 +41,9 @@ QPixmap const& StringBank::stillPicture()
     painter.setFont(font());
     painter.setRenderHint(QPainter::Antialiasing);
     paintFrame(painter);
-    for (int i = 0; i < m_harp->count(); ++i) paintString(painter, i);
-    for (int i = 0; i < m_harp->count(); ++i) paintLever(painter, i);
-    for (int i = 0; i < m_harp->count(); ++i) paintLetter(painter, i);
+    for (harp::StringIndex const i : m_harp->indices()) paintString(painter, i);
+    for (harp::StringIndex const i : m_harp->indices()) paintLever(painter, i);
+    for (harp::StringIndex const i : m_harp->indices()) paintLetter(painter, i);
     return m_still;
 }
 
@@ -57,12 +57,12 @@ void StringBank::paintEvent(QPaintEvent*)
     painter.drawPixmap(0, 0, stillPicture());
     painter.setRenderHint(QPainter::Antialiasing);
     paintHeading(painter);
-    std::vector<int> lively;
-    for (int i = 0; i < m_harp->count(); ++i)
+    std::vector<harp::StringIndex> lively;
+    for (harp::StringIndex const i : m_harp->indices())
         if (glow(i) > faintest || m_pointed == i || isFocused(i)) lively.push_back(i);
-    for (int const i : lively) paintLight(painter, i);
-    for (int const i : lively) paintString(painter, i);
-    for (int const i : lively) paintLever(painter, i);
+    for (harp::StringIndex const i : lively) paintLight(painter, i);
+    for (harp::StringIndex const i : lively) paintString(painter, i);
+    for (harp::StringIndex const i : lively) paintLever(painter, i);
     paintReach(painter);
     paintSnags(painter);
     paintAhead(painter);
@@ -80,9 +80,9 @@ void StringBank::paintHeading(QPainter& painter) const
     double const used = painter.fontMetrics().horizontalAdvance(title) + 14;
     painter.setFont(font());
     painter.setPen(colour(p.quiet));
-    std::optional<int> const told = m_pointed    ? m_pointed
-                                    : hasFocus() ? m_cursor
-                                                 : std::nullopt;
+    std::optional<harp::StringIndex> const told = m_pointed    ? m_pointed
+                                                  : hasFocus() ? m_cursor
+                                                               : std::nullopt;
     QString const words = told ? stringWords(*m_harp, *told, soundingPitch(*told))
                                : tr("player's side, low to high");
     QRectF const rest =
@@ -113,15 +113,15 @@ void StringBank::paintFrame(QPainter& painter) const
 }
 
 // Behind a string that sounds, or that is pointed at or chosen by the keyboard.
-void StringBank::paintLight(QPainter& painter, int index) const
+void StringBank::paintLight(QPainter& painter, harp::StringIndex index) const
 {
     Palette const& p = paletteOf(*this);
-    BankString const& string = m_layout.strings[static_cast<std::size_t>(index)];
+    BankString const& string = m_layout.strings[index];
     QPointF const top(string.x, string.top);
     QPointF const bottom(string.x, string.bottom);
     double const glowing = glow(index);
     if (glowing > faintest) {
-        bool const left = m_ringing[static_cast<std::size_t>(index)]->hand == harp::Side::Left;
+        bool const left = m_ringing[index]->hand == harp::Side::Left;
         QColor const hand = colour(left ? p.leaf : p.amber, 0.25 + 0.6 * glowing);
         // A plucked string swings: widest in its middle.
         double const swing = 2 + 5 * glowing;
@@ -140,10 +140,10 @@ void StringBank::paintLight(QPainter& painter, int index) const
     painter.drawLine(top + QPointF(0, 22), bottom - QPointF(0, 5));
 }
 
-void StringBank::paintString(QPainter& painter, int index) const
+void StringBank::paintString(QPainter& painter, harp::StringIndex index) const
 {
     Palette const& p = paletteOf(*this);
-    BankString const& string = m_layout.strings[static_cast<std::size_t>(index)];
+    BankString const& string = m_layout.strings[index];
     QPointF const top(string.x, string.top);
     QPointF const bottom(string.x, string.bottom);
     painter.setPen(QPen(stringColour(index), string.thickness, Qt::SolidLine, Qt::FlatCap));
@@ -157,11 +157,11 @@ void StringBank::paintString(QPainter& painter, int index) const
 }
 
 // Up: a dark block at the neck, pressed on the string. Down: a pale block hanging lower.
-void StringBank::paintLever(QPainter& painter, int index) const
+void StringBank::paintLever(QPainter& painter, harp::StringIndex index) const
 {
     if (!m_harp->string(index).hasLever) return;
     Palette const& p = paletteOf(*this);
-    BankString const& string = m_layout.strings[static_cast<std::size_t>(index)];
+    BankString const& string = m_layout.strings[index];
     bool const up = lever(index) == harp::Lever::Up;
     double const half = std::min(6.5, m_layout.discRadius * 0.62);
     double const y = up ? m_layout.leverUpY : m_layout.leverDownY;
@@ -179,10 +179,10 @@ static QFont fingerFont(QWidget const& widget, double radius)
     return font;
 }
 
-void StringBank::paintLetter(QPainter& painter, int index) const
+void StringBank::paintLetter(QPainter& painter, harp::StringIndex index) const
 {
     Palette const& p = paletteOf(*this);
-    BankString const& string = m_layout.strings[static_cast<std::size_t>(index)];
+    BankString const& string = m_layout.strings[index];
     harp::StringColour const kind = colourOf(m_harp->string(index));
     bool const plain = kind == harp::StringColour::White;
     painter.setFont(scaledFont(*this, 0.86, plain ? QFont::Normal : QFont::Bold));
@@ -199,10 +199,9 @@ void StringBank::paintSnags(QPainter& painter) const
 {
     Palette const& p = paletteOf(*this);
     constexpr double half = 15;
-    for (int const string : m_snags) {
-        if (string < 0 || string >= static_cast<int>(m_layout.strings.size())) continue;
-        QPointF const middle(m_layout.strings[static_cast<std::size_t>(string)].x,
-                             m_layout.rightHandY);
+    for (harp::StringIndex const string : m_snags) {
+        if (!m_layout.strings.holds(string)) continue;
+        QPointF const middle(m_layout.strings[string].x, m_layout.rightHandY);
         painter.setPen(QPen(colour(p.warnInk), 1.8));
         painter.setBrush(colour(p.warnWash));
         painter.drawPolygon(QPolygonF{{middle + QPointF(0, -half), middle + QPointF(half, 0),
@@ -215,8 +214,8 @@ void StringBank::paintReach(QPainter& painter) const
     auto const reach = reachOf(m_fingers);
     if (!reach) return;
     Palette const& p = paletteOf(*this);
-    double const left = m_layout.strings[static_cast<std::size_t>(reach->lowest)].x;
-    double const right = m_layout.strings[static_cast<std::size_t>(reach->highest)].x;
+    double const left = m_layout.strings[reach->lowest].x;
+    double const right = m_layout.strings[reach->highest].x;
     double const y = m_layout.bracketY;
     painter.setPen(QPen(colour(p.leaf), 1.8, Qt::SolidLine, Qt::RoundCap));
     painter.drawPolyline(QPolygonF({{left, y - 5}, {left, y}, {right, y}, {right, y - 5}}));
@@ -244,8 +243,7 @@ void StringBank::paintAhead(QPainter& painter) const
     double const radius = m_layout.discRadius;
     painter.setFont(fingerFont(*this, radius));
     for (FingerDisc const& disc : m_ahead) {
-        QPointF const middle(m_layout.strings[static_cast<std::size_t>(disc.string)].x,
-                             m_layout.leftHandY);
+        QPointF const middle(m_layout.strings[disc.string].x, m_layout.leftHandY);
         bool const covered = std::ranges::any_of(m_fingers, [&](FingerDisc const& now) {
             return now.hand == harp::Side::Left && now.string == disc.string;
         });
@@ -266,7 +264,7 @@ void StringBank::paintDiscs(QPainter& painter) const
     painter.setFont(fingerFont(*this, radius));
     for (FingerDisc const& disc : m_fingers) {
         bool const left = disc.hand == harp::Side::Left;
-        double const x = m_layout.strings[static_cast<std::size_t>(disc.string)].x;
+        double const x = m_layout.strings[disc.string].x;
         double const y = left ? m_layout.leftHandY : m_layout.rightHandY;
         painter.setPen(QPen(colour(p.sunk), 1.5));
         painter.setBrush(colour(left ? p.leaf : p.amber));

@@ -122,18 +122,17 @@ harp::LeverSetting StringsNow::leversNow() const
     return leversAt(arrangement, at);
 }
 
-void StringsNow::pluck(int string)
+void StringsNow::pluck(harp::StringIndex string)
 {
     harp::Harp const& harp =
         m_session.isOpen() ? m_session.arrangement().harp : m_session.brief().harp;
-    harp::Lever const lever =
-        m_session.isOpen() ? leversNow()[static_cast<std::size_t>(string)] : harp::Lever::Down;
+    harp::Lever const lever = m_session.isOpen() ? leversNow()[string] : harp::Lever::Down;
     emit pluckRequested(string, music::midi(harp::sounding(harp.string(string), lever)));
 }
 
 // A lever that the tune needs stays as it is planned, and the arranger is told why; any other
 // is hers to set.
-void StringsNow::turnLever(int string, harp::Lever to)
+void StringsNow::turnLever(harp::StringIndex string, harp::Lever to)
 {
     if (!m_session.isOpen()) return;
     if (levers::tunePlays(m_session.arrangement(), string))

@@ -29,14 +29,14 @@ public:
     void pluckPitch(int midi); // the string that sounds this key as the levers stand, if any
 
 signals:
-    void pluckRequested(int string, int midi);
+    void pluckRequested(harp::StringIndex string, int midi);
     void told(QString const& sentence);
     void done(QString const& sentence);
 
 private:
     void showFingers(arrange::Arrangement const& arrangement, arrange::PositionIndex position);
-    void pluck(int string);
-    void turnLever(int string, harp::Lever to);
+    void pluck(harp::StringIndex string);
+    void turnLever(harp::StringIndex string, harp::Lever to);
     harp::LeverSetting leversNow() const;
 
     Session& m_session;

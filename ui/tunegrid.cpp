@@ -151,7 +151,7 @@ void TuneGrid::refresh()
 }
 
 // On its string, where the note would be; without a string near the foot of the lane.
-double TuneGrid::snagHeight(Lane const& lane, std::optional<int> string) const
+double TuneGrid::snagHeight(Lane const& lane, std::optional<harp::StringIndex> string) const
 {
     constexpr double clear = 9;
     if (!string) return lane.strings.bottom() - clear;

@@ -18,7 +18,7 @@ struct Palette;
 struct SnagMark {
     tune::BarIndex bar = 0;
     music::Length at;
-    std::optional<int> string; // that it is about; none: of the left hand
+    std::optional<harp::StringIndex> string; // that it is about; none: of the left hand
     bool decided = false; // by the arranger
     QString words;
     friend bool operator==(SnagMark const&, SnagMark const&) = default;
@@ -112,7 +112,7 @@ private:
     bool onChordName(QPointF const& point) const;
     void stretchPassage(int bars);
     void go(Step step, bool together);
-    double snagHeight(Lane const& lane, std::optional<int> string) const;
+    double snagHeight(Lane const& lane, std::optional<harp::StringIndex> string) const;
     std::optional<LaneSnag> snagUnder(QPointF const& point) const;
     void openSnagHere();
     void updatePassage(std::optional<Passage> passage);

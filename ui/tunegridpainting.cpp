@@ -63,7 +63,8 @@ LaneFace TuneGrid::faceOf(std::size_t lane) const
 {
     LaneFace face;
     face.lane = m_layout.lanes[lane];
-    for (int string = m_layout.lowestString; string <= m_layout.highestString; ++string)
+    for (harp::StringIndex string = m_layout.lowestString; string <= m_layout.highestString;
+         ++string)
         face.strings.push_back(m_arrangement->harp.string(string).open.letter);
     if (face.lane.timesPlayed == 2) face.times = tr("twice");
     if (face.lane.timesPlayed > 2) face.times = tr("%1 times").arg(face.lane.timesPlayed);

@@ -314,19 +314,23 @@ void VariantList::paintPicture(QPainter& painter, QRectF const& box,
 {
     Palette const& p = paletteOf(*this);
     if (!m_harp) return;
-    int lowest = voicing.rootString;
-    int highest = voicing.rootString;
+    harp::StringIndex lowest = voicing.rootString;
+    harp::StringIndex highest = voicing.rootString;
     for (arrange::VoicedNote const& note : voicing.notes) {
         lowest = std::min(lowest, note.string);
         highest = std::max(highest, note.string);
     }
-    lowest = std::max(0, lowest - 1);
-    int const last = std::min(m_harp->count() - 1, std::max(highest + 1, lowest + 12));
-    lowest = std::max(0, std::min(lowest, last - 12));
+    constexpr harp::StringIndex bottom = 0;
+    lowest = std::max(bottom, lowest - 1);
+    harp::StringIndex const last =
+        std::min(m_harp->highest(), std::max(highest + 1, lowest + 12));
+    lowest = std::max(bottom, std::min(lowest, last - 12));
     double const apart = box.width() / std::max(1, last - lowest);
-    auto const xOf = [&](int string) { return box.left() + apart * (string - lowest); };
+    auto const xOf = [&](harp::StringIndex string) {
+        return box.left() + apart * (string - lowest);
+    };
     painter.setRenderHint(QPainter::Antialiasing, false);
-    for (int i = lowest; i <= last; ++i) {
+    for (harp::StringIndex i = lowest; i <= last; ++i) {
         harp::StringColour const kind = colourOf(m_harp->string(i));
         bool const red = kind == harp::StringColour::Red;
         bool const blue = kind == harp::StringColour::Blue;

@@ -170,10 +170,10 @@ QString setupWords(harp::Harp const& harp, harp::LeverSetting const& setup)
         int up = 0;
         int all = 0;
         music::Pitch raised;
-        for (int i = 0; i < harp.count(); ++i) {
+        for (harp::StringIndex const i : harp.indices()) {
             if (harp.string(i).open.letter != letter) continue;
             ++all;
-            if (setup[static_cast<std::size_t>(i)] != harp::Lever::Up) continue;
+            if (setup[i] != harp::Lever::Up) continue;
             ++up;
             raised = sounding(harp.string(i), harp::Lever::Up);
         }
@@ -186,7 +186,7 @@ QString setupWords(harp::Harp const& harp, harp::LeverSetting const& setup)
     return words.isEmpty() ? tr("all down") : words;
 }
 
-QString stringWords(harp::Harp const& harp, int string, music::Pitch sounding)
+QString stringWords(harp::Harp const& harp, harp::StringIndex string, music::Pitch sounding)
 {
     return tr("%1 · string %2 from the bottom, %3 from the top · harp octave %4")
         .arg(fromCore(music::shown(sounding)))

@@ -44,7 +44,7 @@ QString styleWords(arrange::Weights const& weights);
 // for none. A letter of which only some strings are up stands in brackets.
 QString setupWords(harp::Harp const& harp, harp::LeverSetting const& setup);
 // "F♯3 · string 18 from the low end, 17 from the high · harp octave 4"
-QString stringWords(harp::Harp const& harp, int string, music::Pitch sounding);
+QString stringWords(harp::Harp const& harp, harp::StringIndex string, music::Pitch sounding);
 
 // What is wrong and what to do, as two sentences.
 QString faultWords(base::Fault const& fault);

@@ -658,8 +658,11 @@ std::optional<sheet::MusicFont> const& Workbench::font() { return m_paper->font(
 QByteArray Workbench::panes() const { return m_panes->kept(); }
 void Workbench::restorePanes(QByteArray const& panes) { m_panes->restore(panes); }
 
-void Workbench::stringSounding(int string, harp::Side hand) { m_bank->ring(string, hand); }
-void Workbench::stringStilled(int string) { m_bank->still(string); }
+void Workbench::stringSounding(harp::StringIndex string, harp::Side hand)
+{
+    m_bank->ring(string, hand);
+}
+void Workbench::stringStilled(harp::StringIndex string) { m_bank->still(string); }
 
 void Workbench::dragEnterEvent(QDragEnterEvent* event)
 {

@@ -103,7 +103,7 @@ public slots:
     void barPlaying(tune::PlayedBarIndex playedBar);
     void positionPlaying(arrange::PlayedPositionIndex playedPosition);
     void roundPlaying(int round);   // of a passage that goes round
-    void stringSounding(int string, harp::Side hand);
+    void stringSounding(harp::StringIndex string, harp::Side hand);
     // From a MIDI keyboard: the string that sounds this key as the levers stand, if there is
     // one.
     void pluckPitch(int midi);
@@ -111,7 +111,7 @@ public slots:
     void awaitStrings(QString const& names);
     void chooseBarNumber(int number);    // as bars are counted on the page; 0: none
     void choosePlayedBar(tune::PlayedBarIndex playedBar);
-    void stringStilled(int string);
+    void stringStilled(harp::StringIndex string);
 
 signals:
     void newTuneRequested();
@@ -131,7 +131,7 @@ signals:
     // While playing: the same bars in another way (tempo, hands, loop).
     void hearingChanged(ui::Audition const& audition);
     void stopRequested();
-    void stringPluckRequested(int string, int midi);
+    void stringPluckRequested(harp::StringIndex string, int midi);
     void keepPatternRequested(pattern::Pattern const& own); // in the arranger's own book
     void themeChosen(ui::Theme theme);
     void lessMotionChosen(bool less);

@@ -40,14 +40,14 @@ public:
     }
     ~MidiHarp() override { dampAllBut({}); }
 
-    void pluck(int string, int midi, int velocity, harp::Side hand) override
+    void pluck(harp::StringIndex string, int midi, int velocity, harp::Side hand) override
     {
         damp(string);
         send({midi::noteOn | channelOf(hand), midi, velocity});
         m_sounding[string] = {channelOf(hand), midi};
     }
     // Where another string sounds the same key on the same channel, it goes on.
-    void damp(int string) override
+    void damp(harp::StringIndex string) override
     {
         auto const found = m_sounding.find(string);
         if (found == m_sounding.end()) return;
@@ -58,12 +58,12 @@ public:
         if (!still)
             send({midi::noteOff | ended.channel, ended.midi, midi::usualReleaseVelocity});
     }
-    void dampAllBut(std::set<int> const& strings) override
+    void dampAllBut(std::set<harp::StringIndex> const& strings) override
     {
-        std::vector<int> others;
+        std::vector<harp::StringIndex> others;
         for (auto const& [string, key] : m_sounding)
             if (!strings.contains(string)) others.push_back(string);
-        for (int const string : others) damp(string);
+        for (harp::StringIndex const string : others) damp(string);
     }
     void click(sound::Stress stress) override
     {
@@ -96,7 +96,7 @@ private:
     }
 
     std::unique_ptr<RtMidiOut> m_out;
-    std::map<int, Key> m_sounding; // by string
+    std::map<harp::StringIndex, Key> m_sounding;
 };
 
 // "Harp:port 1 20:0" without the numbers at its end.

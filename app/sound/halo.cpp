@@ -21,13 +21,13 @@ constexpr float silence = 1e-15F; // below it the numbers would become slow to r
 
 } // namespace
 
-void Halo::setStrings(int count) { m_strings.resize(static_cast<std::size_t>(count)); }
+void Halo::setStrings(int count) { m_strings.resize(count); }
 
-void Halo::tune(int string, double hz)
+void Halo::tune(harp::StringIndex string, double hz)
 {
     if (string < 0) return;
-    if (static_cast<std::size_t>(string) >= m_strings.size()) setStrings(string + 1);
-    String& tuned = m_strings[static_cast<std::size_t>(string)];
+    if (string >= m_strings.size()) setStrings(string.value() + 1);
+    String& tuned = m_strings[string];
     if (tuned.hz == hz) return;
     double const angle = 2 * std::numbers::pi * hz / sampleRate;
     double const pole = std::pow(10.0, -3 / (ringsFor(hz) * sampleRate)); // -60 dB
@@ -41,17 +41,16 @@ void Halo::tune(int string, double hz)
              0};
 }
 
-void Halo::pluck(int string)
+void Halo::pluck(harp::StringIndex string)
 {
-    if (string < 0 || static_cast<std::size_t>(string) >= m_strings.size()) return;
-    String& plucked = m_strings[static_cast<std::size_t>(string)];
+    if (!m_strings.holds(string)) return;
+    String& plucked = m_strings[string];
     plucked.free = plucked.before = plucked.before2 = 0;
 }
 
-void Halo::free(int string)
+void Halo::free(harp::StringIndex string)
 {
-    if (string >= 0 && static_cast<std::size_t>(string) < m_strings.size())
-        m_strings[static_cast<std::size_t>(string)].free = 1;
+    if (m_strings.holds(string)) m_strings[string].free = 1;
 }
 
 void Halo::still()

@@ -1,6 +1,7 @@
 #pragma once
 
-#include <vector>
+#include "core/base/list.h"
+#include "core/harp/stringindex.h"
 
 namespace sound {
 
@@ -10,10 +11,10 @@ namespace sound {
 class Halo {
 public:
     void setStrings(int count);
-    void tune(int string, double hz);
+    void tune(harp::StringIndex string, double hz);
     // One that somebody plucked sounds by itself and answers nothing until it is free again.
-    void pluck(int string);
-    void free(int string);
+    void pluck(harp::StringIndex string);
+    void free(harp::StringIndex string);
     void setLevel(double level) { m_level = level; } // 0 to 1
     bool sounds() const { return m_level > 0; }
 
@@ -31,7 +32,7 @@ private:
         float before = 0; // output, one and two frames ago
         float before2 = 0;
     };
-    std::vector<String> m_strings;
+    base::List<harp::StringIndex, String> m_strings;
     double m_level = 0;
 };
 

@@ -16,12 +16,12 @@ public:
 
     // Plucks a string, which stops whatever it still sounded. `midi` is the key that sounds as
     // the lever stands, `velocity` 1 to 127.
-    virtual void pluck(int string, int midi, int velocity, harp::Side hand) = 0;
-    virtual void damp(int string) = 0;
-    virtual void dampAllBut(std::set<int> const& strings) = 0;
+    virtual void pluck(harp::StringIndex string, int midi, int velocity, harp::Side hand) = 0;
+    virtual void damp(harp::StringIndex string) = 0;
+    virtual void dampAllBut(std::set<harp::StringIndex> const& strings) = 0;
     virtual void click(Stress stress) = 0;
     // What a string would sound, as its lever stands now.
-    virtual void tuned(int /*string*/, int /*midi*/) {}
+    virtual void tuned(harp::StringIndex /*string*/, int /*midi*/) {}
     // The beat is kept: it begins or goes on, a 24th of a crotchet has passed, it ends.
     virtual void beatBegins(bool /*fromTheStart*/) {}
     virtual void beatClock() {}

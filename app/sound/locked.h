@@ -24,7 +24,7 @@ public:
         std::lock_guard const lock(m_mutex);
         m_performance.stop();
     }
-    void pluck(int string, int midi, int velocity) override
+    void pluck(harp::StringIndex string, int midi, int velocity) override
     {
         std::lock_guard const lock(m_mutex);
         m_performance.pluck(string, midi, velocity);

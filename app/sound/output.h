@@ -17,7 +17,7 @@ public:
     // As Performance has them, from any thread.
     virtual void begin(perform::Course course, perform::Place from) = 0;
     virtual void stop() = 0;
-    virtual void pluck(int string, int midi, int velocity) = 0;
+    virtual void pluck(harp::StringIndex string, int midi, int velocity) = 0;
     virtual Progress progress() const = 0;
     // Whether the device has gone away: nothing has been asked for any more for a while.
     virtual bool lost() const { return false; }

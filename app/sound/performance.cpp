@@ -40,9 +40,9 @@ std::int64_t clockFrom(perform::Schedule const& schedule, perform::Seconds at)
 }
 
 // Strings that ring at a place: plucked last before it, in this round or the one before.
-std::set<int> ringingAt(perform::Course const& course, perform::Place place)
+std::set<harp::StringIndex> ringingAt(perform::Course const& course, perform::Place place)
 {
-    std::set<int> ringing;
+    std::set<harp::StringIndex> ringing;
     auto const follow = [&ringing](perform::Schedule const& schedule, perform::Seconds from,
                                    perform::Seconds to) {
         for (perform::Event const& event : schedule.events) {
@@ -104,7 +104,7 @@ void Performance::stop()
     if (std::exchange(m_keepsBeat, false)) m_instrument->beatEnds();
 }
 
-void Performance::pluck(int string, int midi, int velocity)
+void Performance::pluck(harp::StringIndex string, int midi, int velocity)
 {
     m_instrument->pluck(string, midi, velocity, harp::Side::Right);
 }

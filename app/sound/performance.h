@@ -30,7 +30,7 @@ public:
     // Damps everything.
     void stop();
     // One string, outside the schedule.
-    void pluck(int string, int midi, int velocity);
+    void pluck(harp::StringIndex string, int midi, int velocity);
 
     void render(float* left, float* right, int frames);
     Progress progress() const;

@@ -74,7 +74,7 @@ void Player::useOutput(std::unique_ptr<Output> output)
     if (isPlaying()) begin(m_course, {now.round, now.at});
 }
 
-void Player::pluck(int string, int midi)
+void Player::pluck(harp::StringIndex string, int midi)
 {
     goSilentIfLost();
     m_output->pluck(string, midi, auditionVelocity);

@@ -36,7 +36,7 @@ public:
     perform::Place place() const; // in the course; of no meaning while nothing is played
 
     // One string by hand. `midi` is the key it sounds as its lever stands.
-    void pluck(int string, int midi);
+    void pluck(harp::StringIndex string, int midi);
 
     // Says everything that has sounded since it last looked. The player's own timer calls this.
     void look();
@@ -46,8 +46,8 @@ signals:
     // After the last counted beat, while strings may still ring, or when stopped.
     void stopped();
     void roundReached(int round);
-    void stringPlucked(int string, harp::Side hand);
-    void stringDamped(int string);
+    void stringPlucked(harp::StringIndex string, harp::Side hand);
+    void stringDamped(harp::StringIndex string);
     void barReached(tune::PlayedBarIndex playedBar);
     void positionReached(arrange::PlayedPositionIndex
                              playedPosition); // a left-hand note of that position sounds

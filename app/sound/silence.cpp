@@ -18,7 +18,7 @@ public:
         m_begun = m_now();
     }
     void stop() override { m_course = {}; }
-    void pluck(int, int, int) override {}
+    void pluck(harp::StringIndex, int, int) override {}
 
     Progress progress() const override
     {

@@ -44,7 +44,7 @@ constexpr float shortestRelease = -12000; // timecents
 
 // Neighbouring strings may sound the same key (E sharp and F), and damping one must not cut the
 // other: they lie on two channels by turns. Strings two apart never sound alike.
-int channelOf(int string) { return string % 2; }
+int channelOf(harp::StringIndex string) { return string % 2; }
 
 // The program says itself, as a Fault, what goes wrong.
 void silenceLog()
@@ -84,7 +84,7 @@ bool looksLikeSoundFont(std::filesystem::path const& path)
 struct HarpSynth::Parts {
     std::unique_ptr<fluid_settings_t, Close> settings{new_fluid_settings()};
     std::unique_ptr<fluid_synth_t, Close> synth;
-    std::map<int, int> sounding; // key of each string that rings
+    std::map<harp::StringIndex, int> sounding; // key of each string that rings
     Voice voice;
     Halo halo;
 };
@@ -151,7 +151,7 @@ base::Result<HarpSynth> HarpSynth::open(Voice const& voice)
     return harp;
 }
 
-void HarpSynth::pluck(int string, int midi, int velocity, harp::Side)
+void HarpSynth::pluck(harp::StringIndex string, int midi, int velocity, harp::Side)
 {
     damp(string);
     fluid_synth_noteon(m_parts->synth.get(), channelOf(string), midi, velocity);
@@ -159,7 +159,7 @@ void HarpSynth::pluck(int string, int midi, int velocity, harp::Side)
     m_parts->halo.pluck(string);
 }
 
-void HarpSynth::damp(int string)
+void HarpSynth::damp(harp::StringIndex string)
 {
     auto const found = m_parts->sounding.find(string);
     if (found == m_parts->sounding.end()) return;
@@ -174,12 +174,12 @@ void HarpSynth::dampAll()
     m_parts->halo.still();
 }
 
-void HarpSynth::dampAllBut(std::set<int> const& strings)
+void HarpSynth::dampAllBut(std::set<harp::StringIndex> const& strings)
 {
-    std::vector<int> others;
+    std::vector<harp::StringIndex> others;
     for (auto const& [string, key] : m_parts->sounding)
         if (!strings.contains(string)) others.push_back(string);
-    for (int const string : others) damp(string);
+    for (harp::StringIndex const string : others) damp(string);
     if (strings.empty()) m_parts->halo.still();
 }
 
@@ -191,7 +191,7 @@ void HarpSynth::click(Stress stress)
                        bar ? midi::highWoodBlock : midi::lowWoodBlock, velocity);
 }
 
-void HarpSynth::tuned(int string, int midi)
+void HarpSynth::tuned(harp::StringIndex string, int midi)
 {
     Voice const& voice = m_parts->voice;
     double const cents = voice.cents[static_cast<std::size_t>(midi % 12)];

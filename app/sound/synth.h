@@ -29,12 +29,12 @@ public:
     HarpSynth& operator=(HarpSynth&&) noexcept;
     ~HarpSynth() override;
 
-    void pluck(int string, int midi, int velocity, harp::Side hand) override;
-    void damp(int string) override;
+    void pluck(harp::StringIndex string, int midi, int velocity, harp::Side hand) override;
+    void damp(harp::StringIndex string) override;
     void dampAll();
-    void dampAllBut(std::set<int> const& strings) override;
+    void dampAllBut(std::set<harp::StringIndex> const& strings) override;
     void click(Stress stress) override;
-    void tuned(int string, int midi) override;
+    void tuned(harp::StringIndex string, int midi) override;
     void write(float* left, float* right, int frames) override;
 
 private:

@@ -35,7 +35,7 @@ void addTune(Arrangement const& arrangement, std::vector<HandNote>& notes)
 {
     Fingers const fingers = fingersByNote(arrangement);
     for (tune::PlayedNote const& n : arrangement.playing.notes) {
-        std::optional<int> const string =
+        std::optional<harp::StringIndex> const string =
             harp::stringAtMoment(arrangement.harp, arrangement.levers, n.pitch, n.at);
         if (!string) continue;
         tune::BarIndex const bar = arrangement.playing.bars[n.playedBar].bar;

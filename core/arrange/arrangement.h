@@ -82,7 +82,7 @@ struct HandNote {
     music::Moment at;
     music::Length held;
     harp::Side hand = harp::Side::Right;
-    int string = 0;
+    harp::StringIndex string = 0;
     music::Pitch pitch; // what sounds as the levers stand
     int finger = 1;
     std::optional<PlayedPositionIndex> position; // none: of the tune or added to it

@@ -51,7 +51,8 @@ Laid atRootZero(Figure const& figure, View const& view)
 }
 
 // Moves the strings of a figure up to a root string and asks what they sound there.
-std::optional<Hindrance> raise(std::vector<Pluck>& plucks, int rootString, View const& view)
+std::optional<Hindrance> raise(std::vector<Pluck>& plucks, harp::StringIndex rootString,
+                               View const& view)
 {
     for (Pluck& p : plucks) {
         p.string += rootString;
@@ -226,9 +227,9 @@ std::optional<Hindrance> onAnyPass(View const& view, std::vector<Pluck> const& p
 
 // What does not depend on how long notes are counted. Gives the plucks strings and pitches.
 std::optional<Hindrance> obstacleTo(std::vector<Pluck>& plucks, Pattern const& pattern,
-                                    int rootString, View const& view)
+                                    harp::StringIndex rootString, View const& view)
 {
-    int const rootMidi = view.passes.front().midi[static_cast<std::size_t>(rootString)];
+    int const rootMidi = view.passes.front().midi[rootString];
     if (rootMidi < pattern.lowestRoot)
         return Hindrance{Obstacle::RootTooLow, rootString, std::nullopt, 0};
     if (auto const found = raise(plucks, rootString, view)) return found;
@@ -238,8 +239,8 @@ std::optional<Hindrance> obstacleTo(std::vector<Pluck>& plucks, Pattern const& p
     return rollWhereWide(plucks, pattern, view);
 }
 
-std::variant<Laid, Hindrance> raised(Laid laid, Figure const& figure, int rootString,
-                                     View const& view)
+std::variant<Laid, Hindrance> raised(Laid laid, Figure const& figure,
+                                     harp::StringIndex rootString, View const& view)
 {
     if (auto const found = obstacleTo(laid.plucks, figure.pattern, rootString, view))
         return *found;
@@ -275,10 +276,10 @@ class Collection {
 public:
     explicit Collection(View const& view) : m_view(view) {}
 
-    void addOn(Figure const& figure, std::vector<int> const& rootStrings)
+    void addOn(Figure const& figure, std::vector<harp::StringIndex> const& rootStrings)
     {
         Laid const atZero = atRootZero(figure, m_view);
-        for (int root : rootStrings) {
+        for (harp::StringIndex const root : rootStrings) {
             auto attempt = raised(atZero, figure, root, m_view);
             if (Laid* const laid = std::get_if<Laid>(&attempt)) add(std::move(*laid));
         }
@@ -297,29 +298,29 @@ private:
     std::vector<Laid> m_laid;
 };
 
-std::vector<int> stringsOf(music::Letter letter, harp::Harp const& harp)
+std::vector<harp::StringIndex> stringsOf(music::Letter letter, harp::Harp const& harp)
 {
-    std::vector<int> out;
-    for (int s = 0; s < harp.count(); ++s)
+    std::vector<harp::StringIndex> out;
+    for (harp::StringIndex const s : harp.indices())
         if (harp.string(s).open.letter == letter) out.push_back(s);
     return out;
 }
 
-bool soundsRoot(View const& view, int string)
+bool soundsRoot(View const& view, harp::StringIndex string)
 {
-    return view.passes.front().midi[static_cast<std::size_t>(string)] % 12 == view.chord.lowest;
+    return view.passes.front().midi[string] % 12 == view.chord.lowest;
 }
 
 // Degrees above one root string, up to an octave and a tenth, whose strings sound tones of the
 // chord.
-std::vector<int> soundingDegrees(View const& view, int rootString)
+std::vector<int> soundingDegrees(View const& view, harp::StringIndex rootString)
 {
     constexpr int highest = 12;
     std::vector<int> out;
     for (int degree = 1; degree <= highest; ++degree) {
-        int const string = pattern::stringOf(rootString, degree);
+        harp::StringIndex const string = pattern::stringOf(rootString, degree);
         if (string >= view.harp->count()) break;
-        int const midi = view.passes.front().midi[static_cast<std::size_t>(string)];
+        int const midi = view.passes.front().midi[string];
         if (view.chord.tone[static_cast<std::size_t>(midi % 12)]) out.push_back(degree);
     }
     return out;
@@ -367,7 +368,7 @@ std::vector<std::string> shapesOverBass(std::vector<int> const& degrees)
 }
 
 void addShapes(Collection& all, View const& view, std::vector<std::string> const& names,
-               int rootString, pattern::PatternBook const& book)
+               harp::StringIndex rootString, pattern::PatternBook const& book)
 {
     for (std::string const& name : names) {
         auto const shape = pattern::patternFrom(name);
@@ -434,7 +435,7 @@ bool suitsLevel(Pattern const& pattern, harp::Level const& level)
            pattern::stringsSpanned(pattern) <= level.leftStrings;
 }
 
-std::vector<int> rootStrings(View const& view)
+std::vector<harp::StringIndex> rootStrings(View const& view)
 {
     return stringsOf(view.chord.lowestLetter, *view.harp);
 }
@@ -452,7 +453,8 @@ std::vector<Figure> figuresFor(pattern::PatternBook const& book, harp::Level con
     return figures;
 }
 
-std::variant<Laid, Hindrance> laidOn(Figure const& figure, int rootString, View const& view)
+std::variant<Laid, Hindrance> laidOn(Figure const& figure, harp::StringIndex rootString,
+                                     View const& view)
 {
     return raised(atRootZero(figure, view), figure, rootString, view);
 }
@@ -461,8 +463,8 @@ Laid resting(View const& view)
 {
     Laid laid;
     laid.voicing.pattern = "rest";
-    std::vector<int> const roots = stringsOf(view.chord.lowestLetter, *view.harp);
-    laid.voicing.rootString = roots.empty() ? 0 : roots.front();
+    std::vector<harp::StringIndex> const roots = stringsOf(view.chord.lowestLetter, *view.harp);
+    laid.voicing.rootString = roots.empty() ? harp::StringIndex(0) : roots.front();
     return laid;
 }
 
@@ -470,9 +472,9 @@ std::vector<Laid> playableVoicings(View const& view, std::vector<Figure> const& 
                                    pattern::PatternBook const& book)
 {
     Collection all(view);
-    std::vector<int> const roots = rootStrings(view);
+    std::vector<harp::StringIndex> const roots = rootStrings(view);
     for (Figure const& figure : figures) all.addOn(figure, roots);
-    for (int root : roots) {
+    for (harp::StringIndex const root : roots) {
         std::vector<int> const degrees = soundingDegrees(view, root);
         if (!soundsRoot(view, root))
             addShapes(all, view, shapesWithoutRoot(degrees), root, book);

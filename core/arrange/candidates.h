@@ -40,18 +40,20 @@ enum class Obstacle {
 // An obstacle with the strings and the time that it is about.
 struct Hindrance {
     Obstacle what = Obstacle::OffHarp;
-    int string = 0;           // the left hand's; beyond the ends where it is off the harp
-    std::optional<int> other; // the tune's string, or the one that the hand comes from
+    harp::StringIndex string = 0; // the left hand's; beyond the ends where it is off the harp
+    std::optional<harp::StringIndex>
+        other;                // the tune's string, or the one that the hand comes from
     double at = 0;            // whole notes from the position's start
     friend bool operator==(Hindrance const&, Hindrance const&) = default;
 };
 
 // The figure with its first degree on `rootString`, or what stands in the way. A note's count
 // ends where the tune comes down to its string or below it: the left hand has let go by then.
-std::variant<Laid, Hindrance> laidOn(Figure const& figure, int rootString, View const& view);
+std::variant<Laid, Hindrance> laidOn(Figure const& figure, harp::StringIndex rootString,
+                                     View const& view);
 
 // The strings that a shape may stand on at a position: each octave of the chord's lowest note.
-std::vector<int> rootStrings(View const& view);
+std::vector<harp::StringIndex> rootStrings(View const& view);
 
 // Whether the level asks for the shape, by its number and its width.
 bool suitsLevel(pattern::Pattern const& pattern, harp::Level const& level);

@@ -38,7 +38,7 @@ struct SetFinger {
 struct GroupNote {
     tune::BarIndex bar = 0;
     music::Length at; // from the start of that bar
-    int string = 0;
+    harp::StringIndex string = 0;
     int finger = 1;
     std::optional<PositionIndex> position; // none: of the right hand
     friend bool operator==(GroupNote const&, GroupNote const&) = default;

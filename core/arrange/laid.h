@@ -14,7 +14,7 @@ namespace arrange {
 struct Pluck {
     double at = 0;
     double held = 0;
-    int string = 0;
+    harp::StringIndex string = 0;
     int midi = 48;
     int finger = 4;
     int degree = 1;
@@ -28,8 +28,8 @@ struct Laid {
     Voicing voicing;
     std::vector<Pluck> plucks; // one for each note of the voicing, in the same order
     std::uint64_t strings = 0; // bit s is set where string s is plucked
-    int bass = 0;              // the lowest string, the highest
-    int top = 0;
+    harp::StringIndex bass = 0; // the lowest string, the highest
+    harp::StringIndex top = 0;
     double shortestStep = 0; // between two onsets; 0 where there is one
     int level = 1;           // of the pattern, and what the book holds against it and
     Points penalty = 0;      // against the rhythm

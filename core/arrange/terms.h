@@ -124,7 +124,7 @@ struct HandPlace {
     double at = 0; // whole notes from the position's start, of its first or last onset
     double centreMm = 0;
     harp::PlacedFinger edge{}; // what plays there: the first note, or the last
-    int low = 0, high = 0;     // the outer strings of the shape
+    harp::StringIndex low = 0, high = 0; // the outer strings of the shape
     friend bool operator==(HandPlace const&, HandPlace const&) = default;
 };
 HandPlace handAtStart(View const& view, Laid const& laid);
@@ -145,11 +145,12 @@ bool stringTooSoon(Neighbours const& n, Laid const& before, Laid const& after);
 
 // What still rings as the next position begins.
 struct Ringing {
-    std::vector<int> strings;
+    std::vector<harp::StringIndex> strings;
     std::vector<double> amplitudes; // of each, 1 as plucked
     std::vector<int> midi;
     std::uint64_t mask = 0;
-    std::vector<double> clash; // with each string of the next position, by its pitch there
+    base::List<harp::StringIndex, double>
+        clash; // with each string of the next position, by its pitch there
 };
 Ringing ringingAfter(Neighbours const& n, Laid const& before);
 

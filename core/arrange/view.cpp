@@ -20,11 +20,11 @@ music::Meter meterOf(Scene const& scene, Position const& p)
     return scene.tune.bars[p.bar].meter;
 }
 
-std::vector<std::int16_t> soundingAt(Scene const& scene, Moment at)
+base::List<harp::StringIndex, std::int16_t> soundingAt(Scene const& scene, Moment at)
 {
-    std::vector<std::int16_t> midi;
-    midi.reserve(static_cast<std::size_t>(scene.harp.count()));
-    for (int s = 0; s < scene.harp.count(); ++s)
+    base::List<harp::StringIndex, std::int16_t> midi;
+    midi.reserve(scene.harp.count());
+    for (harp::StringIndex const s : scene.harp.indices())
         midi.push_back(static_cast<std::int16_t>(
             music::midi(harp::pitchAt(scene.harp, scene.levers, s, at))));
     return midi;
@@ -47,7 +47,7 @@ std::vector<TuneNote> tuneDuring(Scene const& scene, Moment from, Length span, L
     for (auto i = first; i != notes.end() && i->at < to; ++i) {
         tune::PlayedNote const& note = *i;
         if (note.at + note.held <= from) continue;
-        std::optional<int> const string =
+        std::optional<harp::StringIndex> const string =
             harp::stringAtMoment(scene.harp, scene.levers, note.pitch, note.at);
         if (!string) continue;
         out.push_back({wholes(note.at - from), wholes(note.at + note.held - from),
@@ -89,9 +89,9 @@ std::vector<PassView> passesOf(Scene const& scene, Position const& position, Len
 // Whether some string of the note's letter sounds it.
 bool soundsSomewhere(Scene const& scene, PassView const& pass, music::PitchName name)
 {
-    for (int s = 0; s < scene.harp.count(); ++s)
+    for (harp::StringIndex const s : scene.harp.indices())
         if (scene.harp.string(s).open.letter == name.letter &&
-            pass.midi[static_cast<std::size_t>(s)] % 12 == music::pitchClass(name))
+            pass.midi[s] % 12 == music::pitchClass(name))
             return true;
     return false;
 }
@@ -206,9 +206,9 @@ bool isModeSure(tune::Tune const& tune)
 
 } // namespace
 
-int midiAt(PassView const& pass, int string, double at)
+int midiAt(PassView const& pass, harp::StringIndex string, double at)
 {
-    int midi = pass.midi[static_cast<std::size_t>(string)];
+    int midi = pass.midi[string];
     for (NearFlip const& f : pass.flips)
         if (f.string == string && f.at > 0 && f.at <= at) midi = f.midi;
     return midi;

@@ -18,7 +18,7 @@ struct TuneNote {
     double from = 0;
     double to = 0;
     music::Length at; // `from`, exact
-    int string = 0;
+    harp::StringIndex string = 0;
     int midi = 60;
     int strength = 0; // of the beat on which it begins, as music::beatStrength
     friend bool operator==(TuneNote const&, TuneNote const&) = default;
@@ -29,7 +29,7 @@ struct NearFlip {
     double at = 0;
     double freeFrom = 0;
     double freeTo = 0;
-    int string = 0;
+    harp::StringIndex string = 0;
     int midi = 60; // what the string sounds from `at` on
     harp::Side hand = harp::Side::Left;
     friend bool operator==(NearFlip const&, NearFlip const&) = default;
@@ -38,7 +38,7 @@ struct NearFlip {
 // One time the position is played.
 struct PassView {
     std::vector<TuneNote> tune;     // by time, then from the lowest string
-    std::vector<std::int16_t> midi; // of each string as the position begins
+    base::List<harp::StringIndex, std::int16_t> midi; // as the position begins
     std::vector<NearFlip> flips;
     friend bool operator==(PassView const&, PassView const&) = default;
 };
@@ -92,7 +92,7 @@ struct View {
     harp::Level const* level = nullptr;
     pattern::PatternBook const* book = nullptr;
     Taste const* taste = nullptr;
-    std::vector<double> ringSeconds; // of each string
+    base::List<harp::StringIndex, double> ringSeconds;
 
     double seconds(double wholes) const { return wholes * secondsPerWhole; }
 
@@ -101,7 +101,7 @@ struct View {
 };
 
 // What a string sounds at a time within the position.
-int midiAt(PassView const& pass, int string, double at);
+int midiAt(PassView const& pass, harp::StringIndex string, double at);
 
 // How heavy a place within the position is, as music::beatStrength.
 int strengthAt(View const& view, music::Length at);

@@ -12,7 +12,7 @@ namespace arrange {
 struct VoicedNote {
     music::Length at;   // from the start of the position
     music::Length held; // how long the player counts it
-    int string = 0;
+    harp::StringIndex string = 0;
     int finger = 4;
     int degree = 1;
     int rollOrder = 0; // 0 when plucked on time; 1, 2 ... the place in a roll, low to high
@@ -22,7 +22,7 @@ struct VoicedNote {
 // A pattern laid on real strings at real times. No notes: the left hand rests here.
 struct Voicing {
     std::string pattern; // its name, "1-5-8"; "rest" when empty
-    int rootString = 0;
+    harp::StringIndex rootString = 0;
     std::string rhythm; // name of the rhythm
     bool rolled = false;
     base::Row<VoicedNote> notes; // by time, then from the lowest string

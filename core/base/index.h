@@ -58,6 +58,7 @@ public:
         return Index(index.m_value - places);
     }
     friend constexpr int operator-(Index a, Index b) { return a.m_value - b.m_value; }
+    friend constexpr int operator-(int count, Index b) { return count - b.m_value; }
 
 private:
     int m_value = 0;

@@ -29,7 +29,7 @@ std::string fifthName(View const& view, int midi)
 }
 
 // The pitch that the other position of a string's lever gives, where that is a tone.
-std::optional<std::string> byTurning(Told const& told, int string)
+std::optional<std::string> byTurning(Told const& told, harp::StringIndex string)
 {
     harp::HarpString const& s = told.scene.harp.string(string);
     if (!s.hasLever) return std::nullopt;

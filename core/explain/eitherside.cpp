@@ -20,20 +20,20 @@ bool isLike(Voicing const* other, Told const& told)
     return other && other->pattern == told.laid.voicing.pattern;
 }
 
-bool plucks(Voicing const* voicing, int string)
+bool plucks(Voicing const* voicing, harp::StringIndex string)
 {
     return voicing && std::ranges::any_of(voicing->notes, [&](VoicedNote const& n) {
                return n.string == string;
            });
 }
 
-std::optional<int> lowestString(Voicing const* voicing)
+std::optional<harp::StringIndex> lowestString(Voicing const* voicing)
 {
     if (!voicing || voicing->notes.empty()) return std::nullopt;
     return std::ranges::min_element(voicing->notes, {}, &VoicedNote::string)->string;
 }
 
-std::optional<int> highestString(Voicing const* voicing)
+std::optional<harp::StringIndex> highestString(Voicing const* voicing)
 {
     if (!voicing || voicing->notes.empty()) return std::nullopt;
     return std::ranges::max_element(voicing->notes, {}, &VoicedNote::string)->string;
@@ -42,13 +42,14 @@ std::optional<int> highestString(Voicing const* voicing)
 std::string lowName(Told const& told) { return nameOf(told, lowestNote(told.laid)); }
 std::string topName(Told const& told) { return nameOf(told, highestNote(told.laid)); }
 
-int apart(std::optional<int> other, int string)
+int apart(std::optional<harp::StringIndex> other, harp::StringIndex string)
 {
     return other ? std::abs(*other - string) : 0;
 }
 
 // "from the one before it", "to the one after it": the side with the wider way.
-std::string widerSide(std::optional<int> before, std::optional<int> after, int string)
+std::string widerSide(std::optional<harp::StringIndex> before,
+                      std::optional<harp::StringIndex> after, harp::StringIndex string)
 {
     return apart(before, string) >= apart(after, string) ? base::said("from the shape before")
                                                          : base::said("to the shape after");
@@ -58,7 +59,7 @@ std::string widerSide(std::optional<int> before, std::optional<int> after, int s
 std::optional<std::size_t> sharedNote(Told const& told)
 {
     for (std::size_t i = 0; i < told.laid.plucks.size(); ++i) {
-        int const string = told.laid.plucks[i].string;
+        harp::StringIndex const string = told.laid.plucks[i].string;
         if (plucks(told.voicedBefore, string) || plucks(told.voicedAfter, string)) return i;
     }
     return std::nullopt;
@@ -158,7 +159,7 @@ std::string thumbLeads(Told const& told)
 {
     if (told.voicedAfter && !told.laid.rests()) {
         std::size_t const last = told.laid.plucks.size() - 1;
-        int const string = told.laid.plucks[last].string;
+        harp::StringIndex const string = told.laid.plucks[last].string;
         for (int step : {-1, 1})
             if (plucks(told.voicedAfter, string + step))
                 return base::say("Its last note, {}, leads by step into the next chord.",

@@ -20,7 +20,7 @@ music::Moment momentOf(Told const& told, VoicedNote const& note)
 
 } // namespace
 
-std::string pitchName(Told const& told, int string, music::Moment at)
+std::string pitchName(Told const& told, harp::StringIndex string, music::Moment at)
 {
     return music::shown(harp::pitchAt(told.scene.harp, told.scene.levers, string, at));
 }

@@ -9,7 +9,7 @@
 namespace explain {
 
 // The pitch of a string at a moment, "F♯3".
-std::string pitchName(Told const& told, int string, music::Moment at);
+std::string pitchName(Told const& told, harp::StringIndex string, music::Moment at);
 // The same for a note of the left hand, by its place in the voicing, and for one of the tune.
 std::string nameOf(Told const& told, std::size_t note);
 std::string nameOf(Told const& told, arrange::TuneNote const& note);

@@ -27,7 +27,7 @@ struct Place {
     Position const& position;
     View const& view;
 
-    std::string string(int index, double at, std::size_t time = 0) const
+    std::string string(harp::StringIndex index, double at, std::size_t time = 0) const
     {
         if (index < 0 || index >= scene.harp.count())
             return base::said("a string that the harp does not have");
@@ -51,8 +51,9 @@ private:
 std::string offHarp(Place const& place, Hindrance const& h)
 {
     int const count = place.scene.harp.count();
-    int const beyond = h.string < 0 ? -h.string : h.string - count + 1;
-    std::string const end = place.string(h.string < 0 ? 0 : count - 1, 0);
+    int const beyond = h.string < 0 ? -h.string.value() : h.string - place.scene.harp.highest();
+    std::string const end =
+        place.string(h.string < 0 ? harp::StringIndex(0) : place.scene.harp.highest(), 0);
     return h.string < 0
                ? base::sayCount(
                      beyond, "it needs {} string below {}, the lowest string of this harp",
@@ -83,7 +84,7 @@ std::string tooFast(Place const& place, Hindrance const& h)
 
 std::string beyondReach(Place const& place, Hindrance const& h)
 {
-    int const from = h.other.value_or(h.string);
+    harp::StringIndex const from = h.other.value_or(h.string);
     double const mm = harp::distanceMm(place.scene.harp, from, h.string);
     return base::say("from {} to {} {} is {:.0f} mm, more than this hand can reach, and "
                      "there is no time to move the hand",
@@ -200,10 +201,10 @@ std::optional<WhyNot> whyNot(Scene const& scene, Position const& position,
         room = std::max(room, rhythm.onsets.size());
         if (!playsAllNotes(rhythm, shape)) continue;
         Figure const figure{shape, std::move(rhythm)};
-        for (int root : rootStrings(view)) {
+        for (harp::StringIndex const root : rootStrings(view)) {
             auto const laid = laidOn(figure, root, view);
             if (std::holds_alternative<Laid>(laid)) return std::nullopt;
-            int const midi = view.passes.front().midi[static_cast<std::size_t>(root)];
+            int const midi = view.passes.front().midi[root];
             Attempt const here{std::get<Hindrance>(laid), std::abs(midi - home)};
             if (!furthest || here.rank() < furthest->rank()) furthest = here;
         }

@@ -9,8 +9,8 @@ namespace {
 Json raised(harp::LeverSetting const& setup)
 {
     Json strings = Json::array();
-    for (std::size_t s = 0; s < setup.size(); ++s)
-        if (setup[s] == harp::Lever::Up) strings.push_back(s + 1);
+    for (harp::StringIndex const s : setup.indices())
+        if (setup[s] == harp::Lever::Up) strings.push_back(s.value() + 1);
     return strings;
 }
 

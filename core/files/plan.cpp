@@ -59,8 +59,8 @@ Json tuneMember(Proposal const& proposal)
 Json harpMember(harp::Harp const& harp)
 {
     Json strings = Json::array();
-    for (int s = 0; s < harp.count(); ++s)
-        strings.push_back({{"n", s + 1},
+    for (harp::StringIndex const s : harp.indices())
+        strings.push_back({{"n", s.value() + 1},
                            {"name", music::plain(harp.string(s).open)},
                            {"open_midi", music::midi(harp.string(s).open)},
                            {"lever", harp.string(s).hasLever}});
@@ -72,7 +72,7 @@ Json harpMember(harp::Harp const& harp)
 int reachStrings(arrange::Arrangement const& arrangement)
 {
     int widest = 1;
-    for (int from = 0; from < arrangement.harp.count(); ++from)
+    for (harp::StringIndex const from : arrangement.harp.indices())
         widest = std::max(
             widest, harp::stringsWithin(arrangement.harp, arrangement.hand.limitMm, from));
     return std::min(widest, arrangement.level.leftStrings);
@@ -81,8 +81,8 @@ int reachStrings(arrange::Arrangement const& arrangement)
 std::vector<int> stringsRaised(harp::LeverSetting const& setup)
 {
     std::vector<int> out;
-    for (std::size_t s = 0; s < setup.size(); ++s)
-        if (setup[s] == harp::Lever::Up) out.push_back(static_cast<int>(s) + 1);
+    for (harp::StringIndex const s : setup.indices())
+        if (setup[s] == harp::Lever::Up) out.push_back(s + 1);
     return out;
 }
 
@@ -94,7 +94,7 @@ std::vector<Json> flipList(arrange::Arrangement const& arrangement)
         out.push_back({{"at", whole(flip.at)},
                        {"bar", arrangement.tune.bars[bar.bar].number},
                        {"pass", bar.pass},
-                       {"string", flip.string + 1},
+                       {"string", flip.string.value() + 1},
                        {"up", flip.to == harp::Lever::Up},
                        {"hand", sideName(flip.hand)}});
     }
@@ -104,7 +104,7 @@ std::vector<Json> flipList(arrange::Arrangement const& arrangement)
 Json rootString(arrange::Voicing const& voicing)
 {
     if (voicing.notes.empty()) return nullptr; // a rest stands on no string
-    return voicing.rootString + 1;
+    return voicing.rootString.value() + 1;
 }
 
 std::vector<int> degrees(arrange::Voicing const& voicing)
@@ -164,7 +164,7 @@ std::vector<Json> noteList(std::vector<arrange::HandNote> const& notes)
         out.push_back({{"at", whole(note.at)},
                        {"held", whole(note.held)},
                        {"hand", sideName(note.hand)},
-                       {"string", note.string + 1},
+                       {"string", note.string.value() + 1},
                        {"midi", music::midi(note.pitch)},
                        {"finger", note.finger},
                        {"position", std::move(position)},

@@ -142,7 +142,7 @@ private:
         harp::Harp const& harp = m_arrangement.harp;
         auto const top = stringAtMoment(harp, m_arrangement.levers, note.pitch, note.at);
         if (!top || *top < interval.gaps) return std::nullopt;
-        int const string = *top - interval.gaps;
+        harp::StringIndex const string = *top - interval.gaps;
         music::Pitch const pitch = pitchAt(harp, m_arrangement.levers, string, note.at);
         int const apart = music::midi(note.pitch) - music::midi(pitch);
         bool const consonant = std::find(interval.semitones.begin(), interval.semitones.end(),
@@ -161,7 +161,7 @@ private:
     }
 
     // Nobody else wants the string while it is counted, and the left hand leaves room.
-    bool isClear(tune::PlayedNote const& note, int string) const
+    bool isClear(tune::PlayedNote const& note, harp::StringIndex string) const
     {
         music::Moment const until = note.at + note.held;
         double const again = 1 / m_arrangement.level.sameStringPerSecond;

@@ -146,7 +146,8 @@ private:
         return out;
     }
 
-    static std::pair<int, int> ends(std::vector<HandNote const*> const& notes)
+    static std::pair<harp::StringIndex, harp::StringIndex>
+    ends(std::vector<HandNote const*> const& notes)
     {
         auto const [low, high] =
             std::minmax_element(notes.begin(), notes.end(), [](auto const* a, auto const* b) {

@@ -73,7 +73,7 @@ double seconds(Arrangement const& arrangement, music::Length length)
 
 // Whether the right hand is near and free enough to take a note at one time.
 bool canTake(Arrangement const& arrangement, std::vector<HandNote> const& notes,
-             music::Moment at, int string)
+             music::Moment at, harp::StringIndex string)
 {
     double const needed = 1 / arrangement.level.rightNotesPerSecond + forPlacing;
     bool near = false;
@@ -149,7 +149,8 @@ bool easesHand(arrange::HandRemark const& remark)
            remark.words == base::said(takeOver);
 }
 
-bool stretches(Arrangement const& arrangement, int lowString, int highString)
+bool stretches(Arrangement const& arrangement, harp::StringIndex lowString,
+               harp::StringIndex highString)
 {
     return highString - lowString > tenthGaps || // no hand is asked to hold more
            harp::distanceMm(arrangement.harp, lowString, highString) >

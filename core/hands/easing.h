@@ -20,6 +20,7 @@ void easeStretches(arrange::Arrangement& arrangement, pattern::PatternBook const
 bool easesHand(arrange::HandRemark const& remark);
 
 // Whether two strings lie farther apart than the hand holds with comfort, or than a tenth.
-bool stretches(arrange::Arrangement const& arrangement, int lowString, int highString);
+bool stretches(arrange::Arrangement const& arrangement, harp::StringIndex lowString,
+               harp::StringIndex highString);
 
 } // namespace hands

@@ -27,7 +27,7 @@ std::uint64_t numberOf(HandShape const& shape)
 {
     constexpr unsigned bits = 12; // strings from -1 (nowhere) to far beyond any harp
     std::uint64_t number = static_cast<std::uint64_t>(shape.played);
-    for (std::optional<int> const& string : shape.placed)
+    for (std::optional<harp::StringIndex> const& string : shape.placed)
         number = number << bits | static_cast<std::uint64_t>(string.value_or(-1) + 1);
     return number;
 }

@@ -182,7 +182,7 @@ std::string whyChanged(Arrangement const& arrangement, std::vector<Struck> const
         return base::said("it goes with the finger you chose next to it");
     }
     int const usual = here.pluck.usual[index];
-    int const string = here.pluck.strings[index];
+    harp::StringIndex const string = here.pluck.strings[index];
     if (now > 0) {
         Struck const& before = struck[now - 1];
         auto const& fingers = path.fingers[now - 1];

@@ -9,7 +9,7 @@ namespace hands {
 namespace {
 
 using harp::PlacedFinger;
-using Placed = std::array<std::optional<int>, harp::fingers>;
+using Placed = std::array<std::optional<harp::StringIndex>, harp::fingers>;
 
 // What a pair of fingers is for: the gaps between strings that it takes by custom. Thirds and
 // fourths go to neighbours, fifths and sixths to 1 and 3, wider ones to 1 and 4 [trade-3.2].
@@ -54,11 +54,11 @@ int afterPause(int cost, Pause pause)
     return cost * placingPercent[static_cast<std::size_t>(pause)] / 100;
 }
 
-std::optional<int>& slot(Placed& placed, int finger)
+std::optional<harp::StringIndex>& slot(Placed& placed, int finger)
 {
     return placed[static_cast<std::size_t>(finger - 1)];
 }
-std::optional<int> slot(Placed const& placed, int finger)
+std::optional<harp::StringIndex> slot(Placed const& placed, int finger)
 {
     return placed[static_cast<std::size_t>(finger - 1)];
 }
@@ -98,7 +98,8 @@ std::vector<Fingers> fingeringsOf(Stroke const& pluck, Player const& player)
     return all;
 }
 
-Placed onto(Placed placed, Fingers const& fingers, std::vector<int> const& strings)
+Placed onto(Placed placed, Fingers const& fingers,
+            std::vector<harp::StringIndex> const& strings)
 {
     for (std::size_t i = 0; i < fingers.size(); ++i) slot(placed, fingers[i]) = strings[i];
     return placed;
@@ -195,7 +196,7 @@ public:
 
 private:
     // The string last plucked, the highest of a chord.
-    int lastString() const { return *slot(m_from.placed, m_from.played); }
+    harp::StringIndex lastString() const { return *slot(m_from.placed, m_from.played); }
 
     bool isAgain() const
     {

@@ -23,7 +23,7 @@ enum class Pause {
 
 // What a hand plucks at one moment.
 struct Stroke {
-    std::vector<int> strings; // from the lowest, none twice, at most four
+    std::vector<harp::StringIndex> strings; // from the lowest, none twice, at most four
     Pause before = Pause::None;
     std::vector<int> usual{};              // the pattern's fingers, one a string; or none
     std::vector<std::optional<int>> set{}; // what the player has set, one a string; or none
@@ -41,7 +41,7 @@ struct Player {
 // Where the fingers are after a pluck. Finger f lies on placed[f - 1]; those lifted or never
 // placed lie nowhere. A higher finger number is always on a lower string.
 struct HandShape {
-    std::array<std::optional<int>, harp::fingers> placed;
+    std::array<std::optional<harp::StringIndex>, harp::fingers> placed;
     int played = 0; // the highest-lying finger of the last pluck; 0: nothing played yet
     friend auto operator<=>(HandShape const&, HandShape const&) = default;
 };
@@ -87,7 +87,7 @@ private:
         int cost = 0;              // of the pluck alone
         bool liesTogether = false; // all its fingers at once
     };
-    using Placed = std::array<std::optional<int>, harp::fingers>;
+    using Placed = std::array<std::optional<harp::StringIndex>, harp::fingers>;
     bool holds(Placed const& placed) const;
     int pairCost(harp::PlacedFinger low, harp::PlacedFinger high) const;
     int ownCost(Fingers const& fingers) const;

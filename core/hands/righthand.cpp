@@ -18,7 +18,7 @@ using arrange::Arrangement;
 // Where a plucked note comes from, and its number there.
 enum class Source { Tune, Added, Given };
 struct Voice {
-    int string = 0;
+    harp::StringIndex string = 0;
     Source source = Source::Tune;
     int index = 0; // of Note::pitches, AddedBelow::pitches, or Arrangement::given
 };
@@ -47,18 +47,18 @@ FirstPlayed firstPlayed(tune::Playing const& playing)
 
 // The string that a pitch is plucked on. One that the harp cannot give then is fingered as if
 // its string had it, at the nearest end of the harp.
-int stringOf(Arrangement const& arrangement, music::Pitch pitch, music::Moment at)
+harp::StringIndex stringOf(Arrangement const& arrangement, music::Pitch pitch, music::Moment at)
 {
     harp::Harp const& harp = arrangement.harp;
     if (auto const string = stringAtMoment(harp, arrangement.levers, pitch, at)) return *string;
     if (auto const seat = placeOf(harp, pitch)) return seat->string;
-    int const own = diatonicStep(pitch) - diatonicStep(harp.string(0).open);
-    return std::clamp(own, 0, harp.count() - 1);
+    harp::StringIndex const own(diatonicStep(pitch) - diatonicStep(harp.string(0).open));
+    return std::clamp(own, harp::StringIndex(0), harp.highest());
 }
 
-std::vector<int> pluckedStrings(std::vector<Voice> const& voices)
+std::vector<harp::StringIndex> pluckedStrings(std::vector<Voice> const& voices)
 {
-    std::vector<int> strings;
+    std::vector<harp::StringIndex> strings;
     for (Voice const& voice : voices) strings.push_back(voice.string);
     std::sort(strings.begin(), strings.end());
     strings.erase(std::unique(strings.begin(), strings.end()), strings.end());

@@ -358,7 +358,7 @@ Suggestion suggestChords(Learned const& learned, tune::Tune const& tune,
                          ChordWishes const& wishes)
 {
     Suggestion out;
-    constexpr std::size_t mostBars = 3000; // more than can be arranged
+    constexpr int mostBars = 3000; // more than can be arranged
     if (tune.bars.size() > mostBars) return out;
     out.key = foundKey(learned.keys, tune);
     out.heardIn = homeOf(tune, out.key);

@@ -64,8 +64,8 @@ bool rollable(Harp const& harp, HandModel const& hand, std::span<PlacedFinger co
     return widest && spanMm(harp, placed) <= std::min(reachMm(widest->hardGaps), hand.limitMm);
 }
 
-bool withinReach(Harp const& harp, HandModel const& hand, int lowString, int lowFinger,
-                 int highString, int highFinger)
+bool withinReach(Harp const& harp, HandModel const& hand, StringIndex lowString, int lowFinger,
+                 StringIndex highString, int highFinger)
 {
     return easeOf(harp, hand, PlacedFinger{lowString, lowFinger},
                   PlacedFinger{highString, highFinger}) != Ease::Beyond;
@@ -94,10 +94,10 @@ double spanMm(Harp const& harp, std::span<PlacedFinger const> placed)
     return distanceMm(harp, low->string, high->string);
 }
 
-int stringsWithin(Harp const& harp, double mm, int fromString)
+int stringsWithin(Harp const& harp, double mm, StringIndex fromString)
 {
-    int last = fromString;
-    while (last + 1 < harp.count() && distanceMm(harp, fromString, last + 1) <= mm) ++last;
+    StringIndex last = fromString;
+    while (last < harp.highest() && distanceMm(harp, fromString, last + 1) <= mm) ++last;
     return last - fromString + 1;
 }
 

@@ -50,7 +50,7 @@ struct Level {
 
 // A string and the finger that is on it.
 struct PlacedFinger {
-    int string = 0;
+    StringIndex string = 0;
     int finger = 1;
     friend bool operator==(PlacedFinger const&, PlacedFinger const&) = default;
 };
@@ -73,8 +73,8 @@ Ease easeOf(Harp const& harp, HandModel const& hand, std::span<PlacedFinger cons
 bool rollable(Harp const& harp, HandModel const& hand, std::span<PlacedFinger const> placed);
 
 // Not beyond reach, stretched or not.
-bool withinReach(Harp const& harp, HandModel const& hand, int lowString, int lowFinger,
-                 int highString, int highFinger);
+bool withinReach(Harp const& harp, HandModel const& hand, StringIndex lowString, int lowFinger,
+                 StringIndex highString, int highFinger);
 
 // How far in mm a shape reaches beyond what is easy, over its hardest pair; 0 when all is easy.
 double stretchMm(Harp const& harp, HandModel const& hand, std::span<PlacedFinger const> placed);
@@ -84,6 +84,6 @@ double spanMm(Harp const& harp, std::span<PlacedFinger const> placed);
 
 // How many strings, counted upwards from one string and including it, lie within a span: 10
 // for 135 mm at 15 mm a gap.
-int stringsWithin(Harp const& harp, double mm, int fromString);
+int stringsWithin(Harp const& harp, double mm, StringIndex fromString);
 
 } // namespace harp

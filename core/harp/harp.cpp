@@ -15,7 +15,7 @@ namespace {
 
 constexpr std::array<std::string_view, 4> namingIds{"usual", "scientific", "harp", "number"};
 
-base::Fault outOfOrder(std::size_t index, std::string detail)
+base::Fault outOfOrder(StringIndex index, std::string detail)
 {
     return {base::FaultCode::StringsOutOfOrder, base::say("string {}", index + 1),
             std::move(detail)};
@@ -24,10 +24,10 @@ base::Fault outOfOrder(std::size_t index, std::string detail)
 } // namespace
 
 base::Result<Harp> Harp::make(std::string id, std::string name, music::PitchName tuning,
-                              std::vector<HarpString> strings)
+                              HarpStrings strings)
 {
     if (strings.empty()) return outOfOrder(0, base::said("no strings at all"));
-    for (std::size_t i = 0; i < strings.size(); ++i) {
+    for (StringIndex const i : strings.indices()) {
         if (!(strings[i].gapMm > 0))
             return outOfOrder(i, base::say("gap of {} mm", strings[i].gapMm));
         if (i > 0 && diatonicStep(strings[i].open) != diatonicStep(strings[i - 1].open) + 1)
@@ -47,11 +47,10 @@ base::Result<Harp> Harp::make(std::string id, std::string name, music::PitchName
     return harp;
 }
 
-std::optional<int> stringFor(Harp const& harp, music::Pitch pitch)
+std::optional<StringIndex> stringFor(Harp const& harp, music::Pitch pitch)
 {
-    int const index = diatonicStep(pitch) - diatonicStep(harp.string(0).open);
-    if (index < 0 || index >= harp.count()) return std::nullopt;
-    return index;
+    StringIndex const index(diatonicStep(pitch) - diatonicStep(harp.string(0).open));
+    return harp.strings().holds(index) ? std::optional(index) : std::nullopt;
 }
 
 std::optional<Lever> leverFor(HarpString const& string, music::Pitch pitch)
@@ -61,7 +60,7 @@ std::optional<Lever> leverFor(HarpString const& string, music::Pitch pitch)
     return std::nullopt;
 }
 
-double distanceMm(Harp const& harp, int from, int to)
+double distanceMm(Harp const& harp, StringIndex from, StringIndex to)
 {
     return std::abs(harp.placeMm(to) - harp.placeMm(from));
 }
@@ -97,7 +96,7 @@ std::optional<Naming> namingFrom(std::string_view id)
     return static_cast<Naming>(found - namingIds.begin());
 }
 
-std::string stringName(Harp const& harp, int index)
+std::string stringName(Harp const& harp, StringIndex index)
 {
     music::Pitch const open = harp.string(index).open;
     switch (harp.naming()) {

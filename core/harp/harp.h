@@ -1,7 +1,8 @@
 #pragma once
 
-#include "core/base/index.h"
+#include "core/base/list.h"
 #include "core/base/result.h"
+#include "core/harp/stringindex.h"
 #include "core/music/pitch.h"
 
 #include <optional>
@@ -37,30 +38,28 @@ constexpr StringColour colourOf(HarpString const& s)
 // second.
 enum class Naming { Usual, Scientific, HarpOctave, FromTop };
 
-// One lever harp as its owner tunes it. Index 0 is the lowest, longest string; the reader
-// counts from 1.
+using HarpStrings = base::List<StringIndex, HarpString>;
+
+// One lever harp as its owner tunes it. The reader counts strings from 1.
 class Harp {
 public:
     // Faults: StringsOutOfOrder, naming the string, unless there is at least one string, each
     // is one letter above the one before and every gap is positive.
     static base::Result<Harp> make(std::string id, std::string name, music::PitchName tuning,
-                                   std::vector<HarpString> strings);
+                                   HarpStrings strings);
 
     std::string const& id() const { return m_id; }
     std::string const& name() const { return m_name; }
     music::PitchName tuning() const { return m_tuning; } // the major key of all levers down
     Naming naming() const { return m_naming; }
-    std::span<HarpString const> strings() const& { return m_strings; }
-    std::span<HarpString const> strings() const&& = delete; // they end with the harp
-    int count() const { return static_cast<int>(m_strings.size()); }
-    HarpString const& string(int index) const
-    {
-        return m_strings[static_cast<std::size_t>(index)];
-    }
-    template<class Of>
-    HarpString const& string(base::Index<Of> index) const = delete; // a place is no string
+    HarpStrings const& strings() const& { return m_strings; }
+    HarpStrings const& strings() const&& = delete; // they end with the harp
+    int count() const { return m_strings.size(); }
+    base::Indices<StringIndex> indices() const { return m_strings.indices(); }
+    StringIndex highest() const { return m_strings.beyond() - 1; }
+    HarpString const& string(StringIndex index) const { return m_strings[index]; }
     // Distance in mm of a string from the lowest one.
-    double placeMm(int index) const { return m_placesMm[static_cast<std::size_t>(index)]; }
+    double placeMm(StringIndex index) const { return m_placesMm[index]; }
 
     friend bool operator==(Harp const&, Harp const&) = default;
     friend Harp withNaming(Harp harp, Naming naming);
@@ -69,8 +68,8 @@ private:
     std::string m_id;
     std::string m_name;
     music::PitchName m_tuning;
-    std::vector<HarpString> m_strings;
-    std::vector<double> m_placesMm; // follows from the gaps
+    HarpStrings m_strings;
+    base::List<StringIndex, double> m_placesMm; // follows from the gaps
     Naming m_naming = Naming::Usual;
 };
 
@@ -89,13 +88,13 @@ constexpr music::Pitch sounding(HarpString const& s, Lever lever)
 }
 
 // The string on which a written pitch lies (its letter and octave); none beyond the ends.
-std::optional<int> stringFor(Harp const& harp, music::Pitch pitch);
+std::optional<StringIndex> stringFor(Harp const& harp, music::Pitch pitch);
 
 // Lever position that sounds the pitch on this string; none if it cannot be had there.
 std::optional<Lever> leverFor(HarpString const& string, music::Pitch pitch);
 
 // Distance in mm between two strings, always positive.
-double distanceMm(Harp const& harp, int from, int to);
+double distanceMm(Harp const& harp, StringIndex from, StringIndex to);
 
 // Seconds in which the ring of a string falls by 60 dB: the working model of plain and wound
 // strings [trade-2.2].
@@ -107,6 +106,6 @@ int harpOctave(music::Pitch pitch);
 
 // "E♭3 (string 10)", "5E♭ (string 10)", "E♭, string 25 from the top": a string by its open
 // pitch, as the harp's owner names strings.
-std::string stringName(Harp const& harp, int index);
+std::string stringName(Harp const& harp, StringIndex index);
 
 } // namespace harp

@@ -22,7 +22,8 @@ std::array<Letter, 7> inOrderOf(int signature)
     return letters;
 }
 
-base::Fault beyondTuning(Harp const& harp, music::Key key, int string, music::Pitch wanted)
+base::Fault beyondTuning(Harp const& harp, music::Key key, StringIndex string,
+                         music::Pitch wanted)
 {
     HarpString const& s = harp.string(string);
     std::string reason;
@@ -55,11 +56,11 @@ std::string letterSetup(Harp const& harp, LeverSetting const& setup, Letter lett
     std::vector<std::string> up;
     std::vector<std::string> down;
     std::string name;
-    for (int i = harp.count() - 1; i >= 0; --i) {
+    for (StringIndex i = harp.highest(); i >= 0; --i) {
         music::Pitch const open = harp.string(i).open;
         if (open.letter != letter) continue;
         name = raised(nameOf(open));
-        if (setup[static_cast<std::size_t>(i)] == Lever::Up)
+        if (setup[i] == Lever::Up)
             up.push_back(noteOnString(harp, i, name));
         else
             down.push_back(noteOnString(harp, i, shown(nameOf(open))));
@@ -74,7 +75,7 @@ std::string letterSetup(Harp const& harp, LeverSetting const& setup, Letter lett
 std::vector<Letter> inOrderOfRaising(Harp const& harp)
 {
     std::vector<music::PitchName> names;
-    for (int i = 0; i < std::min(harp.count(), 7); ++i)
+    for (StringIndex i = 0; i < std::min(harp.count(), 7); ++i)
         names.push_back(nameOf(harp.string(i).open));
     std::sort(names.begin(), names.end(),
               [](music::PitchName a, music::PitchName b) { return fifths(a) < fifths(b); });
@@ -100,21 +101,21 @@ LeverSetting nearestSetting(Harp const& harp, music::Key key)
 base::Result<LeverSetting> settingFor(Harp const& harp, music::Key key)
 {
     int const sharps = signature(key);
-    LeverSetting setting(static_cast<std::size_t>(harp.count()), Lever::Down);
+    LeverSetting setting(harp.count(), Lever::Down);
     for (Letter letter : inOrderOf(sharps)) {
-        for (int i = 0; i < harp.count(); ++i) {
+        for (StringIndex const i : harp.indices()) {
             HarpString const& s = harp.string(i);
             if (s.open.letter != letter) continue;
             music::Pitch const wanted = inSignature(s.open, sharps);
             std::optional<Lever> const lever = leverFor(s, wanted);
             if (!lever) return beyondTuning(harp, key, i, wanted);
-            setting[static_cast<std::size_t>(i)] = *lever;
+            setting[i] = *lever;
         }
     }
     return setting;
 }
 
-Lever leverAt(LeverTimeline const& levers, int string, music::Moment at)
+Lever leverAt(LeverTimeline const& levers, StringIndex string, music::Moment at)
 {
     auto flip =
         std::upper_bound(levers.flips.begin(), levers.flips.end(), at,
@@ -123,16 +124,16 @@ Lever leverAt(LeverTimeline const& levers, int string, music::Moment at)
         --flip;
         if (flip->string == string) return flip->to;
     }
-    return levers.setup[static_cast<std::size_t>(string)];
+    return levers.setup[string];
 }
 
-music::Pitch pitchAt(Harp const& harp, LeverTimeline const& levers, int string,
+music::Pitch pitchAt(Harp const& harp, LeverTimeline const& levers, StringIndex string,
                      music::Moment at)
 {
     return sounding(harp.string(string), leverAt(levers, string, at));
 }
 
-std::string noteOnString(Harp const& harp, int string, std::string const& name)
+std::string noteOnString(Harp const& harp, StringIndex string, std::string const& name)
 {
     music::Pitch const open = harp.string(string).open;
     if (harp.naming() == Naming::Scientific) return name + std::to_string(open.octave);

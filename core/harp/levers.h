@@ -12,8 +12,8 @@ namespace harp {
 
 enum class Side { Left, Right };
 
-// One lever for each string, lowest first.
-using LeverSetting = std::vector<Lever>;
+// One lever for each string.
+using LeverSetting = base::List<StringIndex, Lever>;
 
 // The levers that give a key its signature on this harp. Fault: KeyBeyondTuning naming the
 // first letter that the tuning or a missing lever cannot give.
@@ -30,7 +30,7 @@ struct Flip {
     music::Moment at; // in played time
     music::Moment freeFrom;
     music::Moment freeTo;
-    int string = 0;
+    StringIndex string = 0;
     Lever to = Lever::Up;
     Side hand = Side::Left;
     tune::PlayedBarIndex playedBar = 0;
@@ -57,14 +57,14 @@ struct LeverTimeline {
 };
 
 // The lever of a string at a moment; a flip counts from its own moment on.
-Lever leverAt(LeverTimeline const& levers, int string, music::Moment at);
-music::Pitch pitchAt(Harp const& harp, LeverTimeline const& levers, int string,
+Lever leverAt(LeverTimeline const& levers, StringIndex string, music::Moment at);
+music::Pitch pitchAt(Harp const& harp, LeverTimeline const& levers, StringIndex string,
                      music::Moment at);
 
 // What one string of a letter sounds, by the harp's way of naming strings: "4C", the harp's
 // octave first so that it is not taken for a scientific one; "C4"; or "C (string 20 from the
 // top)".
-std::string noteOnString(Harp const& harp, int string, std::string const& name);
+std::string noteOnString(Harp const& harp, StringIndex string, std::string const& name);
 
 // "Set levers: A♮, E♮, B♮, F♯" for the head of the sheet, in the order in which keys raise
 // them; "All levers down" where none is up. A letter whose strings differ is named by its few

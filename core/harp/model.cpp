@@ -17,7 +17,7 @@ base::Fault bad(std::string place, std::string detail)
     return {base::FaultCode::BadHarp, std::move(place), std::move(detail)};
 }
 
-bool isString(HarpModel const& model, int string)
+bool isString(HarpModel const& model, StringIndex string)
 {
     return string >= 0 && string < model.strings();
 }
@@ -84,7 +84,7 @@ base::Result<Harp> harpOf(HarpModel const& model)
     if (signature < -7 || signature > 7)
         return bad("tuning", base::say("{} has more than seven sharps or flats",
                                        music::plain(model.tuning)));
-    std::vector<HarpString> all;
+    HarpStrings all;
     for (int i = 0; i < strings; ++i) {
         auto const at = static_cast<std::size_t>(i);
         double const gap = model.gapsMm[at];
@@ -156,7 +156,7 @@ HarpModel withTuning(HarpModel model, music::PitchName tuning)
     return model;
 }
 
-HarpModel withLever(HarpModel model, int string, bool has)
+HarpModel withLever(HarpModel model, StringIndex string, bool has)
 {
     if (isString(model, string)) model.levers[static_cast<std::size_t>(string)] = has;
     return model;
@@ -172,7 +172,7 @@ HarpModel withLevers(HarpModel model, std::vector<music::Letter> const& letters)
     return model;
 }
 
-HarpModel withGap(HarpModel model, int string, double mm)
+HarpModel withGap(HarpModel model, StringIndex string, double mm)
 {
     if (isString(model, string)) model.gapsMm[static_cast<std::size_t>(string)] = mm;
     return model;

@@ -44,9 +44,9 @@ HarpModel withStrings(HarpModel model, int strings);   // at the top; new ones l
 HarpModel withLowest(HarpModel model, music::Pitch lowest); // as many strings; what a pitch
                                                            // had it keeps
 HarpModel withTuning(HarpModel model, music::PitchName tuning);
-HarpModel withLever(HarpModel model, int string, bool has);
+HarpModel withLever(HarpModel model, StringIndex string, bool has);
 HarpModel withLevers(HarpModel model, std::vector<music::Letter> const& letters);
-HarpModel withGap(HarpModel model, int string, double mm);
+HarpModel withGap(HarpModel model, StringIndex string, double mm);
 // Even change from the lowest to the highest gap.
 HarpModel withSpacing(HarpModel model, double lowestMm, double highestMm);
 HarpModel withWound(HarpModel model, int lowestStrings); // the others are plain

@@ -10,7 +10,7 @@ namespace harp {
 
 // A place where a pitch can be had: a string, and how its lever must stand.
 struct Seat {
-    int string = 0;
+    StringIndex string = 0;
     Lever lever = Lever::Down;
     friend bool operator==(Seat const&, Seat const&) = default;
 };
@@ -26,11 +26,12 @@ std::optional<Seat> placeOf(Harp const& harp, music::Pitch pitch);
 // The string on which the pitch lies as the levers stand at a moment: its own letter before a
 // neighbour that sounds the same. None when no string sounds it then. This is the one answer to
 // "which string does the tune pluck here", for hands, sound, sheet and files alike.
-std::optional<int> stringAtMoment(Harp const& harp, LeverTimeline const& levers,
-                                  music::Pitch pitch, music::Moment at);
+std::optional<StringIndex> stringAtMoment(Harp const& harp, LeverTimeline const& levers,
+                                          music::Pitch pitch, music::Moment at);
 
 // The string that sounds a key as the levers stand, for a player at a keyboard; of two that
 // sound alike the one with its lever down. None when no string does.
-std::optional<int> stringForKey(Harp const& harp, LeverSetting const& levers, int midiKey);
+std::optional<StringIndex> stringForKey(Harp const& harp, LeverSetting const& levers,
+                                        int midiKey);
 
 } // namespace harp

@@ -175,7 +175,7 @@ void Clock::eachWindow(Gap const& gap, Visit visit) const
     offer(latest);
 }
 
-Window Clock::window(Offer const& offer, int string) const
+Window Clock::window(Offer const& offer, harp::StringIndex string) const
 {
     return {moment(offer.from), moment(offer.to), moment(offer.at), offer.hand,
             string,             offer.cost,       offer.leftCost};

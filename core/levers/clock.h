@@ -14,7 +14,7 @@ namespace levers {
 
 // A stretch of one string between two notes that want its lever differently.
 struct Gap {
-    int string = 0;
+    harp::StringIndex string = 0;
     music::Moment plucked;  // the last note of the old pitch
     music::Moment ends;     // where that note is counted out
     music::Moment wanted;   // the first note of the new pitch
@@ -33,7 +33,7 @@ struct Window {
     music::Moment freeTo;
     music::Moment at;
     harp::Side hand = harp::Side::Left;
-    int string = 0;
+    harp::StringIndex string = 0;
     int cost = 0;
     int leftCost = 0; // the part of it that stands for what the left hand gives up
     friend bool operator==(Window const&, Window const&) = default;
@@ -90,7 +90,7 @@ private:
         int cost = 0, leftCost = 0;
     };
 
-    Window window(Offer const& offer, int string) const;
+    Window window(Offer const& offer, harp::StringIndex string) const;
     Tick tick(music::Moment moment) const;
     music::Moment moment(Tick tick) const;
     int blocked(Tick from, Tick to) const;

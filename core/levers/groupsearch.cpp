@@ -265,7 +265,8 @@ void GroupSearch::leaveOwnLetter(std::span<StringState> state, int note,
         string.leftTo = note;
 }
 
-GroupSearch::StringState& GroupSearch::stringOf(std::span<StringState> state, int string) const
+GroupSearch::StringState& GroupSearch::stringOf(std::span<StringState> state,
+                                                harp::StringIndex string) const
 {
     auto const place = std::find(m_group.strings.begin(), m_group.strings.end(), string);
     return state[static_cast<std::size_t>(place - m_group.strings.begin())];

@@ -17,8 +17,8 @@ namespace levers {
 // How the notes of one group are played.
 struct GroupWay {
     std::int64_t cost = 0;
-    std::vector<std::pair<int, std::optional<int>>> seats; // note and string
-    std::vector<std::pair<int, harp::Lever>> starts;
+    std::vector<std::pair<int, std::optional<harp::StringIndex>>> seats; // note and string
+    std::vector<std::pair<harp::StringIndex, harp::Lever>> starts;
     std::vector<Turn> turns;
     std::vector<std::pair<int, int>> ways; // note and the way it goes, of those not as written
     friend bool operator<(GroupWay const& a, GroupWay const& b)
@@ -70,7 +70,7 @@ private:
     struct Edge {
         std::int64_t cost = 0;
         std::uint32_t from = 0; // index into the states after the note before
-        int string = none;
+        std::optional<harp::StringIndex> string;
         int way = none;  // index into NoteChoice::ways; none: as written
         int turn = none; // index into Store::turns
     };
@@ -136,7 +136,7 @@ private:
                                  harp::Seat const& seat) const;
     bool holdOn(std::span<StringState> state, int before, int note) const;
     void leaveOwnLetter(std::span<StringState> state, int note, harp::Seat const& own) const;
-    StringState& stringOf(std::span<StringState> state, int string) const;
+    StringState& stringOf(std::span<StringState> state, harp::StringIndex string) const;
     bool outdone(std::span<StringState const> worse, std::span<StringState const> better,
                  int note) const;
     bool asFree(StringState const& better, StringState const& worse, int note) const;

@@ -82,8 +82,8 @@ std::vector<tune::PlayedNote> moved(std::vector<tune::PlayedNote> notes, music::
 int raisedLetters(harp::Harp const& harp, harp::LeverSetting const& setup)
 {
     std::array<bool, 7> raised{};
-    for (int i = 0; i < harp.count(); ++i)
-        if (setup[static_cast<std::size_t>(i)] == harp::Lever::Up)
+    for (harp::StringIndex const i : harp.indices())
+        if (setup[i] == harp::Lever::Up)
             raised[static_cast<std::size_t>(index(harp.string(i).open.letter))] = true;
     return static_cast<int>(std::count(raised.begin(), raised.end(), true));
 }
@@ -162,7 +162,7 @@ public:
             fit.setup = std::move(planning.plan->timeline.setup);
             fit.atEnd = fit.setup;
             for (harp::Flip const& flip : planning.plan->timeline.flips)
-                fit.atEnd[static_cast<std::size_t>(flip.string)] = flip.to;
+                fit.atEnd[flip.string] = flip.to;
             fit.flips = static_cast<int>(planning.plan->timeline.flips.size());
             fit.rank = rankOf(fit, m_harp, highestStep(notes));
         } else {

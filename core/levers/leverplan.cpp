@@ -139,15 +139,14 @@ void setWishes(harp::LeverSetting& setup, harp::Harp const& harp,
 {
     for (harp::LeverWish const& wish : wishes) {
         auto const string = stringFor(harp, {wish.letter, 0, wish.octave});
-        if (string && harp.string(*string).hasLever)
-            setup[static_cast<std::size_t>(*string)] = wish.lever;
+        if (string && harp.string(*string).hasLever) setup[*string] = wish.lever;
     }
 }
 
 Plan planOf(Timed const& timed, harp::LeverSetting setup, tune::PlayedBars const& bars)
 {
     Plan plan{{std::move(setup), {}}, timed.gaps, {}, timed.cost};
-    for (std::size_t string = 0; string < timed.seating.starts.size(); ++string)
+    for (harp::StringIndex string = 0; string < timed.seating.starts.size(); ++string)
         if (timed.seating.starts[string])
             plan.timeline.setup[string] = *timed.seating.starts[string];
     for (std::size_t i = 0; i < timed.windows.size(); ++i)

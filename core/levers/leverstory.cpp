@@ -15,7 +15,7 @@ namespace {
 
 using arrange::Arrangement;
 
-std::optional<tune::PlayedNote> firstUse(Arrangement const& a, int string)
+std::optional<tune::PlayedNote> firstUse(Arrangement const& a, harp::StringIndex string)
 {
     for (tune::PlayedNote const& use : usesOf(a.tune, a.playing))
         if (harp::stringAtMoment(a.harp, a.levers, use.pitch, use.at) == string) return use;
@@ -34,7 +34,7 @@ std::string shownLever(harp::Lever lever)
     return base::said(lever == harp::Lever::Up ? "lever|up" : "lever|down");
 }
 
-std::string turns(Arrangement const& a, int string)
+std::string turns(Arrangement const& a, harp::StringIndex string)
 {
     constexpr int told = 3; // more would not be read
     std::string out;
@@ -58,17 +58,17 @@ std::string turns(Arrangement const& a, int string)
 
 } // namespace
 
-bool tunePlays(Arrangement const& arrangement, int string)
+bool tunePlays(Arrangement const& arrangement, harp::StringIndex string)
 {
     return firstUse(arrangement, string).has_value();
 }
 
-std::string leverStory(Arrangement const& a, int string)
+std::string leverStory(Arrangement const& a, harp::StringIndex string)
 {
     std::string const name = harp::stringName(a.harp, string);
     if (!a.harp.string(string).hasLever) return base::say("{} has no lever.", name);
     auto const use = firstUse(a, string);
-    harp::Lever const start = a.levers.setup[static_cast<std::size_t>(string)];
+    harp::Lever const start = a.levers.setup[string];
     if (!use)
         return base::say("The tune does not use {}, so its lever, now {} at the start, may "
                          "be set to suit the left hand.",

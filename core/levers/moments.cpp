@@ -61,7 +61,7 @@ std::vector<Offer> inTime(std::vector<std::vector<Window>> const& choices)
 // A hand at a lever.
 struct Busy {
     music::Moment until;
-    int string = 0;
+    harp::StringIndex string = 0;
     friend auto operator<=>(Busy const&, Busy const&) = default;
 };
 

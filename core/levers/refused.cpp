@@ -25,8 +25,7 @@ base::Fault noString(harp::Harp const& harp, int note, Notes notes,
     if (!string)
         return {base::FaultCode::NoteOffHarp, placeOfNote(note, notes, performance),
                 base::say("{}, the harp goes from {} to {}", shown(pitch),
-                          shown(harp.string(0).open),
-                          shown(harp.string(harp.count() - 1).open))};
+                          shown(harp.string(0).open), shown(harp.string(harp.highest()).open))};
     harp::HarpString const& near = harp.string(*string);
     return {
         base::FaultCode::KeyBeyondTuning, placeOfNote(note, notes, performance),

@@ -19,18 +19,18 @@ using Notes = std::span<tune::PlayedNote const>;
 
 using base::at;
 
-Seating seatingOf(std::vector<GroupWay const*> const& ways, std::size_t notes,
-                  std::size_t strings, std::span<NoteChoice const> choices)
+Seating seatingOf(std::vector<GroupWay const*> const& ways, std::size_t notes, int strings,
+                  std::span<NoteChoice const> choices)
 {
-    Seating seating{std::vector<std::optional<int>>(notes),
-                    std::vector<std::optional<Lever>>(strings),
+    Seating seating{std::vector<std::optional<harp::StringIndex>>(notes),
+                    {strings, std::nullopt},
                     {},
                     {},
                     0};
     for (GroupWay const* way : ways) {
         seating.leastCost += way->cost;
         for (auto const& [note, string] : way->seats) seating.strings[at(note)] = string;
-        for (auto const& [string, lever] : way->starts) seating.starts[at(string)] = lever;
+        for (auto const& [string, lever] : way->starts) seating.starts[string] = lever;
         seating.turns.insert(seating.turns.end(), way->turns.begin(), way->turns.end());
         for (auto const& [note, taken] : way->ways)
             seating.taken.push_back({note, choices[at(note)].ways[at(taken)]});

@@ -20,8 +20,9 @@ struct TakenWay {
 
 // Which string plays each note, and what that asks of the levers.
 struct Seating {
-    std::vector<std::optional<int>> strings;        // one for each note; none: not plucked
-    std::vector<std::optional<harp::Lever>> starts; // one for each string; none: never played
+    std::vector<std::optional<harp::StringIndex>>
+        strings; // one for each note; none: not plucked
+    base::List<harp::StringIndex, std::optional<harp::Lever>> starts; // none: never played
     std::vector<Turn> turns;                        // by the note before which they stand
     std::vector<TakenWay> taken;                    // by note
     std::int64_t leastCost = 0; // of the best window of each turn, whatever gets into its way
@@ -57,7 +58,7 @@ private:
     struct Search;
     std::unique_ptr<Search> m_search;
     std::size_t m_notes;
-    std::size_t m_strings;
+    int m_strings;
     std::optional<Refused> m_refusal;
     bool m_tooDear = false;
 };

@@ -22,21 +22,22 @@ constexpr int mostTiedByHolding = 2; // strings; the states of a group grow with
 std::vector<StringGroup> groupsOf(harp::Harp const& harp,
                                   std::vector<std::vector<NoteOption>> const& options)
 {
-    std::vector<int> leader(at(harp.count()));
-    std::vector<int> size(leader.size(), 1);
-    std::iota(leader.begin(), leader.end(), 0);
-    auto const leaderOf = [&leader](int string) {
-        while (leader[at(string)] != string) string = leader[at(string)];
+    base::List<harp::StringIndex, harp::StringIndex> leader;
+    for (harp::StringIndex const string : harp.indices()) leader.push_back(string);
+    base::List<harp::StringIndex, int> size(leader.size(), 1);
+    auto const leaderOf = [&leader](harp::StringIndex string) {
+        while (leader[string] != string) string = leader[string];
         return string;
     };
-    auto const tie = [&](int a, int b) {
-        int const from = leaderOf(a);
-        int const to = leaderOf(b);
+    auto const tie = [&](harp::StringIndex a, harp::StringIndex b) {
+        harp::StringIndex const from = leaderOf(a);
+        harp::StringIndex const to = leaderOf(b);
         if (from == to) return;
-        leader[at(from)] = to;
-        size[at(to)] += size[at(from)];
+        leader[from] = to;
+        size[to] += size[from];
     };
-    std::vector<std::optional<int>> first(options.size()); // a string of each note
+    std::vector<std::optional<harp::StringIndex>> first(
+        options.size()); // a string of each note
     for (std::size_t note = 0; note < options.size(); ++note)
         for (NoteOption const& option : options[note]) {
             if (!option.seat) continue;
@@ -46,21 +47,23 @@ std::vector<StringGroup> groupsOf(harp::Harp const& harp,
     for (std::size_t note = 0; note < options.size(); ++note)
         for (NoteOption const& option : options[note]) {
             if (!option.holds || !first[at(*option.holds)]) continue;
-            int const held = *first[at(*option.holds)];
+            harp::StringIndex const held = *first[at(*option.holds)];
             if (!first[note]) first[note] = held;
             if (leaderOf(held) == leaderOf(*first[note])) continue;
-            if (size[at(leaderOf(held))] + size[at(leaderOf(*first[note]))] <=
-                mostTiedByHolding)
+            if (size[leaderOf(held)] + size[leaderOf(*first[note])] <= mostTiedByHolding)
                 tie(held, *first[note]);
         }
 
-    std::vector<StringGroup> groups(leader.size());
-    for (int string = 0; string < harp.count(); ++string)
-        groups[at(leaderOf(string))].strings.push_back(string);
+    base::List<harp::StringIndex, StringGroup> groups(leader.size(), {}); // by leader
+    for (harp::StringIndex const string : harp.indices())
+        groups[leaderOf(string)].strings.push_back(string);
     for (std::size_t note = 0; note < options.size(); ++note)
-        groups[at(leaderOf(first[note].value_or(0)))].notes.push_back(static_cast<int>(note));
-    std::erase_if(groups, [](StringGroup const& group) { return group.notes.empty(); });
-    return groups;
+        groups[leaderOf(first[note].value_or(harp::StringIndex(0)))].notes.push_back(
+            static_cast<int>(note));
+    std::vector<StringGroup> out;
+    for (StringGroup& group : groups)
+        if (!group.notes.empty()) out.push_back(std::move(group));
+    return out;
 }
 
 MomentOrder orderOf(std::span<tune::PlayedNote const> notes, bool leversTurn)

@@ -12,7 +12,7 @@ namespace levers {
 // Strings tied by pitches that either can give, and the notes they play: what is decided
 // together.
 struct StringGroup {
-    std::vector<int> strings;
+    std::vector<harp::StringIndex> strings;
     std::vector<int> notes;
 };
 

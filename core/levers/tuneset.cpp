@@ -15,7 +15,7 @@ namespace {
 
 constexpr int perChange = 10; // against KeyFit::rank, where a lever turned in play is 30
 
-int topString(SetTune const& tune, KeyFit const& fit)
+harp::StringIndex topString(SetTune const& tune, KeyFit const& fit)
 {
     return tune.highestString + fit.moved.steps;
 }
@@ -25,11 +25,10 @@ std::vector<LeverChange> changesFor(harp::Harp const& harp, SetTune const& tune,
                                     KeyFit const& fit, harp::LeverSetting& now)
 {
     std::vector<LeverChange> changes;
-    int const top = std::min(topString(tune, fit), harp.count() - 1);
-    for (int string = 0; string <= top; ++string) {
-        auto const at = static_cast<std::size_t>(string);
-        if (now[at] != fit.setup[at]) changes.push_back({string, fit.setup[at]});
-        now[at] = fit.atEnd[at];
+    harp::StringIndex const top = std::min(topString(tune, fit), harp.highest());
+    for (harp::StringIndex string = 0; string <= top; ++string) {
+        if (now[string] != fit.setup[string]) changes.push_back({string, fit.setup[string]});
+        now[string] = fit.atEnd[string];
     }
     return changes;
 }
@@ -100,8 +99,8 @@ SetTune setTune(harp::Harp const& harp, tune::Tune const& tune, tune::Tempo temp
     for (tune::Bar const& bar : tune.bars)
         for (tune::Note const& note : bar.notes)
             for (music::Pitch const& pitch : note.pitches)
-                out.highestString =
-                    std::max(out.highestString, diatonicStep(pitch) - lowest);
+                out.highestString = std::max(out.highestString,
+                                             harp::StringIndex(diatonicStep(pitch) - lowest));
     return out;
 }
 

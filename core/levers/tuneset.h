@@ -11,12 +11,13 @@ namespace levers {
 struct SetTune {
     std::string title;
     std::vector<KeyFit> keys;
-    int highestString = 0; // of the tune as written, index from the lowest; moved with the key
+    harp::StringIndex highestString =
+        0; // of the tune as written, index from the lowest; moved with the key
 };
 
 // A lever turned between two tunes.
 struct LeverChange {
-    int string = 0;
+    harp::StringIndex string = 0;
     harp::Lever to = harp::Lever::Up;
     friend bool operator==(LeverChange const&, LeverChange const&) = default;
 };

@@ -27,8 +27,8 @@ Gap gapOf(Turn const& turn, std::span<tune::PlayedNote const> notes, harp::Harp 
 std::size_t BestWindows::Hash::operator()(Key const& key) const
 {
     std::size_t hash = 0;
-    for (int const part :
-         {key.string, key.after, key.by, key.heldTo, int{key.returning}, int{key.quick}})
+    for (int const part : {key.string.value(), key.after, key.by, key.heldTo,
+                           int{key.returning}, int{key.quick}})
         hash = (hash ^ static_cast<std::size_t>(part)) * 0x9e3779b97f4a7c15u;
     return hash ^ (hash >> 32);
 }

@@ -12,7 +12,7 @@ namespace levers {
 
 // A lever that must be turned between two notes of the tune.
 struct Turn {
-    int string = 0;
+    harp::StringIndex string = 0;
     harp::Lever to = harp::Lever::Up;
     int after = 0;  // index of the string's last note before
     int before = 0; // index of its first note that wants the lever turned
@@ -40,7 +40,7 @@ public:
 private:
     // What a window depends on.
     struct Key {
-        int string = 0;
+        harp::StringIndex string = 0;
         int after = 0;
         int by = 0;
         int heldTo = 0;

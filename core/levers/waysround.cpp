@@ -43,7 +43,7 @@ std::optional<music::Pitch> plainOf(harp::Harp const& harp, music::Pitch pitch)
 std::optional<music::Pitch> octaveOf(harp::Harp const& harp, music::Pitch pitch)
 {
     int const middle = (music::diatonicStep(harp.string(0).open) +
-                        music::diatonicStep(harp.string(harp.count() - 1).open)) /
+                        music::diatonicStep(harp.string(harp.highest()).open)) /
                        2;
     int const towards = music::diatonicStep(pitch) > middle ? -1 : 1;
     for (int const octaves : {towards, -towards, 2 * towards, 3 * towards}) {
@@ -68,12 +68,12 @@ struct Work {
     std::set<int> never{}; // figures that do not go as written
 };
 
-Gap between(Work const& work, int string, int first, int second)
+Gap between(Work const& work, harp::StringIndex string, int first, int second)
 {
     return gapOf(Turn{string, harp::Lever::Up, first, second, second}, work.uses, work.harp);
 }
 
-bool tight(Work const& work, int string, int first, int second)
+bool tight(Work const& work, harp::StringIndex string, int first, int second)
 {
     return !work.performance.clock.hasWindow(between(work, string, first, second));
 }
@@ -86,19 +86,19 @@ struct OnString {
 // Opens ways where notes stand in each other's way: true when something was opened.
 class Opening {
 public:
-    explicit Opening(Work& work) : m_work(work), m_strings(at(work.harp.count()))
+    explicit Opening(Work& work) : m_work(work), m_strings(work.harp.count(), {})
     {
         for (std::size_t i = 0; i < work.uses.size(); ++i)
             for (harp::Seat const& seat : work.seats[i])
-                m_strings[at(seat.string)].push_back({static_cast<int>(i), seat.lever});
+                m_strings[seat.string].push_back({static_cast<int>(i), seat.lever});
     }
 
     void rivals()
     {
         for (std::size_t i = 0; i < m_work.uses.size(); ++i)
             if (m_work.seats[i].empty()) m_work.open[i] = true;
-        for (int string = 0; string < m_work.harp.count(); ++string) {
-            auto const& on = m_strings[at(string)];
+        for (harp::StringIndex const string : m_work.harp.indices()) {
+            auto const& on = m_strings[string];
             for (std::size_t a = 0; a < on.size(); ++a)
                 for (std::size_t b = a + 1; b < on.size(); ++b) {
                     bool const isTight = tight(m_work, string, on[a].use, on[b].use);
@@ -116,8 +116,8 @@ public:
         bool changed = true;
         while (changed) {
             changed = alike();
-            for (int string = 0; string < m_work.harp.count(); ++string) {
-                auto const& on = m_strings[at(string)];
+            for (harp::StringIndex const string : m_work.harp.indices()) {
+                auto const& on = m_strings[string];
                 for (std::size_t a = 0; a + 1 < on.size(); ++a) {
                     auto first = m_work.open[at(on[a].use)];
                     auto second = m_work.open[at(on[a + 1].use)];
@@ -144,7 +144,7 @@ private:
     }
 
     Work& m_work;
-    std::vector<std::vector<OnString>> m_strings;
+    base::List<harp::StringIndex, std::vector<OnString>> m_strings;
 };
 
 std::optional<int> useBefore(Work const& work, int use)

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/harp/stringindex.h"
 #include "core/music/meter.h"
 #include "core/music/time.h"
 
@@ -100,6 +101,9 @@ inline int stringsSpanned(Pattern const& p) { return highestDegree(p) - lowestDe
 
 // The string a degree stands on: always d - 1 strings above the root string. Degree 0 is the
 // string below the root, -2 the fifth below it [trade-4].
-constexpr int stringOf(int rootString, int degree) { return rootString + degree - 1; }
+constexpr harp::StringIndex stringOf(harp::StringIndex rootString, int degree)
+{
+    return rootString + (degree - 1);
+}
 
 } // namespace pattern

@@ -291,11 +291,11 @@ std::vector<Event> leverTurns(Arrangement const& arrangement, Region const& regi
 std::vector<Tuned> tunedStrings(Arrangement const& arrangement, Region const& region,
                                 Clock const& clock)
 {
-    auto const sounding = [&arrangement](int string, Moment at) {
+    auto const sounding = [&arrangement](harp::StringIndex string, Moment at) {
         return music::midi(harp::pitchAt(arrangement.harp, arrangement.levers, string, at));
     };
     std::vector<Tuned> tuned;
-    for (int string = 0; string < arrangement.harp.count(); ++string)
+    for (harp::StringIndex const string : arrangement.harp.indices())
         tuned.push_back({0, string, sounding(string, region.from)});
     for (harp::Flip const& flip : arrangement.levers.flips)
         if (flip.at > region.from && flip.at < region.to)

@@ -20,7 +20,7 @@ struct Event {
     enum class Kind { Pluck, Damp };
     Seconds at = 0;
     Kind kind = Kind::Pluck;
-    int string = 0;
+    harp::StringIndex string = 0;
     int midi = 60;     // what sounds as the levers stand
     int velocity = 80; // 1 to 127
     harp::Side hand = harp::Side::Right;
@@ -75,7 +75,7 @@ struct Click {
 // What a string sounds from here on, as its lever stands.
 struct Tuned {
     Seconds at = 0;
-    int string = 0;
+    harp::StringIndex string = 0;
     int midi = 60;
 };
 

@@ -14,9 +14,9 @@ namespace perform {
 namespace {
 
 // Above it no lever matters to the tune.
-int highestString(arrange::Arrangement const& arrangement)
+harp::StringIndex highestString(arrange::Arrangement const& arrangement)
 {
-    int highest = 0;
+    harp::StringIndex highest = 0;
     for (arrange::HandNote const& note : arrange::handNotes(arrangement))
         highest = std::max(highest, note.string);
     return highest;
@@ -25,20 +25,18 @@ int highestString(arrange::Arrangement const& arrangement)
 // As the levers stand once it has been played.
 void playThrough(harp::LeverSetting& levers, arrange::Arrangement const& arrangement)
 {
-    for (harp::Flip const& flip : arrangement.levers.flips)
-        levers[static_cast<std::size_t>(flip.string)] = flip.to;
+    for (harp::Flip const& flip : arrangement.levers.flips) levers[flip.string] = flip.to;
 }
 
 std::vector<levers::LeverChange> changed(harp::LeverSetting& levers,
                                          arrange::Arrangement const& next)
 {
     std::vector<levers::LeverChange> out;
-    int const top = highestString(next);
-    for (int string = 0; string <= top; ++string) {
-        auto const at = static_cast<std::size_t>(string);
-        if (levers[at] == next.levers.setup[at]) continue;
-        levers[at] = next.levers.setup[at];
-        out.push_back({string, levers[at]});
+    harp::StringIndex const top = highestString(next);
+    for (harp::StringIndex string = 0; string <= top; ++string) {
+        if (levers[string] == next.levers.setup[string]) continue;
+        levers[string] = next.levers.setup[string];
+        out.push_back({string, levers[string]});
     }
     return out;
 }

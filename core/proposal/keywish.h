@@ -16,7 +16,7 @@ base::Result<std::vector<music::Interval>> movesWished(Brief const& brief);
 
 // What a tune may be: twenty times the longest that we know of. A thousand bars take a third of a
 // gigabyte, three thousand more than two. Fault: TuneTooLong.
-inline constexpr std::size_t mostBars = 3000;
+inline constexpr int mostBars = 3000;
 inline constexpr std::size_t mostNotes = 50'000;
 inline constexpr std::size_t mostInBar = 500; // notes
 inline constexpr std::size_t mostChords = 6000;

@@ -13,7 +13,8 @@ bool isPlayedOn(arrange::Position const& position, int pass)
 }
 
 // Letter and octave of a string as they would stand in the tune's written key.
-music::Pitch writtenRoot(harp::Harp const& harp, int string, music::Interval moved)
+music::Pitch writtenRoot(harp::Harp const& harp, harp::StringIndex string,
+                         music::Interval moved)
 {
     return music::naturalAt(music::diatonicStep(harp.string(string).open) - moved.steps);
 }

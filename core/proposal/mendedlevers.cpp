@@ -75,7 +75,8 @@ struct Rival {
 
 // Of the tune as it was: the nearest note that wants the string's lever otherwise.
 std::optional<Rival> rivalOf(arrange::Arrangement const& a, tune::Playing const& playing,
-                             levers::Clock const& clock, std::size_t use, int string)
+                             levers::Clock const& clock, std::size_t use,
+                             harp::StringIndex string)
 {
     auto const& notes = playing.notes;
     harp::Seat const own = *harp::placeOf(a.harp, notes[use].pitch);

@@ -56,15 +56,16 @@ double seconds(Arrangement const& arrangement, music::Length length)
     return length.wholes.toDouble() * 4 * 60 / tune::quartersPerMinute(arrangement.tempo);
 }
 
-bool isOnHarp(Inquiry const& inquiry, int string)
+bool isOnHarp(Inquiry const& inquiry, harp::StringIndex string)
 {
     return string >= 0 && string < inquiry.arrangement.harp.count();
 }
 
 // Followed flip by flip from the set-up.
-harp::Lever leverThen(harp::LeverTimeline const& levers, int string, music::Moment at)
+harp::Lever leverThen(harp::LeverTimeline const& levers, harp::StringIndex string,
+                      music::Moment at)
 {
-    harp::Lever lever = levers.setup[static_cast<std::size_t>(string)];
+    harp::Lever lever = levers.setup[string];
     for (harp::Flip const& flip : levers.flips)
         if (flip.string == string && flip.at <= at) lever = flip.to;
     return lever;
@@ -84,9 +85,8 @@ void askStrings(Inquiry& inquiry)
 void askLevers(Inquiry& inquiry)
 {
     Arrangement const& a = inquiry.arrangement;
-    for (int string = 0; string < a.harp.count(); ++string)
-        if (a.levers.setup[static_cast<std::size_t>(string)] == harp::Lever::Up &&
-            !a.harp.string(string).hasLever)
+    for (harp::StringIndex const string : a.harp.indices())
+        if (a.levers.setup[string] == harp::Lever::Up && !a.harp.string(string).hasLever)
             report(inquiry, 0, fmt::format("string {} has no lever to set", string + 1));
     for (HandNote const& note : inquiry.notes) {
         music::Pitch sounds = a.harp.string(note.string).open;
@@ -114,8 +114,8 @@ void askHandsTogether(Inquiry& inquiry)
 {
     atEachOnset(inquiry.notes, [&](auto first, auto last) {
         std::map<int, int> plucks;
-        std::optional<int> leftTop;
-        std::optional<int> rightBottom;
+        std::optional<harp::StringIndex> leftTop;
+        std::optional<harp::StringIndex> rightBottom;
         for (auto note = first; note != last; ++note) {
             ++plucks[note->string];
             if (note->hand == Side::Left)
@@ -241,8 +241,8 @@ void askLeftRates(Inquiry& inquiry)
 struct Covered {
     music::Moment first;
     music::Moment last;
-    int low = 0;
-    int high = 0;
+    harp::StringIndex low = 0;
+    harp::StringIndex high = 0;
 };
 
 std::vector<Covered> coveredByLeft(std::vector<HandNote> const& notes)

@@ -77,7 +77,7 @@ ForcedRest forcedRest(Proposal const& proposal, arrange::View const& view,
     arrange::Position const& position = proposal.lattice.positions[index];
     arrange::Arrangement const& a = proposal.arrangement;
     std::string const chord = music::shown(position.chord);
-    int lowest = a.harp.count();
+    harp::StringIndex lowest = a.harp.strings().beyond();
     for (arrange::PassView const& pass : view.passes) {
         for (arrange::NearFlip const& flip : pass.flips)
             if (flip.hand == harp::Side::Left && flip.freeFrom < view.span && flip.freeTo > 0)

@@ -32,7 +32,7 @@ struct Snag {
     music::Moment at; // of that pass, in played time
     harp::Side hand = harp::Side::Right;
     std::optional<music::Pitch> written; // in the key that is arranged; none: a chord
-    std::vector<int> strings;            // those in question, from 0 at the lowest
+    std::vector<harp::StringIndex> strings; // those in question
     double timeSeconds = 0;  // that the string is silent before it,
     double needsSeconds = 0; // and that a flip needs; both 0 where time is not the reason
     std::string what;        // a sentence: what cannot be had, and why

@@ -214,7 +214,7 @@ Sentences ofLeverWishes(Proposal const& proposal)
     for (harp::LeverWish const& wish : proposal.brief.leverWishes) {
         auto const string = harp::stringFor(a.harp, {wish.letter, 0, wish.octave});
         if (!string || !a.harp.string(*string).hasLever) continue;
-        if (a.levers.setup[static_cast<std::size_t>(*string)] == wish.lever) continue;
+        if (a.levers.setup[*string] == wish.lever) continue;
         out.push_back(base::say("The lever of {} is set as the tune needs it, not as you "
                                 "asked.",
                                 harp::stringName(a.harp, *string)));

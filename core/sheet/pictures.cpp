@@ -139,9 +139,9 @@ void drawLever(Pen& pen, PicturedString const& string, Point at, double s)
 LeverPicture leverPicture(harp::Harp const& harp, harp::LeverSetting const& setup)
 {
     LeverPicture picture;
-    for (int i = 0; i < harp.count(); ++i)
-        picture.strings.push_back({harp.string(i).open.letter, harp.string(i).hasLever,
-                                   setup[static_cast<std::size_t>(i)]});
+    for (harp::StringIndex const i : harp.indices())
+        picture.strings.push_back(
+            {harp.string(i).open.letter, harp.string(i).hasLever, setup[i]});
     return picture;
 }
 

@@ -16,9 +16,9 @@ using arrange::Voicing;
 namespace {
 
 // The finger that first plays each string, by string.
-std::map<int, VoicedNote> placedOnce(Voicing const& voicing)
+std::map<harp::StringIndex, VoicedNote> placedOnce(Voicing const& voicing)
 {
-    std::map<int, VoicedNote> placed;
+    std::map<harp::StringIndex, VoicedNote> placed;
     for (VoicedNote const& note : voicing.notes) placed.emplace(note.string, note);
     return placed;
 }
@@ -86,11 +86,11 @@ ShapePicture shapeOn(harp::Harp const& harp, harp::LeverTimeline const& levers,
                      Voicing const& voicing, music::Moment at)
 {
     auto const placed = placedOnce(voicing);
-    int const first = std::max(0, placed.begin()->first - 1);
-    int const last = std::min(harp.count() - 1, placed.rbegin()->first + 1);
+    harp::StringIndex const first = std::max(harp::StringIndex(0), placed.begin()->first - 1);
+    harp::StringIndex const last = std::min(harp.highest(), placed.rbegin()->first + 1);
     ShapePicture picture;
     picture.coloured = true;
-    for (int i = first; i <= last; ++i)
+    for (harp::StringIndex i = first; i <= last; ++i)
         picture.strings.push_back({harp.string(i).open.letter, harp.string(i).hasLever,
                                    harp::leverAt(levers, i, at)});
     for (auto const& [string, note] : placed)

@@ -16,7 +16,8 @@ music::Moment moment(int numerator, int denominator = 1)
 }
 
 // The example with one voicing for each of its positions: 1 and 8 as two minims.
-Arrangement arranged(scenes::Example const& x, std::vector<int> const& rootStrings)
+Arrangement arranged(scenes::Example const& x,
+                     std::vector<harp::StringIndex> const& rootStrings)
 {
     Arrangement out{x.tune, 0, x.harp, x.hand, x.level, x.levers, x.tempo, x.playing, {}, {}};
     std::vector<Position> const positions = x.positions();

@@ -104,7 +104,7 @@ TEST_CASE("A lattice with other levers is the same whether or not others were bu
     auto turned = x;
     // An F is turned down behind the fourth bar, with the left hand, and up again before it
     // comes back.
-    for (int string = 0; string < turned.harp.count(); ++string)
+    for (harp::StringIndex const string : turned.harp.indices())
         if (turned.harp.string(string).open.letter == music::Letter::F)
             for (auto const& [at, to] :
                  {std::pair{4, harp::Lever::Down}, {10, harp::Lever::Up}}) {

@@ -73,7 +73,7 @@ TEST_CASE("A shape stands on every octave of its root below the tune", "[candida
 {
     // G2, G3 and, under a tune on B5, G4 as well: 1-5-8 on G4 reaches G5.
     auto x = scenes::example("[G] B5:1 |");
-    std::set<int> roots;
+    std::set<harp::StringIndex> roots;
     for (Laid const& laid : voicingsAt(x, 0))
         if (laid.voicing.pattern == "1-5-8") roots.insert(laid.voicing.rootString);
     CHECK(roots == std::set{x.string("G2"), x.string("G3"), x.string("G4")});
@@ -93,7 +93,7 @@ TEST_CASE("The left hand never plucks a string that the tune plucks or holds", "
 {
     auto x = scenes::example("[G] z:1/4 G4:3/4 |");
     View const view = x.view(0);
-    int const g3 = x.string("G3");
+    harp::StringIndex const g3 = x.string("G3");
     // 1-5-8 on G3: the octave G4 comes while the tune holds it, but not before it.
     CHECK(obstacle(laidOn(figure("1-5-8", crotchets, view), g3, view)) ==
           Obstacle::OnTunesString);
@@ -163,7 +163,7 @@ TEST_CASE("The left hand keeps its rate also into the next chord", "[candidates]
     auto x = scenes::example("[G] z:1/2 [D] z:1/2 |");
     x.level.leftNotesPerSecond = 2; // at 100 crotchets a minute: one crotchet is 0.6 s
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(std::holds_alternative<Laid>(laidOn(figure("1-5", {{0}, {1, 4}}, view), g2, view)));
     CHECK(obstacle(laidOn(figure("1-5", {{0}, {1, 8}}, view), g2, view)) == Obstacle::TooFast);
     CHECK(obstacle(laidOn(figure("1-5", {{0}, {3, 8}}, view), g2, view)) == Obstacle::TooFast);
@@ -174,7 +174,7 @@ TEST_CASE("A string is not plucked again before the level allows it", "[candidat
     auto x = scenes::example("[G] z:1 |");
     x.level.sameStringPerSecond = 1; // crotchets are 0.6 s
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(obstacle(laidOn(figure("1-1", {{0}, {1, 4}}, view), g2, view)) ==
           Obstacle::StringTooSoon);
     CHECK(std::holds_alternative<Laid>(laidOn(figure("1-1", {{0}, {1, 2}}, view), g2, view)));
@@ -188,7 +188,7 @@ TEST_CASE("What is plucked together lies within the hand or is rolled where the 
     x.level.leftStrings = 12;
     x.hand.limitMm = 125; // a ninth of eight gaps at 15 mm, no tenth
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     Figure block = figure("1+5+8+10", {{0}, {0}, {0}, {0}}, view);
     block.pattern.rolls = false;
     CHECK(obstacle(laidOn(block, g2, view)) == Obstacle::BeyondReach);
@@ -212,7 +212,7 @@ TEST_CASE("While it turns a lever the left hand plucks nothing", "[candidates]")
     x.levers.flips = {
         {at(1, 2), at(1, 4), at(3, 4), x.string("F4"), harp::Lever::Down, harp::Side::Left, 0}};
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(obstacle(laidOn(figure("1-5-8", crotchets, view), g2, view)) == Obstacle::HandBusy);
     CHECK(std::holds_alternative<Laid>(
         laidOn(figure("1-5-8", {{0}, {1, 4}, {3, 4}}, view), g2, view)));
@@ -228,7 +228,7 @@ TEST_CASE("No lever is turned on a string that the left hand still counts", "[ca
     x.levers.flips = {
         {at(3, 4), at(3, 4), at(3, 4), x.string("D3"), harp::Lever::Up, harp::Side::Right, 0}};
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(obstacle(laidOn(figure("1-5", {{0}, {1, 2}}, view), g2, view)) ==
           Obstacle::LeverTurned);
     CHECK(std::holds_alternative<Laid>(
@@ -244,7 +244,7 @@ TEST_CASE("A voicing played on several passes sounds the same on all of them", "
         {second, second, second, x.string("D3"), harp::Lever::Up, harp::Side::Right, 1}};
     View const view = x.view(0);
     REQUIRE(view.passes.size() == 2);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(obstacle(laidOn(figure("1-5", crotchets, view), g2, view)) == Obstacle::SoundsVary);
     CHECK(std::holds_alternative<Laid>(laidOn(figure("1-8", crotchets, view), g2, view)));
 }

@@ -75,7 +75,7 @@ TEST_CASE("A seventh of the key is colour, one outside it is a fault", "[terms]"
     Laid const shape = scenes::laid(inScale, {1, 5, 7}, x.string("D3"), crotchets);
     CHECK(quality(inScale, shape) == 0);
     CHECK_FALSE(wrongTone(inScale, shape.plucks.back()));
-    x.levers.setup[static_cast<std::size_t>(x.string("C4"))] = harp::Lever::Up; // C sharp
+    x.levers.setup[x.string("C4")] = harp::Lever::Up; // C sharp
     View const offScale = x.view(0);
     Laid const sharp = scenes::laid(offScale, {1, 5, 7}, x.string("D3"), crotchets);
     CHECK(quality(offScale, sharp) == 400);
@@ -117,7 +117,7 @@ TEST_CASE("Notes close to a flip of the left hand cost by how close they are", "
     flip.to = harp::Lever::Up;
     x.levers.flips = {flip};
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(levers(view, scenes::laid(view, {1, 5}, g2, {{0}, {1, 4}})) == 0);
     CHECK(levers(view, scenes::laid(view, {1, 5}, g2, {{0}, {3, 8}})) == 150);
     CHECK(levers(view, scenes::laid(view, {1, 5}, g2, {{0}, {1, 2}})) == 300);

@@ -80,7 +80,7 @@ TEST_CASE("A shared string plucked anew while it is loud is choked", "[terms]")
     x.weights.taste.link = {40, 15, 100, 0.5};
     Pair const pair(x);
     Laid const late = pair.first({1, 5}, "G2", {{0}, {7, 8}});
-    double const ring = pair.before.ringSeconds[static_cast<std::size_t>(x.string("D3"))];
+    double const ring = pair.before.ringSeconds[x.string("D3")];
     double const loud = std::pow(10.0, -3 * 0.3 / ring);
     REQUIRE(loud > 0.5);
     CHECK(pair.linking(late, pair.second({1}, "D3", {{0}})) ==

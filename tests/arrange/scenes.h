@@ -52,7 +52,7 @@ struct Example {
         return arrange::viewOf(scene(), positions().at(position),
                                arrange::longestNote(playing));
     }
-    int string(std::string_view pitch) const
+    harp::StringIndex string(std::string_view pitch) const
     {
         return harp::stringFor(harp, music::pitchFrom(pitch).value()).value();
     }
@@ -101,7 +101,7 @@ inline Example example(std::string_view text, std::string_view key = "G",
 
 // A voicing of single notes, "G2 0, D3 1/4, G3 1/2": each counted until the next.
 inline arrange::Laid laid(arrange::View const& view, std::vector<int> const& degrees,
-                          int rootString, std::vector<music::Rational> const& at)
+                          harp::StringIndex rootString, std::vector<music::Rational> const& at)
 {
     constexpr int fingersUp[] = {4, 2, 1, 2, 1};
     arrange::Voicing voicing;

@@ -48,7 +48,7 @@ TEST_CASE("An octave lies in easy reach and a twelfth stretches the hand", "[ter
     // of that from one finger to the next.
     auto const x = scenes::example("[G] z:1 |");
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(reach(view, scenes::laid(view, {1, 5, 8}, g2, crotchets)) == 0);
     Laid block = scenes::laid(view, {1, 12}, g2, {{0}, {0}});
     block.plucks[1].finger = 1;
@@ -68,7 +68,7 @@ TEST_CASE("Notes at the level's limit a second cost what the taste says, an eigh
     auto x = scenes::example("[G] z:1 |");
     x.level.leftNotesPerSecond = 10.0 / 3;
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(rate(view, scenes::laid(view, {1, 5, 8}, g2, crotchets)) == 0);
     CHECK(rate(view, scenes::laid(view, {1, 5, 8}, g2, {{0}, {1, 8}, {1, 4}})) == 120);
 }
@@ -97,7 +97,7 @@ TEST_CASE("The same foreign note weighs less on a weak beat and when it is short
 {
     auto const x = scenes::example("[G] B4:1 |");
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     Points const onFirst = chordFit(view, scenes::laid(view, {9}, g2, once));
     Points const onSecond = chordFit(view, scenes::laid(view, {1, 9}, g2, {{0}, {1, 4}}));
     Points const passing =
@@ -130,7 +130,7 @@ TEST_CASE("A clash on the first beat weighs more than one between beats", "[term
 {
     auto const x = scenes::example("[G] G4:1 |");
     View const view = x.view(0);
-    int const f3 = x.string("F3");
+    harp::StringIndex const f3 = x.string("F3");
     CHECK(melodyClash(view, scenes::laid(view, {1}, f3, {{0}})) >
           melodyClash(view, scenes::laid(view, {1}, f3, {{1, 8}})));
 }
@@ -190,7 +190,7 @@ TEST_CASE(
     x.level.leftNotesPerSecond = 100;
     x.level.number = 3;
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     Taste::Rate const taste = x.weights.taste.rate;
     auto const last = [&](music::Rational at) {
         Laid laid = scenes::laid(view, {1, 8, 9}, g2, {{0}, {1, 4}, at});
@@ -235,7 +235,7 @@ TEST_CASE("Notes that come one by one make less mud than the same notes at once"
 {
     auto const x = scenes::example("[C] z:1 |", "C");
     View const view = x.view(0);
-    int const c2 = x.string("C2");
+    harp::StringIndex const c2 = x.string("C2");
     CHECK(mud(view, scenes::laid(view, {1, 3, 5}, c2, crotchets)) <
           mud(view, scenes::laid(view, {1, 3, 5}, c2, {{0}, {0}, {0}})));
 }
@@ -247,7 +247,7 @@ TEST_CASE("A busy tune wants a plain left hand and a held tune a moving one", "[
     auto const held = scenes::example("[G] G4:1 | [D] z:1 |");
     View const busyView = busy.view(0);
     View const heldView = held.view(0);
-    int const g2 = busy.string("G2");
+    harp::StringIndex const g2 = busy.string("G2");
     std::vector<music::Rational> const quavers{{0}, {1, 8}, {1, 4}, {3, 8}, {1, 2}};
     std::vector<int> const sweep{1, 5, 8, 9, 10};
     CHECK(activity(busyView, scenes::laid(busyView, sweep, g2, quavers)) >
@@ -260,7 +260,7 @@ TEST_CASE("A bar without a first beat is a fault and one with all beats is none"
 {
     auto const x = scenes::example("[G] G4:1/4 A4:1/4 B4:1/4 A4:1/4 |");
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(meterFit(view, scenes::laid(view, {1, 5}, g2, minims)) == 0);
     CHECK(meterFit(view, scenes::laid(view, {1}, g2, {{1, 2}})) == 1000);
     CHECK(meterFit(view, resting(view)) == 1000);
@@ -275,7 +275,7 @@ TEST_CASE("The tune closes on root, fifth and octave, and open degrees leave it 
     View last = x.view(1);
     REQUIRE(last.close == Close::Tune);
     last.kind = tune::Kind::Reel; // a dance closes dry
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(cadence(last, scenes::laid(last, {1, 5, 8}, g2, crotchets)) == 0);
     CHECK(cadence(last, scenes::laid(last, {1, 8}, g2, minims)) == 0);
     CHECK(cadence(last, scenes::laid(last, {1, 8}, g2, {{0}, {0}})) == 0);
@@ -305,7 +305,7 @@ TEST_CASE("An air ends on one stroke, rolled, with its third where the mode is s
     View last = x.view(1);
     last.kind = tune::Kind::Air;
     REQUIRE(last.modeSure); // B in the tune and no B flat
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     Laid tenth = scenes::laid(last, {1, 5, 10}, g2, {{0}, {0}, {0}});
     CHECK(cadence(last, tenth) == 200);
     tenth.voicing.rolled = true;
@@ -340,7 +340,7 @@ TEST_CASE("The last beat at the end of a phrase is left to ring, in a waltz most
     REQUIRE_FALSE(third.endsPhrase);
     REQUIRE(fourth.endsPhrase);
     REQUIRE(fourth.kind == tune::Kind::Waltz);
-    int const d3 = x.string("D3");
+    harp::StringIndex const d3 = x.string("D3");
     Laid const onThree = scenes::laid(fourth, {1, 5, 8}, d3, crotchets);
     Laid const rings = scenes::laid(fourth, {1, 5, 8}, d3, {{0}, {1, 8}, {1, 4}});
     CHECK(cadence(fourth, onThree) == 150);
@@ -358,7 +358,7 @@ TEST_CASE("A waltz's left hand keeps the beats and an upbeat leaves it free", "[
     x.weights.taste.meterFit.pulseEmpty = {0, 0, 160, 0, 0};
     View view = x.view(0);
     REQUIRE(view.pulse == 0.25);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     CHECK(meterFit(view, scenes::laid(view, {1, 5, 8}, g2, crotchets)) == 0);
     CHECK(meterFit(view, scenes::laid(view, {1, 5}, g2, {{0}, {1, 4}})) == 160);
     CHECK(meterFit(view, scenes::laid(view, {1}, g2, once)) == 320);
@@ -376,7 +376,7 @@ TEST_CASE("The end of a part closes less strictly than the end of the tune", "[t
     View whole = x.view(1);
     whole.kind = tune::Kind::Reel;
     REQUIRE(part.close == Close::Part);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     Points const atPart = cadence(part, scenes::laid(part, {1, 5, 9}, g2, crotchets));
     Points const atTune = cadence(whole, scenes::laid(whole, {1, 5, 9}, g2, crotchets));
     CHECK(atPart > 0);
@@ -388,7 +388,7 @@ TEST_CASE("1-5-8 round G2 is liked best and resting least", "[terms]")
     // Common practice, no source: 1-5-8 is the default shape; its tenth is liked as well.
     auto const x = scenes::example("[G] z:1 |");
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     Points const best = shapeFit(view, scenes::laid(view, {1, 5, 8}, g2, crotchets));
     CHECK(best == 0);
     CHECK(shapeFit(view, scenes::laid(view, {1, 5, 10}, g2, crotchets)) >= best);
@@ -527,7 +527,7 @@ TEST_CASE("The same shape again on the same chord is duller than another one in 
 {
     auto const x = scenes::example("[G] z:1 | [G] z:1 | [D] z:1 |");
     Pair const pair(x);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     Laid const open = scenes::laid(pair.before, {1, 5, 8}, g2, crotchets);
     Laid const tenth = scenes::laid(pair.after, {1, 5, 10}, g2, crotchets);
     CHECK(variety(pair.neighbours, open, open) > variety(pair.neighbours, open, tenth));
@@ -555,7 +555,7 @@ TEST_CASE("A change of pulse is restless, within two bars more than between them
 {
     auto const x = scenes::example("[G] z:1 | [G] z:1 | [D] z:1 |");
     Pair pair(x);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     Laid const crotchetPulse = scenes::laid(pair.before, {1, 5, 8}, g2, crotchets);
     Laid const minimPulse = scenes::laid(pair.after, {1, 5}, g2, minims);
     REQUIRE(pair.neighbours.seam == Seam::InPair);

@@ -41,7 +41,7 @@ TEST_CASE("Contrary motion costs nothing, the tune's own way most", "[terms]")
     auto x = scenes::example("[G] G4:1/2 A4:1/2 |");
     x.weights.taste.melodyCompany = {{}, 40, 16};
     View const view = x.view(0);
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     auto const of = [&](std::vector<int> const& degrees) {
         return melodyCompany(view, scenes::laid(view, degrees, g2, minims));
     };
@@ -74,7 +74,7 @@ TEST_CASE("Passes that vary begin thin and end full, written passes are not judg
     View const second = viewAt(2);
     CHECK(first.turn == Turn{1, 2});
     CHECK(second.turn == Turn{2, 2});
-    int const g2 = x.string("G2");
+    harp::StringIndex const g2 = x.string("G2");
     auto const of = [&](View const& view, std::vector<int> const& degrees,
                         std::vector<music::Rational> const& at) {
         return passes(view, scenes::laid(view, degrees, g2, at));

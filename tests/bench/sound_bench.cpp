@@ -61,7 +61,7 @@ arrange::Arrangement piece(int bars, double beatsPerMinute, int variant = 0)
     auto const quarter = wholes(1, 4);
     for (int i = 0; i < bars; ++i) {
         tune.bars.push_back(barOf({4, 4}, wholes(1, 8), {c5, e5, g5, e5, d5, e5, c5, d5}));
-        int const low = stringOf(i % 2 == 0 ? Letter::C : Letter::F, 3) - variant;
+        harp::StringIndex const low = stringOf(i % 2 == 0 ? Letter::C : Letter::F, 3) - variant;
         std::vector<arrange::VoicedNote> notes;
         for (int beat = 0; beat < 4; ++beat)
             notes.push_back(voiced(quarter * music::Rational(beat), quarter,
@@ -148,7 +148,7 @@ void callback()
         for (auto const& font : sound::soundFonts()) {
             auto synth = sound::HarpSynth::open({font, 440, {}, halo});
             if (!synth) continue;
-            for (int string = 0; string < 38; ++string) {
+            for (harp::StringIndex string = 0; string < 38; ++string) {
                 synth->tuned(string, 33 + 2 * string);
                 synth->pluck(string, 33 + 2 * string % 70, 90, harp::Side::Left);
             }
@@ -217,11 +217,14 @@ long residentKb()
 class Dummy final : public sound::Instrument {
 public:
     explicit Dummy(sound::HarpSynth synth) : m_synth(std::move(synth)) {}
-    void pluck(int s, int m, int v, harp::Side h) override { m_synth.pluck(s, m, v, h); }
-    void damp(int s) override { m_synth.damp(s); }
-    void dampAllBut(std::set<int> const& s) override { m_synth.dampAllBut(s); }
+    void pluck(harp::StringIndex s, int m, int v, harp::Side h) override
+    {
+        m_synth.pluck(s, m, v, h);
+    }
+    void damp(harp::StringIndex s) override { m_synth.damp(s); }
+    void dampAllBut(std::set<harp::StringIndex> const& s) override { m_synth.dampAllBut(s); }
     void click(sound::Stress s) override { m_synth.click(s); }
-    void tuned(int s, int m) override { m_synth.tuned(s, m); }
+    void tuned(harp::StringIndex s, int m) override { m_synth.tuned(s, m); }
     void write(float* left, float* right, int frames) override
     {
         double const before = processorOfThread();

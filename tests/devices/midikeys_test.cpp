@@ -110,12 +110,12 @@ TEST_CASE("A key finds its string as the levers stand, the open string before it
     REQUIRE(c4);
     CHECK(harp.string(*c4).open == music::Pitch{music::Letter::C, 0, 4});
     CHECK_FALSE(harp::stringForKey(harp, levers, 61)); // no string sounds C sharp
-    levers[static_cast<std::size_t>(*c4)] = harp::Lever::Up;
+    levers[*c4] = harp::Lever::Up;
     CHECK(harp::stringForKey(harp, levers, 61) == c4);
     CHECK_FALSE(harp::stringForKey(harp, levers, 60));
     // D sharp on the D string and E flat on its own sound alike in E flat tuning.
     auto const eFlat = *harp::stringForKey(harp, levers, 63);
-    levers[static_cast<std::size_t>(eFlat - 1)] = harp::Lever::Up;
+    levers[eFlat - 1] = harp::Lever::Up;
     CHECK(harp::stringForKey(harp, levers, 63) == eFlat);
     CHECK_FALSE(harp::stringForKey(harp, levers, 20)); // below the harp
 }

@@ -167,7 +167,7 @@ TEST_CASE("Sound, MIDI file, MIDI device and string bank have the same events", 
         player.alsoOn(sound::timedOutput(std::move(harp)));
         std::vector<Sounded> lit;
         QObject::connect(&player, &sound::Player::stringPlucked,
-                         [&](int string, harp::Side hand) {
+                         [&](harp::StringIndex string, harp::Side hand) {
                              auto const pitch = harp::pitchAt(arrangement.harp,
                                                               arrangement.levers, string, {});
                              lit.push_back({player.place().at, music::midi(pitch),

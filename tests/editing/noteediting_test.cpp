@@ -116,7 +116,7 @@ TEST_CASE("A string that is clicked is written, until that is switched off", "[e
 {
     Window window;
     harp::Harp const& harp = window.session.arrangement().harp;
-    int string = 0;
+    harp::StringIndex string = 0;
     while (diatonicStep(harp.string(string).open) < 35) ++string; // C5
     emit window.workbench.bank()->stringPlucked(string);
     music::Pitch const put = window.session.brief().tune.bars[0].notes[0].pitches.at(0);

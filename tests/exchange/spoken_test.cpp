@@ -73,7 +73,7 @@ TEST_CASE("The spoken sheet as HTML is well formed and says the same", "[spoken]
     REQUIRE(document.load_string(body.c_str()));
     pugi::xml_node const root = document.child("body");
     CHECK(std::string(root.child("h1").text().get()) == "Salt & <Sallow>");
-    std::size_t bars = 0;
+    int bars = 0;
     std::string all;
     for (pugi::xml_node list : root.children("ul"))
         for (pugi::xml_node item : list.children("li")) {

@@ -34,7 +34,7 @@ bool isPlayable(pattern::Pattern const& p, music::Meter meter)
     arrange::View const view = bar.view(0);
     for (pattern::Rhythm const& r :
          pattern::rhythmsFor(bar.book, p, meter, music::Length{barLength(meter)}))
-        for (int root = 0; root < bar.harp.count(); ++root)
+        for (harp::StringIndex const root : bar.harp.indices())
             if (std::holds_alternative<arrange::Laid>(arrange::laidOn({p, r}, root, view)))
                 return true;
     return false;

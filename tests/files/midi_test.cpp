@@ -259,7 +259,7 @@ arrange::Arrangement waltzWithTriplets()
     tune.bars = {pickUp, barOf({3, 4}, wholes(1, 4), {c5, d5, e5}),
                  barOf({3, 4}, wholes(1, 12), {c5, d5, e5, c5, d5, e5, g5, e5, d5}),
                  barOf({3, 4}, wholes(3, 8), {e5, d5}), barOf({3, 4}, wholes(3, 4), {c5})};
-    int const c3 = stringOf(music::Letter::C, 3);
+    harp::StringIndex const c3 = stringOf(music::Letter::C, 3);
     std::vector<arrange::VoicedNote> const bass{voiced({}, wholes(1, 4), c3),
                                                 voiced(wholes(1, 4), wholes(1, 4), c3 + 4),
                                                 voiced(wholes(1, 2), wholes(1, 4), c3 + 7)};

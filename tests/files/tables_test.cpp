@@ -60,8 +60,8 @@ std::string sounds(std::string_view name, Pitch root, std::string_view key)
     harp::LeverSetting const levers = *settingFor(h, *music::keyFrom(key));
     std::string heard;
     for (pattern::PatternNote const& n : patternNamed(name).notes) {
-        int const string = pattern::stringOf(*stringFor(h, root), n.degree);
-        Lever const lever = levers[static_cast<std::size_t>(string)];
+        harp::StringIndex const string = pattern::stringOf(*stringFor(h, root), n.degree);
+        Lever const lever = levers[string];
         heard += (heard.empty() ? "" : " ") + plain(nameOf(sounding(h.string(string), lever)));
     }
     return heard;
@@ -72,8 +72,8 @@ int semitones(std::string_view name, Pitch root, std::string_view key, std::size
     harp::Harp const h = harpOf("floor34");
     harp::LeverSetting const levers = *settingFor(h, *music::keyFrom(key));
     auto const heard = [&](int degree) {
-        int const string = pattern::stringOf(*stringFor(h, root), degree);
-        return midi(sounding(h.string(string), levers[static_cast<std::size_t>(string)]));
+        harp::StringIndex const string = pattern::stringOf(*stringFor(h, root), degree);
+        return midi(sounding(h.string(string), levers[string]));
     };
     return heard(patternNamed(name).notes[note].degree) - heard(1);
 }
@@ -120,7 +120,8 @@ TEST_CASE("The spacing of strings follows the trade's table", "[tables]")
     CHECK(gap({Letter::A, 0, 1}) == Approx(16.7).margin(0.05));
     CHECK(gap({Letter::G, 0, 4}) == Approx(14.6).margin(0.05));
     CHECK(gap({Letter::G, 0, 2}) == Approx(16.1).margin(0.05));
-    for (int i = 1; i < h.count(); ++i) CHECK(h.string(i).gapMm <= h.string(i - 1).gapMm);
+    for (harp::StringIndex i = 1; i < h.count(); ++i)
+        CHECK(h.string(i).gapMm <= h.string(i - 1).gapMm);
 }
 
 TEST_CASE("Strings below C3 are wound, seven of them on 34 strings", "[tables]")
@@ -208,7 +209,7 @@ TEST_CASE("A tenth is at ease for a medium hand above C3 and a stretch on the lo
     // Trade section 3.2 (derived).
     harp::Harp const h = harpOf("floor34");
     harp::HandModel const hand = *handFrom(tables(), "medium");
-    auto const tenthOn = [&](int string) {
+    auto const tenthOn = [&](harp::StringIndex string) {
         return easeOf(h, hand, harp::PlacedFinger{string, 4},
                       harp::PlacedFinger{string + 9, 1});
     };

@@ -28,11 +28,11 @@ Sounding shape(char const* degrees, music::Letter root, char const* key)
     auto const harp = example::floor34();
     harp::LeverTimeline const levers{*harp::settingFor(harp, lines::major(key)), {}};
     auto const pattern = pattern::patternFrom(degrees);
-    int const rootString = stringOf(root, 3);
+    harp::StringIndex const rootString = stringOf(root, 3);
     Sounding out;
     int lowest = 0;
     for (pattern::PatternNote const& note : pattern->notes) {
-        int const string = pattern::stringOf(rootString, note.degree);
+        harp::StringIndex const string = pattern::stringOf(rootString, note.degree);
         music::Pitch const pitch = harp::pitchAt(harp, levers, string, {});
         std::string const name = music::plain(pitch);
         out.notes += (out.notes.empty() ? "" : " ") + name.substr(0, name.size() - 1);
@@ -146,10 +146,11 @@ TEST_CASE("The thumb slides down and finger 4 up", "[checks]")
     auto const harp = example::floor34();
     auto const hand = example::mediumHand();
     auto const slides = [&](int finger, int to) {
+        constexpr harp::StringIndex string = 17;
         hands::HandShape from;
-        from.placed[static_cast<std::size_t>(finger - 1)] = 17;
+        from.placed[static_cast<std::size_t>(finger - 1)] = string;
         from.played = finger;
-        auto const moves = hands::movesTo(from, {{17 + to}}, {harp, hand});
+        auto const moves = hands::movesTo(from, {{string + to}}, {harp, hand});
         return std::any_of(moves.begin(), moves.end(), [](hands::HandMove const& move) {
             return move.join == hands::Join::Slides;
         });

@@ -41,9 +41,10 @@ bool isPlayedFor(HandShape const& from, std::vector<Stroke> const& plucks, std::
     });
 }
 
-Stroke arbitraryPluck(int& string)
+Stroke arbitraryPluck(harp::StringIndex& string)
 {
-    string = std::clamp(string + *rc::gen::inRange(-5, 6), 8, 26);
+    constexpr harp::StringIndex lowest = 8, highest = 26;
+    string = std::clamp(string + *rc::gen::inRange(-5, 6), lowest, highest);
     Stroke pluck{{string},
                  *rc::gen::element(Pause::Hurried, Pause::None, Pause::None, Pause::Beat,
                                    Pause::Rested)};
@@ -64,7 +65,7 @@ TEST_CASE("On phrases of up to ten notes no chain of moves costs less than the f
     CHECK(rc::check("fingers by dynamic programming equal those by trying all", [&] {
         hands::Player const player{harp, hand, *rc::gen::arbitrary<bool>(),
                                    *rc::gen::arbitrary<bool>(), *rc::gen::inRange(3, 5)};
-        int string = 17;
+        harp::StringIndex string = 17;
         std::vector<Stroke> plucks;
         int const notes = *rc::gen::inRange(1, 11);
         for (int i = 0; i < notes; ++i) plucks.push_back(arbitraryPluck(string));

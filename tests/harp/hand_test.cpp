@@ -15,7 +15,7 @@ Ease ease(std::vector<PlacedFinger> const& placed)
     return easeOf(example::floor34(), example::mediumHand(), placed);
 }
 
-constexpr int root = 7; // C3
+constexpr harp::StringIndex root = 7; // C3
 
 } // namespace
 

@@ -38,7 +38,7 @@ TEST_CASE("A pitch beyond the ends lies on no string", "[harp]")
 
 TEST_CASE("Strings that skip or repeat a letter are refused by number", "[harp]")
 {
-    auto const refusal = [](std::vector<HarpString> strings) {
+    auto const refusal = [](harp::HarpStrings strings) {
         return Harp::make("x", "x", {}, std::move(strings)).error();
     };
     HarpString const c{{Letter::C, 0, 3}, true, 15, false};

@@ -15,7 +15,7 @@ inline harp::Harp harp(music::Pitch lowest, music::Pitch highest, music::PitchNa
                        std::string_view leverLetters = "CDEFGAB")
 {
     int const signature = music::signature({tuning, music::Mode::Ionian});
-    std::vector<harp::HarpString> strings;
+    harp::HarpStrings strings;
     for (int step = diatonicStep(lowest); step <= diatonicStep(highest); ++step) {
         music::Pitch open = music::naturalAt(step);
         open.alter = music::alterIn(signature, open.letter);

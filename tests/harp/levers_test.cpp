@@ -35,7 +35,7 @@ std::string lettersRaised(std::string_view key)
     Harp const h = example::floor34();
     LeverSetting const setting = *settingFor(h, major(key));
     std::string letters;
-    for (std::size_t i = 0; i < 7; ++i)
+    for (harp::StringIndex i = 0; i < 7; ++i)
         if (setting[i] == Lever::Up) letters += "CDEFGAB"[i];
     return letters;
 }
@@ -183,7 +183,7 @@ TEST_CASE("A flip counts from its own moment on and for its own string", "[lever
 {
     Harp const h = example::floor34();
     auto const at = [](int quarters) { return Moment{Rational(quarters, 4)}; };
-    auto const flip = [&](int quarters, int string, Lever to) {
+    auto const flip = [&](int quarters, harp::StringIndex string, Lever to) {
         return Flip{
             at(quarters), at(quarters - 1), at(quarters + 1), string, to, Side::Left, 0};
     };

@@ -29,7 +29,7 @@ std::vector<std::string> cells(std::string const& line)
 std::string raisedLetters(LeverSetting const& setting)
 {
     std::string letters;
-    for (std::size_t i = 0; i < 7; ++i)
+    for (harp::StringIndex i = 0; i < 7; ++i)
         if (setting[i] == Lever::Up) letters += "CDEFGAB"[i];
     return letters.empty() ? "-" : letters;
 }

@@ -19,7 +19,10 @@ levers::Planning planOf(tune::Tune const& tune, harp::Level const& level)
 
 music::Pitch pitch(char const* name) { return *music::pitchFrom(name); }
 
-int stringOf(char const* name) { return *harp::stringFor(example::floor34(), pitch(name)); }
+harp::StringIndex stringOf(char const* name)
+{
+    return *harp::stringFor(example::floor34(), pitch(name));
+}
 
 // The plan of a line in G at level 2 with a grace note, C sharp, before one of its notes.
 levers::Plan planWithGrace(char const* words, tune::BarIndex bar, std::size_t note)
@@ -55,7 +58,7 @@ TEST_CASE("A grace note on a string of its own sets that string's lever", "[leve
     auto const plan = planWithGrace("D5:1/4 D5:3/4 |", 0, 1);
     CHECK(plan.timeline.flips.empty());
     CHECK(plan.gracesLeft.empty());
-    CHECK(plan.timeline.setup[static_cast<std::size_t>(stringOf("C5"))] == harp::Lever::Up);
+    CHECK(plan.timeline.setup[stringOf("C5")] == harp::Lever::Up);
 }
 
 TEST_CASE("A lever is turned for a grace note where there is time", "[levers]")

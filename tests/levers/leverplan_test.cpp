@@ -26,7 +26,7 @@ base::Result<harp::LeverTimeline> planOf(harp::Harp const& harp, tune::Tune cons
                               {{music::Rational(1, 4)}, quarters}, level);
 }
 
-int stringOf(harp::Harp const& harp, std::string_view name)
+harp::StringIndex stringOf(harp::Harp const& harp, std::string_view name)
 {
     return *harp::stringFor(harp, *music::pitchFrom(name));
 }
@@ -54,8 +54,8 @@ TEST_CASE("A string starts as its first note wants it, whatever the key says", "
     auto const plan = planOf(harp, tune, level(2));
     REQUIRE(plan);
     CHECK(plan->flips.empty());
-    CHECK(plan->setup[at(stringOf(harp, "C5"))] == Lever::Up);
-    CHECK(plan->setup[at(stringOf(harp, "C4"))] == Lever::Down);
+    CHECK(plan->setup[stringOf(harp, "C5")] == Lever::Up);
+    CHECK(plan->setup[stringOf(harp, "C4")] == Lever::Down);
 }
 
 TEST_CASE("The same letter may stand differently in two octaves", "[levers]")
@@ -210,7 +210,7 @@ TEST_CASE("D flat is played on the C string of an E flat harp", "[levers]")
     REQUIRE(plan);
     CHECK(stringAtMoment(harp, *plan, *music::pitchFrom("Db5"), moment(0)) ==
           stringOf(harp, "C5"));
-    CHECK(plan->setup[at(stringOf(harp, "C5"))] == Lever::Up);
+    CHECK(plan->setup[stringOf(harp, "C5")] == Lever::Up);
 }
 
 TEST_CASE("A pitch that sits on two strings is played where it saves a flip", "[levers]")
@@ -222,7 +222,7 @@ TEST_CASE("A pitch that sits on two strings is played where it saves a flip", "[
     auto const plan = planOf(harp, tune, level(2));
     REQUIRE(plan);
     CHECK(plan->flips.empty());
-    CHECK(plan->setup[at(stringOf(harp, "A4"))] == Lever::Down);
+    CHECK(plan->setup[stringOf(harp, "A4")] == Lever::Down);
     CHECK(stringAtMoment(harp, *plan, *music::pitchFrom("G#4"), moment(1, 4)) ==
           stringOf(harp, "A4"));
 }

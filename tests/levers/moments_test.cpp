@@ -9,7 +9,7 @@ using levers::Window;
 
 namespace {
 
-Window window(int from, int length, harp::Side hand, int string, int cost)
+Window window(int from, int length, harp::Side hand, harp::StringIndex string, int cost)
 {
     music::Rational const start(from);
     return {{start}, {start + music::Rational(length)}, {start}, hand, string, cost};
@@ -75,7 +75,7 @@ TEST_CASE("Chosen windows cost least of all that go together, by trying all", "[
         CAPTURE(round);
         std::vector<std::vector<Window>> choices(static_cast<std::size_t>(gaps(random)));
         for (auto& windows : choices) {
-            int const string = from(random) % 3;
+            harp::StringIndex const string(from(random) % 3);
             for (int i = count(random); i > 0; --i)
                 windows.push_back(
                     window(from(random), length(random),
@@ -113,9 +113,9 @@ TEST_CASE("Very many gaps in each other's way are decided all the same", "[lever
     std::vector<std::vector<Window>> choices(26);
     for (std::size_t gap = 0; gap < choices.size(); ++gap)
         for (int i = 0; i < 24; ++i)
-            choices[gap].push_back(window(from(random), 2,
-                                          i % 2 == 0 ? harp::Side::Left : harp::Side::Right,
-                                          static_cast<int>(gap), cost(random)));
+            choices[gap].push_back(
+                window(from(random), 2, i % 2 == 0 ? harp::Side::Left : harp::Side::Right,
+                       harp::StringIndex(static_cast<int>(gap)), cost(random)));
     std::vector<levers::Gap> named(choices.size());
     for (std::size_t i = 0; i < named.size(); ++i)
         named[i].playedBar = tune::PlayedBarIndex(static_cast<int>(i));

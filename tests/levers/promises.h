@@ -50,7 +50,7 @@ inline void check(harp::Harp const& harp, tune::Tune const& tune,
     }
 
     std::map<int, harp::Lever> now;
-    for (int i = 0; i < harp.count(); ++i) now[i] = plan.setup[static_cast<std::size_t>(i)];
+    for (harp::StringIndex const i : harp.indices()) now[i] = plan.setup[i];
     for (std::size_t i = 0; i < plan.flips.size(); ++i) {
         harp::Flip const& flip = plan.flips[i];
         CAPTURE(i, flip.string);

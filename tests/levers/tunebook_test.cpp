@@ -130,8 +130,7 @@ TEST_CASE("Every tune at hand has fingers for each note that begins", "[hands][s
                 .harp = harp,
                 .hand = example::mediumHand(),
                 .level = intermediate(),
-                .levers = {setup ? *setup
-                                 : harp::LeverSetting(static_cast<std::size_t>(harp.count())),
+                .levers = {setup ? *setup : harp::LeverSetting(harp.count(), harp::Lever::Down),
                            {}},
                 .tempo = tune::tempoOf(tune),
                 .playing = tune::played(tune),

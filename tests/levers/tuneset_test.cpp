@@ -89,13 +89,12 @@ TEST_CASE("A set costs least of all orders and keys, by trying all", "[levers]")
             auto const& fit =
                 tunes[static_cast<std::size_t>(tune)].keys[keys[static_cast<std::size_t>(tune)]];
             if (now.empty()) now = fit.setup;
-            int const top = std::min(harp.count() - 1,
-                                     tunes[static_cast<std::size_t>(tune)].highestString +
-                                         fit.moved.steps);
-            for (int s = 0; s <= top; ++s) {
-                auto const at = static_cast<std::size_t>(s);
-                if (now[at] != fit.setup[at]) sum += 10;
-                now[at] = fit.atEnd[at];
+            harp::StringIndex const top =
+                std::min(harp.highest(),
+                         tunes[static_cast<std::size_t>(tune)].highestString + fit.moved.steps);
+            for (harp::StringIndex s = 0; s <= top; ++s) {
+                if (now[s] != fit.setup[s]) sum += 10;
+                now[s] = fit.atEnd[s];
             }
             sum += fit.rank - tunes[static_cast<std::size_t>(tune)].keys.front().rank;
         }

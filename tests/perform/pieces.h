@@ -19,9 +19,10 @@ inline Length wholes(std::int64_t numerator, std::int64_t denominator)
 }
 
 // The string of a natural note: octave 4 begins at middle C.
-inline int stringOf(music::Letter letter, int octave)
+inline harp::StringIndex stringOf(music::Letter letter, int octave)
 {
-    return music::diatonicStep({letter, 0, octave}) - music::diatonicStep(example::c2);
+    return harp::StringIndex(music::diatonicStep({letter, 0, octave}) -
+                             music::diatonicStep(example::c2));
 }
 
 // A bar of notes of one length, one after another.
@@ -41,7 +42,8 @@ inline tune::Bar barOf(music::Meter meter, Length each,
     return bar;
 }
 
-inline arrange::VoicedNote voiced(Length at, Length held, int string, int rollOrder = 0)
+inline arrange::VoicedNote voiced(Length at, Length held, harp::StringIndex string,
+                                  int rollOrder = 0)
 {
     return {at, held, string, 4, 1, rollOrder};
 }
@@ -91,9 +93,9 @@ inline arrange::Arrangement twoBars(tune::Tempo tempo = {wholes(1, 4), 60})
     tune.bars = {barOf({4, 4}, wholes(1, 4), {c5, d5, e5, c5}),
                  barOf({4, 4}, wholes(1, 4), {d5, e5, g5, d5})};
     using music::Letter;
-    int const c3 = stringOf(Letter::C, 3);
-    int const g3 = stringOf(Letter::G, 3);
-    int const c4 = stringOf(Letter::C, 4);
+    harp::StringIndex const c3 = stringOf(Letter::C, 3);
+    harp::StringIndex const g3 = stringOf(Letter::G, 3);
+    harp::StringIndex const c4 = stringOf(Letter::C, 4);
     Length const whole = wholes(1, 1);
     Length const half = wholes(1, 2);
     return arranged(

@@ -22,8 +22,8 @@ arrange::Arrangement sixteenBars(double beatsPerMinute)
 {
     tune::Tune tune;
     std::vector<std::vector<arrange::VoicedNote>> left;
-    int const c3 = stringOf(music::Letter::C, 3);
-    int const g3 = stringOf(music::Letter::G, 3);
+    harp::StringIndex const c3 = stringOf(music::Letter::C, 3);
+    harp::StringIndex const g3 = stringOf(music::Letter::G, 3);
     for (int i = 0; i < 16; ++i) {
         auto notes = i % 2 == 0 ? std::vector{c5, e5, g5, e5, d5, e5, c5, c5}
                                 : std::vector{d5, c5, d5, e5, e5, g5, e5, d5};

@@ -67,7 +67,7 @@ std::vector<arrange::VoicedNote> someVoicing(Chance& chance, Length whole, bool 
     bool const rolled = rolls && chance.oneIn(3);
     bool const together = chance.oneIn(3);
     std::vector<arrange::VoicedNote> notes;
-    int string = chance.upTo(6);
+    harp::StringIndex string(chance.upTo(6));
     for (int i = 0; i < 3; ++i) {
         Length const at = rolled || together ? Length{} : whole * Rational(i, 4);
         notes.push_back(voiced(at, whole - at, string, rolled ? i + 1 : 0));
@@ -102,10 +102,8 @@ arrange::Arrangement somePiece(Chance& chance, Wish wish)
         harp::Flip flip;
         flip.at = {Rational(chance.upTo(16), 8)};
         flip.string = stringOf(music::Letter::F, 4);
-        flip.to =
-            piece.levers.setup.at(static_cast<std::size_t>(flip.string)) == harp::Lever::Up
-                ? harp::Lever::Down
-                : harp::Lever::Up;
+        flip.to = piece.levers.setup[flip.string] == harp::Lever::Up ? harp::Lever::Down
+                                                                     : harp::Lever::Up;
         piece.levers.flips = {flip};
     }
     return piece;

@@ -25,7 +25,7 @@ std::vector<Event> plucks(Schedule const& schedule, Side hand)
     return found;
 }
 
-std::vector<Event> damps(Schedule const& schedule, int string)
+std::vector<Event> damps(Schedule const& schedule, harp::StringIndex string)
 {
     std::vector<Event> found;
     std::ranges::copy_if(schedule.events, std::back_inserter(found), [string](Event const& e) {

@@ -47,7 +47,7 @@ TEST_CASE("From G to D every C up to the tune's highest string is flipped up", "
 TEST_CASE("A lever that a tune leaves flipped is counted for the next tune", "[set]")
 {
     auto first = tuneIn(example::gMajor, "G4:1/4 B4:1/4 D5:1/4 B4:1/4", "A");
-    int const c4 = *harp::stringFor(first.harp, {music::Letter::C, 0, 4});
+    harp::StringIndex const c4 = *harp::stringFor(first.harp, {music::Letter::C, 0, 4});
     first.levers.flips.push_back({music::Moment{}, {}, {}, c4, harp::Lever::Up, {}, 0, 0});
     PlayedSet const set =
         setOf("Two", {first, tuneIn(dMajor, "D4:1/4 F#4:1/4 A4:1/4 D5:1/4", "B")});

@@ -33,7 +33,7 @@ TEST_CASE("A tune is refused beyond a bound and no sooner, with its sizes and wh
     CHECK_FALSE(tooLong(barsOf(1, 1, mostChords)));
 
     for (auto const& [tune, most] :
-         {std::pair(barsOf(mostBars + 1, 1, 1), mostBars),
+         {std::pair(barsOf(mostBars + 1, 1, 1), std::size_t{mostBars}),
           std::pair(barsOf(101, mostNotes / 101 + 1, 1), mostNotes),
           std::pair(barsOf(1, mostInBar + 1, 1), mostInBar),
           std::pair(barsOf(1, 1, mostChords + 1), mostChords)}) {

@@ -44,7 +44,7 @@ struct Place {
     {
         return std::ranges::max(voicing().notes, {}, &arrange::VoicedNote::string).string;
     }
-    bool plucks(int string) const
+    bool plucks(harp::StringIndex string) const
     {
         return std::ranges::any_of(voicing().notes, [&](arrange::VoicedNote const& n) {
             return n.string == string;
@@ -576,7 +576,7 @@ private:
     {
         constexpr std::array<std::size_t, 5> most{1, 2, 3, 4, 5};
         std::set<std::string> shapes;
-        std::size_t bar = 0;
+        tune::BarIndex bar = 0;
         for (Place const& p : m_places) {
             if (p.bar / 8 != bar / 8) {
                 count("15 restless", shapes.size() > most[static_cast<std::size_t>(level() - 1)]);

@@ -331,7 +331,7 @@ TEST_CASE("Made for another level an arrangement keeps its bars, its key and the
         return best;
     };
     auto const spanOf = [](arrange::Voicing const& v) {
-        int low = 99, high = 0;
+        harp::StringIndex low = 99, high = 0;
         for (auto const& n : v.notes) {
             low = std::min(low, n.string);
             high = std::max(high, n.string);

@@ -71,8 +71,9 @@ TEST_CASE("A set keeps the keys that are wished and tells what is turned between
     REQUIRE_FALSE(told[1]["changes"].empty());
     for (json const& change : told[1]["changes"]) {
         CHECK(change["up"] == true);
-        CHECK(briefs.front().harp.string(change["string"].get<int>() - 1).open.letter ==
-              music::Letter::C);
+        CHECK(briefs.front()
+                  .harp.string(harp::StringIndex(change["string"].get<int>() - 1))
+                  .open.letter == music::Letter::C);
     }
     CHECK(told[1]["changes_line"].get<std::string>().find("C♯") != std::string::npos);
     CHECK(told[1]["seconds"].get<double>() > 0);

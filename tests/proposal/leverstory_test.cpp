@@ -12,10 +12,10 @@ namespace {
 std::string const raised = "X:1\nT:Raised\nM:4/4\nL:1/4\nQ:1/4=60\nK:G\n\"G\"GBdB|\"C\"c2e2|"
                            "\"G\"d4|\"A7\"e2^c2|\"D\"d4|\"C\"=c2e2|\"G\"d2B2|\"G\"G4|]\n";
 
-int stringOf(arrange::Arrangement const& arrangement, std::string const& pitch)
+harp::StringIndex stringOf(arrange::Arrangement const& arrangement, std::string const& pitch)
 {
     music::Pitch const wanted = *music::pitchFrom(pitch);
-    for (int s = 0; s < arrangement.harp.count(); ++s) {
+    for (harp::StringIndex const s : arrangement.harp.indices()) {
         music::Pitch const open = arrangement.harp.string(s).open;
         if (open.letter == wanted.letter && open.octave == wanted.octave) return s;
     }
@@ -34,7 +34,7 @@ TEST_CASE("A lever's story tells its first use, how it stands, and when it is fl
           "[proposal][leverstory]")
 {
     arrange::Arrangement const a = raisedArranged();
-    int const c = stringOf(a, "C5");
+    harp::StringIndex const c = stringOf(a, "C5");
     CHECK(levers::tunePlays(a, c));
     std::string const story = levers::leverStory(a, c);
     CAPTURE(story);
@@ -49,7 +49,7 @@ TEST_CASE("A string that the tune leaves alone is free for the left hand",
           "[proposal][leverstory]")
 {
     arrange::Arrangement const a = raisedArranged();
-    int const low = stringOf(a, "D2");
+    harp::StringIndex const low = stringOf(a, "D2");
     CHECK_FALSE(levers::tunePlays(a, low));
     CHECK(levers::leverStory(a, low).find("may be set to suit the left hand") !=
           std::string::npos);
@@ -58,10 +58,10 @@ TEST_CASE("A string that the tune leaves alone is free for the left hand",
 TEST_CASE("A string without a lever says so", "[proposal][leverstory]")
 {
     arrange::Arrangement bare = raisedArranged();
-    int const string = stringOf(bare, "D2");
+    harp::StringIndex const string = stringOf(bare, "D2");
     auto const all = bare.harp.strings();
-    std::vector<harp::HarpString> strings(all.begin(), all.end());
-    strings[static_cast<std::size_t>(string)].hasLever = false;
+    harp::HarpStrings strings(all.begin(), all.end());
+    strings[string].hasLever = false;
     bare.harp = *harp::Harp::make("bare", "bare", bare.harp.tuning(), strings);
     CHECK(levers::leverStory(bare, string).find("has no lever") != std::string::npos);
 }

@@ -76,7 +76,7 @@ TEST_CASE("Notes of the plan lie on strings of the harp and sound as the set-up 
 {
     json const plan = json::parse(files::planJson(eightBarsInG()));
     std::vector<bool> up(35, false);
-    for (int string : plan.at("setup")) up[static_cast<std::size_t>(string)] = true;
+    for (int const string : plan.at("setup")) up[static_cast<std::size_t>(string)] = true;
     json const& strings = plan.at("harp").at("strings");
     int fromTune = 0;
     for (json const& note : plan.at("notes")) {

@@ -105,19 +105,18 @@ TEST_CASE("A wished lever stands where the tune does not need it, and the left h
     brief.key = AsWritten{};
     brief.leverWishes = {{music::Letter::C, 2, harp::Lever::Up}};
     auto const proposal = scenario::proposed(brief);
-    int const string = *harp::stringFor(brief.harp, {music::Letter::C, 0, 2});
-    CHECK(proposal.arrangement.levers.setup[static_cast<std::size_t>(string)] ==
-          harp::Lever::Up);
+    harp::StringIndex const string = *harp::stringFor(brief.harp, {music::Letter::C, 0, 2});
+    CHECK(proposal.arrangement.levers.setup[string] == harp::Lever::Up);
     CHECK(brokenRules(proposal.arrangement, brief.book).empty());
     // A string of the tune: the tune's need goes before, and it is said.
     auto const tuneString = *harp::stringFor(
         brief.harp, proposal.arrangement.playing.notes.front().pitch);
     auto const open = brief.harp.string(tuneString).open;
-    auto const needed = proposal.arrangement.levers.setup[static_cast<std::size_t>(tuneString)];
+    auto const needed = proposal.arrangement.levers.setup[tuneString];
     brief.leverWishes = {{open.letter, open.octave,
                           needed == harp::Lever::Up ? harp::Lever::Down : harp::Lever::Up}};
     auto const other = scenario::proposed(brief);
-    CHECK(other.arrangement.levers.setup[static_cast<std::size_t>(tuneString)] == needed);
+    CHECK(other.arrangement.levers.setup[tuneString] == needed);
     CHECK(std::any_of(other.warnings.begin(), other.warnings.end(), [](auto const& warning) {
         return warning.find("not as you asked") != std::string::npos;
     }));

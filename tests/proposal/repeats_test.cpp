@@ -30,7 +30,8 @@ arrange::Lattice asWritten(Proposal const& proposal)
 }
 
 // The candidate of a position that plucks the fewest notes, one at least, from a root string.
-int plainestOn(Proposal const& proposal, arrange::PositionIndex position, int rootString)
+int plainestOn(Proposal const& proposal, arrange::PositionIndex position,
+               harp::StringIndex rootString)
 {
     auto const& list = proposal.lattice.candidates[static_cast<std::size_t>(position)];
     for (int c = 0; c < static_cast<int>(list.size()); ++c) {
@@ -77,7 +78,7 @@ TEST_CASE("What a repeat forbids stands in the lattice, so that solving it finds
 TEST_CASE("Locks that no hand can play over a repeat are kept and said", "[repeats]")
 {
     Proposal p = threeBarsRepeated();
-    int const g2 = *harp::stringFor(p.arrangement.harp, {music::Letter::G, 0, 2});
+    harp::StringIndex const g2 = *harp::stringFor(p.arrangement.harp, {music::Letter::G, 0, 2});
     int const first = plainestOn(p, 0, g2);
     int const third = plainestOn(p, 2, g2);
     p = *withChoice(std::move(p), 0, first, true);

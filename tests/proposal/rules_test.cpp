@@ -34,8 +34,12 @@ arrange::Arrangement withPair(int gaps, int lowFinger, int highFinger, int rollO
     Length const held{Rational(1, 4)};
     voicing = {"1-8", 4, "test", rollOrder > 0, {}};
     voicing.notes.push_back({{}, held, 4, lowFinger, 1, rollOrder});
-    voicing.notes.push_back(
-        {{}, held, 4 + gaps, highFinger, 1 + gaps, rollOrder > 0 ? rollOrder + 1 : 0});
+    voicing.notes.push_back({{},
+                             held,
+                             harp::StringIndex(4 + gaps),
+                             highFinger,
+                             1 + gaps,
+                             rollOrder > 0 ? rollOrder + 1 : 0});
     return a;
 }
 

@@ -101,7 +101,7 @@ inline arrange::Arrangement arrangementOf(tune::Tune tune)
                                  {{played, 1, out.playing.bars[played].at + at}}};
             music::PitchName const root = bar.chords[c].chord.root;
             int const octave = root.letter >= music::Letter::G ? 2 : 3;
-            int const rootString =
+            harp::StringIndex const rootString =
                 *harp::stringFor(out.harp, {root.letter, root.alter, octave});
             position.voicing.pattern = "1-5-8";
             position.voicing.rootString = rootString;

@@ -85,7 +85,7 @@ TEST_CASE("A lever change is told by harp octave, letter and what sounds from no
 {
     auto arrangement = oneBar("G4:1/1", "G", example::fourFour);
     // F4 lies in harp octave 3 [trade-1.2: 7 - 4 for F G A B]; its lever goes down: F natural.
-    int const f4 = *harp::stringFor(arrangement.harp, *music::pitchFrom("F4"));
+    harp::StringIndex const f4 = *harp::stringFor(arrangement.harp, *music::pitchFrom("F4"));
     harp::Flip flip;
     flip.at = {music::Rational(1, 2)};
     flip.string = f4;

@@ -112,9 +112,9 @@ TEST_CASE("The right hand is named by the strings it plucks", "[notation]")
         {example::withChord(example::bar("G#4:1/2 B4:1/2", example::fourFour, example::gMajor),
                             "G")}));
     arrangement.playing = tune::played(arrangement.tune);
-    for (int i = 0; i < arrangement.harp.count(); ++i)
+    for (harp::StringIndex const i : arrangement.harp.indices())
         if (arrangement.harp.string(i).open.letter == music::Letter::A)
-            arrangement.levers.setup[static_cast<std::size_t>(i)] = harp::Lever::Down;
+            arrangement.levers.setup[i] = harp::Lever::Down;
     auto const seated = arrange::handNotes(arrangement);
     music::Pitch plucked;
     for (arrange::HandNote const& note : seated)
@@ -149,7 +149,7 @@ TEST_CASE("A bass that rings is one sign where a value has its length", "[notati
 TEST_CASE("Brackets that tell the reader nothing new are left out", "[notation]")
 {
     arrange::Arrangement made = example::arrangementOf(example::jig());
-    auto const hold = [](tune::BarIndex bar, int lowest) {
+    auto const hold = [](tune::BarIndex bar, harp::StringIndex lowest) {
         return arrange::PlacingGroup{harp::Side::Left,
                                      false,
                                      {{bar, {}, lowest, 4, 0},

@@ -20,12 +20,13 @@ public:
         std::int64_t now = 0;
     };
     explicit Beaten(Heard& heard) : m_heard(heard) {}
-    void pluck(int /*string*/, int /*midi*/, int /*velocity*/, harp::Side hand) override
+    void pluck(harp::StringIndex /*string*/, int /*midi*/, int /*velocity*/,
+               harp::Side hand) override
     {
         if (hand == harp::Side::Right) m_heard.plucks.push_back(m_heard.now);
     }
-    void damp(int /*string*/) override {}
-    void dampAllBut(std::set<int> const& /*strings*/) override {}
+    void damp(harp::StringIndex /*string*/) override {}
+    void dampAllBut(std::set<harp::StringIndex> const& /*strings*/) override {}
     void click(sound::Stress /*stress*/) override {}
     void beatClock() override { m_heard.clocks.push_back(m_heard.now); }
     void beatEnds() override { m_heard.ends.push_back(m_heard.now); }

@@ -71,7 +71,8 @@ TEST_CASE(
     QObject::connect(&player, &sound::Player::outputLost, [&lost] { ++lost; });
     QObject::connect(&player, &sound::Player::stringPlucked, [&plucked] { ++plucked; });
     std::vector<perform::Event> events;
-    for (int i = 0; i < 900; ++i) events.push_back(pluck(i * 0.1, 20 + i % 5, 60 + i % 5));
+    for (int i = 0; i < 900; ++i)
+        events.push_back(pluck(i * 0.1, harp::StringIndex(20 + i % 5), 60 + i % 5));
     player.play(perform::onceOnly(scheduleOf(std::move(events), 90)));
     REQUIRE(server.waitFor([&] {
         player.look();

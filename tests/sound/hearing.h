@@ -19,12 +19,12 @@ inline bool canSound()
     return false;
 }
 
-inline perform::Event pluck(double at, int string, int midi, int velocity = 80)
+inline perform::Event pluck(double at, harp::StringIndex string, int midi, int velocity = 80)
 {
     return {at, perform::Event::Kind::Pluck, string, midi, velocity, harp::Side::Right, {}};
 }
 
-inline perform::Event damp(double at, int string)
+inline perform::Event damp(double at, harp::StringIndex string)
 {
     return {at, perform::Event::Kind::Damp, string, 0, 0, harp::Side::Right, {}};
 }

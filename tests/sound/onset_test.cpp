@@ -126,7 +126,8 @@ TEST_CASE("Ten strings plucked together on a first beat stay below full scale", 
         std::ranges::max_element(scheduled, {}, &perform::Event::velocity)->velocity;
     std::vector<perform::Event> events;
     int const keys[] = {36, 43, 48, 52, 60, 64, 67, 72, 76, 79};
-    for (int i = 0; i < 10; ++i) events.push_back(pluck(0, 2 * i, keys[i], loudest));
+    for (int i = 0; i < 10; ++i)
+        events.push_back(pluck(0, harp::StringIndex(2 * i), keys[i], loudest));
     for (auto const& font : sound::soundFonts()) {
         auto const recording = sound::renderToMemory(
             perform::onceOnly(scheduleOf(events, 2)), {font, 440, {}, 1});

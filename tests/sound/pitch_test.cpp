@@ -41,12 +41,12 @@ double furthestOff(sound::Voice const& voice)
     REQUIRE(harp.count() == 38);
     struct Sounded {
         double at = 0;
-        int string = 0;
+        harp::StringIndex string = 0;
         int key = 0;
     };
     constexpr double apart = 1.3;
     std::vector<Sounded> all;
-    for (int string = 0; string < harp.count(); ++string)
+    for (harp::StringIndex const string : harp.indices())
         for (harp::Lever const lever : {harp::Lever::Down, harp::Lever::Up})
             all.push_back({apart * static_cast<double>(all.size()), string,
                            music::midi(harp::sounding(harp.string(string), lever))});

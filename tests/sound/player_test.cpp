@@ -47,12 +47,14 @@ public:
         hearing::application();
         QObject::connect(&player, &sound::Player::started, [this] { say("started"); });
         QObject::connect(&player, &sound::Player::stopped, [this] { say("stopped"); });
+        QObject::connect(&player, &sound::Player::stringPlucked,
+                         [this](harp::StringIndex string, harp::Side hand) {
+                             say((hand == harp::Side::Left ? "left " : "right ") +
+                                 std::to_string(string));
+                         });
         QObject::connect(
-            &player, &sound::Player::stringPlucked, [this](int string, harp::Side hand) {
-                say((hand == harp::Side::Left ? "left " : "right ") + std::to_string(string));
-            });
-        QObject::connect(&player, &sound::Player::stringDamped,
-                         [this](int string) { say("damp " + std::to_string(string)); });
+            &player, &sound::Player::stringDamped,
+            [this](harp::StringIndex string) { say("damp " + std::to_string(string)); });
         QObject::connect(&player, &sound::Player::barReached, [this](tune::PlayedBarIndex bar) {
             say("bar " + std::to_string(bar));
         });
@@ -166,9 +168,10 @@ TEST_CASE("The same place of the music is found in the count-in, the bars and th
 TEST_CASE("Whoever hears a signal may stop the player", "[player]")
 {
     Listener listener;
-    QObject::connect(&listener.player, &sound::Player::stringPlucked, [&](int string) {
-        if (string == 7) listener.player.stop();
-    });
+    QObject::connect(&listener.player, &sound::Player::stringPlucked,
+                     [&](harp::StringIndex string) {
+                         if (string == 7) listener.player.stop();
+                     });
     listener.player.play(perform::onceOnly(twoBars(), true));
     listener.pass(5);
     CHECK(listener.said() ==

@@ -171,7 +171,8 @@ TEST_CASE("A higher string stands higher in every lane", "[ui]")
 {
     LaneLayout const layout = laidOut(900);
     for (Lane const& lane : layout.lanes) {
-        for (int string = layout.lowestString; string < layout.highestString; ++string)
+        for (harp::StringIndex string = layout.lowestString; string < layout.highestString;
+             ++string)
             CHECK(yAt(layout, lane, string + 1) < yAt(layout, lane, string));
         CHECK(yAt(layout, lane, layout.highestString) == Approx(lane.strings.y));
         CHECK(yAt(layout, lane, layout.lowestString) == Approx(lane.strings.bottom()));

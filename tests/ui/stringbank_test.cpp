@@ -15,7 +15,7 @@ TEST_CASE("The bank shows one string for each string of the harp, low left and l
     harp::Harp const harp = scenario::brief().harp;
     StringBankLayout const layout = layOutBank(harp, {0, 0, 900, 200});
     REQUIRE(layout.strings.size() == 34);
-    for (std::size_t i = 0; i + 1 < layout.strings.size(); ++i) {
+    for (harp::StringIndex i = 0; i + 1 < layout.strings.size(); ++i) {
         CHECK(layout.strings[i].x < layout.strings[i + 1].x);
         CHECK(layout.strings[i].bottom > layout.strings[i + 1].bottom);
         CHECK(layout.strings[i].thickness > layout.strings[i + 1].thickness);
@@ -41,8 +41,8 @@ TEST_CASE("The string nearest to the pointer is found over the whole bank and no
 {
     harp::Harp const harp = scenario::brief().harp;
     StringBankLayout const layout = layOutBank(harp, {10, 30, 900, 200});
-    for (int i = 0; i < harp.count(); ++i)
-        CHECK(stringNear(layout, layout.strings[static_cast<std::size_t>(i)].x + 1, 100) == i);
+    for (harp::StringIndex const i : harp.indices())
+        CHECK(stringNear(layout, layout.strings[i].x + 1, 100) == i);
     CHECK_FALSE(stringNear(layout, 100, 5));
     CHECK_FALSE(stringNear(layout, 2000, 100));
 }
@@ -66,7 +66,7 @@ TEST_CASE("A string has one disc a hand: the finger that plays it first", "[ui]"
     REQUIRE(proposal);
     arrange::Arrangement arrangement = proposal->arrangement;
     auto& voicing = arrangement.positions[0].voicing;
-    auto const note = [](int at, int string, int finger) {
+    auto const note = [](int at, harp::StringIndex string, int finger) {
         arrange::VoicedNote made;
         made.at = {music::Rational(at, 8)};
         made.string = string;
@@ -144,7 +144,7 @@ TEST_CASE("A string without a lever has none to click", "[ui]")
     StringBank bank;
     bank.resize(900, 214);
     harp::Harp const whole = scenario::brief().harp;
-    std::vector<harp::HarpString> strings(whole.strings().begin(), whole.strings().end());
+    harp::HarpStrings strings(whole.strings().begin(), whole.strings().end());
     strings[12].hasLever = false;
     bank.setHarp(*harp::Harp::make("own", "Own", {music::Letter::E, -1}, strings));
     QSignalSpy turned(&bank, &StringBank::leverTurned);

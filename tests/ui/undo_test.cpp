@@ -111,7 +111,7 @@ public:
             return session.setWords(words);
         }
         case 16:
-            return session.wishLever(upTo(10),
+            return session.wishLever(harp::StringIndex(upTo(10)),
                                      oneOf(std::array{harp::Lever::Down, harp::Lever::Up}));
         case 17: {
             arrange::SetFinger finger;

@@ -25,7 +25,7 @@ std::vector<VariantRow> rows(int count)
         for (int n = 0; n < 3; ++n) {
             arrange::VoicedNote note;
             note.at = {music::Rational(n, 8)};
-            note.string = 4 + (n == 0 ? 0 : n == 1 ? 4 : 7);
+            note.string = harp::StringIndex(4 + (n == 0 ? 0 : n == 1 ? 4 : 7));
             row.voicing.notes.push_back(note);
         }
         made.push_back(row);

@@ -245,7 +245,7 @@ TEST_CASE("A lever that the tune needs stays, and the bar says why", "[ui]")
 {
     Open open;
     auto const& a = open.session.arrangement();
-    int const string = *harp::stringFor(a.harp, a.playing.notes.front().pitch);
+    harp::StringIndex const string = *harp::stringFor(a.harp, a.playing.notes.front().pitch);
     harp::LeverSetting const before = a.levers.setup;
     emit open.workbench.bank()->leverTurned(string, harp::Lever::Up);
     CHECK(open.workbench.messages()->words().contains("first uses"));

@@ -9,7 +9,7 @@ namespace arrange {
 namespace {
 
 // Whether some position of its lever gives the string a tone of the chord.
-bool leverGivesTone(View const& view, int string)
+bool leverGivesTone(View const& view, harp::StringIndex string)
 {
     harp::HarpString const& s = view.harp->string(string);
     for (harp::Lever lever : {harp::Lever::Down, harp::Lever::Up}) {

@@ -26,7 +26,7 @@ public:
     void fade(View const& view, double wholes)
     {
         for (std::size_t i = 0; i < m_count; ++i) {
-            double const ring = view.ringSeconds[static_cast<std::size_t>(m_strings[i])];
+            double const ring = view.ringSeconds[m_strings[i]];
             m_tones[i].amplitude *= std::pow(10.0, -3 * view.seconds(wholes) / ring);
         }
     }
@@ -34,7 +34,7 @@ public:
 
 private:
     std::array<RingingTone, 8> m_tones{};
-    std::array<int, 8> m_strings{};
+    std::array<harp::StringIndex, 8> m_strings{};
     std::size_t m_count = 0;
 };
 

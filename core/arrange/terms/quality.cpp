@@ -8,7 +8,7 @@ namespace arrange {
 namespace {
 
 // Letters from the chord's root up to the string: 2 a third, 4 a fifth, 6 a seventh.
-int stepsAboveRoot(View const& view, int string)
+int stepsAboveRoot(View const& view, harp::StringIndex string)
 {
     int const letter = music::index(view.harp->string(string).open.letter);
     return (letter - music::index(view.chord.rootLetter) + 7) % 7;

@@ -23,17 +23,16 @@ Ringing ringingAfter(Neighbours const& n, Laid const& before)
         Pluck const& p = before.plucks[i];
         if ((out.mask >> (p.string % 64) & 1U) != 0) continue; // plucked again later
         double const seconds = view.seconds(view.span - p.at + n.gap);
-        double const amplitude =
-            fadedOver(seconds, view.ringSeconds[static_cast<std::size_t>(p.string)]);
+        double const amplitude = fadedOver(seconds, view.ringSeconds[p.string]);
         if (amplitude < view.taste->ringClash.inaudible) continue;
         out.strings.push_back(p.string);
         out.amplitudes.push_back(amplitude);
         out.midi.push_back(p.midi);
         out.mask |= std::uint64_t{1} << (p.string % 64);
     }
-    std::vector<std::int16_t> const& next = n.after->passes.front().midi;
-    out.clash.assign(next.size(), 0.0);
-    for (std::size_t s = 0; s < next.size(); ++s)
+    auto const& next = n.after->passes.front().midi;
+    out.clash = base::List<harp::StringIndex, double>(next.size(), 0.0);
+    for (harp::StringIndex const s : next.indices())
         for (std::size_t i = 0; i < out.midi.size(); ++i)
             if (out.midi[i] != next[s])
                 out.clash[s] += out.amplitudes[i] * toneRoughness(out.midi[i], next[s]);
@@ -44,8 +43,7 @@ Points ringClash(Neighbours const& n, Ringing const& ringing, Laid const& after)
 {
     if (after.rests() || ringing.strings.empty() || !n.adjacent) return 0;
     double sum = 0;
-    for (Pluck const& p : after.plucks)
-        sum += ringing.clash[static_cast<std::size_t>(p.string)];
+    for (Pluck const& p : after.plucks) sum += ringing.clash[p.string];
     if ((ringing.mask & after.strings) != 0) {
         for (std::size_t i = 0; i < ringing.strings.size(); ++i) {
             if ((after.strings >> (ringing.strings[i] % 64) & 1U) == 0) continue;

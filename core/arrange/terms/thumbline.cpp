@@ -7,7 +7,7 @@ namespace arrange {
 
 namespace {
 
-bool plucks(Laid const& laid, int string)
+bool plucks(Laid const& laid, harp::StringIndex string)
 {
     return string >= 0 && (laid.strings >> (string % 64) & 1U) != 0;
 }
@@ -17,7 +17,7 @@ Points leadIn(Taste::ThumbLine const& taste, Laid const& before, Laid const& aft
 {
     bool const block = before.plucks.front().at == before.plucks.back().at;
     if (block) return 0;
-    int const last = before.plucks.back().string;
+    harp::StringIndex const last = before.plucks.back().string;
     if (plucks(after, last - 1) || plucks(after, last + 1)) return 0;
     return plucks(after, last) ? taste.leadsBySame : taste.leadsNowhere;
 }

@@ -10,7 +10,10 @@ namespace arrange {
 
 namespace {
 
-double placeMm(View const& view, int string) { return view.harp->placeMm(string); }
+double placeMm(View const& view, harp::StringIndex string)
+{
+    return view.harp->placeMm(string);
+}
 
 // The hand covers a shape's strings, so the middle between the outer ones tells where it is.
 HandPlace handAt(View const& view, Laid const& laid, Pluck const& edge)

@@ -24,7 +24,7 @@ using music::Moment;
 using music::Rational;
 
 constexpr int drums = 9; // the tenth channel, by General MIDI
-constexpr std::size_t mostBars = 20'000;
+constexpr int mostBars = 20'000;
 
 // The notes of one voice: of a track, or in a file of one track, of a channel.
 struct Voice {

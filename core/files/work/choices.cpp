@@ -76,7 +76,7 @@ base::Result<harp::Harp> harpFrom(Tables const& tables, std::string_view size,
     if (!fitted) return fitted.error();
 
     int const signature = music::signature({tuned->key, music::Mode::Ionian});
-    std::vector<harp::HarpString> strings;
+    harp::HarpStrings strings;
     for (int step = diatonicStep(ofSize->lowest); step <= diatonicStep(ofSize->highest);
          ++step) {
         music::Pitch open = music::naturalAt(step);

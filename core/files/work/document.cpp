@@ -50,7 +50,7 @@ Json lockMember(proposal::Lock const& lock)
             {"pattern", lock.voicing.pattern},
             {"rhythm", lock.voicing.rhythm},
             {"rolled", lock.voicing.rolled},
-            {"root_string", lock.voicing.rootString + 1},
+            {"root_string", lock.voicing.rootString.value() + 1},
             {"root", root}};
 }
 
@@ -199,7 +199,7 @@ proposal::Lock lockFrom(Json const& member, std::string const& pointer,
         renamed != book.renamed.end())
         lock.voicing.rhythm = renamed->second;
     lock.voicing.rolled = member.at("rolled").get<bool>();
-    lock.voicing.rootString = member.at("root_string").get<int>() - 1;
+    lock.voicing.rootString = harp::StringIndex(member.at("root_string").get<int>() - 1);
     if (Json const& root = member.at("root"); !root.is_null()) {
         lock.root = music::pitchFrom(root.get<std::string>());
         if (!lock.root) throw Wrong{pointer + "/root", root.get<std::string>()};

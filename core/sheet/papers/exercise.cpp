@@ -62,7 +62,7 @@ tune::Tune silentTune(music::Key key, music::Meter meter, std::vector<music::Cho
 }
 
 arrange::Voicing voicingOf(Pattern const& pattern, pattern::Rhythm const& rhythm,
-                           int rootString)
+                           harp::StringIndex rootString)
 {
     arrange::Voicing voicing{pattern.name, rootString, rhythm.name, false, {}};
     for (std::size_t i = 0; i < rhythm.onsets.size(); ++i) {
@@ -128,16 +128,16 @@ std::vector<Triad> triadsOf(music::Key key)
     return triads;
 }
 
-std::optional<int> rootStringFor(harp::Harp const& harp, harp::LeverSetting const& setup,
-                                 Pattern const& pattern, music::PitchName root)
+std::optional<harp::StringIndex> rootStringFor(harp::Harp const& harp,
+                                               harp::LeverSetting const& setup,
+                                               Pattern const& pattern, music::PitchName root)
 {
     int const usual =
         pattern::stringsSpanned(pattern) > tenth ? wideLowestRoot : usualLowestRoot;
     int const least = std::max(usual, pattern.lowestRoot);
-    std::optional<int> below;
-    for (int string = 0; string < harp.count(); ++string) {
-        music::Pitch const pitch =
-            harp::sounding(harp.string(string), setup[static_cast<std::size_t>(string)]);
+    std::optional<harp::StringIndex> below;
+    for (harp::StringIndex const string : harp.indices()) {
+        music::Pitch const pitch = harp::sounding(harp.string(string), setup[string]);
         int const low = pattern::stringOf(string, pattern::lowestDegree(pattern));
         int const high = pattern::stringOf(string, pattern::highestDegree(pattern));
         if (nameOf(pitch) != root || low < 0 || high >= harp.count()) continue;
@@ -154,7 +154,7 @@ base::Result<arrange::Arrangement> exerciseOf(Exercise const& exercise, Pattern 
     auto setup = harp::settingFor(exercise.harp, exercise.key);
     if (!setup) return setup.error();
     std::vector<music::Chord> kept;
-    std::vector<int> roots;
+    std::vector<harp::StringIndex> roots;
     for (music::Chord const& chord : chords)
         if (auto const root = rootStringFor(exercise.harp, *setup, pattern, chord.root)) {
             kept.push_back(chord);

@@ -25,8 +25,10 @@ std::vector<Triad> triadsOf(music::Key key);
 // The string on which a chord's root lies for a pattern: the lowest from G2 up (E2 for shapes
 // wider than a tenth, and never below the pattern's own limit) from which the whole shape lies
 // on the harp; on a small harp the highest below that. None where the harp has no room.
-std::optional<int> rootStringFor(harp::Harp const& harp, harp::LeverSetting const& setup,
-                                 pattern::Pattern const& pattern, music::PitchName root);
+std::optional<harp::StringIndex> rootStringFor(harp::Harp const& harp,
+                                               harp::LeverSetting const& setup,
+                                               pattern::Pattern const& pattern,
+                                               music::PitchName root);
 
 // What is practised: one pattern on a row of chords, a bar each.
 struct Exercise {

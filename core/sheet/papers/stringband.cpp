@@ -25,11 +25,11 @@ StringBand stringBand(arrange::Arrangement const& arrangement, arrange::Voicing 
     harp::Harp const& harp = arrangement.harp;
     StringBand band;
     band.strings = leverPicture(harp, arrangement.levers.setup).strings;
-    for (int i = 0; i < harp.count(); ++i)
+    for (harp::StringIndex const i : harp.indices())
         band.sounds.push_back(music::shown(nameOf(
             harp::sounding(harp.string(i), band.strings[static_cast<std::size_t>(i)].lever))));
     ShapePicture const shape = shapeOn(harp, arrangement.levers, voicing, {});
-    int lowest = voicing.notes.front().string;
+    harp::StringIndex lowest = voicing.notes.front().string;
     for (arrange::VoicedNote const& note : voicing.notes)
         lowest = std::min(lowest, note.string);
     int const before = lowest - shape.dots.front().string; // strings left of the picture
