@@ -21,7 +21,7 @@ QPixmap beginningOf(tune::Tune tune, int width, int height, double ratio)
 {
     static auto const font = musicFont();
     if (!font || tune.bars.empty()) return {};
-    tune.bars.resize(std::min<std::size_t>(tune.bars.size(), previewBars));
+    tune.bars.resize(std::min(tune.bars.size(), previewBars));
     for (std::string* words : {&tune.title, &tune.composer, &tune.origin, &tune.source,
                                &tune.arranger, &tune.copyright, &tune.rhythm})
         words->clear();

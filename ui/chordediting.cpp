@@ -76,13 +76,13 @@ bool hasWritten(Tune const& tune)
 // "Am · Am G · Am": the chords of the first bars.
 QString chordWords(Tune const& tune, Interval moved)
 {
-    constexpr std::size_t mostBars = 16;
+    constexpr int mostBars = 16;
     QStringList bars;
     auto const spans = chordSpans(tune);
-    for (std::size_t i = 0; i < tune.bars.size() && bars.size() < qsizetype(mostBars); ++i) {
+    for (tune::BarIndex i = 0; i < tune.bars.size() && bars.size() < mostBars; ++i) {
         QStringList chords;
         for (tune::ChordSpan const& span : spans)
-            if (span.bar == static_cast<int>(i) && span.pass.value_or(1) == 1)
+            if (span.bar == i && span.pass.value_or(1) == 1)
                 chords << QString::fromStdString(shown(transposed(span.chord, moved)));
         if (!chords.isEmpty()) bars << chords.join(QLatin1Char(' '));
     }

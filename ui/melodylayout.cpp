@@ -55,9 +55,9 @@ MelodyLayout layOutMelody(tune::Tune const& tune, tune::NoteAt caret, double wid
         tune::Bar const& bar = tune.bars[shown.bar];
         music::Length const whole = std::max(bar.length, dueLength(tune.bars, shown.bar));
         auto const share = [&whole](music::Length at) { return (at / whole).toDouble(); };
-        for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+        for (tune::NoteIndex const i : bar.notes.indices()) {
             tune::Note const& note = bar.notes[i];
-            MelodyNote at{{shown.bar, static_cast<int>(i)},
+            MelodyNote at{{shown.bar, i},
                           note.pitches.empty(),
                           xIn(shown, share(note.at)),
                           xIn(shown, share(note.at + note.length)),
@@ -72,7 +72,7 @@ MelodyLayout layOutMelody(tune::Tune const& tune, tune::NoteAt caret, double wid
             if (at.at == caret) out.caret = at.from;
             out.notes.push_back(std::move(at));
         }
-        if (shown.bar == caret.bar && caret.note == static_cast<int>(bar.notes.size()))
+        if (shown.bar == caret.bar && caret.note == bar.notes.beyond())
             out.caret = xIn(shown, share(bar.length));
     }
     --low;

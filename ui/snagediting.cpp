@@ -20,8 +20,7 @@ music::Length placeInBar(arrange::Arrangement const& arrangement, proposal::Snag
     tune::BarIndex const bar = snag.place.bar;
     if (snag.hand == harp::Side::Left || !arrangement.tune.bars.holds(bar)) return {};
     auto const& notes = arrangement.tune.bars[bar].notes;
-    auto const note = static_cast<std::size_t>(snag.place.note);
-    return note < notes.size() ? notes[note].at : music::Length{};
+    return notes.holds(snag.place.note) ? notes[snag.place.note].at : music::Length{};
 }
 
 // "Bar 11 · D♯5"

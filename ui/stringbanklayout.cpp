@@ -71,7 +71,7 @@ void addFinger(std::vector<FingerDisc>& fingers, harp::Side hand, harp::StringIn
 }
 
 std::vector<int> fingersOf(arrange::Arrangement const& arrangement, tune::BarIndex bar,
-                           int note)
+                           tune::NoteIndex note)
 {
     for (arrange::NoteFingers const& fingers : arrangement.rightFingers)
         if (fingers.bar == bar && fingers.note == note) return fingers.fingers;
@@ -101,10 +101,10 @@ std::vector<FingerDisc> fingersAt(arrange::Arrangement const& arrangement,
         addFinger(fingers, harp::Side::Left, note.string, note.finger);
     arrange::Position const& where = arranged.position;
     auto const& bar = arrangement.tune.bars[where.bar];
-    for (std::size_t n = 0; n < bar.notes.size(); ++n) {
+    for (tune::NoteIndex const n : bar.notes.indices()) {
         tune::Note const& note = bar.notes[n];
         if (note.at < where.at || note.at >= where.at + where.span) continue;
-        auto const numbers = fingersOf(arrangement, where.bar, static_cast<int>(n));
+        auto const numbers = fingersOf(arrangement, where.bar, n);
         for (std::size_t p = 0; p < note.pitches.size(); ++p)
             if (auto const string = harp::stringFor(arrangement.harp, note.pitches[p]))
                 if (p < numbers.size())

@@ -320,11 +320,11 @@ void VariantList::paintPicture(QPainter& painter, QRectF const& box,
         lowest = std::min(lowest, note.string);
         highest = std::max(highest, note.string);
     }
-    constexpr harp::StringIndex bottom = 0;
-    lowest = std::max(bottom, lowest - 1);
+    constexpr harp::StringIndex first = 0;
+    lowest = std::max(first, lowest - 1);
     harp::StringIndex const last =
         std::min(m_harp->highest(), std::max(highest + 1, lowest + 12));
-    lowest = std::max(bottom, std::min(lowest, last - 12));
+    lowest = std::max(first, std::min(lowest, last - 12));
     double const apart = box.width() / std::max(1, last - lowest);
     auto const xOf = [&](harp::StringIndex string) {
         return box.left() + apart * (string - lowest);

@@ -16,7 +16,7 @@ namespace arrange {
 // Fingers of one written melody note, one for each of its pitches from the lowest.
 struct NoteFingers {
     tune::BarIndex bar = 0;
-    int note = 0; // index into Bar::notes
+    tune::NoteIndex note = 0;
     std::vector<int> fingers;
     bool rolled = false; // with what is added below it: wider than the hand, low to high
     friend bool operator==(NoteFingers const&, NoteFingers const&) = default;
@@ -59,7 +59,7 @@ struct PlacingGroup {
 // long.
 struct AddedBelow {
     tune::BarIndex bar = 0;
-    int note = 0;                      // index into Bar::notes
+    tune::NoteIndex note = 0;
     std::vector<music::Pitch> pitches; // lowest first, as they stand in the arrangement's key
     std::vector<int> fingers;          // one for each
     friend bool operator==(AddedBelow const&, AddedBelow const&) = default;

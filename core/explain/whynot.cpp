@@ -50,7 +50,6 @@ private:
 
 std::string offHarp(Place const& place, Hindrance const& h)
 {
-    int const count = place.scene.harp.count();
     int const beyond = h.string < 0 ? -h.string.value() : h.string - place.scene.harp.highest();
     std::string const end =
         place.string(h.string < 0 ? harp::StringIndex(0) : place.scene.harp.highest(), 0);

@@ -49,7 +49,7 @@ std::string setJson(harp::Harp const& harp, std::vector<proposal::Brief> const& 
         Json changes = Json::array();
         for (levers::LeverChange const& change : step.changes)
             changes.push_back(
-                {{"string", change.string + 1}, {"up", change.to == harp::Lever::Up}});
+                {{"string", change.string.value() + 1}, {"up", change.to == harp::Lever::Up}});
         tune::Tune const& tune = briefs[static_cast<std::size_t>(step.tune)].tune;
         list.push_back({{"tune", tune.number},
                         {"title", tune.title},

@@ -122,13 +122,13 @@ std::string signWords(StaffNote const& note, bool tiedIn, bool under)
     return out;
 }
 
-std::string tupletOpens(tune::Tuplet const& tuplet)
+std::string tupletOpens(notation::StaffTuplet const& tuplet)
 {
     if (tuplet.actual == 3 && tuplet.normal == 2) return base::said("triplet, ");
     return base::say("{} in the time of {}, ", tuplet.actual, tuplet.normal);
 }
 
-std::string tupletCloses(tune::Tuplet const& tuplet)
+std::string tupletCloses(notation::StaffTuplet const& tuplet)
 {
     return tuplet.actual == 3 && tuplet.normal == 2 ? base::said(", the triplet ends")
                                                     : base::said(", the group ends");
@@ -152,17 +152,17 @@ std::string staffWords(StaffBar const& bar, std::vector<music::Pitch>& tied)
 {
     std::string out;
     StaffNote const* before = nullptr;
-    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+    for (notation::StaffNoteIndex const i : bar.notes.indices()) {
         StaffNote const& note = bar.notes[i];
         if (note.hidden) continue;
         bool const tiedIn = !note.isRest() && tied == note.pitches;
         if (!out.empty()) out += "; ";
-        for (tune::Tuplet const& tuplet : bar.tuplets)
-            if (tuplet.first == static_cast<int>(i)) out += tupletOpens(tuplet);
+        for (notation::StaffTuplet const& tuplet : bar.tuplets)
+            if (tuplet.first == i) out += tupletOpens(tuplet);
         out += signWords(note, tiedIn, crossesUnder(before, note));
         before = &note;
-        for (tune::Tuplet const& tuplet : bar.tuplets)
-            if (tuplet.last == static_cast<int>(i)) out += tupletCloses(tuplet);
+        for (notation::StaffTuplet const& tuplet : bar.tuplets)
+            if (tuplet.last == i) out += tupletCloses(tuplet);
         tied = note.tied ? note.pitches : std::vector<music::Pitch>{};
     }
     return out;

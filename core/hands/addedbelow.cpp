@@ -35,7 +35,7 @@ constexpr int strongest = 2;  // music::beatStrength of first beats and half bar
 
 // One written note each time it is played.
 using Occasions =
-    std::map<std::pair<tune::BarIndex, int>, std::vector<tune::PlayedNote const*>>;
+    std::map<std::pair<tune::BarIndex, tune::NoteIndex>, std::vector<tune::PlayedNote const*>>;
 
 Occasions occasionsOf(tune::Playing const& playing)
 {
@@ -74,15 +74,15 @@ public:
 private:
     tune::Bar const& barAt(tune::BarIndex bar) const { return m_arrangement.tune.bars[bar]; }
 
-    bool isSingle(tune::BarIndex bar, int note) const
+    bool isSingle(tune::BarIndex bar, tune::NoteIndex note) const
     {
-        return barAt(bar).notes[static_cast<std::size_t>(note)].pitches.size() == 1;
+        return barAt(bar).notes[note].pitches.size() == 1;
     }
 
-    bool isWished(tune::BarIndex bar, int note) const
+    bool isWished(tune::BarIndex bar, tune::NoteIndex note) const
     {
         tune::Bar const& written = barAt(bar);
-        tune::Note const& n = written.notes[static_cast<std::size_t>(note)];
+        tune::Note const& n = written.notes[note];
         bool const strong = beatStrength(written.meter, written.upbeat + n.at) >= strongest;
         Fullness const& wish = m_byBar.empty() ? m_wish : m_byBar[bar];
         return (wish.strongBeats && strong && n.length >= beatLength(written.meter) &&
@@ -91,7 +91,7 @@ private:
     }
 
     // The last sounding note of a part or phrase, a beat long at least.
-    bool isClose(tune::BarIndex bar, int note) const
+    bool isClose(tune::BarIndex bar, tune::NoteIndex note) const
     {
         tune::Bar const& written = barAt(bar);
         bool const last = bar + 1 == m_arrangement.tune.bars.size();
@@ -100,8 +100,8 @@ private:
                             written.closes == tune::BarLine::Final ||
                             (written.number > 0 && written.number % phraseBars == 0);
         if (!closes) return false;
-        for (int n = static_cast<int>(written.notes.size()) - 1; n >= 0; --n) {
-            tune::Note const& candidate = written.notes[static_cast<std::size_t>(n)];
+        for (tune::NoteIndex n = written.notes.beyond() - 1; n >= 0; --n) {
+            tune::Note const& candidate = written.notes[n];
             // What leads on to the next part is short; the close is the long note before it.
             if (candidate.pitches.empty() || candidate.length < beatLength(written.meter))
                 continue;

@@ -27,13 +27,13 @@ struct Voice {
 struct Struck {
     tune::BarIndex bar = 0;
     music::Length at;        // from the start of the bar
-    std::optional<int> note; // index into Bar::notes; none where only a given note is plucked
+    std::optional<tune::NoteIndex> note; // none where only a given note is plucked
     std::vector<Voice> voices;
     Stroke pluck;
 };
 
 // When each written note is first played, by bar and note.
-using FirstPlayed = std::map<std::pair<int, int>, music::Moment>;
+using FirstPlayed = std::map<std::pair<tune::BarIndex, tune::NoteIndex>, music::Moment>;
 
 FirstPlayed firstPlayed(tune::Playing const& playing)
 {
@@ -77,14 +77,14 @@ bool continues(tune::Note const* before, tune::Note const& note)
 std::vector<Struck> tuneStruck(Arrangement const& arrangement)
 {
     FirstPlayed const played = firstPlayed(arrangement.playing);
-    std::map<std::pair<int, int>, arrange::AddedBelow const*> below;
+    std::map<std::pair<tune::BarIndex, tune::NoteIndex>, arrange::AddedBelow const*> below;
     for (arrange::AddedBelow const& a : arrangement.added) below[{a.bar, a.note}] = &a;
     std::vector<Struck> out;
     tune::Note const* before = nullptr; // the note just before, when it was no rest
     for (tune::BarIndex const b : arrangement.tune.bars.indices()) {
         tune::Bar const& bar = arrangement.tune.bars[b];
-        for (int n = 0; n < static_cast<int>(bar.notes.size()); ++n) {
-            tune::Note const& note = bar.notes[static_cast<std::size_t>(n)];
+        for (tune::NoteIndex const n : bar.notes.indices()) {
+            tune::Note const& note = bar.notes[n];
             bool const begins = !note.pitches.empty() && !continues(before, note);
             before = note.pitches.empty() ? nullptr : &note;
             if (!begins) continue;
@@ -235,7 +235,8 @@ public:
 private:
     void addFingers(Struck const& struck, Fingers const& fingers)
     {
-        arrange::NoteFingers note{struck.bar, struck.note.value_or(0), {}, false};
+        arrange::NoteFingers note{
+            struck.bar, struck.note.value_or(tune::NoteIndex(0)), {}, false};
         note.rolled = hasMoreStrings(struck) || !inReach(m_arrangement, struck.pluck, fingers);
         for (Voice const& voice : struck.voices) {
             int const finger = fingerOf(struck, voice, fingers);

@@ -84,7 +84,7 @@ bool endsAtHome(tune::Tune const& tune, Key home)
 {
     for (tune::BarIndex b = tune.bars.beyond() - 1; b >= 0; --b) {
         auto const& notes = tune.bars[b].notes;
-        for (std::size_t n = notes.size(); n-- > 0;)
+        for (tune::NoteIndex n = notes.beyond() - 1; n >= 0; --n)
             if (!notes[n].pitches.empty())
                 return pitchClass(notes[n].pitches.back()) == pitchClass(home.tonic);
     }

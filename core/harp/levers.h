@@ -4,7 +4,7 @@
 #include "core/harp/harp.h"
 #include "core/music/key.h"
 #include "core/music/time.h"
-#include "core/tune/barindex.h"
+#include "core/tune/indices.h"
 
 #include <vector>
 

@@ -102,7 +102,7 @@ struct Seatings::Search {
 
 Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& performance,
                    std::span<NoteChoice const> choices, std::optional<std::int64_t> most)
-    : m_search(std::make_unique<Search>()), m_notes(notes.size()), m_strings(at(harp.count()))
+    : m_search(std::make_unique<Search>()), m_notes(notes.size()), m_strings(harp.count())
 {
     m_search->choices.assign(choices.begin(), choices.end());
     for (std::size_t note = 0; note < notes.size(); ++note) {

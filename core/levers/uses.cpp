@@ -8,15 +8,14 @@ std::vector<tune::PlayedNote> usesOf(tune::Tune const& tune, tune::Playing const
 {
     std::vector<tune::PlayedNote> uses;
     uses.reserve(playing.notes.size());
-    std::optional<std::pair<tune::PlayedBarIndex, int>>
+    std::optional<std::pair<tune::PlayedBarIndex, tune::NoteIndex>>
         before; // bar and note: a chord has its graces once
     for (tune::PlayedNote const& note : playing.notes) {
         std::pair const here(note.playedBar, note.note);
         if (before != here) {
             tune::BarIndex const bar = playing.bars[note.playedBar].bar;
             int grace = 0;
-            for (music::Pitch const pitch :
-                 tune.bars[bar].notes[static_cast<std::size_t>(note.note)].graces)
+            for (music::Pitch const pitch : tune.bars[bar].notes[note.note].graces)
                 uses.push_back({note.at, {}, pitch, note.playedBar, note.note, --grace});
         }
         before = here;

@@ -49,7 +49,7 @@ bool isIrregular(Meter meter)
     return meter.unit == 8 && !music::isCompound(meter) && meter.beats > 3;
 }
 
-int tupletOf(StaffBar const& bar, int note)
+int tupletOf(StaffBar const& bar, StaffNoteIndex note)
 {
     for (std::size_t i = 0; i < bar.tuplets.size(); ++i)
         if (bar.tuplets[i].first <= note && note <= bar.tuplets[i].last)
@@ -57,17 +57,18 @@ int tupletOf(StaffBar const& bar, int note)
     return 0;
 }
 
-bool beginsBeat(StaffBar const& bar, int note, Meter meter, Length upbeat)
+bool beginsBeat(StaffBar const& bar, StaffNoteIndex note, Meter meter, Length upbeat)
 {
-    Length const at = upbeat + bar.notes[static_cast<std::size_t>(note)].at;
+    Length const at = upbeat + bar.notes[note].at;
     return metricDepth(meter, at) >= 2;
 }
 
 // Whether a beam may run from one note into the next.
-bool joined(StaffBar const& bar, int left, int right, Meter meter, Length upbeat)
+bool joined(StaffBar const& bar, StaffNoteIndex left, StaffNoteIndex right, Meter meter,
+            Length upbeat)
 {
-    StaffNote const& a = bar.notes[static_cast<std::size_t>(left)];
-    StaffNote const& b = bar.notes[static_cast<std::size_t>(right)];
+    StaffNote const& a = bar.notes[left];
+    StaffNote const& b = bar.notes[right];
     if (!beamable(a) || !beamable(b)) return false;
     auto const [wide, narrow] = windowsOf(meter);
     Length const from = upbeat + a.at;
@@ -82,9 +83,9 @@ bool joined(StaffBar const& bar, int left, int right, Meter meter, Length upbeat
     return true;
 }
 
-int beamsOf(StaffBar const& bar, int note)
+int beamsOf(StaffBar const& bar, StaffNoteIndex note)
 {
-    return beamCount(bar.notes[static_cast<std::size_t>(note)].value);
+    return beamCount(bar.notes[note].value);
 }
 
 } // namespace
@@ -92,10 +93,9 @@ int beamsOf(StaffBar const& bar, int note)
 std::vector<BeamGroup> beamGroups(StaffBar const& bar, Meter meter, Length upbeat)
 {
     std::vector<BeamGroup> groups;
-    int const count = static_cast<int>(bar.notes.size());
-    for (int first = 0; first < count;) {
-        int last = first;
-        while (last + 1 < count && joined(bar, last, last + 1, meter, upbeat)) ++last;
+    for (StaffNoteIndex first = 0; first < bar.notes.beyond();) {
+        StaffNoteIndex last = first;
+        while (bar.notes.holds(last + 1) && joined(bar, last, last + 1, meter, upbeat)) ++last;
         if (last > first) groups.push_back({first, last});
         first = last + 1;
     }
@@ -106,11 +106,11 @@ std::vector<BeamRun> beamRuns(StaffBar const& bar, BeamGroup group, Meter meter,
 {
     std::vector<BeamRun> runs{{1, group.first, group.last, false}};
     int deepest = 1;
-    for (int note = group.first; note <= group.last; ++note)
+    for (StaffNoteIndex note = group.first; note <= group.last; ++note)
         deepest = std::max(deepest, beamsOf(bar, note));
     for (int level = 2; level <= deepest; ++level)
-        for (int from = group.first; from <= group.last;) {
-            int to = from;
+        for (StaffNoteIndex from = group.first; from <= group.last;) {
+            StaffNoteIndex to = from;
             if (beamsOf(bar, from) < level) {
                 ++from;
                 continue;

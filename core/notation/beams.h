@@ -7,10 +7,10 @@
 
 namespace notation {
 
-// Notes joined by a beam: indices into StaffBar::notes, at least two.
+// Notes joined by a beam, at least two.
 struct BeamGroup {
-    int first = 0;
-    int last = 0; // inclusive
+    StaffNoteIndex first = 0;
+    StaffNoteIndex last = 0; // inclusive
     friend bool operator==(BeamGroup const&, BeamGroup const&) = default;
 };
 
@@ -27,8 +27,8 @@ constexpr int beamCount(NoteValue value) { return value.halvings > 2 ? value.hal
 // One level of beam within a group: from note to note, or a stub at one note (from == to).
 struct BeamRun {
     int level = 1; // 1: the beam that all share
-    int from = 0;  // indices into StaffBar::notes
-    int to = 0;
+    StaffNoteIndex from = 0;
+    StaffNoteIndex to = 0;
     bool stubToLeft = false;
     friend bool operator==(BeamRun const&, BeamRun const&) = default;
 };

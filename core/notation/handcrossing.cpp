@@ -16,19 +16,18 @@ constexpr int middleC = 6;
 constexpr int leastApart = 2; // half spaces: a third
 
 struct Run {
-    std::size_t first = 0;
-    std::size_t end = 0;
+    StaffNoteIndex first = 0;
+    StaffNoteIndex end = 0;
 };
 
 // Signs that a beam or ties hold together, from one on.
-Run runFrom(StaffBar const& bar, std::vector<BeamGroup> const& beams, std::size_t first)
+Run runFrom(StaffBar const& bar, std::vector<BeamGroup> const& beams, StaffNoteIndex first)
 {
-    std::size_t end = first + 1;
-    for (bool grown = true; grown && end < bar.notes.size();) {
+    StaffNoteIndex end = first + 1;
+    for (bool grown = true; grown && end < bar.notes.beyond();) {
         grown = bar.notes[end - 1].tied;
         for (BeamGroup const& beam : beams)
-            grown = grown || (static_cast<std::size_t>(beam.first) < end &&
-                              end <= static_cast<std::size_t>(beam.last));
+            grown = grown || (beam.first < end && end <= beam.last);
         if (grown) ++end;
     }
     return {first, end};
@@ -72,7 +71,7 @@ bool tuneLiesAbove(StaffBar const& upper, StaffNote const& note)
 bool mayMove(PrintedBar const& bar, Run run, int signature)
 {
     bool far = false;
-    for (std::size_t i = run.first; i < run.end; ++i) {
+    for (StaffNoteIndex i = run.first; i < run.end; ++i) {
         StaffNote const& note = bar.lower.notes[i];
         if (note.isRest() || note.rolled || note.bracketed) return false;
         if (staffStep(note.pitches.front(), Clef::Bass) < middleC) return false;
@@ -98,7 +97,7 @@ bool tearsFigure(PrintedBar const& bar, Run run)
     auto const position = bar.lower.notes[run.first].position;
     int highest = 0;
     bool torn = false;
-    for (std::size_t i = 0; i < bar.lower.notes.size(); ++i) {
+    for (StaffNoteIndex i = 0; i < bar.lower.notes.size(); ++i) {
         StaffNote const& note = bar.lower.notes[i];
         if (note.isRest() || note.position != position) continue;
         bool const inside = run.first <= i && i < run.end;
@@ -128,7 +127,7 @@ void moveHighNotes(PrintedBar& bar, tune::Bar const& written)
     if (!plain(bar.upper, signature) || tiesFlags(bar.upper)) return;
     std::vector<BeamGroup> const beams = beamGroups(bar.lower, written.meter, written.upbeat);
     std::vector<Run> runs; // that move
-    for (std::size_t i = 0; i < bar.lower.notes.size();) {
+    for (StaffNoteIndex i = 0; i < bar.lower.notes.size();) {
         Run const run = runFrom(bar.lower, beams, i);
         i = run.end;
         if (!mayMove(bar, run, signature)) continue;
@@ -140,7 +139,7 @@ void moveHighNotes(PrintedBar& bar, tune::Bar const& written)
     }
     std::erase_if(runs, [&, all = runs](Run run) { return comesAndGoes(bar, all, run) || tearsFigure(bar, run); });
     for (Run run : runs)
-        for (std::size_t n = run.first; n < run.end; ++n) {
+        for (StaffNoteIndex n = run.first; n < run.end; ++n) {
             StaffNote& note = bar.lower.notes[n];
             StaffNote const rest = unprintedRest(note);
             bar.upperBelow.notes.push_back(std::exchange(note, rest));

@@ -9,7 +9,7 @@ using music::Rational;
 
 namespace {
 
-tune::Tuplet const* tupletAt(tune::Bar const& bar, int note)
+tune::Tuplet const* tupletAt(tune::Bar const& bar, tune::NoteIndex note)
 {
     auto const found =
         std::find_if(bar.tuplets.begin(), bar.tuplets.end(),
@@ -18,9 +18,9 @@ tune::Tuplet const* tupletAt(tune::Bar const& bar, int note)
 }
 
 // The signs of one note: one where a single value shows its length, else several, tied.
-std::vector<StaffNote> signs(tune::Bar const& bar, int index)
+std::vector<StaffNote> signs(tune::Bar const& bar, tune::NoteIndex index)
 {
-    tune::Note const& note = bar.notes[static_cast<std::size_t>(index)];
+    tune::Note const& note = bar.notes[index];
     StaffNote whole = asWritten(note);
     if (tune::Tuplet const* const tuplet = tupletAt(bar, index)) {
         Length const written = note.length * Rational(tuplet->actual, tuplet->normal);
@@ -110,29 +110,24 @@ StaffBar melodyBar(tune::Tune const& tune, tune::BarIndex index,
 {
     tune::Bar const& bar = tune.bars[index];
     StaffBar out;
-    std::vector<int> firstSign; // of each note
-    for (int note = 0; note < static_cast<int>(bar.notes.size()); ++note) {
-        firstSign.push_back(static_cast<int>(out.notes.size()));
+    base::List<tune::NoteIndex, StaffNoteIndex> firstSign;
+    for (tune::NoteIndex const note : bar.notes.indices()) {
+        firstSign.push_back(out.notes.beyond());
         for (StaffNote& sign : signs(bar, note)) out.notes.push_back(std::move(sign));
     }
-    for (tune::Tuplet tuplet : bar.tuplets) {
-        tuplet.first = firstSign[static_cast<std::size_t>(tuplet.first)];
-        tuplet.last = firstSign[static_cast<std::size_t>(tuplet.last)];
-        out.tuplets.push_back(tuplet);
-    }
+    for (tune::Tuplet const& tuplet : bar.tuplets)
+        out.tuplets.push_back(
+            {firstSign[tuplet.first], firstSign[tuplet.last], tuplet.actual, tuplet.normal});
     for (arrange::NoteFingers const& note : fingers)
-        if (note.bar == index && note.note < static_cast<int>(firstSign.size()))
-            out.notes[static_cast<std::size_t>(firstSign[static_cast<std::size_t>(note.note)])]
-                .fingers = note.fingers;
+        if (note.bar == index && firstSign.holds(note.note))
+            out.notes[firstSign[note.note]].fingers = note.fingers;
     for (StaffNote& sign : out.notes) takeFingers(sign);
     for (arrange::AddedBelow const& below : added) {
-        if (below.bar != index || below.note >= static_cast<int>(firstSign.size())) continue;
-        auto const note = static_cast<std::size_t>(below.note);
-        auto const first = static_cast<std::size_t>(firstSign[note]);
-        auto const end = note + 1 < firstSign.size()
-                             ? static_cast<std::size_t>(firstSign[note + 1])
-                             : out.notes.size();
-        for (std::size_t sign = first; sign < end; ++sign)
+        if (below.bar != index || !firstSign.holds(below.note)) continue;
+        StaffNoteIndex const first = firstSign[below.note];
+        StaffNoteIndex const end =
+            firstSign.holds(below.note + 1) ? firstSign[below.note + 1] : out.notes.beyond();
+        for (StaffNoteIndex sign = first; sign < end; ++sign)
             addBelow(out.notes[sign], below, sign == first);
     }
     return out;

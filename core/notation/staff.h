@@ -40,10 +40,21 @@ struct StaffNote {
 // The mark of a left-hand chord of which the right hand takes a note.
 inline constexpr std::string_view rightHandHelps = "righthand";
 
+using StaffNoteIndex = base::Index<StaffNote>; // into StaffBar::notes
+using StaffNotes = base::List<StaffNoteIndex, StaffNote>;
+
+// A tuplet as tune::Tuplet has it, of the signs that its notes are written with.
+struct StaffTuplet {
+    StaffNoteIndex first = 0;
+    StaffNoteIndex last = 0; // inclusive
+    int actual = 3;
+    int normal = 2;
+};
+
 // One bar of one staff.
 struct StaffBar {
-    std::vector<StaffNote> notes;
-    std::vector<tune::Tuplet> tuplets; // indices into notes
+    StaffNotes notes;
+    std::vector<StaffTuplet> tuplets;
 };
 
 // Words that belong to a place in a bar.

@@ -200,9 +200,8 @@ std::vector<Graced> gracedNotes(Arrangement const& arrangement, Region const& re
         if (now == note.at) continue;
         before = now;
         now = note.at;
-        auto const& graces = arrange::barPlayed(arrangement, note.playedBar)
-                                 .notes[static_cast<std::size_t>(note.note)]
-                                 .graces;
+        auto const& graces =
+            arrange::barPlayed(arrangement, note.playedBar).notes[note.note].graces;
         if (graces.empty() || !isHeard(region, note.playedBar)) continue;
         Seconds each = graceNote;
         if (before) {

@@ -74,7 +74,7 @@ std::optional<NotePlace> noteNow(Tune const& before, Tune const& after, NotePlac
 {
     auto const bar = barNow(moved, place.bar);
     if (!bar || !pitchOf(before, place) || *bar >= after.bars.size()) return std::nullopt;
-    tune::Note const& was = before.bars[place.bar].notes[static_cast<std::size_t>(place.note)];
+    tune::Note const& was = before.bars[place.bar].notes[place.note];
     auto const& notes = after.bars[*bar].notes;
     auto const same = std::find_if(notes.begin(), notes.end(), [&was](tune::Note const& note) {
         return note.at == was.at && note.pitches.size() == was.pitches.size() &&
@@ -82,7 +82,7 @@ std::optional<NotePlace> noteNow(Tune const& before, Tune const& after, NotePlac
     });
     if (same == notes.end()) return std::nullopt;
     place.bar = *bar;
-    place.note = static_cast<int>(same - notes.begin());
+    place.note = notes.indexOf(same);
     return place;
 }
 

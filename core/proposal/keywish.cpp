@@ -75,9 +75,9 @@ std::optional<base::Fault> tooLong(tune::Tune const& tune)
 {
     std::size_t notes = 0;
     std::size_t chords = 0;
-    std::size_t inBar = 0;
+    int inBar = 0;
     for (tune::Bar const& bar : tune.bars) {
-        notes += bar.notes.size();
+        notes += static_cast<std::size_t>(bar.notes.size());
         inBar = std::max(inBar, bar.notes.size());
         chords += bar.chords.size();
     }

@@ -18,7 +18,7 @@ base::Result<std::vector<music::Interval>> movesWished(Brief const& brief);
 // gigabyte, three thousand more than two. Fault: TuneTooLong.
 inline constexpr int mostBars = 3000;
 inline constexpr std::size_t mostNotes = 50'000;
-inline constexpr std::size_t mostInBar = 500; // notes
+inline constexpr int mostInBar = 500; // notes
 inline constexpr std::size_t mostChords = 6000;
 std::optional<base::Fault> tooLong(tune::Tune const& tune);
 

@@ -317,9 +317,8 @@ std::string snagLine(Snag const& snag, std::string const& bar)
 
 void tellOnPage(arrange::Arrangement& arrangement, Snag const& snag)
 {
-    tune::Note const& note = arrange::writtenTune(arrangement)
-                                 .bars[snag.place.bar]
-                                 .notes[static_cast<std::size_t>(snag.place.note)];
+    tune::Note const& note =
+        arrange::writtenTune(arrangement).bars[snag.place.bar].notes[snag.place.note];
     arrangement.gaveWay.push_back({snag.place.bar, note.at, takenWords(snag)});
 }
 

@@ -182,11 +182,10 @@ std::vector<arrange::PositionIndex> addSilenceSnags(Proposal& proposal,
         for (levers::OpenWay const& way : levers::openWays(*line, a.harp, a.level, prices))
             snag.ways.push_back({way.way, way.sounds, way.price});
         std::ranges::stable_sort(snag.ways, {}, &SnagWay::cost);
-        a.gaveWay.push_back(
-            {line->place.bar,
-             a.tune.bars[line->place.bar].notes[static_cast<std::size_t>(line->place.note)].at,
-             base::say("{} as written, the left hand rests for its flip",
-                       music::shown(line->pitch))});
+        a.gaveWay.push_back({line->place.bar,
+                             a.tune.bars[line->place.bar].notes[line->place.note].at,
+                             base::say("{} as written, the left hand rests for its flip",
+                                       music::shown(line->pitch))});
         proposal.snags.push_back(std::move(snag));
         told.insert(told.end(), silencing.positions.begin(), silencing.positions.end());
     }

@@ -195,7 +195,7 @@ Sentences ofGracesLeft(Proposal const& proposal)
     tune::Tune const& arranged = proposal.arrangement.tune;
     std::set<tune::BarIndex> bars;
     for (tune::BarIndex bar = 0; bar < asked.bars.size() && bar < arranged.bars.size(); ++bar)
-        for (std::size_t note = 0; note < asked.bars[bar].notes.size(); ++note)
+        for (tune::NoteIndex const note : asked.bars[bar].notes.indices())
             if (asked.bars[bar].notes[note].graces.size() >
                     arranged.bars[bar].notes[note].graces.size() &&
                 asked.bars[bar].notes[note].pitches.empty() ==

@@ -146,11 +146,11 @@ void drawMark(Pen& pen, SetNote const& note, double x, MarkSign const& sign)
 }
 
 // Most stems of a tuplet point up: its bracket stands at their ends [gould11].
-bool stemsUp(SetBar const& bar, tune::Tuplet const& tuplet)
+bool stemsUp(SetBar const& bar, notation::StaffTuplet const& tuplet)
 {
     int up = 0;
-    for (int i = tuplet.first; i <= tuplet.last; ++i) {
-        SetNote const& note = bar.notes[static_cast<std::size_t>(i)];
+    for (StaffNoteIndex i = tuplet.first; i <= tuplet.last; ++i) {
+        SetNote const& note = bar.notes[i];
         if (!note.what.isRest()) up += note.stem == Stem::Up ? 1 : -1;
     }
     return up >= 0;
@@ -162,7 +162,7 @@ void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, tune::BarIn
                  std::vector<DrawnBeam> const& beams)
 {
     pen.belongTo(barIndex);
-    for (tune::Tuplet const& tuplet : bar.tuplets) {
+    for (notation::StaffTuplet const& tuplet : bar.tuplets) {
         std::u32string const number = tupletDigits(tuplet.actual);
         auto const beam =
             std::find_if(beams.begin(), beams.end(), [&tuplet](DrawnBeam const& b) {
@@ -182,8 +182,8 @@ void drawTuplets(Pen& pen, SetBar const& bar, BarPlace const& place, tune::BarIn
                            tupletScale, Ink::Music);
             continue;
         }
-        auto const first = static_cast<std::size_t>(tuplet.first);
-        auto const last = static_cast<std::size_t>(tuplet.last);
+        StaffNoteIndex const first = tuplet.first;
+        StaffNoteIndex const last = tuplet.last;
         drawTupletBracket(pen, number, place.x[first],
                           place.x[last] + headRight(bar.notes[last], pen.font()),
                           stemsUp(bar, tuplet));
@@ -255,7 +255,7 @@ void drawOwnFinger(Pen& pen, SetNote const& note, double x, int finger)
               geometry::fingerScale);
 }
 
-void drawOneMark(Pen& pen, SetBar const& bar, BarPlace const& place, std::size_t i,
+void drawOneMark(Pen& pen, SetBar const& bar, BarPlace const& place, StaffNoteIndex i,
                  std::string const& name, MarkPlace which)
 {
     SetNote const& note = bar.notes[i];
@@ -271,7 +271,7 @@ void drawOneMark(Pen& pen, SetBar const& bar, BarPlace const& place, std::size_t
             drawOwnFinger(pen, note, x, name[0] - '0');
     }
     if (which == MarkPlace::Outside && name.ends_with("phrase")) {
-        double const next = i + 1 < place.x.size() ? place.x[i + 1] : place.right;
+        double const next = place.x.holds(i + 1) ? place.x[i + 1] : place.right;
         drawPhraseEnd(pen, next - 0.6, name);
     }
     MarkSign const* const sign = signFor(name);
@@ -283,7 +283,7 @@ void drawOneMark(Pen& pen, SetBar const& bar, BarPlace const& place, std::size_t
 void drawMarksAt(Pen& pen, SetBar const& bar, BarPlace const& place, tune::BarIndex barIndex,
                  MarkPlace which)
 {
-    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+    for (StaffNoteIndex const i : bar.notes.indices()) {
         pen.belongTo(barIndex, bar.notes[i].what.position);
         for (std::string const& name : bar.notes[i].what.marks)
             drawOneMark(pen, bar, place, i, name, which);
@@ -354,7 +354,7 @@ void drawFingers(Pen& pen, SetBar const& bar, BarPlace const& place, tune::BarIn
                  FingerSide side)
 {
     double const scale = geometry::fingerScale;
-    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+    for (StaffNoteIndex const i : bar.notes.indices()) {
         SetNote const& note = bar.notes[i];
         pen.belongTo(barIndex, note.what.position);
         double const middle = place.x[i] + headRight(note, pen.font()) / 2;

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/base/list.h"
-#include "core/tune/barindex.h"
+#include "core/tune/indices.h"
 
 #include <vector>
 

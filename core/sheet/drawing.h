@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/arrange/positionindex.h"
-#include "core/tune/barindex.h"
+#include "core/tune/indices.h"
 
 #include <optional>
 #include <string>

@@ -10,7 +10,7 @@
 
 namespace sheet {
 
-double signX(SetNote const& note, BarPlace const& place, std::size_t index,
+double signX(SetNote const& note, BarPlace const& place, StaffNoteIndex index,
              MusicFont const& font)
 {
     if (!note.what.fillsBar) return place.x[index];
@@ -159,7 +159,7 @@ void drawGraces(Pen& pen, SetNote const& note, double x, Clef clef)
 {
     double const scale = geometry::graceScale;
     std::size_t const count = note.graces.size();
-    std::vector<BeamStem> stems;
+    std::vector<BeamStem> stems; // from the first
     std::vector<double> headYs;
     for (std::size_t i = 0; i < count; ++i) {
         SetGrace const& grace = note.graces[i];
@@ -214,22 +214,20 @@ DrawnBeam drawBeam(Pen& pen, SetBar const& bar, BarPlace const& place, SetBeam c
     MusicFont const& font = pen.font();
     double const thickness = engravingOf(font, "beamThickness", 0.5);
     double const spacing = engravingOf(font, "beamSpacing", 0.25);
-    auto const noteAt = [&](int i) -> SetNote const& {
-        return bar.notes[static_cast<std::size_t>(i)];
-    };
+    auto const noteAt = [&](StaffNoteIndex i) -> SetNote const& { return bar.notes[i]; };
     bool const up = noteAt(group.first).stem == Stem::Up;
-    std::vector<BeamStem> stems;
-    for (int i = group.first; i <= group.last; ++i)
-        stems.push_back({stemX(noteAt(i), place.x[static_cast<std::size_t>(i)], font),
-                         yOfStep(nearHead(noteAt(i)).step), beamCount(noteAt(i).what.value)});
+    std::vector<BeamStem> stems; // from the first
+    for (StaffNoteIndex i = group.first; i <= group.last; ++i)
+        stems.push_back({stemX(noteAt(i), place.x[i], font), yOfStep(nearHead(noteAt(i)).step),
+                         beamCount(noteAt(i).what.value)});
     BeamLine const edge = beamLine(stems, up, thickness, spacing);
     double const left = stems.front().x;
     double const right = stems.back().x;
     auto const edgeAt = [&](double x) {
         return edge.first + (edge.last - edge.first) * (x - left) / (right - left);
     };
-    for (int i = group.first; i <= group.last; ++i)
-        drawStem(pen, noteAt(i), place.x[static_cast<std::size_t>(i)],
+    for (StaffNoteIndex i = group.first; i <= group.last; ++i)
+        drawStem(pen, noteAt(i), place.x[i],
                  edgeAt(stems[static_cast<std::size_t>(i - group.first)].x));
     double const half = stemThickness(font) / 2;
     for (BeamRun const& run : beam.runs) {
@@ -253,7 +251,7 @@ DrawnBeam drawBeam(Pen& pen, SetBar const& bar, BarPlace const& place, SetBeam c
 std::vector<DrawnBeam> drawNotes(Pen& pen, SetBar const& bar, BarPlace const& place,
                                  tune::BarIndex barIndex, Helps const& helps)
 {
-    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+    for (StaffNoteIndex const i : bar.notes.indices()) {
         SetNote const& note = bar.notes[i];
         double const x = signX(note, place, i, pen.font());
         pen.belongTo(barIndex, note.what.position);
@@ -270,8 +268,7 @@ std::vector<DrawnBeam> drawNotes(Pen& pen, SetBar const& bar, BarPlace const& pl
     }
     std::vector<DrawnBeam> beams;
     for (SetBeam const& beam : bar.beams) {
-        pen.belongTo(barIndex,
-                     bar.notes[static_cast<std::size_t>(beam.group.first)].what.position);
+        pen.belongTo(barIndex, bar.notes[beam.group.first].what.position);
         beams.push_back(drawBeam(pen, bar, place, beam));
     }
     return beams;

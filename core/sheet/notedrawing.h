@@ -12,7 +12,7 @@ namespace sheet {
 struct BarPlace {
     double left = 0;       // where its ground begins
     double right = 0;      // its bar line
-    std::vector<double> x; // of each sign: left edge of the main row of noteheads
+    base::List<StaffNoteIndex, double> x; // left edge of the main row of noteheads
 };
 
 // Where a beam has been drawn: its outer edge from its first to its last stem.
@@ -34,7 +34,7 @@ double stemX(SetNote const& note, double x, MusicFont const& font);
 double loneStemEnd(SetNote const& note);
 
 // Left edge of a sign: where it was placed, or the middle of the bar for a whole bar's rest.
-double signX(SetNote const& note, BarPlace const& place, std::size_t index,
+double signX(SetNote const& note, BarPlace const& place, StaffNoteIndex index,
              MusicFont const& font);
 
 } // namespace sheet

@@ -229,15 +229,15 @@ void chooseStems(SetBar& bar, Voice voice)
         Stem const stem = voice == Voice::Above ? Stem::Up : Stem::Down;
         for (SetNote& note : bar.notes) note.stem = stem;
         for (std::size_t b = 0; b < bar.beams.size(); ++b)
-            for (int i = bar.beams[b].group.first; i <= bar.beams[b].group.last; ++i)
-                bar.notes[static_cast<std::size_t>(i)].beam = static_cast<int>(b);
+            for (StaffNoteIndex i = bar.beams[b].group.first; i <= bar.beams[b].group.last; ++i)
+                bar.notes[i].beam = static_cast<int>(b);
         return;
     }
     for (SetNote& note : bar.notes)
         if (!note.heads.empty()) note.stem = stemDirection(stepsOf(note.heads));
     for (std::size_t b = 0; b < bar.beams.size(); ++b) {
-        auto const first = bar.notes.begin() + bar.beams[b].group.first;
-        auto const last = bar.notes.begin() + bar.beams[b].group.last + 1;
+        auto const first = bar.notes.from(bar.beams[b].group.first);
+        auto const last = bar.notes.from(bar.beams[b].group.last + 1);
         std::vector<int> steps;
         for (auto note = first; note != last; ++note)
             for (SetHead const& head : note->heads) steps.push_back(head.step);

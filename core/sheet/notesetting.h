@@ -65,9 +65,9 @@ enum class Voice { Alone, Above, Below };
 struct SetBar {
     Voice voice = Voice::Alone;
     Clef clef = Clef::Treble;
-    std::vector<SetNote> notes;
+    base::List<StaffNoteIndex, SetNote> notes;
     std::vector<SetBeam> beams;
-    std::vector<tune::Tuplet> tuplets;
+    std::vector<notation::StaffTuplet> tuplets;
     std::map<int, int> altered; // what accidentals have left altered, by diatonic step
 };
 

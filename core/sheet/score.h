@@ -18,6 +18,7 @@ using notation::PlacingBracket;
 using notation::PrintedBar;
 using notation::StaffBar;
 using notation::StaffNote;
+using notation::StaffNoteIndex;
 
 // All that a sheet shows, before it is set on paper: what stands in its bars and what stands
 // around them. Heading lines may be empty.

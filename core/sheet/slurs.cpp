@@ -16,9 +16,9 @@ std::vector<SlurSpan> slurSpans(base::List<tune::BarIndex, PrintedBar> const& ba
     int waiting = 0; // begun on a rest
     std::optional<SlurSpan::End> lastNote;
     for (tune::BarIndex const b : bars.indices())
-        for (std::size_t n = 0; n < bars[b].upper.notes.size(); ++n) {
+        for (StaffNoteIndex const n : bars[b].upper.notes.indices()) {
             StaffNote const& note = bars[b].upper.notes[n];
-            SlurSpan::End const here{b, static_cast<int>(n)};
+            SlurSpan::End const here{b, n};
             if (!note.isRest()) lastNote = here;
             // A slur that ends where another begins ends first.
             for (int i = 0; i < note.slursClose && !open.empty(); ++i) {
@@ -136,7 +136,7 @@ private:
     SetNote const& note(SlurSpan::End end) const
     {
         auto const bar = static_cast<std::size_t>(end.bar - m_line.indices.front());
-        return m_line.bars[bar].notes[static_cast<std::size_t>(end.note)];
+        return m_line.bars[bar].notes[end.note];
     }
 
     // Below the notes when every stem under it points up.
@@ -144,8 +144,8 @@ private:
     {
         for (std::size_t b = 0; b < m_line.bars.size(); ++b) {
             if (m_line.bars[b].voice != Voice::Alone) return false;
-            for (std::size_t n = 0; n < m_line.bars[b].notes.size(); ++n) {
-                SlurSpan::End const here{m_line.indices[b], static_cast<int>(n)};
+            for (StaffNoteIndex const n : m_line.bars[b].notes.indices()) {
+                SlurSpan::End const here{m_line.indices[b], n};
                 SetNote const& note = m_line.bars[b].notes[n];
                 bool const under = slur.from <= here && here <= slur.to;
                 if (under && !note.what.isRest() && note.stem == Stem::Down) return false;
@@ -160,8 +160,7 @@ private:
         auto const bar = static_cast<std::size_t>(end.bar - m_line.indices.front());
         SetNote const& at = note(end);
         MusicFont const& font = m_pen.font();
-        double const left =
-            signX(at, m_line.places[bar], static_cast<std::size_t>(end.note), font);
+        double const left = signX(at, m_line.places[bar], end.note, font);
         bool const stemmed = hasStem(at.what.value) && (at.stem == Stem::Up) == (away < 0);
         double const x =
             stemmed ? stemX(at, left, font) : left + boxOf(font, at.head).right / 2;

@@ -11,7 +11,7 @@ namespace sheet {
 struct SlurSpan {
     struct End {
         tune::BarIndex bar = 0;
-        int note = 0; // index into StaffBar::notes
+        StaffNoteIndex note = 0;
         friend auto operator<=>(End const&, End const&) = default;
     };
     End from;

@@ -384,7 +384,7 @@ std::vector<PathStop> LineSetting::pathStops() const
         StaffLine const line = staffLine(*staff);
         std::vector<music::Pitch> tied;
         for (int i = 0; i < count(); ++i)
-            for (std::size_t n = 0; n < line.bars[at(i)].notes.size(); ++n) {
+            for (StaffNoteIndex const n : line.bars[at(i)].notes.indices()) {
                 StaffNote const& note = line.bars[at(i)].notes[n].what;
                 std::vector<music::Pitch> const over = std::exchange(tied, {});
                 if (note.tied) tied = note.pitches;

@@ -23,7 +23,7 @@ std::vector<Standing> inOrder(StaffLine const& line, MusicFont const& font)
 {
     std::vector<Standing> out;
     for (std::size_t b = 0; b < line.bars.size(); ++b)
-        for (std::size_t i = 0; i < line.bars[b].notes.size(); ++i) {
+        for (StaffNoteIndex const i : line.bars[b].notes.indices()) {
             SetNote const& note = line.bars[b].notes[i];
             out.push_back({&note, &line.places[b], signX(note, line.places[b], i, font),
                            line.indices[b], line.bars[b].voice});

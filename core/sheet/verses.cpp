@@ -29,7 +29,7 @@ std::vector<Sung> row(StaffLine const& line, std::size_t verse, bool grand,
 {
     std::vector<Sung> out;
     for (std::size_t b = 0; b < line.bars.size(); ++b)
-        for (std::size_t i = 0; i < line.bars[b].notes.size(); ++i) {
+        for (StaffNoteIndex const i : line.bars[b].notes.indices()) {
             SetNote const& note = line.bars[b].notes[i];
             if (verse >= note.what.verses.size()) continue;
             tune::Syllable const& syllable = note.what.verses[verse];

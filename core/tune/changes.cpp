@@ -24,8 +24,7 @@ Note const* noteAt(Tune const& tune, NotePlace place)
 {
     if (!tune.bars.holds(place.bar)) return nullptr;
     auto const& notes = tune.bars[place.bar].notes;
-    if (place.note < 0 || static_cast<std::size_t>(place.note) >= notes.size()) return nullptr;
-    return &notes[static_cast<std::size_t>(place.note)];
+    return notes.holds(place.note) ? &notes[place.note] : nullptr;
 }
 
 std::vector<music::Pitch> const* pitchesAt(Tune const& tune, NotePlace place)
@@ -57,7 +56,7 @@ music::Pitch after(Change change, music::Pitch pitch, music::Key key)
 // Changes one pitch of a note; answers whether the note stays tied on from there.
 void changePitch(Bar& bar, NotePlace place, Change change)
 {
-    Note& note = bar.notes[static_cast<std::size_t>(place.note)];
+    Note& note = bar.notes[place.note];
     auto& pitches = place.grace ? note.graces : note.pitches;
     auto const at = pitches.begin() + place.ofChord;
     if (change == Change::LeftOut) {
@@ -79,7 +78,7 @@ void changePitch(Bar& bar, NotePlace place, Change change)
 // A pitch that was moved onto another of its chord, however that is spelt, is plucked once.
 void pluckOnce(Tune& tune, NotePlace place)
 {
-    auto& pitches = tune.bars[place.bar].notes[static_cast<std::size_t>(place.note)].pitches;
+    auto& pitches = tune.bars[place.bar].notes[place.note].pitches;
     auto const again =
         std::ranges::unique(pitches, {}, [](music::Pitch pitch) { return music::midi(pitch); });
     pitches.erase(again.begin(), again.end());
@@ -108,7 +107,7 @@ Note* soleNoteBefore(Tune& tune, NotePlace place)
     if (place.note == 0) {
         if (place.bar == 0) return nullptr;
         auto const& notes = tune.bars[place.bar - 1].notes;
-        before = {place.bar - 1, static_cast<int>(notes.size()) - 1, 0, false};
+        before = {place.bar - 1, notes.beyond() - 1, 0, false};
     }
     Note* const note = const_cast<Note*>(noteAt(tune, before));
     return note && note->pitches.size() == 1 ? note : nullptr;
@@ -121,7 +120,7 @@ void holdOver(Tune& tune, std::vector<NotePlace> const& together)
     if (!before || together.front().grace) return;
     before->tied = true;
     for (NotePlace const& place : together) {
-        Note& note = tune.bars[place.bar].notes[static_cast<std::size_t>(place.note)];
+        Note& note = tune.bars[place.bar].notes[place.note];
         note.pitches = before->pitches;
         note.graces.clear();
         note.marks.clear();

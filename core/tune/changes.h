@@ -12,7 +12,7 @@ namespace tune {
 // from the lowest; or, with `grace`, the grace note of that number before it.
 struct NotePlace {
     BarIndex bar = 0;
-    int note = 0; // index into Bar::notes
+    NoteIndex note = 0;
     int ofChord = 0;
     bool grace = false;
     friend auto operator<=>(NotePlace const&, NotePlace const&) = default;

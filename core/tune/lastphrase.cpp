@@ -24,7 +24,7 @@ PlayedBarIndex phraseBegins(Tune const& tune, Playing const& playing, int bars)
 }
 
 // Whether a tuplet lies on both sides of a note.
-bool cutsTuplet(Bar const& bar, int note)
+bool cutsTuplet(Bar const& bar, NoteIndex note)
 {
     return std::ranges::any_of(bar.tuplets, [note](Tuplet const& tuplet) {
         return tuplet.first < note && note <= tuplet.last;
@@ -32,10 +32,10 @@ bool cutsTuplet(Bar const& bar, int note)
 }
 
 // The end of a bar from one note on, as a pick-up.
-Bar endAsPickUp(Bar bar, int first)
+Bar endAsPickUp(Bar bar, NoteIndex first)
 {
-    Length const from = bar.notes[static_cast<std::size_t>(first)].at;
-    bar.notes.erase(bar.notes.begin(), bar.notes.begin() + first);
+    Length const from = bar.notes[first].at;
+    bar.notes.erase(bar.notes.begin(), bar.notes.from(first));
     std::erase_if(bar.tuplets, [first](Tuplet const& tuplet) { return tuplet.last < first; });
     for (Tuplet& tuplet : bar.tuplets) {
         tuplet.first -= first;
@@ -63,7 +63,7 @@ std::optional<MadeBar> leadIn(Tune const& tune, PlayedBar const& before)
     if (note == bar.notes.begin() || note == bar.notes.end() || note->pitches.empty() ||
         std::prev(note)->tied)
         return {};
-    int const index = static_cast<int>(note - bar.notes.begin());
+    NoteIndex const index = bar.notes.indexOf(note);
     if (cutsTuplet(bar, index)) return {};
     return MadeBar{endAsPickUp(asPlayed(bar, before.pass), index), before.bar, index};
 }
@@ -109,8 +109,8 @@ Bar lasting(Bar bar, Length length)
     Bar out = bar;
     if (length > bar.length) {
         Note const last = out.notes.back();
-        bool const inTuplet = !out.tuplets.empty() &&
-                              out.tuplets.back().last + 1 == static_cast<int>(out.notes.size());
+        bool const inTuplet =
+            !out.tuplets.empty() && out.tuplets.back().last + 1 == out.notes.beyond();
         if (inTuplet) {
             Note rest;
             rest.at = endOf(last);
@@ -121,18 +121,16 @@ Bar lasting(Bar bar, Length length)
         }
     } else {
         while (!out.notes.empty() && out.notes.back().at >= length) out.notes.pop_back();
-        if (cutsTuplet(bar, static_cast<int>(out.notes.size()))) return bar;
+        if (cutsTuplet(bar, out.notes.beyond())) return bar;
         if (!out.notes.empty() && endOf(out.notes.back()) > length) {
-            if (!out.tuplets.empty() &&
-                out.tuplets.back().last + 1 >= static_cast<int>(out.notes.size()))
+            if (!out.tuplets.empty() && out.tuplets.back().last + 1 >= out.notes.beyond())
                 return bar;
             out.notes.back().length = length - out.notes.back().at;
         }
         if (out.notes.empty()) return bar;
         out.notes.back().tied = false;
-        std::erase_if(out.tuplets, [&](Tuplet const& tuplet) {
-            return tuplet.last >= static_cast<int>(out.notes.size());
-        });
+        std::erase_if(out.tuplets,
+                      [&](Tuplet const& tuplet) { return tuplet.last >= out.notes.beyond(); });
         std::erase_if(out.chords,
                       [length](ChordMark const& mark) { return mark.at >= length; });
         std::erase_if(out.annotations,

@@ -21,7 +21,7 @@ constexpr int manyAltered = 3; // notes with one accidental in three bars make a
 // One sounding place of the line: the top pitch where there are several.
 struct Event {
     BarIndex bar = 0;
-    int note = 0;
+    NoteIndex note = 0;
     int midi = 0;
     Length length;
     bool joined = false; // no rest, no end of a part between it and the event before
@@ -44,14 +44,14 @@ std::vector<Event> eventsOf(Tune const& tune)
     bool tied = false;
     for (BarIndex const b : tune.bars.indices()) {
         Bar const& bar = tune.bars[b];
-        for (std::size_t n = 0; n < bar.notes.size(); ++n) {
+        for (NoteIndex const n : bar.notes.indices()) {
             Note const& note = bar.notes[n];
             if (note.pitches.empty()) {
                 joined = tied = false;
                 continue;
             }
             int const top = midi(note.pitches.back());
-            events.push_back({b, static_cast<int>(n), top, note.length, joined,
+            events.push_back({b, n, top, note.length, joined,
                               !(tied && !events.empty() && events.back().midi == top)});
             joined = true;
             tied = note.tied;
@@ -105,12 +105,12 @@ struct Around {
     Event const* before() const { return i > 0 ? &events[i - 1] : nullptr; }
     Event const* after() const { return i + 1 < events.size() ? &events[i + 1] : nullptr; }
     Bar const& bar() const { return tune.bars[here().bar]; }
-    Note const& note() const { return bar().notes[static_cast<std::size_t>(here().note)]; }
+    Note const& note() const { return bar().notes[here().note]; }
     int strength() const { return beatStrength(bar().meter, bar().upbeat + note().at); }
     std::optional<music::Chord> chord(Event const& event) const
     {
         Bar const& b = tune.bars[event.bar];
-        return chordAt(spans, event.bar, b.notes[static_cast<std::size_t>(event.note)].at);
+        return chordAt(spans, event.bar, b.notes[event.note].at);
     }
 };
 
@@ -184,8 +184,7 @@ void judge(NoteInLine& out, Around const& around, double secondsAWhole, WayPrice
     // A note a semitone away on the same letter: plain plucks its string again.
     auto const again = [&](Event const* other, Length time) {
         if (!other || std::abs(other->midi - here) != 1) return false;
-        auto const& pitches =
-            around.tune.bars[other->bar].notes[static_cast<std::size_t>(other->note)].pitches;
+        auto const& pitches = around.tune.bars[other->bar].notes[other->note].pitches;
         return pitches.back().letter == out.pitch.letter &&
                time.wholes.toDouble() * secondsAWhole < prices.pluckedAgainSeconds;
     };
@@ -218,7 +217,7 @@ std::vector<NoteInLine> notesInLine(Tune const& tune, Tempo tempo, WayPrices con
             Event const* const before = around.before();
             if (event.joined && before && note.pitches.size() == 1) {
                 Bar const& bar = tune.bars[before->bar];
-                Note const& earlier = bar.notes[static_cast<std::size_t>(before->note)];
+                Note const& earlier = bar.notes[before->note];
                 if (earlier.pitches.size() == 1 && !earlier.tied && before->begins)
                     here.before = NotePlace{before->bar, before->note, 0, false};
             }

@@ -302,11 +302,9 @@ Playing played(Tune const& tune)
     NoteGatherer gatherer;
     for (PlayedBarIndex const b : playing.bars.indices()) {
         PlayedBar const& bar = playing.bars[b];
-        std::vector<Note> const& notes = tune.bars[bar.bar].notes;
-        for (std::size_t n = 0; n < notes.size(); ++n)
-            gatherer.add(
-                notes[n],
-                {bar.at + notes[n].at, notes[n].length, {}, b, static_cast<int>(n), 0});
+        Notes const& notes = tune.bars[bar.bar].notes;
+        for (NoteIndex const n : notes.indices())
+            gatherer.add(notes[n], {bar.at + notes[n].at, notes[n].length, {}, b, n, 0});
     }
     playing.notes = std::move(gatherer.notes);
     return playing;

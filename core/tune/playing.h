@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/base/list.h"
-#include "core/tune/barindex.h"
+#include "core/tune/indices.h"
 #include "core/tune/tune.h"
 
 #include <vector>
@@ -25,7 +25,7 @@ struct PlayedNote {
     music::Length held;
     music::Pitch pitch;
     PlayedBarIndex playedBar = 0; // where the note begins
-    int note = 0;                 // index into Bar::notes there
+    NoteIndex note = 0;
     int ofChord = 0;              // index into Note::pitches
     friend bool operator==(PlayedNote const&, PlayedNote const&) = default;
 };

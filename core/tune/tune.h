@@ -1,13 +1,12 @@
 #pragma once
 
 #include "core/base/list.h"
-#include "core/base/row.h"
 #include "core/music/chord.h"
 #include "core/music/key.h"
 #include "core/music/meter.h"
 #include "core/music/pitch.h"
 #include "core/music/time.h"
-#include "core/tune/barindex.h"
+#include "core/tune/indices.h"
 
 #include <optional>
 #include <string>
@@ -48,11 +47,12 @@ struct Note {
     friend bool operator==(Note const&, Note const&) = default;
 };
 
-// `actual` notes in the time of `normal`: a triplet is 3 in the time of 2. Indices into
-// Bar::notes.
+using Notes = base::List<NoteIndex, Note>;
+
+// `actual` notes in the time of `normal`: a triplet is 3 in the time of 2.
 struct Tuplet {
-    int first = 0;
-    int last = 0; // inclusive
+    NoteIndex first = 0;
+    NoteIndex last = 0; // inclusive
     int actual = 3;
     int normal = 2;
     friend bool operator==(Tuplet const&, Tuplet const&) = default;
@@ -94,7 +94,7 @@ struct Bar {
     std::vector<int> endings;  // {1} where the first ending begins here, else empty
     bool endingCloses = false; // the bracket of an ending stops after this bar
     BarLine closes = BarLine::Single;
-    base::Row<Note> notes;
+    Notes notes;
     std::vector<Tuplet> tuplets;
     std::vector<ChordMark> chords;
     std::vector<Annotation> annotations;

@@ -90,10 +90,10 @@ std::string barInWords(proposal::Proposal const& proposal, proposal::Snag const&
          b <= std::min(last, snag.place.bar + 1); ++b) {
         tune::Bar const& bar = was.bars[b];
         out += " |";
-        for (std::size_t n = 0; n < bar.notes.size(); ++n) {
+        for (tune::NoteIndex const n : bar.notes.indices()) {
             for (tune::ChordMark const& mark : bar.chords)
                 if (mark.at == bar.notes[n].at) out += " '" + mark.written + "'";
-            bool const here = b == snag.place.bar && static_cast<int>(n) == snag.place.note;
+            bool const here = b == snag.place.bar && n == snag.place.note;
             out += here ? " [" : " ";
             for (music::Pitch const& pitch : bar.notes[n].pitches) out += music::plain(pitch);
             if (bar.notes[n].pitches.empty()) out += 'z';

@@ -105,7 +105,7 @@ TEST_CASE("A key finds its string as the levers stand, the open string before it
           "[midikeys]")
 {
     auto const harp = example::floor34();
-    harp::LeverSetting levers(static_cast<std::size_t>(harp.count()), harp::Lever::Down);
+    harp::LeverSetting levers(harp.count(), harp::Lever::Down);
     auto const c4 = harp::stringForKey(harp, levers, 60);
     REQUIRE(c4);
     CHECK(harp.string(*c4).open == music::Pitch{music::Letter::C, 0, 4});

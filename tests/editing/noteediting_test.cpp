@@ -171,7 +171,7 @@ TEST_CASE("Bars, repeats and time bars are set from the menu, kept shapes go wit
           "[editing]")
 {
     Window window(proposal::AsWritten{}, scenario::jig());
-    std::size_t const bars = window.session.brief().tune.bars.size();
+    int const bars = window.session.brief().tune.bars.size();
     window.action("A bar after")->trigger();
     CHECK(window.session.brief().tune.bars.size() == bars + 1);
     window.action("Take this bar out")->trigger();

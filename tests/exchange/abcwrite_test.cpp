@@ -45,14 +45,15 @@ void checkLeftHand(arrange::Arrangement const& arrangement, tune::Tune const& vo
         CAPTURE(b);
         REQUIRE(voice.bars[b].notes.size() == bar.notes.size());
         CHECK(voice.bars[b].length == arrangement.tune.bars[b].length);
-        for (std::size_t n = 0; n < bar.notes.size(); ++n) {
-            CHECK(voice.bars[b].notes[n].pitches == bar.notes[n].pitches);
-            CHECK(voice.bars[b].notes[n].at == bar.notes[n].at);
-            CHECK(voice.bars[b].notes[n].tied == bar.notes[n].tied);
+        for (notation::StaffNoteIndex const n : bar.notes.indices()) {
+            tune::Note const& read = voice.bars[b].notes[tune::NoteIndex(n.value())];
+            CHECK(read.pitches == bar.notes[n].pitches);
+            CHECK(read.at == bar.notes[n].at);
+            CHECK(read.tied == bar.notes[n].tied);
             std::vector<std::string> fingers;
             for (int finger : bar.notes[n].fingers) fingers.push_back(std::to_string(finger));
             if (bar.notes[n].rolled) fingers.insert(fingers.begin(), "arpeggio");
-            CHECK(voice.bars[b].notes[n].marks == fingers);
+            CHECK(read.marks == fingers);
         }
     }
 }

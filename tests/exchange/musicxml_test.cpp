@@ -265,7 +265,7 @@ TEST_CASE("Left-hand notes printed on the upper staff say so, and stay in their 
         notation::moveHighNotes(bar, arrangement.tune.bars[i]);
         std::string const path = "(//measure)[" + std::to_string(i + 1) +
                                  "]/note[voice='2'][staff='1'][pitch][not(chord)]";
-        CHECK(count(document, path.c_str()) == bar.upperBelow.notes.size());
+        CHECK(count(document, path.c_str()) == bar.upperBelow.notes.values().size());
     }
     CHECK(count(document, "//note[voice='2'][staff='1'][rest]") == 0);
     CHECK(count(document, "//note[voice='1'][staff='2']") == 0);

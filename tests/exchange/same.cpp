@@ -27,9 +27,9 @@ std::string shown(tune::Note const& note)
 }
 
 // The notes of a bar, those that are tied within it joined when asked.
-std::vector<tune::Note> notesOf(Bar const& bar, bool joined)
+tune::Notes notesOf(Bar const& bar, bool joined)
 {
-    std::vector<tune::Note> out;
+    tune::Notes out;
     for (tune::Note const& note : bar.notes) {
         bool const goesOn = joined && !out.empty() && out.back().pitches == note.pitches &&
                             (out.back().tied || note.pitches.empty());

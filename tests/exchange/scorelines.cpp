@@ -22,7 +22,7 @@ std::string inDivisions(music::Length length, std::int64_t divisions)
 void addStaff(std::string& out, std::string const& head, notation::StaffBar const& bar,
               music::Length end, std::int64_t divisions)
 {
-    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+    for (notation::StaffNoteIndex const i : bar.notes.indices()) {
         notation::StaffNote const& note = bar.notes[i];
         music::Length const to = i + 1 < bar.notes.size() ? bar.notes[i + 1].at : end;
         for (music::Pitch grace : note.graces) out += head + "grace " + pitchText(grace) + '\n';
@@ -50,7 +50,7 @@ std::string scoreLines(arrange::Arrangement const& folded, std::int64_t division
         notation::PrintedBar moved =
             notation::of(arrangement, notation::Kind::Arrangement).bars[i];
         notation::moveHighNotes(moved, arrangement.tune.bars[i]);
-        for (std::size_t n = 0; n < left.notes.size(); ++n) {
+        for (notation::StaffNoteIndex const n : left.notes.indices()) {
             bool const upper = !left.notes[n].isRest() && moved.lower.notes[n].isRest();
             notation::StaffBar one;
             one.notes.push_back(left.notes[n]);

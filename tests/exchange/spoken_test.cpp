@@ -29,12 +29,12 @@ TEST_CASE("A triplet says where it begins and ends", "[spoken]")
     auto tune = example::jig();
     tune::Bar& bar = tune.bars[1];
     // The first two quavers' time for three: semiquaver triplets of the written quavers.
-    std::vector<tune::Note> const rest(bar.notes.begin() + 2, bar.notes.end());
+    tune::Notes const rest(bar.notes.begin() + 2, bar.notes.end());
     bar.notes.resize(2);
     bar.notes.push_back(bar.notes.back());
-    for (std::size_t i = 0; i < 3; ++i) {
+    for (tune::NoteIndex i = 0; i < 3; ++i) {
         bar.notes[i].length = music::Length{music::Rational(1, 12)};
-        bar.notes[i].at = music::Length{music::Rational(static_cast<int>(i), 12)};
+        bar.notes[i].at = music::Length{music::Rational(i.value(), 12)};
     }
     bar.notes.insert(bar.notes.end(), rest.begin(), rest.end());
     bar.tuplets = {{0, 2, 3, 2}};

@@ -78,8 +78,7 @@ TEST_CASE("The string of a note follows the levers as they stand then", "[harp]"
 {
     auto const harp = example::floor34();
     auto const g = *stringFor(harp, pitch("G4"));
-    harp::LeverTimeline levers{
-        harp::LeverSetting(static_cast<std::size_t>(harp.count()), Lever::Down), {}};
+    harp::LeverTimeline levers{harp::LeverSetting(harp.count(), Lever::Down), {}};
     music::Moment const at{music::Rational(1)};
     levers.flips.push_back({at, at, at, g, Lever::Up, harp::Side::Left, 0});
     CHECK(stringAtMoment(harp, levers, pitch("G#4"), {music::Rational(1, 2)}) == g + 1);

@@ -25,7 +25,7 @@ harp::StringIndex stringOf(char const* name)
 }
 
 // The plan of a line in G at level 2 with a grace note, C sharp, before one of its notes.
-levers::Plan planWithGrace(char const* words, tune::BarIndex bar, std::size_t note)
+levers::Plan planWithGrace(char const* words, tune::BarIndex bar, tune::NoteIndex note)
 {
     tune::Tune tune = lines::tune(words, major("G"));
     tune.bars[bar].notes[note].graces = {pitch("C#5")};

@@ -31,8 +31,6 @@ harp::StringIndex stringOf(harp::Harp const& harp, std::string_view name)
     return *harp::stringFor(harp, *music::pitchFrom(name));
 }
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
-
 } // namespace
 
 TEST_CASE("A tune inside its key needs the key's set-up and no flip", "[levers]")

@@ -147,7 +147,7 @@ TEST_CASE("Every tune at hand has fingers for each note that begins", "[hands][s
             CHECK(fingers.size() <= begun);
             bool inOrder = true;
             for (auto const& f : fingers) {
-                auto const& note = tune.bars[f.bar].notes[static_cast<std::size_t>(f.note)];
+                auto const& note = tune.bars[f.bar].notes[f.note];
                 inOrder = inOrder && f.fingers.size() == note.pitches.size() &&
                           std::is_sorted(f.fingers.rbegin(), f.fingers.rend());
             }

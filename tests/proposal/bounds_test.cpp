@@ -16,7 +16,7 @@ tune::Tune barsOf(std::size_t count, std::size_t notes, std::size_t chords)
     tune::Bar bar = tune.bars[1];
     REQUIRE_FALSE(bar.notes.empty());
     REQUIRE_FALSE(bar.chords.empty());
-    bar.notes.resize(notes, bar.notes.front());
+    bar.notes = tune::Notes(static_cast<int>(notes), bar.notes.front());
     bar.chords.resize(chords, bar.chords.front());
     tune.bars = tune::Bars(static_cast<int>(count), bar);
     return tune;
@@ -35,7 +35,7 @@ TEST_CASE("A tune is refused beyond a bound and no sooner, with its sizes and wh
     for (auto const& [tune, most] :
          {std::pair(barsOf(mostBars + 1, 1, 1), std::size_t{mostBars}),
           std::pair(barsOf(101, mostNotes / 101 + 1, 1), mostNotes),
-          std::pair(barsOf(1, mostInBar + 1, 1), mostInBar),
+          std::pair(barsOf(1, mostInBar + 1, 1), std::size_t{mostInBar}),
           std::pair(barsOf(1, 1, mostChords + 1), mostChords)}) {
         auto const fault = tooLong(tune);
         REQUIRE(fault);

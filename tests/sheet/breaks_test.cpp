@@ -15,8 +15,7 @@ namespace {
 
 sheet::BarWidths bars(int count, double natural)
 {
-    return sheet::BarWidths(static_cast<std::size_t>(count),
-                            BarWidth{natural, natural * 0.6, 1, false});
+    return sheet::BarWidths(count, BarWidth{natural, natural * 0.6, 1, false});
 }
 
 LineRoom const room{100, 10, 8, 4, 1};

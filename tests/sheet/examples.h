@@ -126,8 +126,8 @@ inline void fingerTune(arrange::Arrangement& arrangement)
 {
     arrangement.playing = tune::played(arrangement.tune);
     for (tune::BarIndex const b : arrangement.tune.bars.indices())
-        for (std::size_t n = 0; n < arrangement.tune.bars[b].notes.size(); ++n)
-            arrangement.rightFingers.push_back({b, static_cast<int>(n), {1}, false});
+        for (tune::NoteIndex const n : arrangement.tune.bars[b].notes.indices())
+            arrangement.rightFingers.push_back({b, n, {1}, false});
 }
 
 inline constexpr music::Meter sixEight{6, 8, false};

@@ -20,9 +20,8 @@ arrange::Arrangement tuneOfBars(int bars, music::Key key, std::string const& tit
     std::string const notes = key == dMajor
                                   ? "D4:1/8 F#4:1/8 A4:1/8 D5:1/8 F#5:1/8 A4:1/8 D5:1/4"
                                   : "G4:1/8 B4:1/8 C5:1/8 G5:1/8 F#5:1/8 C5:1/8 B4:1/4";
-    tune::Bars all(static_cast<std::size_t>(bars),
-                   example::withChord(example::bar(notes, example::fourFour, key),
-                                      key == dMajor ? "D" : "C"));
+    tune::Bars all(bars, example::withChord(example::bar(notes, example::fourFour, key),
+                                            key == dMajor ? "D" : "C"));
     arrange::Arrangement out = example::arrangementOf(example::tuneOf(all, title));
     example::fingerTune(out);
     return out;

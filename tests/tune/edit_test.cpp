@@ -118,7 +118,7 @@ TEST_CASE("A triplet is three notes in the time of two, and no note of it goes b
     CHECK(lines(withLength(tune, {0, 0}, crotchet)) == "(3:2:2G2Bz4 |]");
     CHECK(lines(withoutNote(tune, {0, 1})) == "(3:2:3GzBz4 |]");
     Tune silent = tune;
-    for (int i = 0; i < 3; ++i) silent = withoutNote(silent, {0, 2 - i});
+    for (NoteIndex i = 2; i >= 0; --i) silent = withoutNote(silent, {0, i});
     CHECK(lines(silent) == "z2z4 |]");
     // Cut into from before, it goes.
     CHECK(lines(withNote(jig("G(3ABcd3|]"), {0, 0}, {pitch("D5")}, crotchet)) == "d2zd3 |]");

@@ -97,7 +97,7 @@ TEST_CASE("Tied notes are one note where a tune is told by how many it has", "[k
     // Four crotchets a bar, each written as two quavers tied: heard, it is a march and no reel.
     Tune tied = strain({4, 4}, times(8, {1, 8}));
     for (Bar& bar : tied.bars)
-        for (std::size_t i = 0; i < bar.notes.size(); i += 2) bar.notes[i].tied = true;
+        for (NoteIndex i = 0; i < bar.notes.size(); i += 2) bar.notes[i].tied = true;
     CHECK(kindOf(tied) == Kind::March);
     CHECK(usualTempo(tied) == usualTempo(strain({4, 4}, times(4, {1, 4}))));
     // Waltz bars of six quavers would be an air; over the bar line, too, a tie is no new note.
@@ -107,8 +107,7 @@ TEST_CASE("Tied notes are one note where a tune is told by how many it has", "[k
     CHECK(kindOf(waltz) == Kind::Waltz);
     // Other pitches are no ties.
     for (Bar& bar : tied.bars)
-        for (std::size_t i = 1; i < bar.notes.size(); i += 2)
-            bar.notes[i].pitches[0].octave += 1;
+        for (NoteIndex i = 1; i < bar.notes.size(); i += 2) bar.notes[i].pitches[0].octave += 1;
     CHECK(kindOf(tied) == Kind::Reel);
 }
 

@@ -50,7 +50,7 @@ Tune edited(Tune const& tune, std::mt19937& random)
                                  Rational(1, 4),  Rational(3, 8), Rational(1, 2)};
     int const bars = tune.bars.size();
     BarIndex const bar(upTo(bars - 1));
-    NoteAt const at{bar, upTo(static_cast<int>(tune.bars[bar].notes.size()))};
+    NoteAt const at{bar, NoteIndex(upTo(tune.bars[bar].notes.size()))};
     Length const length{lengths[static_cast<std::size_t>(upTo(5))]};
     Pitch typed = typedPitch(tune, at, static_cast<Letter>(upTo(6)));
     if (upTo(5) == 0) typed.alter = upTo(2) - 1;

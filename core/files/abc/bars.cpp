@@ -168,7 +168,7 @@ AbcOutcome AbcBars::on(sign::Tuplet const& sign, Place place)
             base::said("the last is cut short"));
         closeTuplet();
     }
-    m_tuplet = OpenTuplet{static_cast<int>(m_bar.notes.size()), sign.actual,
+    m_tuplet = OpenTuplet{m_bar.notes.beyond(), sign.actual,
                           sign.normal.value_or(usualNormal(sign.actual, m_meter)),
                           sign.count.value_or(sign.actual), place};
     return std::nullopt;
@@ -373,7 +373,7 @@ AbcOutcome AbcBars::put(tune::Note note, Rational factor, Place place)
     note.marks = std::exchange(m_marks, {});
     note.slursOpen = std::exchange(m_slursOpened, 0);
     m_slursNow += note.slursOpen;
-    if (!note.pitches.empty()) m_sung.push_back({m_bars.beyond(), m_bar.notes.size()});
+    if (!note.pitches.empty()) m_sung.push_back({m_bars.beyond(), m_bar.notes.beyond()});
     m_bar.length = m_bar.length + note.length;
     m_bar.notes.push_back(std::move(note));
     m_brokenFactor = 1;
@@ -403,7 +403,7 @@ void AbcBars::countTuplet()
 
 void AbcBars::closeTuplet()
 {
-    int const last = static_cast<int>(m_bar.notes.size()) - 1;
+    tune::NoteIndex const last = m_bar.notes.beyond() - 1;
     if (m_tuplet->first <= last)
         m_bar.tuplets.push_back({m_tuplet->first, last, m_tuplet->actual, m_tuplet->normal});
     m_tuplet.reset();

@@ -91,14 +91,14 @@ private:
     void endEnding(bool bracketStops);
     struct NotePlace {
         tune::BarIndex bar = 0;
-        std::size_t note = 0;
+        tune::NoteIndex note = 0;
     };
     tune::Note* lastNote();
     tune::Bar& barAt(NotePlace place);
     tune::Note& sungNote(NotePlace place);
 
     struct OpenTuplet {
-        int first = 0; // index into the bar's notes
+        tune::NoteIndex first = 0;
         int actual = 3;
         int normal = 2;
         int left = 3; // notes still to come

@@ -15,7 +15,7 @@ std::string abcOfBar(tune::Bar const& bar);
 
 // The notes of such a line, read in the key and time signature of a bar.
 struct BarNotes {
-    std::vector<tune::Note> notes;
+    tune::Notes notes;
     std::vector<tune::Tuplet> tuplets;
     std::string said; // what was left out, with its column; empty: nothing
 };

@@ -13,19 +13,23 @@ using music::Pitch;
 using music::Rational;
 using notation::StaffBar;
 using notation::StaffNote;
+using notation::StaffNoteIndex;
+using notation::StaffTuplet;
 
 StaffBar signsOf(tune::Bar const& bar)
 {
     StaffBar out;
     for (tune::Note const& note : bar.notes) out.notes.push_back(notation::asWritten(note));
-    out.tuplets = bar.tuplets;
+    for (tune::Tuplet const& t : bar.tuplets) // a sign for each note
+        out.tuplets.push_back({StaffNoteIndex(t.first.value()), StaffNoteIndex(t.last.value()),
+                               t.actual, t.normal});
     return out;
 }
 
 namespace {
 
 // Makes two signs of one, at a place inside it.
-void cut(StaffBar& bar, std::size_t index, Length at)
+void cut(StaffBar& bar, StaffNoteIndex index, Length at)
 {
     StaffNote& first = bar.notes[index];
     StaffNote second = first;
@@ -40,11 +44,10 @@ void cut(StaffBar& bar, std::size_t index, Length at)
     first.slursClose = 0;
     first.length = at - first.at;
     first.tied = !first.pitches.empty();
-    bar.notes.insert(bar.notes.begin() + static_cast<std::ptrdiff_t>(index) + 1,
-                     std::move(second));
-    for (tune::Tuplet& tuplet : bar.tuplets) {
-        if (tuplet.first > static_cast<int>(index)) ++tuplet.first;
-        if (tuplet.last >= static_cast<int>(index)) ++tuplet.last;
+    bar.notes.insert(bar.notes.from(index + 1), std::move(second));
+    for (StaffTuplet& tuplet : bar.tuplets) {
+        if (tuplet.first > index) ++tuplet.first;
+        if (tuplet.last >= index) ++tuplet.last;
     }
 }
 
@@ -81,16 +84,16 @@ std::string letterText(Pitch pitch)
 
 std::string markText(std::string const& mark) { return '!' + mark + '!'; }
 
-tune::Tuplet const* tupletAt(StaffBar const& bar, int sign)
+StaffTuplet const* tupletAt(StaffBar const& bar, StaffNoteIndex sign)
 {
     auto const found =
-        std::find_if(bar.tuplets.begin(), bar.tuplets.end(), [sign](tune::Tuplet const& t) {
+        std::find_if(bar.tuplets.begin(), bar.tuplets.end(), [sign](StaffTuplet const& t) {
             return t.first <= sign && sign <= t.last;
         });
     return found == bar.tuplets.end() ? nullptr : &*found;
 }
 
-std::string tupletText(tune::Tuplet const& tuplet)
+std::string tupletText(StaffTuplet const& tuplet)
 {
     return '(' + std::to_string(tuplet.actual) + ':' + std::to_string(tuplet.normal) + ':' +
            std::to_string(tuplet.last - tuplet.first + 1);
@@ -101,7 +104,7 @@ std::string tupletText(tune::Tuplet const& tuplet)
 StaffBar withCuts(StaffBar bar, std::vector<AbcWord> const& words)
 {
     for (AbcWord const& word : words)
-        for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+        for (StaffNoteIndex const i : bar.notes.indices()) {
             StaffNote const& sign = bar.notes[i];
             if (sign.at < word.at && word.at < sign.at + sign.length) {
                 cut(bar, i, word.at);
@@ -168,14 +171,13 @@ std::string AbcVoice::notes(StaffBar const& bar, std::vector<AbcWord> const& wor
     std::string out;
     m_inBar.clear();
     std::size_t next = 0;
-    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+    for (StaffNoteIndex const i : bar.notes.indices()) {
         StaffNote const& one = bar.notes[i];
         if (one.beamBroken && i > 0) out += ' ';
         for (; next < words.size() && words[next].at < one.at + one.length; ++next)
             out += words[next].quoted;
-        tune::Tuplet const* const tuplet = tupletAt(bar, static_cast<int>(i));
-        if (tuplet != nullptr && tuplet->first == static_cast<int>(i))
-            out += tupletText(*tuplet);
+        StaffTuplet const* const tuplet = tupletAt(bar, i);
+        if (tuplet != nullptr && tuplet->first == i) out += tupletText(*tuplet);
         out += sign(one,
                     tuplet == nullptr ? Rational(1) : Rational(tuplet->actual, tuplet->normal));
     }

@@ -116,7 +116,7 @@ private:
 // Signs as ABC counts them: each lasts until the next, and a roll is a mark.
 StaffBar counted(StaffBar bar, Length end)
 {
-    for (std::size_t i = 0; i < bar.notes.size(); ++i) {
+    for (notation::StaffNoteIndex const i : bar.notes.indices()) {
         StaffNote& note = bar.notes[i];
         note.length = (i + 1 < bar.notes.size() ? bar.notes[i + 1].at : end) - note.at;
         if (note.rolled) note.marks.push_back("arpeggio");

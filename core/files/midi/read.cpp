@@ -298,7 +298,7 @@ private:
     // Rests between the notes, and the tuplets that their lengths tell of.
     static void finish(tune::Bar& bar)
     {
-        std::vector<tune::Note> notes;
+        tune::Notes notes;
         Length at;
         auto const rest = [&](Length to) {
             tune::Note gap;
@@ -320,17 +320,17 @@ private:
 
     static void findTriplets(tune::Bar& bar)
     {
-        int const count = static_cast<int>(bar.notes.size());
-        for (int first = 0; first < count; ++first) {
+        tune::NoteIndex const beyond = bar.notes.beyond();
+        for (tune::NoteIndex first = 0; first < beyond; ++first) {
             Rational sum;
-            int last = first;
-            for (; last < count; ++last) {
-                Rational const length = bar.notes[static_cast<std::size_t>(last)].length.wholes;
+            tune::NoteIndex last = first;
+            for (; last < beyond; ++last) {
+                Rational const length = bar.notes[last].length.wholes;
                 if (last == first && !hasThirds(length)) break;
                 sum += length;
                 if (!hasThirds(sum)) break;
             }
-            if (last == first || last >= count) continue;
+            if (last == first || last >= beyond) continue;
             bar.tuplets.push_back({first, last, 3, 2});
             first = last;
         }

@@ -52,10 +52,9 @@ Outcome MeasureReader::attributes(xml_node node)
         if (name == "time") outcome = meter(child);
         if (name == "transpose") transposition(child);
         for (xml_node again : child.children("measure-repeat"))
-            m_barsAgain =
-                std::string_view(again.attribute("type").value()) == "start"
-                    ? static_cast<std::size_t>(std::clamp(again.text().as_int(1), 1, 8))
-                    : 0;
+            m_barsAgain = std::string_view(again.attribute("type").value()) == "start"
+                              ? std::clamp(again.text().as_int(1), 1, 8)
+                              : 0;
         if (outcome) return outcome;
     }
     return std::nullopt;

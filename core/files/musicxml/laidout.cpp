@@ -56,7 +56,7 @@ void MeasureReader::layOut(std::vector<Gathered>& notes)
 void MeasureReader::groupTuplets(std::vector<Gathered> const& notes)
 {
     struct Open {
-        int first = 0;
+        tune::NoteIndex first = 0;
         int actual = 3;
         int normal = 2;
         Length sum;
@@ -64,27 +64,31 @@ void MeasureReader::groupTuplets(std::vector<Gathered> const& notes)
         bool marked = false;
     };
     std::optional<Open> open;
-    auto const close = [&](int last) {
+    auto const close = [&](tune::NoteIndex last) {
         if (open && last >= open->first)
             m_bar.tuplets.push_back({open->first, last, open->actual, open->normal});
         open.reset();
     };
     constexpr int largest = 64;
-    for (int i = 0; i < static_cast<int>(notes.size()); ++i) {
-        Gathered const& one = notes[static_cast<std::size_t>(i)];
+    tune::NoteIndex i = 0; // of the bar: a note for each
+    for (Gathered const& one : notes) {
         bool const inTuplet = one.actual != one.normal && one.actual > 1 &&
                               one.actual <= largest && one.normal > 0 && one.normal <= largest;
         bool const same =
             open && inTuplet && one.actual == open->actual && one.normal == open->normal;
         if (open && (!same || one.tupletStarts)) close(i - 1);
-        if (!inTuplet) continue;
+        if (!inTuplet) {
+            ++i;
+            continue;
+        }
         if (!open) open = Open{i, one.actual, one.normal, {}, {Rational(4)}, one.tupletStarts};
         open->sum = open->sum + one.note.length;
         if (one.written > Length{}) open->smallest = std::min(open->smallest, one.written);
         bool const full = open->sum >= open->smallest * Rational(open->normal);
         if (one.tupletStops || (!open->marked && full)) close(i);
+        ++i;
     }
-    close(static_cast<int>(notes.size()) - 1);
+    close(i - 1);
 }
 
 // Chord symbols in order, one or two a place; words at the notes over which they stand.

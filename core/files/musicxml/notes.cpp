@@ -16,8 +16,9 @@ namespace {
 
 using music::Length;
 using music::Pitch;
-using pugi::xml_node;
 using notation::StaffNote;
+using notation::StaffNoteIndex;
+using pugi::xml_node;
 using xml::addNumber;
 using xml::addText;
 
@@ -41,12 +42,13 @@ bool contains(std::vector<Pitch> const& pitches, Pitch pitch)
 }
 
 // What the beams of a bar ask of each note: words by level.
-std::vector<std::vector<std::string>> beamWords(notation::StaffBar const& bar,
-                                                tune::Bar const& written)
+using BeamWords = base::List<StaffNoteIndex, std::vector<std::string>>;
+
+BeamWords beamWords(notation::StaffBar const& bar, tune::Bar const& written)
 {
-    std::vector<std::vector<std::string>> words(bar.notes.size());
-    auto const put = [&words](int note, int level, char const* word) {
-        auto& levels = words[static_cast<std::size_t>(note)];
+    BeamWords words(bar.notes.size(), {});
+    auto const put = [&words](StaffNoteIndex note, int level, char const* word) {
+        auto& levels = words[note];
         if (levels.size() < static_cast<std::size_t>(level))
             levels.resize(static_cast<std::size_t>(level));
         levels[static_cast<std::size_t>(level) - 1] = word;
@@ -58,19 +60,18 @@ std::vector<std::vector<std::string>> beamWords(notation::StaffBar const& bar,
                 continue;
             }
             put(run.from, run.level, "begin");
-            for (int note = run.from + 1; note < run.to; ++note)
+            for (StaffNoteIndex note = run.from + 1; note < run.to; ++note)
                 put(note, run.level, "continue");
             put(run.to, run.level, "end");
         }
     return words;
 }
 
-tune::Tuplet const* tupletOf(notation::StaffBar const& bar, int note)
+notation::StaffTuplet const* tupletOf(notation::StaffBar const& bar, StaffNoteIndex note)
 {
-    auto const found =
-        std::find_if(bar.tuplets.begin(), bar.tuplets.end(), [note](tune::Tuplet const& t) {
-            return t.first <= note && note <= t.last;
-        });
+    auto const found = std::find_if(
+        bar.tuplets.begin(), bar.tuplets.end(),
+        [note](notation::StaffTuplet const& t) { return t.first <= note && note <= t.last; });
     return found == bar.tuplets.end() ? nullptr : &*found;
 }
 
@@ -83,9 +84,9 @@ public:
           m_memory(music::signature(frame.written.key)), m_beams(beamWords(bar, frame.written))
     {}
 
-    void write(int index, Length length)
+    void write(StaffNoteIndex index, Length length)
     {
-        StaffNote const& sign = m_bar.notes[static_cast<std::size_t>(index)];
+        StaffNote const& sign = m_bar.notes[index];
         m_staff = m_frame.onUpper(sign) ? 1 : m_frame.staff;
         writeGraces(sign);
         if (sign.isRest()) writeRest(sign, index, length);
@@ -132,7 +133,7 @@ private:
         for (int dot = 0; dot < sign.value.dots; ++dot) note.append_child("dot");
     }
 
-    void addTuplet(xml_node note, tune::Tuplet const* tuplet)
+    void addTuplet(xml_node note, notation::StaffTuplet const* tuplet)
     {
         if (tuplet == nullptr) return;
         xml_node element = note.append_child("time-modification");
@@ -140,7 +141,7 @@ private:
         addNumber(element, "normal-notes", tuplet->normal);
     }
 
-    void writeRest(StaffNote const& sign, int index, Length length)
+    void writeRest(StaffNote const& sign, StaffNoteIndex index, Length length)
     {
         xml_node note = m_measure.append_child("note");
         if (sign.hidden) note.append_attribute("print-object") = "no";
@@ -149,7 +150,7 @@ private:
         addNumber(note, "duration", inDivisions(length, m_frame.divisions));
         addVoice(note);
         if (!sign.fillsBar) addValue(note, sign);
-        tune::Tuplet const* const tuplet = tupletOf(m_bar, index);
+        notation::StaffTuplet const* const tuplet = tupletOf(m_bar, index);
         addTuplet(note, tuplet);
         addStaff(note);
         xml_node notations = note.append_child("notations");
@@ -158,7 +159,8 @@ private:
         if (!notations.first_child()) note.remove_child(notations);
     }
 
-    void writePitch(StaffNote const& sign, int index, std::size_t place, Length length)
+    void writePitch(StaffNote const& sign, StaffNoteIndex index, std::size_t place,
+                    Length length)
     {
         Pitch const pitch = sign.pitches[place];
         bool const tiedIn = contains(m_carried.ties, pitch);
@@ -171,7 +173,7 @@ private:
         addVoice(note);
         addValue(note, sign);
         if (!tiedIn) addAccidental(note, pitch);
-        tune::Tuplet const* const tuplet = tupletOf(m_bar, index);
+        notation::StaffTuplet const* const tuplet = tupletOf(m_bar, index);
         addTuplet(note, tuplet);
         addStaff(note);
         if (place == 0) addBeams(note, index);
@@ -226,10 +228,10 @@ private:
         }
     }
 
-    void addBeams(xml_node note, int index)
+    void addBeams(xml_node note, StaffNoteIndex index)
     {
         int level = 0;
-        for (std::string const& word : m_beams[static_cast<std::size_t>(index)]) {
+        for (std::string const& word : m_beams[index]) {
             ++level;
             if (word.empty()) continue;
             xml_node beam = note.append_child("beam");
@@ -238,7 +240,8 @@ private:
         }
     }
 
-    static void addTupletMarks(xml_node notations, tune::Tuplet const* tuplet, int index)
+    static void addTupletMarks(xml_node notations, notation::StaffTuplet const* tuplet,
+                               StaffNoteIndex index)
     {
         if (tuplet == nullptr) return;
         auto const add = [&notations](char const* type) {
@@ -312,7 +315,7 @@ private:
     Carried& m_carried;
     int m_staff = 1; // of the sign being written
     notation::AccidentalMemory m_memory;
-    std::vector<std::vector<std::string>> m_beams;
+    BeamWords m_beams;
 };
 
 // The element as it stands in the bar, `from` the place written so far.
@@ -347,11 +350,9 @@ void writeNotes(xml_node measure, notation::StaffBar const& bar, StaffFrame cons
 {
     NoteWriter writer(measure, bar, frame, carried);
     std::size_t next = 0;
-    int const count = static_cast<int>(bar.notes.size());
-    for (int i = 0; i < count; ++i) {
-        Length const from = bar.notes[static_cast<std::size_t>(i)].at;
-        Length const to = i + 1 < count ? bar.notes[static_cast<std::size_t>(i) + 1].at
-                                        : frame.written.length;
+    for (StaffNoteIndex const i : bar.notes.indices()) {
+        Length const from = bar.notes[i].at;
+        Length const to = bar.notes.holds(i + 1) ? bar.notes[i + 1].at : frame.written.length;
         for (; next < placed.size() && placed[next].at < to; ++next)
             writePlaced(measure, placed[next], from, frame.divisions);
         writer.write(i, to - from);

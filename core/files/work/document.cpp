@@ -125,7 +125,7 @@ music::Rational rationalAt(Json const& value, std::string const& pointer)
 Json changeMember(tune::NoteChange const& change)
 {
     return {{"bar", change.place.bar.value() + 1},
-            {"note", change.place.note + 1},
+            {"note", change.place.note.value() + 1},
             {"of_chord", change.place.ofChord + 1},
             {"grace", change.place.grace},
             {"change", std::string(tune::changeId(change.change))}};
@@ -134,7 +134,7 @@ Json changeMember(tune::NoteChange const& change)
 Json snagMember(proposal::SnagChoice const& choice)
 {
     return {{"bar", choice.place.bar.value() + 1},
-            {"note", choice.place.note + 1},
+            {"note", choice.place.note.value() + 1},
             {"of_chord", choice.place.ofChord + 1},
             {"way", std::string(tune::wayId(choice.way))},
             {"alike", choice.alike}};
@@ -150,7 +150,8 @@ tune::NoteChange changeFrom(Json const& member, std::string const& pointer)
 {
     auto const change = tune::changeFrom(member.at("change").get<std::string>());
     if (!change) throw Wrong{pointer + "/change", member.at("change").get<std::string>()};
-    return {{tune::BarIndex(member.at("bar").get<int>() - 1), member.at("note").get<int>() - 1,
+    return {{tune::BarIndex(member.at("bar").get<int>() - 1),
+             tune::NoteIndex(member.at("note").get<int>() - 1),
              member.at("of_chord").get<int>() - 1, member.at("grace").get<bool>()},
             *change};
 }
@@ -160,7 +161,8 @@ proposal::SnagChoice snagChoiceFrom(Json const& member, std::string const& point
     auto const way = tune::wayFrom(member.at("way").get<std::string>());
     if (!way || static_cast<std::size_t>(*way) >= tune::noteWays)
         throw Wrong{pointer + "/way", member.at("way").get<std::string>()};
-    return {{tune::BarIndex(member.at("bar").get<int>() - 1), member.at("note").get<int>() - 1,
+    return {{tune::BarIndex(member.at("bar").get<int>() - 1),
+             tune::NoteIndex(member.at("note").get<int>() - 1),
              member.at("of_chord").get<int>() - 1, false},
             *way,
             member.at("alike").get<bool>()};

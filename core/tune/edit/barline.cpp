@@ -41,16 +41,16 @@ Note restOf(Length length)
     return rest;
 }
 
-std::optional<std::size_t> tupletOver(Bar const& bar, int note)
+std::optional<std::size_t> tupletOver(Bar const& bar, NoteIndex note)
 {
     for (std::size_t i = 0; i < bar.tuplets.size(); ++i)
         if (bar.tuplets[i].first <= note && note <= bar.tuplets[i].last) return i;
     return std::nullopt;
 }
 
-void exchange(Bar& bar, int first, int past, std::vector<Note> const& by)
+void exchange(Bar& bar, NoteIndex first, NoteIndex past, Notes const& by)
 {
-    int const more = static_cast<int>(by.size()) - (past - first);
+    int const more = by.size() - (past - first);
     std::vector<Tuplet> kept;
     for (Tuplet tuplet : bar.tuplets) {
         bool const gone = first <= tuplet.first && tuplet.last < past && past > first;
@@ -66,7 +66,7 @@ void exchange(Bar& bar, int first, int past, std::vector<Note> const& by)
         if (!gone && tuplet.first <= tuplet.last) kept.push_back(tuplet);
     }
     bar.tuplets = std::move(kept);
-    auto const at = bar.notes.erase(bar.notes.begin() + first, bar.notes.begin() + past);
+    auto const at = bar.notes.erase(bar.notes.from(first), bar.notes.from(past));
     bar.notes.insert(at, by.begin(), by.end());
 }
 
@@ -74,8 +74,7 @@ void dissolve(Bar& bar, std::size_t tuplet)
 {
     Tuplet const which = bar.tuplets[tuplet];
     Length whole;
-    for (int i = which.first; i <= which.last; ++i)
-        whole = whole + bar.notes[static_cast<std::size_t>(i)].length;
+    for (NoteIndex i = which.first; i <= which.last; ++i) whole = whole + bar.notes[i].length;
     exchange(bar, which.first, which.last + 1, {restOf(whole)});
 }
 
@@ -83,7 +82,7 @@ void settle(Bar& bar, Length due)
 {
     auto const lastIsFree = [&bar] {
         return !bar.notes.empty() && isRest(bar.notes.back()) &&
-               !tupletOver(bar, static_cast<int>(bar.notes.size()) - 1);
+               !tupletOver(bar, bar.notes.beyond() - 1);
     };
     Length off = sum(bar) - due;
     while (off > Length{} && lastIsFree() && bar.notes.size() > 1) {

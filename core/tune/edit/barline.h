@@ -6,11 +6,11 @@
 namespace tune {
 
 // Index into Bar::tuplets of the one that holds a note; none: it stands outside.
-std::optional<std::size_t> tupletOver(Bar const& bar, int note);
+std::optional<std::size_t> tupletOver(Bar const& bar, NoteIndex note);
 
 // Takes out the notes [first, past) and puts others in their place. A tuplet that loses all its
 // notes goes; one that is changed inside grows or shrinks with what is put in.
-void exchange(Bar& bar, int first, int past, std::vector<Note> const& by);
+void exchange(Bar& bar, NoteIndex first, NoteIndex past, Notes const& by);
 
 // One rest in the place of a tuplet.
 void dissolve(Bar& bar, std::size_t tuplet);

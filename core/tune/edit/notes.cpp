@@ -14,9 +14,9 @@ using music::Rational;
 namespace {
 
 Bar& barAt(Tune& tune, BarIndex bar) { return tune.bars[bar]; }
-Note& noteOf(Bar& bar, int note) { return bar.notes[static_cast<std::size_t>(note)]; }
+Note& noteOf(Bar& bar, NoteIndex note) { return bar.notes[note]; }
 
-Rational ratioAt(Bar const& bar, int note)
+Rational ratioAt(Bar const& bar, NoteIndex note)
 {
     auto const tuplet = tupletOver(bar, note);
     if (!tuplet) return 1;
@@ -25,14 +25,14 @@ Rational ratioAt(Bar const& bar, int note)
 
 // The notes that an edit replaces: [first, past), and by how much they last longer than asked.
 struct Stretch {
-    int past = 0;
+    NoteIndex past = 0;
     Length over;
 };
-Stretch stretchFrom(Bar const& bar, int first, int end, Length length)
+Stretch stretchFrom(Bar const& bar, NoteIndex first, NoteIndex end, Length length)
 {
     Stretch out{first, Length{} - length};
     while (out.past < end && out.over < Length{})
-        out.over = out.over + bar.notes[static_cast<std::size_t>(out.past++)].length;
+        out.over = out.over + bar.notes[out.past++].length;
     return out;
 }
 
@@ -49,14 +49,14 @@ Note inPlaceOf(Note const* before, std::vector<Pitch> pitches, Length length)
     return note;
 }
 
-void replace(Bar& bar, int first, int past, std::vector<Note> by, Length over)
+void replace(Bar& bar, NoteIndex first, NoteIndex past, Notes by, Length over)
 {
     if (over > Length{}) by.push_back(restOf(over));
     exchange(bar, first, past, by);
 }
 
 // Puts one note into a tuplet, not beyond its end.
-void putInside(Bar& bar, int first, Note note, Tuplet const& tuplet)
+void putInside(Bar& bar, NoteIndex first, Note note, Tuplet const& tuplet)
 {
     Stretch stretch = stretchFrom(bar, first, tuplet.last + 1, note.length);
     if (stretch.over < Length{}) {
@@ -67,13 +67,12 @@ void putInside(Bar& bar, int first, Note note, Tuplet const& tuplet)
 }
 
 // Puts notes of so long together outside of tuplets; those that they reach are dissolved.
-void putFrom(Bar& bar, int first, std::vector<Note> notes, Length length)
+void putFrom(Bar& bar, NoteIndex first, Notes notes, Length length)
 {
     for (bool again = true; again;) {
         again = false;
-        Stretch const stretch =
-            stretchFrom(bar, first, static_cast<int>(bar.notes.size()), length);
-        for (int i = first; i < stretch.past && !again; ++i)
+        Stretch const stretch = stretchFrom(bar, first, bar.notes.beyond(), length);
+        for (NoteIndex i = first; i < stretch.past && !again; ++i)
             if (auto const tuplet = tupletOver(bar, i)) {
                 dissolve(bar, *tuplet);
                 again = true;
@@ -89,7 +88,7 @@ void dropLooseTies(Tune& tune, BarIndex bar)
 {
     for (BarIndex b = std::max(bar - 1, BarIndex(0)); b <= bar; ++b) {
         Bar& here = barAt(tune, b);
-        for (std::size_t i = 0; i < here.notes.size(); ++i) {
+        for (NoteIndex const i : here.notes.indices()) {
             Note& note = here.notes[i];
             bool const last = i + 1 == here.notes.size();
             if (!note.tied || (last && b + 1 == tune.bars.size())) continue;
@@ -119,8 +118,8 @@ Tune edited(Tune tune, BarIndex bar, Edit edit)
 
 bool isOpenIn(Tune const& tune, NoteAt at)
 {
-    return at.bar >= 0 && at.bar < tune.bars.size() && at.note >= 0 &&
-           at.note <= static_cast<int>(tune.bars[at.bar].notes.size());
+    return tune.bars.holds(at.bar) && at.note >= 0 &&
+           at.note <= tune.bars[at.bar].notes.beyond();
 }
 
 bool isIn(Tune const& tune, NoteAt at) { return noteAt(tune, at) != nullptr; }
@@ -129,15 +128,13 @@ Note const* noteAt(Tune const& tune, NoteAt at)
 {
     if (!isOpenIn(tune, at)) return nullptr;
     Bar const& bar = tune.bars[at.bar];
-    return at.note < static_cast<int>(bar.notes.size())
-               ? &bar.notes[static_cast<std::size_t>(at.note)]
-               : nullptr;
+    return bar.notes.holds(at.note) ? &bar.notes[at.note] : nullptr;
 }
 
-Length writtenLength(Bar const& bar, int note)
+Length writtenLength(Bar const& bar, NoteIndex note)
 {
     Rational const ratio = ratioAt(bar, note);
-    return {bar.notes[static_cast<std::size_t>(note)].length.wholes / ratio};
+    return {bar.notes[note].length.wholes / ratio};
 }
 
 Tune withNote(Tune tune, NoteAt at, std::vector<Pitch> pitches, Length length)
@@ -188,9 +185,9 @@ Tune withoutNote(Tune tune, NoteAt at)
         if (!tuplet) return exchange(bar, at.note, at.note + 1, {});
         noteOf(bar, at.note) = restOf(noteOf(bar, at.note).length);
         Tuplet const& which = bar.tuplets[*tuplet];
-        auto const begin = bar.notes.begin();
-        bool const silent = std::all_of(begin + which.first, begin + which.last + 1,
-                                        [](Note const& note) { return note.pitches.empty(); });
+        bool const silent =
+            std::all_of(bar.notes.from(which.first), bar.notes.from(which.last + 1),
+                        [](Note const& note) { return note.pitches.empty(); });
         if (silent) dissolve(bar, *tuplet);
     });
 }
@@ -208,7 +205,7 @@ Tune withLength(Tune tune, NoteAt at, Length length)
     });
 }
 
-Tune withBarNotes(Tune tune, BarIndex bar, std::vector<Note> notes, std::vector<Tuplet> tuplets)
+Tune withBarNotes(Tune tune, BarIndex bar, Notes notes, std::vector<Tuplet> tuplets)
 {
     if (bar < 0 || bar >= tune.bars.size() || notes.empty()) return tune;
     Bar& here = barAt(tune, bar);

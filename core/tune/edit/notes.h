@@ -4,11 +4,11 @@
 
 namespace tune {
 
-// A note or rest of the tune as written: a bar (index into Tune::bars) and an index into its
-// notes; one past the last is the end of the bar.
+// A note or rest of the tune as written: a bar and one of its notes; one past the last is
+// the end of the bar.
 struct NoteAt {
     BarIndex bar = 0;
-    int note = 0;
+    NoteIndex note = 0;
     friend auto operator<=>(NoteAt const&, NoteAt const&) = default;
 };
 
@@ -41,10 +41,9 @@ Tune withoutNote(Tune tune, NoteAt at);
 Tune withLength(Tune tune, NoteAt at, music::Length length);
 
 // All notes of a bar at once, with their triplets.
-Tune withBarNotes(Tune tune, BarIndex bar, std::vector<Note> notes,
-                  std::vector<Tuplet> tuplets);
+Tune withBarNotes(Tune tune, BarIndex bar, Notes notes, std::vector<Tuplet> tuplets);
 
 // The written length of a note: that of a triplet's note as if it stood outside.
-music::Length writtenLength(Bar const& bar, int note);
+music::Length writtenLength(Bar const& bar, NoteIndex note);
 
 } // namespace tune

@@ -11,10 +11,7 @@ using music::Pitch;
 namespace {
 
 Bar const& barAt(Tune const& tune, BarIndex bar) { return tune.bars[bar]; }
-Note& noteOf(Tune& tune, NoteAt at)
-{
-    return tune.bars[at.bar].notes[static_cast<std::size_t>(at.note)];
-}
+Note& noteOf(Tune& tune, NoteAt at) { return tune.bars[at.bar].notes[at.note]; }
 
 std::optional<NoteAt> next(Tune const& tune, NoteAt at)
 {
@@ -27,7 +24,7 @@ std::optional<NoteAt> before(Tune const& tune, NoteAt at)
 {
     if (--at.note >= 0) return at;
     if (--at.bar < 0) return std::nullopt;
-    return NoteAt{at.bar, static_cast<int>(barAt(tune, at.bar).notes.size()) - 1};
+    return NoteAt{at.bar, barAt(tune, at.bar).notes.beyond() - 1};
 }
 
 // The note with all that are tied to it, the first first.
@@ -113,8 +110,8 @@ Pitch typedPitch(Tune const& tune, NoteAt at, music::Letter letter)
     if (!isOpenIn(tune, at)) return pitch;
     Bar const& bar = barAt(tune, at.bar);
     pitch.alter = inKey(bar.key, letter);
-    for (int i = 0; i < at.note; ++i)
-        for (Pitch const& earlier : bar.notes[static_cast<std::size_t>(i)].pitches)
+    for (NoteIndex i = 0; i < at.note; ++i)
+        for (Pitch const& earlier : bar.notes[i].pitches)
             if (earlier.letter == letter) pitch.alter = earlier.alter;
     return pitch;
 }

@@ -32,7 +32,7 @@ bool keepsItsLine(Bar const& before, Bar const& bar)
 struct Stretch {
     Bar first; // for what stands at its beginning
     Bar last;  // and at its end
-    std::vector<Note> notes;
+    Notes notes;
     std::vector<Tuplet> tuplets; // indices into the row
     std::vector<ChordMark> chords;
     std::vector<Annotation> annotations;
@@ -43,7 +43,7 @@ Stretch stretchOf(std::span<Bar const> bars)
 {
     Stretch row{bars.front(), bars.back(), {}, {}, {}, {}, {}};
     for (Bar const& bar : bars) {
-        int const before = static_cast<int>(row.notes.size());
+        int const before = row.notes.size();
         for (Note note : bar.notes) {
             note.at = row.length + note.at;
             row.notes.push_back(std::move(note));
@@ -95,18 +95,19 @@ std::optional<Bar> cut(Stretch const& row, Length from, Length to, music::Meter 
     Bar bar;
     bar.meter = meter;
     bar.key = row.first.key;
-    int first = -1; // of the row's notes
-    for (int n = 0; n < static_cast<int>(row.notes.size()); ++n) {
-        Note const& note = row.notes[static_cast<std::size_t>(n)];
+    std::optional<NoteIndex> begin; // of the row's notes
+    for (NoteIndex const n : row.notes.indices()) {
+        Note const& note = row.notes[n];
         if (note.at + note.length <= from || note.at >= to) continue;
-        if (first < 0) first = n;
+        if (!begin) begin = n;
         bar.notes.push_back(pieceOf(note, from, to));
     }
-    int const past = first + static_cast<int>(bar.notes.size());
+    NoteIndex const first = begin.value_or(NoteIndex(0));
+    NoteIndex const past = first + bar.notes.size();
     for (Tuplet tuplet : row.tuplets) {
         if (tuplet.last < first || tuplet.first >= past) continue;
-        Note const& begins = row.notes[static_cast<std::size_t>(tuplet.first)];
-        Note const& ends = row.notes[static_cast<std::size_t>(tuplet.last)];
+        Note const& begins = row.notes[tuplet.first];
+        Note const& ends = row.notes[tuplet.last];
         if (begins.at < from || ends.at + ends.length > to) return std::nullopt;
         tuplet.first -= first;
         tuplet.last -= first;

@@ -76,7 +76,7 @@ std::vector<Piece> cut(std::vector<Piece> const& pieces, Length beat, bool compo
 }
 
 struct BarOf {
-    std::vector<Note> notes;
+    Notes notes;
     std::vector<Tuplet> tuplets;
 };
 
@@ -90,7 +90,7 @@ BarOf written(std::vector<Piece> const& pieces, Length beat, music::Key key, boo
         note.length = piece.end - piece.at;
         if (piece.midi) note.pitches = {music::spelt(*piece.midi, signature(key))};
         note.tied = piece.midi && piece.tied;
-        auto const index = static_cast<int>(out.notes.size());
+        NoteIndex const index = out.notes.beyond();
         bool const third = !compound && isThird(note.length);
         auto const here = static_cast<int>(floorOf(piece.at.wholes / beat.wholes));
         if (third && inBeat == here)
@@ -121,9 +121,9 @@ std::vector<Piece> piecesIn(std::vector<TakenNote> const& notes, Length from, Le
 }
 
 // The bar before has its own notes up to where these begin.
-std::vector<Note> upTo(Bar const& bar, Length place)
+Notes upTo(Bar const& bar, Length place)
 {
-    std::vector<Note> out;
+    Notes out;
     for (Note note : bar.notes) {
         if (note.at >= place) break;
         note.length = std::min(note.length, place - note.at);
@@ -145,8 +145,8 @@ Tune withUpbeat(Tune tune, BarIndex bar, std::vector<TakenNote> const& notes, Le
         piece.at = piece.at + place;
         piece.end = piece.end + place;
     }
-    std::vector<Note> all = upTo(before, place);
-    auto const kept = static_cast<int>(all.size());
+    Notes all = upTo(before, place);
+    int const kept = all.size();
     BarOf more = written(pieces, beat, before.key, compound);
     std::vector<Tuplet> tuplets;
     for (Tuplet const& tuplet : before.tuplets)
@@ -154,7 +154,7 @@ Tune withUpbeat(Tune tune, BarIndex bar, std::vector<TakenNote> const& notes, Le
     for (Tuplet tuplet : more.tuplets)
         tuplets.push_back(
             {tuplet.first + kept, tuplet.last + kept, tuplet.actual, tuplet.normal});
-    std::ranges::move(more.notes, std::back_inserter(all));
+    all.append(std::move(more.notes));
     return withBarNotes(std::move(tune), bar - 1, std::move(all), std::move(tuplets));
 }
 

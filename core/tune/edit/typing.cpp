@@ -21,10 +21,8 @@ constexpr Length shortest{Rational(1, 64)};
 constexpr Length longest{Rational(2)};
 
 BarIndex lastBarOf(Tune const& tune) { return tune.bars.beyond() - 1; }
-int noteCount(Tune const& tune, BarIndex bar)
-{
-    return static_cast<int>(tune.bars[bar].notes.size());
-}
+// The place behind the last note of a bar.
+NoteIndex endOfBar(Tune const& tune, BarIndex bar) { return tune.bars[bar].notes.beyond(); }
 
 // The end of a bar is a place of its own where the bar is too short, and behind the last bar.
 bool hasEndPlace(Tune const& tune, BarIndex bar)
@@ -36,7 +34,7 @@ bool hasEndPlace(Tune const& tune, BarIndex bar)
 
 NoteAt after(Tune const& tune, NoteAt at)
 {
-    int const notes = noteCount(tune, at.bar);
+    NoteIndex const notes = endOfBar(tune, at.bar);
     if (at.note + 1 < notes) return {at.bar, at.note + 1};
     if (at.note < notes && hasEndPlace(tune, at.bar)) return {at.bar, notes};
     return at.bar < lastBarOf(tune) ? NoteAt{at.bar + 1, 0} : NoteAt{at.bar, notes};
@@ -45,7 +43,7 @@ NoteAt after(Tune const& tune, NoteAt at)
 NoteAt before(Tune const& tune, NoteAt at)
 {
     if (at.note > 0) return {at.bar, at.note - 1};
-    return at.bar > 0 ? NoteAt{at.bar - 1, noteCount(tune, at.bar - 1) - 1} : at;
+    return at.bar > 0 ? NoteAt{at.bar - 1, endOfBar(tune, at.bar - 1) - 1} : at;
 }
 
 std::string inBar(Tune const& tune, BarIndex bar)
@@ -82,7 +80,7 @@ Typed put(Typing typing, std::vector<Pitch> pitches)
     std::string what = (pitches.empty() ? base::said("edit|rest") : shown(pitches.front()));
     Tune tune = typing.tune;
     // Behind a full last bar a new one begins.
-    if (typing.at.note == noteCount(tune, typing.at.bar) && typing.at.bar == lastBarOf(tune) &&
+    if (typing.at.note == endOfBar(tune, typing.at.bar) && typing.at.bar == lastBarOf(tune) &&
         tune.bars.back().length >= barLength(tune.bars.back().meter)) {
         BarIndex const beyond = tune.bars.beyond();
         tune = withBars(std::move(tune), beyond);
@@ -197,9 +195,9 @@ Typed deleted(Typing typing, NoteAt at)
 Typing withCaret(Typing typing, NoteAt at)
 {
     at.bar = std::clamp(at.bar, BarIndex(0), lastBarOf(typing.tune));
-    int const last =
-        noteCount(typing.tune, at.bar) - (hasEndPlace(typing.tune, at.bar) ? 0 : 1);
-    at.note = std::clamp(at.note, 0, last);
+    NoteIndex const last =
+        endOfBar(typing.tune, at.bar) - (hasEndPlace(typing.tune, at.bar) ? 0 : 1);
+    at.note = std::clamp(at.note, NoteIndex(0), last);
     moveTo(typing, at);
     return typing;
 }
