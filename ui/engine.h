@@ -14,7 +14,8 @@ namespace ui {
 struct Engine {
     std::function<base::Result<proposal::Proposal>(proposal::Brief const&)> propose;
     std::function<base::Result<proposal::Proposal>(
-        proposal::Proposal, arrange::PositionIndex position, int candidate, bool locked)>
+        proposal::Proposal, arrange::PositionIndex position, arrange::CandidateIndex candidate,
+        bool locked)>
         withChoice;
     std::function<proposal::Proposal(proposal::Proposal, arrange::PositionIndex position)>
         withoutLock;

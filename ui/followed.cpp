@@ -17,12 +17,10 @@ bool comparable(ShapesThen const& then, proposal::Proposal const& now)
 {
     auto const& candidates = now.lattice.candidates;
     if (then.voicings.size() != candidates.size()) return false;
-    for (std::size_t i = 0; i < candidates.size(); ++i) {
-        auto const before = static_cast<std::size_t>(then.candidates[i]);
-        arrange::PositionIndex const position(static_cast<int>(i));
-        if (!(then.positions[position] == now.arrangement.positions[position].position))
-            return false;
-        if (before >= candidates[i].size()) return false;
+    for (arrange::PositionIndex const i : candidates.indices()) {
+        arrange::CandidateIndex const before = then.candidates[i];
+        if (!(then.positions[i] == now.arrangement.positions[i].position)) return false;
+        if (!candidates[i].holds(before)) return false;
         if (candidates[i][before].voicing.pattern != then.voicings[i].pattern ||
             candidates[i][before].voicing.rootString != then.voicings[i].rootString)
             return false;
@@ -38,8 +36,8 @@ ShapesThen shapesOf(proposal::Proposal const& proposal)
     then.candidates = proposal.solution.best.candidates;
     for (arrange::PositionIndex const i : proposal.arrangement.positions.indices()) {
         then.positions.push_back(proposal.arrangement.positions[i].position);
-        then.kept.push_back(proposal.arrangement.positions[i].locked);
-        auto const chosen = static_cast<std::size_t>(then.candidates[i]);
+        if (proposal.arrangement.positions[i].locked) then.kept.insert(i);
+        arrange::CandidateIndex const chosen = then.candidates[i];
         then.voicings.push_back(proposal.lattice.candidates[i][chosen].voicing);
     }
     return then;
@@ -51,14 +49,14 @@ std::vector<Followed> followedAfter(std::vector<Followed> const& soFar, ShapesTh
 {
     if (!comparable(then, now)) return {};
     std::vector<Followed> all = soFar;
-    for (std::size_t i = 0; i < then.candidates.size(); ++i) {
-        arrange::PositionIndex const position(static_cast<int>(i));
+    for (arrange::PositionIndex const position : then.candidates.indices()) {
         bool const known = std::ranges::any_of(
             all, [position](Followed const& f) { return f.position == position; });
-        bool const changed = then.candidates[i] != now.solution.best.candidates[i];
+        bool const changed =
+            then.candidates[position] != now.solution.best.candidates[position];
         // What was kept and is let change moved by the arranger's own hand.
-        if (changed && !known && position != chosen && !then.kept[i])
-            all.push_back({position, then.candidates[i], then.voicings[i]});
+        if (changed && !known && position != chosen && !then.kept.contains(position))
+            all.push_back({position, then.candidates[position], then.voicings[position]});
     }
     std::erase_if(all, [&](Followed const& f) {
         return now.arrangement.positions[f.position].locked ||

@@ -4,23 +4,26 @@
 
 #include <QString>
 
+#include <set>
 #include <vector>
 
 namespace ui {
 
 // What each position had at one time: to be compared with what it has after a choice.
 struct ShapesThen {
-    base::List<arrange::PositionIndex, arrange::Position> positions;
-    std::vector<int> candidates;
-    std::vector<arrange::Voicing> voicings;
-    std::vector<bool> kept;
+    template<class T>
+    using PerPosition = base::List<arrange::PositionIndex, T>;
+    arrange::Positions positions;
+    PerPosition<arrange::CandidateIndex> candidates;
+    PerPosition<arrange::Voicing> voicings;
+    std::set<arrange::PositionIndex> kept;
 };
 ShapesThen shapesOf(proposal::Proposal const& proposal);
 
 // A position that changed because another was chosen.
 struct Followed {
     arrange::PositionIndex position = 0;
-    int before = 0; // the candidate it had
+    arrange::CandidateIndex before = 0; // the candidate it had
     arrange::Voicing shapeBefore;
 };
 

@@ -40,9 +40,8 @@ void Following::note()
     bool justKept = false;
     if (m_then) {
         m_followed = followedAfter(m_followed, *m_then, m_session.proposal(), selected);
-        auto const here = static_cast<std::size_t>(selected.value_or(0));
-        justKept = selected && here < m_then->kept.size() && here < now.kept.size() &&
-                   !m_then->kept[here] && now.kept[here];
+        justKept = selected && m_then->positions.holds(*selected) &&
+                   !m_then->kept.contains(*selected) && now.kept.contains(*selected);
     }
     m_then = std::move(now);
     if (justKept && !m_followed.empty() && !m_letFollow.isChecked() &&

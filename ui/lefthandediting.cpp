@@ -164,8 +164,7 @@ void LeftHandEditing::useAtEvery(Like like)
     if (!ready() || !shown) return;
     proposal::Proposal const& proposal = m_session.proposal();
     arrange::PositionIndex const place = *selected;
-    arrange::Voicing const shape =
-        proposal.lattice.candidates[place][static_cast<std::size_t>(*shown)].voicing;
+    arrange::Voicing const shape = proposal.lattice.candidates[place][*shown].voicing;
     QString const chord = QString::fromStdString(
         music::shown(proposal.arrangement.positions[place].position.chord));
     QString const places = like == Like::Chord   ? chord

@@ -8,19 +8,20 @@
 
 namespace ui {
 
-std::optional<int> candidateLike(proposal::Proposal const& proposal,
-                                 arrange::PositionIndex position, arrange::Voicing const& shape)
+std::optional<arrange::CandidateIndex> candidateLike(proposal::Proposal const& proposal,
+                                                     arrange::PositionIndex position,
+                                                     arrange::Voicing const& shape)
 {
-    auto const& candidates = proposal.lattice.candidates[static_cast<std::size_t>(position)];
-    std::optional<int> best;
+    auto const& candidates = proposal.lattice.candidates[position];
+    std::optional<arrange::CandidateIndex> best;
     std::tuple<bool, bool, int> bestAway;
-    for (std::size_t i = 0; i < candidates.size(); ++i) {
+    for (arrange::CandidateIndex const i : candidates.indices()) {
         arrange::Voicing const& voicing = candidates[i].voicing;
         if (voicing.pattern != shape.pattern) continue;
         std::tuple const away{voicing.rhythm != shape.rhythm, voicing.rolled != shape.rolled,
                               std::abs(voicing.rootString - shape.rootString)};
         if (best && away >= bestAway) continue;
-        best = static_cast<int>(i);
+        best = i;
         bestAway = away;
     }
     return best;

@@ -11,15 +11,15 @@ namespace ui {
 
 struct ShapeAt {
     arrange::PositionIndex position = 0;
-    int candidate = 0; // of its lattice
+    arrange::CandidateIndex candidate = 0; // of its lattice
     friend bool operator==(ShapeAt const&, ShapeAt const&) = default;
 };
 
 // The candidate of a position that is most like a shape: the same pattern, then the same rhythm,
 // rolled or not, then the nearest root. None: the pattern cannot be played there.
-std::optional<int> candidateLike(proposal::Proposal const& proposal,
-                                 arrange::PositionIndex position,
-                                 arrange::Voicing const& shape);
+std::optional<arrange::CandidateIndex> candidateLike(proposal::Proposal const& proposal,
+                                                     arrange::PositionIndex position,
+                                                     arrange::Voicing const& shape);
 
 // The shape of a position at every other place that is like it; those where it is kept already
 // or cannot be had are left out.

@@ -104,18 +104,18 @@ bool Session::open(Brief brief)
     return true;
 }
 
-std::optional<int> Session::shown() const
+std::optional<arrange::CandidateIndex> Session::shown() const
 {
     if (!m_selected) return std::nullopt;
     if (m_shown) return m_shown;
-    return m_proposal->solution.best.candidates[static_cast<std::size_t>(*m_selected)];
+    return m_proposal->solution.best.candidates[*m_selected];
 }
 
 bool Session::looksElsewhere() const
 {
     if (!m_selected) return false;
     auto const& chosen = m_proposal->solution.best.candidates;
-    return shown() != chosen[static_cast<std::size_t>(*m_selected)];
+    return shown() != chosen[*m_selected];
 }
 
 arrange::Arrangement Session::shownArrangement() const
@@ -124,8 +124,7 @@ arrange::Arrangement Session::shownArrangement() const
     if (auto const candidate = shown()) {
         arrange::PositionIndex const position = *m_selected;
         shownOne.positions[position].voicing =
-            m_proposal->lattice.candidates[position][static_cast<std::size_t>(*candidate)]
-                .voicing;
+            m_proposal->lattice.candidates[position][*candidate].voicing;
     }
     if (m_shown) placeHandsAfresh(shownOne);
     return shownOne;
@@ -136,7 +135,7 @@ void Session::placeHandsAfresh(arrange::Arrangement& arrangement) const
 {
     for (arrange::PositionIndex const i : arrangement.positions.indices()) {
         if (i == m_selected) continue;
-        auto const chosen = static_cast<std::size_t>(m_proposal->solution.best.candidates[i]);
+        arrange::CandidateIndex const chosen = m_proposal->solution.best.candidates[i];
         arrangement.positions[i].voicing = m_proposal->lattice.candidates[i][chosen].voicing;
     }
     hands::placeHands(arrangement, proposal::handWishes(m_brief));
@@ -205,14 +204,14 @@ base::Result<Proposal> Session::relocked(Proposal proposal,
     auto const wanted =
         proposal::placed(locks, proposal.lattice, proposal.arrangement.harp, proposal.moved)
             .byPosition;
-    for (std::size_t i = 0; i < wanted.size(); ++i) {
-        if (wanted[i] == proposal.lattice.locks[i]) continue;
-        arrange::PositionIndex const position(static_cast<int>(i));
-        if (!wanted[i]) {
+    for (arrange::PositionIndex const position : wanted.indices()) {
+        if (wanted[position] == proposal.lattice.locks[position]) continue;
+        if (!wanted[position]) {
             proposal = m_engine.withoutLock(std::move(proposal), position);
             continue;
         }
-        auto answer = m_engine.withChoice(std::move(proposal), position, *wanted[i], true);
+        auto answer =
+            m_engine.withChoice(std::move(proposal), position, *wanted[position], true);
         if (!answer) return answer.error();
         proposal = *std::move(answer);
     }

@@ -61,7 +61,7 @@ public:
     std::vector<proposal::Variant> const& variants() const { return m_variants; }
     // The candidate looked at for the selected position: the chosen one until another is
     // shown.
-    std::optional<int> shown() const;
+    std::optional<arrange::CandidateIndex> shown() const;
     bool looksElsewhere() const; // shown() is not the chosen one
     // The arrangement with the shown candidate in its place.
     arrange::Arrangement shownArrangement() const;
@@ -88,12 +88,12 @@ public slots:
     void chooseTogether(std::vector<arrange::PositionIndex> positions);
     void
     toggleChosen(arrange::PositionIndex position); // with those that are chosen, or no longer
-    void show(int candidate);
+    void show(arrange::CandidateIndex candidate);
 
     // Edits. Each answers whether it was done; a refusal is told by refused().
     // Locks it at the selected position and solves again; where several are chosen, what is
     // most like it at each of them.
-    bool choose(int candidate);
+    bool choose(arrange::CandidateIndex candidate);
     bool chooseRanked(int rank); // the rank-th variant, 0 the first
     bool chooseAll(std::vector<ShapeAt> const& shapes, QString const& text); // as one step
     // A way round a snag, an index into Proposal::snags: for it alone or for all alike; and what
@@ -185,7 +185,7 @@ private:
     std::optional<arrange::PositionIndex> m_selected;
     std::vector<arrange::PositionIndex>
         m_chosen;               // two or more, the selected among them; else none
-    std::optional<int> m_shown; // none: the chosen candidate
+    std::optional<arrange::CandidateIndex> m_shown; // none: the chosen candidate
     std::vector<proposal::Variant> m_variants;
     QUndoStack m_undo;
     bool m_following = true;     // edits change what is standing

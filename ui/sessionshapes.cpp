@@ -73,12 +73,11 @@ void Session::toggleChosen(arrange::PositionIndex position)
     chooseTogether(std::move(positions));
 }
 
-void Session::show(int candidate)
+void Session::show(arrange::CandidateIndex candidate)
 {
     if (!m_selected || shown() == candidate) return;
-    auto const& candidates =
-        m_proposal->lattice.candidates[static_cast<std::size_t>(*m_selected)];
-    if (candidate < 0 || candidate >= static_cast<int>(candidates.size())) return;
+    auto const& candidates = m_proposal->lattice.candidates[*m_selected];
+    if (!candidates.holds(candidate)) return;
     m_shown = candidate;
     emit selectionChanged();
 }
@@ -101,13 +100,12 @@ Brief Session::withoutLocksAt(arrange::PositionIndex position) const
     return next;
 }
 
-bool Session::choose(int candidate)
+bool Session::choose(arrange::CandidateIndex candidate)
 {
     if (!m_selected) return false;
-    auto const index = static_cast<std::size_t>(*m_selected);
-    auto const& candidates = m_proposal->lattice.candidates[index];
-    if (candidate < 0 || candidate >= static_cast<int>(candidates.size())) return false;
-    arrange::Voicing const& voicing = candidates[static_cast<std::size_t>(candidate)].voicing;
+    auto const& candidates = m_proposal->lattice.candidates[*m_selected];
+    if (!candidates.holds(candidate)) return false;
+    arrange::Voicing const& voicing = candidates[candidate].voicing;
     if (severalChosen()) {
         std::vector<ShapeAt> shapes;
         for (arrange::PositionIndex const position : m_chosen) {
@@ -126,7 +124,7 @@ bool Session::choose(int candidate)
         if (learnt) emit chose(*learnt);
         return true;
     }
-    if (m_proposal->lattice.locks[index] == candidate) return true;
+    if (m_proposal->lattice.locks[*m_selected] == candidate) return true;
     Brief next = withoutLocksAt(*m_selected);
     next.locks.push_back(proposal::lockFor(m_proposal->lattice, *m_selected, candidate,
                                            m_proposal->arrangement.harp, m_proposal->moved));
@@ -180,11 +178,9 @@ bool Session::lockShown()
     if (!candidate || !severalChosen()) return candidate && choose(*candidate);
     std::vector<ShapeAt> shapes; // each keeps its own
     for (arrange::PositionIndex const position : m_chosen)
-        shapes.push_back(
-            {position,
-             position == *m_selected
-                 ? *candidate
-                 : m_proposal->solution.best.candidates[static_cast<std::size_t>(position)]});
+        shapes.push_back({position, position == *m_selected
+                                        ? *candidate
+                                        : m_proposal->solution.best.candidates[position]});
     return chooseEverywhere(shapes, tr("%1 shapes kept").arg(shapes.size()));
 }
 
@@ -193,7 +189,7 @@ bool Session::unlock()
     if (!m_selected) return false;
     std::vector<arrange::PositionIndex> const positions = chosen();
     auto const isLocked = [&](arrange::PositionIndex position) {
-        return m_proposal->lattice.locks[static_cast<std::size_t>(position)].has_value();
+        return m_proposal->lattice.locks[position].has_value();
     };
     if (std::ranges::none_of(positions, isLocked)) return false;
     Brief next = m_brief;
@@ -217,10 +213,9 @@ bool Session::unlockAll()
 bool Session::leaveEmpty()
 {
     if (!m_selected) return false;
-    auto const& candidates =
-        m_proposal->lattice.candidates[static_cast<std::size_t>(*m_selected)];
-    for (std::size_t i = 0; i < candidates.size(); ++i)
-        if (candidates[i].voicing.notes.empty()) return choose(static_cast<int>(i));
+    auto const& candidates = m_proposal->lattice.candidates[*m_selected];
+    for (arrange::CandidateIndex const i : candidates.indices())
+        if (candidates[i].voicing.notes.empty()) return choose(i);
     emit noticed(
         tr("The left hand cannot rest in %1, because a rest is not among the shapes there.")
             .arg(placeName(*m_selected)));
@@ -244,7 +239,7 @@ bool Session::usePattern(pattern::Pattern own)
     if (several) m_undo.beginMacro(tr("“%1” in %2 places").arg(name).arg(m_chosen.size()));
     step(*std::move(answer), tr("“%1” in %2").arg(name, placeName(*m_selected)));
     if (several) {
-        choose(m_proposal->solution.best.candidates[static_cast<std::size_t>(*m_selected)]);
+        choose(m_proposal->solution.best.candidates[*m_selected]);
         m_undo.endMacro();
     }
     return true;

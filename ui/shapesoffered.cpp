@@ -34,7 +34,7 @@ ShapesOffered::ShapesOffered(Session& session, VariantPanel& panel, QObject* par
     connect(list, &VariantList::shownClicked, &m_session, &Session::show);
     connect(list, &VariantList::useClicked, &m_session, &Session::choose);
     connect(list, &VariantList::unlockClicked, &m_session, &Session::unlock);
-    connect(list, &VariantList::hearClicked, this, [this](int candidate) {
+    connect(list, &VariantList::hearClicked, this, [this](arrange::CandidateIndex candidate) {
         m_session.show(candidate);
         emit hearWanted();
     });
@@ -62,11 +62,10 @@ void ShapesOffered::show(bool ready)
         return;
     }
     harp::Harp const& harp = m_session.arrangement().harp;
-    auto const& candidates =
-        m_session.proposal().lattice.candidates[static_cast<std::size_t>(*position)];
+    auto const& candidates = m_session.proposal().lattice.candidates[*position];
     std::vector<VariantRow> rows;
     for (proposal::Variant const& variant : m_session.variants()) {
-        auto const& voicing = candidates[static_cast<std::size_t>(variant.candidate)].voicing;
+        auto const& voicing = candidates[variant.candidate].voicing;
         rows.push_back({variant, voicing, whereWords(harp, voicing)});
     }
     auto const together = m_session.chosen().size();

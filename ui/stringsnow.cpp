@@ -6,7 +6,7 @@
 #include "ui/transport.h"
 #include "ui/words.h"
 
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/levers/leverstory.h"
 
 #include <algorithm>

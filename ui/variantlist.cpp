@@ -67,7 +67,7 @@ void VariantList::setRows(std::vector<VariantRow> rows)
     verticalScrollBar()->setValue(0);
 }
 
-void VariantList::setShown(std::optional<int> candidate)
+void VariantList::setShown(std::optional<arrange::CandidateIndex> candidate)
 {
     std::optional<int> current;
     for (std::size_t i = 0; i < m_rows.size(); ++i)

@@ -27,7 +27,7 @@ public:
 
     void setHarp(harp::Harp harp);
     void setRows(std::vector<VariantRow> rows);
-    void setShown(std::optional<int> candidate);
+    void setShown(std::optional<arrange::CandidateIndex> candidate);
     std::vector<VariantRow> const& rows() const { return m_rows; }
     std::optional<int> currentRow() const { return m_layout.current; }
     VariantListLayout const& rowLayout() const { return m_layout; }
@@ -42,9 +42,9 @@ public:
     QSize minimumSizeHint() const override { return {230, 120}; }
 
 signals:
-    void shownClicked(int candidate); // look at it
-    void hearClicked(int candidate);
-    void useClicked(int candidate); // take it: it is locked
+    void shownClicked(arrange::CandidateIndex candidate); // look at it
+    void hearClicked(arrange::CandidateIndex candidate);
+    void useClicked(arrange::CandidateIndex candidate); // take it: it is locked
     void unlockClicked();
     void backClicked(); // Escape or Left: back to the grid
 

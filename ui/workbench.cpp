@@ -553,8 +553,8 @@ void Workbench::enableActions()
     for (QAction* action : {m_actions.lock, m_actions.leaveEmpty})
         action->setEnabled(open && m_session.selected());
     bool const locked =
-        open && std::ranges::any_of(m_session.chosen(), [this](int at) {
-            return m_session.proposal().lattice.locks[static_cast<std::size_t>(at)].has_value();
+        open && std::ranges::any_of(m_session.chosen(), [this](arrange::PositionIndex at) {
+            return m_session.proposal().lattice.locks[at].has_value();
         });
     m_actions.unlock->setEnabled(locked);
     m_actions.unlockAll->setEnabled(open && !m_session.brief().locks.empty());

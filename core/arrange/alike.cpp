@@ -11,12 +11,10 @@ namespace {
 
 bool looksLike(Lattice const& lattice, PositionIndex a, PositionIndex b)
 {
-    int const count = static_cast<int>(lattice.like.size());
-    return a >= 0 && b >= 0 && a < count && b < count &&
-           lattice.like[static_cast<std::size_t>(a)] == lattice.like[static_cast<std::size_t>(b)];
+    return lattice.like.holds(a) && lattice.like.holds(b) && lattice.like[a] == lattice.like[b];
 }
 
-int barOf(Lattice const& lattice, PositionIndex position)
+tune::BarIndex barOf(Lattice const& lattice, PositionIndex position)
 {
     return lattice.positions[position].bar;
 }
@@ -38,10 +36,10 @@ bool sameFigure(Voicing const& a, Voicing const& b)
 }
 
 // The candidate that plays what another position does; none where the levers do not give it.
-std::optional<int> playingLike(CandidateList const& list, Voicing const& voicing)
+std::optional<CandidateIndex> playingLike(CandidateList const& list, Voicing const& voicing)
 {
-    for (std::size_t c = 0; c < list.size(); ++c)
-        if (sameFigure(list[c].voicing, voicing)) return static_cast<int>(c);
+    for (CandidateIndex const c : list.indices())
+        if (sameFigure(list[c].voicing, voicing)) return c;
     return std::nullopt;
 }
 
@@ -63,27 +61,26 @@ void drawLikeTogether(Lattice& lattice, Scene const& scene)
     Taste::Variety const& taste = scene.weights.taste.variety;
     auto const level = static_cast<std::size_t>(scene.level.number - 1);
     if (taste.unlikePhrase[level] == 0 && taste.unlikeBar[level] == 0) return;
-    std::vector<std::optional<Answer>> answers;
-    for (int i = 0; i < static_cast<int>(lattice.positions.size()); ++i)
-        answers.push_back(answered(lattice, PositionIndex(i)));
+    base::List<PositionIndex, std::optional<Answer>> answers;
+    for (PositionIndex const i : lattice.positions.indices())
+        answers.push_back(answered(lattice, i));
     if (std::none_of(answers.begin(), answers.end(), [](auto const& a) { return a.has_value(); }))
         return;
-    std::vector<int> wanted = solved(lattice).best.candidates;
-    for (std::size_t i = 0; i < answers.size(); ++i) {
+    auto wanted = solved(lattice).best.candidates;
+    for (PositionIndex const i : answers.indices()) {
         if (!answers[i]) continue;
-        auto const early = static_cast<std::size_t>(answers[i]->position);
-        Voicing const& there =
-            lattice.candidates[early][static_cast<std::size_t>(wanted[early])].voicing;
-        std::optional<int> const like = playingLike(lattice.candidates[i], there);
+        PositionIndex const early = answers[i]->position;
+        Voicing const& there = lattice.candidates[early][wanted[early]].voicing;
+        std::optional<CandidateIndex> const like = playingLike(lattice.candidates[i], there);
         if (!like) continue;
         wanted[i] = *like;
         bool const phrase = answers[i]->bars > 1;
         Points const unlike =
             weighted(phrase ? taste.unlikePhrase[level] : taste.unlikeBar[level],
                      scene.weights, Term::Variety);
-        std::vector<Candidate> list = lattice.candidates[i].copy();
-        for (std::size_t c = 0; c < list.size(); ++c) {
-            if (static_cast<int>(c) == wanted[i]) continue;
+        Candidates list = lattice.candidates[i].copy();
+        for (CandidateIndex const c : list.indices()) {
+            if (c == wanted[i]) continue;
             Candidate& candidate = list[c];
             candidate.account[static_cast<std::size_t>(Term::Variety)] += unlike;
             candidate.cost += unlike;

@@ -1,6 +1,6 @@
 #include "core/arrange/arrangement.h"
 
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 
 #include <algorithm>
 #include <map>

@@ -34,6 +34,8 @@ struct Position {
     friend bool operator==(Position const&, Position const&) = default;
 };
 
+using Positions = base::List<PositionIndex, Position>;
+
 struct ArrangedPosition {
     Position position;
     Voicing voicing;

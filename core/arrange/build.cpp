@@ -40,11 +40,10 @@ private:
     std::vector<Known> m_known;
 };
 
-std::vector<Candidate> judged(std::vector<Laid> const& voicings, View const& view,
-                              Weights const& weights)
+Candidates judged(std::vector<Laid> const& voicings, View const& view, Weights const& weights)
 {
-    std::vector<Candidate> candidates;
-    candidates.reserve(voicings.size());
+    Candidates candidates;
+    candidates.reserve(static_cast<int>(voicings.size()));
     for (Laid const& laid : voicings) {
         Account const account = accountOf(view, laid, weights);
         candidates.push_back({laid.voicing, account, total(account)});
@@ -62,21 +61,22 @@ std::size_t shapesWeighed(std::size_t positions)
     return std::max<std::size_t>(8, inAll / positions);
 }
 
-// The cheapest in themselves, in their order, and the rest, which stands last.
-void keepCheapest(std::vector<Laid>& voicings, std::vector<Candidate>& candidates,
-                  std::size_t most)
+// The cheapest in themselves, in their order, and the rest, which stands last. A voicing for
+// each candidate.
+void keepCheapest(std::vector<Laid>& voicings, Candidates& candidates, std::size_t most)
 {
-    if (candidates.size() <= most) return;
-    std::vector<std::size_t> order(candidates.size() - 1);
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::ranges::stable_sort(order, {}, [&](std::size_t i) { return candidates[i].cost; });
+    if (voicings.size() <= most) return;
+    base::Indices<CandidateIndex> const all = candidates.indices();
+    std::vector<CandidateIndex> order(all.begin(), all.end());
+    order.pop_back();
+    std::ranges::stable_sort(order, {}, [&](CandidateIndex i) { return candidates[i].cost; });
     order.resize(most - 1);
     std::ranges::sort(order);
-    order.push_back(candidates.size() - 1);
+    order.push_back(candidates.beyond() - 1);
     std::vector<Laid> keptVoicings;
-    std::vector<Candidate> keptCandidates;
-    for (std::size_t i : order) {
-        keptVoicings.push_back(std::move(voicings[i]));
+    Candidates keptCandidates;
+    for (CandidateIndex const i : order) {
+        keptVoicings.push_back(std::move(voicings[static_cast<std::size_t>(i)]));
         keptCandidates.push_back(std::move(candidates[i]));
     }
     voicings = std::move(keptVoicings);
@@ -107,7 +107,7 @@ public:
         for (Stock const& known : m_stocks)
             if (known.view == view) return known;
         std::vector<Laid> voicings = playableVoicings(view, m_figures.of(view), m_scene.book);
-        std::vector<Candidate> candidates = judged(voicings, view, m_scene.weights);
+        Candidates candidates = judged(voicings, view, m_scene.weights);
         keepCheapest(voicings, candidates, m_mostShapes);
         m_stocks.push_back({std::move(view), std::move(voicings), std::move(candidates)});
         return m_stocks.back();
@@ -236,14 +236,10 @@ private:
     std::vector<Known> m_known;
 };
 
-Laid laidCandidate(Lattice const& lattice, PositionIndex position, int candidate,
+Laid laidCandidate(Lattice const& lattice, PositionIndex position, CandidateIndex candidate,
                    View const& view)
 {
-    return laidAs(
-        lattice
-            .candidates[static_cast<std::size_t>(position)][static_cast<std::size_t>(candidate)]
-            .voicing,
-        view);
+    return laidAs(lattice.candidates[position][candidate].voicing, view);
 }
 
 } // namespace
@@ -259,26 +255,25 @@ struct LatticeBuilder::Known {
 LatticeBuilder::LatticeBuilder(Scene const& scene) : m_scene(scene) {}
 LatticeBuilder::~LatticeBuilder() = default;
 
-Lattice LatticeBuilder::lattice(harp::LeverTimeline const& levers,
-                                std::vector<Position> positions)
+Lattice LatticeBuilder::lattice(harp::LeverTimeline const& levers, Positions positions)
 {
     Scene const scene{m_scene.tune,    m_scene.playing, m_scene.harp,  m_scene.hand,
                       m_scene.level,   levers,          m_scene.tempo, m_scene.book,
                       m_scene.weights, m_scene.kind};
-    std::size_t const most = shapesWeighed(positions.size());
+    std::size_t const most = shapesWeighed(static_cast<std::size_t>(positions.size()));
     if (!m_known || m_known->stocks.mostShapes() != most)
         m_known = std::make_unique<Known>(m_scene, most);
-    std::vector<Stock const*> stockAt;
+    base::List<PositionIndex, Stock const*> stockAt;
     Lattice lattice;
     for (Position const& p : positions) {
         stockAt.push_back(&m_known->stocks.at(scene, p));
         auto const first = std::ranges::find_if(stockAt, [&](Stock const* known) {
             return known == stockAt.back() || sameMusic(known->view, stockAt.back()->view);
         });
-        lattice.like.push_back(static_cast<int>(first - stockAt.begin()));
+        lattice.like.push_back(stockAt.indexOf(first));
         lattice.candidates.push_back(stockAt.back()->candidates);
     }
-    for (std::size_t i = 0; i + 1 < positions.size(); ++i) {
+    for (PositionIndex i = 0; i + 1 < positions.size(); ++i) {
         Stock const& before = *stockAt[i];
         Stock const& after = *stockAt[i + 1];
         Neighbours const n =
@@ -290,7 +285,7 @@ Lattice LatticeBuilder::lattice(harp::LeverTimeline const& levers,
     return lattice;
 }
 
-Lattice latticeFor(Scene const& scene, std::vector<Position> positions)
+Lattice latticeFor(Scene const& scene, Positions positions)
 {
     return LatticeBuilder(scene).lattice(scene.levers, std::move(positions));
 }
@@ -311,26 +306,22 @@ Lattice joined(Scene const& scene, Lattice first, Lattice second)
     first.pairs.push_back(
         {pairCosts(n, laidAll(first.candidates.back(), before), next, scene.weights),
          next.size()});
-    int const offset = static_cast<int>(first.positions.size());
-    for (int& like : second.like) like += offset;
-    auto const append = [](auto& to, auto& from) {
-        to.insert(to.end(), std::make_move_iterator(from.begin()),
-                  std::make_move_iterator(from.end()));
-    };
-    append(first.positions, second.positions);
-    append(first.candidates, second.candidates);
-    append(first.pairs, second.pairs);
-    append(first.locks, second.locks);
-    append(first.like, second.like);
+    int const offset = first.positions.size();
+    for (PositionIndex& like : second.like) like += offset;
+    first.positions.append(std::move(second.positions));
+    first.candidates.append(std::move(second.candidates));
+    first.pairs.append(std::move(second.pairs));
+    first.locks.append(std::move(second.locks));
+    first.like.append(std::move(second.like));
     return first;
 }
 
 Account pairAccount(Scene const& scene, Lattice const& lattice, PositionIndex position,
-                    int candidate, int nextCandidate)
+                    CandidateIndex candidate, CandidateIndex nextCandidate)
 {
     music::Length const longest = longestNote(scene.playing);
     Position const& before = lattice.positions[position];
-    Position const& after = lattice.positions[static_cast<std::size_t>(position) + 1];
+    Position const& after = lattice.positions[position + 1];
     View const viewBefore = viewOf(scene, before, longest);
     View const viewAfter = viewOf(scene, after, longest);
     Neighbours const n = neighboursOf(scene, before, viewBefore, after, viewAfter);

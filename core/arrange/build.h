@@ -13,7 +13,7 @@ namespace arrange {
 // can always rest. Of a tune of more than a thousand chords only the cheapest shapes at each
 // are weighed, the fewer the longer it is. No locks are set. Time grows with positions *
 // candidates squared.
-Lattice latticeFor(Scene const& scene, std::vector<Position> positions);
+Lattice latticeFor(Scene const& scene, Positions positions);
 
 // Builds lattices of one tune with other and other levers, as latticeFor would: what was worked
 // out for positions and neighbours that look the same with both is not worked out again.
@@ -25,7 +25,7 @@ public:
     LatticeBuilder(LatticeBuilder const&) = delete;
     LatticeBuilder& operator=(LatticeBuilder const&) = delete;
 
-    Lattice lattice(harp::LeverTimeline const& levers, std::vector<Position> positions);
+    Lattice lattice(harp::LeverTimeline const& levers, Positions positions);
 
 private:
     struct Known;
@@ -39,7 +39,7 @@ Lattice joined(Scene const& scene, Lattice first, Lattice second);
 
 // The terms of one pair of neighbours by name, weights applied: what Lattice::pair adds up.
 Account pairAccount(Scene const& scene, Lattice const& lattice, PositionIndex position,
-                    int candidate, int nextCandidate);
+                    CandidateIndex candidate, CandidateIndex nextCandidate);
 
 // Whether one hand can play the first voicing and then the second, wherever their positions
 // follow each other within a bar. What latticeFor asks of neighbours in writing, for those that

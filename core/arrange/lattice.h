@@ -18,51 +18,61 @@ struct Candidate {
     Points cost = 0; // total of the account
 };
 
+using Candidates = base::List<CandidateIndex, Candidate>;
+
 // The candidates of one position: a value that never changes once made. Copies share their
 // memory, so that positions with the same choice, and two states in the history of undo, keep
 // one list.
 class CandidateList {
 public:
     using value_type = Candidate;
-    using const_iterator = std::vector<Candidate>::const_iterator;
+    using const_iterator = Candidates::const_iterator;
 
-    CandidateList() : CandidateList(std::vector<Candidate>{}) {}
-    CandidateList(std::vector<Candidate> list)
-        : m_list(std::make_shared<std::vector<Candidate> const>(std::move(list)))
+    CandidateList() : CandidateList(Candidates()) {}
+    CandidateList(Candidates list) : m_list(std::make_shared<Candidates const>(std::move(list)))
     {}
 
-    std::size_t size() const { return m_list->size(); }
+    int size() const { return m_list->size(); }
     bool empty() const { return m_list->empty(); }
-    Candidate const& operator[](std::size_t index) const { return (*m_list)[index]; }
+    bool holds(CandidateIndex index) const { return m_list->holds(index); }
+    base::Indices<CandidateIndex> indices() const { return m_list->indices(); }
+    Candidate const& operator[](CandidateIndex index) const { return (*m_list)[index]; }
     Candidate const& front() const { return m_list->front(); }
     Candidate const& back() const { return m_list->back(); }
     const_iterator begin() const { return m_list->begin(); }
     const_iterator end() const { return m_list->end(); }
+    CandidateIndex indexOf(const_iterator place) const { return m_list->indexOf(place); }
 
-    std::vector<Candidate> copy() const { return *m_list; } // to make another list
+    Candidates copy() const { return *m_list; } // to make another list
 
 private:
-    std::shared_ptr<std::vector<Candidate> const> m_list;
+    std::shared_ptr<Candidates const> m_list;
 };
+
+// Something for each candidate of a position.
+using Costs = base::List<CandidateIndex, Points>;
 
 // What the solver sees: every position, its candidates, and what each pair of neighbours costs.
 struct Lattice {
-    std::vector<Position> positions;
-    std::vector<CandidateList> candidates; // one list for each position, never empty
-    std::vector<PairTable> pairs; // pairs[i]: rows are candidates of i, columns those of i + 1
-    std::vector<std::optional<int>> locks; // candidate the arranger has committed, if any
-    std::vector<int> like; // the first position with the same music: tune, chord and place in
-                           // the bar; levers, and so candidates, may differ
+    Positions positions;
+    base::List<PositionIndex, CandidateList> candidates; // none of them empty
+    base::List<PositionIndex, PairTable> pairs; // rows are candidates of a position, columns
+                                                // those of the next; none for the last
+    base::List<PositionIndex, std::optional<CandidateIndex>> locks; // what the arranger has
+                                                                    // committed, if anything
+    base::List<PositionIndex, PositionIndex>
+        like; // the first position with the same music: tune, chord and place in
+              // the bar; levers, and so candidates, may differ
 
-    Points pair(std::size_t position, std::size_t a, std::size_t b) const
+    Points pair(PositionIndex position, CandidateIndex a, CandidateIndex b) const
     {
-        return pairs[position].at(a, b);
+        return pairs[position].at(static_cast<std::size_t>(a), static_cast<std::size_t>(b));
     }
 };
 
 // A choice of one candidate for each position and its cost.
 struct Choice {
-    std::vector<int> candidates;
+    base::List<PositionIndex, CandidateIndex> candidates;
     Points cost = 0;
     friend bool operator==(Choice const&, Choice const&) = default;
 };
@@ -73,7 +83,7 @@ struct Choice {
 // better.
 struct Solution {
     Choice best;
-    std::vector<std::vector<Points>> regrets;
+    base::List<PositionIndex, Costs> regrets;
     friend bool operator==(Solution const&, Solution const&) = default;
 };
 

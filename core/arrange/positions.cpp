@@ -43,7 +43,7 @@ bool comesToRestOn(Position const& last, music::Chord const& tonic, tune::Bar co
 // itself, where the end says it twice: it is struck once and rings on. Where the tune rests on
 // the last chord, or goes on for a beat with notes that the tonic would rub, nothing is
 // dropped.
-void dropTurnRound(std::vector<Position>& ends, tune::Tune const& tune)
+void dropTurnRound(Positions& ends, tune::Tune const& tune)
 {
     auto const onTonic = [&tune](Position const& p) {
         return music::pitchClass(p.chord.root) == music::pitchClass(tune.key.tonic);
@@ -66,9 +66,9 @@ void dropTurnRound(std::vector<Position>& ends, tune::Tune const& tune)
 
 } // namespace
 
-std::vector<Position> positionsAsWritten(tune::Tune const& tune, tune::Playing const& playing)
+Positions positionsAsWritten(tune::Tune const& tune, tune::Playing const& playing)
 {
-    std::vector<Position> positions;
+    Positions positions;
     for (tune::ChordSpan const& span : tune::chordSpans(tune)) {
         Position position{span.bar, span.at, span.length, span.chord, {}};
         for (tune::PlayedBarIndex const b : playing.bars.indices())
@@ -79,9 +79,9 @@ std::vector<Position> positionsAsWritten(tune::Tune const& tune, tune::Playing c
     return positions;
 }
 
-std::vector<Position> positionsByPass(tune::Tune const& tune, tune::Playing const& playing)
+Positions positionsByPass(tune::Tune const& tune, tune::Playing const& playing)
 {
-    std::vector<Position> positions;
+    Positions positions;
     for (Position const& written : positionsAsWritten(tune, playing)) {
         for (Occurrence const& when : written.played) {
             positions.push_back(written);
@@ -93,16 +93,16 @@ std::vector<Position> positionsByPass(tune::Tune const& tune, tune::Playing cons
     return positions;
 }
 
-std::vector<Position> withEndApart(std::vector<Position> positions, tune::Tune const& tune,
-                                   tune::Playing const& playing)
+Positions withEndApart(Positions positions, tune::Tune const& tune,
+                       tune::Playing const& playing)
 {
     if (playing.bars.empty()) return positions;
     // After a jump the page holds the last bar once, in the middle or at the end.
     if (playing.jumps && playing.bars.back().pass > 1) return positions;
     tune::PlayedBarIndex const last = playing.bars.beyond() - 1;
-    std::vector<Position> ends;
-    std::size_t after = positions.size();
-    for (std::size_t i = positions.size(); i-- > 0;) {
+    Positions ends;
+    PositionIndex after = positions.beyond();
+    for (PositionIndex i = after - 1; i >= 0; --i) {
         auto& played = positions[i].played;
         auto const here = std::ranges::find(played, last, &Occurrence::playedBar);
         if (here == played.end()) continue;
@@ -112,9 +112,8 @@ std::vector<Position> withEndApart(std::vector<Position> positions, tune::Tune c
         played.erase(here);
     }
     dropTurnRound(ends, tune);
-    positions.insert(positions.begin() + static_cast<std::ptrdiff_t>(after), ends.begin(),
-                     ends.end());
-    std::erase_if(positions, [](Position const& p) { return p.played.empty(); });
+    positions.insert(positions.from(after), ends.begin(), ends.end());
+    positions.eraseIf([](Position const& p) { return p.played.empty(); });
     return positions;
 }
 

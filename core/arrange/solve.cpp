@@ -13,91 +13,93 @@ namespace arrange {
 
 namespace {
 
-using Costs = std::vector<Points>;
-
-std::size_t count(Lattice const& lattice, std::size_t position)
+Allowed allowed(Lattice const& lattice, PositionIndex position)
 {
-    return lattice.candidates[position].size();
-}
-
-Allowed allowed(Lattice const& lattice, std::size_t position)
-{
-    if (position < lattice.locks.size() && lattice.locks[position]) {
+    CandidateList const& list = lattice.candidates[position];
+    if (lattice.locks.holds(position) && lattice.locks[position]) {
+        assert(list.holds(*lattice.locks[position]));
         auto const lock = static_cast<std::size_t>(*lattice.locks[position]);
-        assert(lock < count(lattice, position));
         return {lock, lock + 1};
     }
-    return {0, count(lattice, position)};
+    return {0, static_cast<std::size_t>(list.size())};
 }
 
-Costs ownCosts(Lattice const& lattice, std::size_t position)
+// The same as indices: the first and the one beyond the last.
+std::pair<CandidateIndex, CandidateIndex> indices(Allowed where)
+{
+    return {CandidateIndex(static_cast<int>(where.from)),
+            CandidateIndex(static_cast<int>(where.to))};
+}
+
+Costs ownCosts(Lattice const& lattice, PositionIndex position)
 {
     Costs costs;
-    costs.reserve(count(lattice, position));
+    costs.reserve(lattice.candidates[position].size());
     for (Candidate const& candidate : lattice.candidates[position])
         costs.push_back(candidate.cost);
     return costs;
 }
 
 // upTo of `position` from that of the one before.
-Costs upToNext(Lattice const& lattice, std::size_t position, Costs const& before,
+Costs upToNext(Lattice const& lattice, PositionIndex position, Costs const& before,
                Costs const& own)
 {
-    Costs out = leastByColumn(lattice.pairs[position - 1], before,
-                              allowed(lattice, position - 1));
-    for (std::size_t b = 0; b < out.size(); ++b) out[b] += own[b];
+    Costs out(leastByColumn(lattice.pairs[position - 1], before.values(),
+                            allowed(lattice, position - 1)));
+    for (CandidateIndex const b : out.indices()) out[b] += own[b];
     return out;
 }
 
 // after of `position` from that of the one behind it.
-Costs afterPrevious(Lattice const& lattice, std::size_t position, Costs const& behind,
+Costs afterPrevious(Lattice const& lattice, PositionIndex position, Costs const& behind,
                     Costs const& ownBehind)
 {
     Costs ends = ownBehind;
-    for (std::size_t b = 0; b < ends.size(); ++b) ends[b] += behind[b];
-    return leastByRow(lattice.pairs[position], ends, allowed(lattice, position + 1));
+    for (CandidateIndex const b : ends.indices()) ends[b] += behind[b];
+    return Costs(
+        leastByRow(lattice.pairs[position], ends.values(), allowed(lattice, position + 1)));
 }
 
-void fillUpTo(Lattice const& lattice, CostTables& tables, std::size_t first)
+void fillUpTo(Lattice const& lattice, CostTables& tables, PositionIndex first)
 {
-    for (std::size_t i = first; i < lattice.candidates.size(); ++i)
+    for (PositionIndex i = first; i < lattice.candidates.size(); ++i)
         tables.upTo[i] =
             i == 0 ? tables.own[0]
                    : upToNext(lattice, i, tables.upTo[i - 1], tables.own[i]);
 }
 
 // Fills the positions before `end`.
-void fillAfter(Lattice const& lattice, CostTables& tables, std::size_t end)
+void fillAfter(Lattice const& lattice, CostTables& tables, PositionIndex end)
 {
-    std::size_t const last = lattice.candidates.size() - 1;
-    for (std::size_t i = end; i-- > 0;)
-        tables.after[i] = i == last ? Costs(count(lattice, last), 0)
-                                    : afterPrevious(lattice, i, tables.after[i + 1],
-                                                    tables.own[i + 1]);
+    PositionIndex const last = lattice.candidates.beyond() - 1;
+    for (PositionIndex i = end - 1; i >= 0; --i)
+        tables.after[i] =
+            i == last ? Costs(lattice.candidates[last].size(), 0)
+                      : afterPrevious(lattice, i, tables.after[i + 1], tables.own[i + 1]);
 }
 
 // Walks forward along `after`; the first candidate that keeps the least total is taken.
 Choice bestChoice(Lattice const& lattice, CostTables const& tables)
 {
     Choice choice;
-    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+    for (PositionIndex const i : lattice.candidates.indices()) {
         Allowed const where = allowed(lattice, i);
-        auto const toTheEnd = [&](std::size_t b) {
+        auto const toTheEnd = [&](CandidateIndex b) {
             Points const own = tables.own[i][b] + tables.after[i][b];
             if (i == 0) return own;
-            auto const a = static_cast<std::size_t>(choice.candidates.back());
-            return lattice.pair(i - 1, a, b) + own;
+            return lattice.pair(i - 1, choice.candidates.back(), b) + own;
         };
-        std::size_t best = where.from;
+        auto const [first, end] = indices(where);
+        CandidateIndex best = first;
         Points least = toTheEnd(best);
-        for (std::size_t b = where.from + 1; b < where.to; ++b) {
+        for (CandidateIndex b = first + 1; b < end; ++b) {
             Points const here = toTheEnd(b);
             if (here >= least) continue;
             best = b;
             least = here;
         }
         if (i == 0) choice.cost = least;
-        choice.candidates.push_back(static_cast<int>(best));
+        choice.candidates.push_back(best);
     }
     return choice;
 }
@@ -105,7 +107,7 @@ Choice bestChoice(Lattice const& lattice, CostTables const& tables)
 // One way from a candidate to the end of the chain.
 struct Way {
     Points cost = 0;          // of all that follows the candidate
-    std::size_t next = 0;     // candidate of the following position
+    CandidateIndex next = 0;  // of the following position
     std::size_t nextRank = 0; // which of that candidate's own ways, counted from the cheapest
 };
 
@@ -134,18 +136,19 @@ public:
         out.cost = m_crossings[node].found[rank].cost;
         while (!isEnd(node)) {
             Way const way = cheapestKnown(node, rank);
-            out.candidates.push_back(static_cast<int>(way.next));
-            node = {node.level + 1, way.next};
+            out.candidates.push_back(way.next);
+            node = {node.next + 1, way.next};
             rank = way.nextRank;
         }
         return out;
     }
 
 private:
-    // Level 0 is the start before the first position; level i + 1 holds the candidates of i.
+    // A candidate, or the start of all ways before the first position: there `next` is 0. The
+    // ways of a node go on at the position `next`.
     struct Node {
-        std::size_t level = 0;
-        std::size_t candidate = 0;
+        PositionIndex next = 0;
+        CandidateIndex candidate = 0; // of the position before it
         friend auto operator<=>(Node const&, Node const&) = default;
     };
     struct Crossing {
@@ -153,13 +156,13 @@ private:
         std::priority_queue<Way, std::vector<Way>, ComesLater> waiting;
     };
 
-    bool isEnd(Node node) const { return node.level == m_lattice.candidates.size(); }
+    bool isEnd(Node node) const { return node.next == m_lattice.candidates.beyond(); }
 
-    Points costThrough(Node node, std::size_t next, Points afterNext) const
+    Points costThrough(Node node, CandidateIndex next, Points afterNext) const
     {
-        Points const cost = m_lattice.candidates[node.level][next].cost + afterNext;
-        return node.level == 0 ? cost
-                               : cost + m_lattice.pair(node.level - 1, node.candidate, next);
+        Points const cost = m_lattice.candidates[node.next][next].cost + afterNext;
+        return node.next == 0 ? cost
+                              : cost + m_lattice.pair(node.next - 1, node.candidate, next);
     }
 
     // With its first way, which the tables already know.
@@ -167,9 +170,9 @@ private:
     {
         Crossing& here = m_crossings[node];
         if (!here.found.empty()) return here;
-        Allowed const where = allowed(m_lattice, node.level);
-        for (std::size_t b = where.from; b < where.to; ++b)
-            here.waiting.push({costThrough(node, b, m_known.after[node.level][b]), b, 0});
+        auto const [first, end] = indices(allowed(m_lattice, node.next));
+        for (CandidateIndex b = first; b < end; ++b)
+            here.waiting.push({costThrough(node, b, m_known.after[node.next][b]), b, 0});
         takeCheapest(here);
         return here;
     }
@@ -192,13 +195,13 @@ private:
         for (Node node = start; !isEnd(node) && opened(node).found.size() <= wanted;) {
             down.push_back(node);
             Way const last = m_crossings[node].found.back();
-            node = {node.level + 1, last.next};
+            node = {node.next + 1, last.next};
             wanted = last.nextRank + 1;
         }
         for (auto node = down.rbegin(); node != down.rend(); ++node) {
             Crossing& here = m_crossings[*node];
             Way const last = here.found.back();
-            Node const next{node->level + 1, last.next};
+            Node const next{node->next + 1, last.next};
             if (knows(next, last.nextRank + 1))
                 here.waiting.push({costThrough(*node, last.next,
                                                m_crossings[next].found[last.nextRank + 1].cost),
@@ -223,16 +226,17 @@ private:
 
 CostTables tables(Lattice const& lattice)
 {
-    std::size_t const positions = lattice.candidates.size();
-    CostTables out{{}, std::vector<Costs>(positions), std::vector<Costs>(positions)};
+    int const positions = lattice.candidates.size();
+    CostTables out{{}, {positions, Costs()}, {positions, Costs()}};
     out.own.reserve(positions);
-    for (std::size_t i = 0; i < positions; ++i) out.own.push_back(ownCosts(lattice, i));
+    for (PositionIndex const i : lattice.candidates.indices())
+        out.own.push_back(ownCosts(lattice, i));
     fillUpTo(lattice, out, 0);
-    fillAfter(lattice, out, positions);
+    fillAfter(lattice, out, lattice.candidates.beyond());
     return out;
 }
 
-CostTables tablesAfterLock(Lattice const& lattice, CostTables before, std::size_t position)
+CostTables tablesAfterLock(Lattice const& lattice, CostTables before, PositionIndex position)
 {
     fillUpTo(lattice, before, position + 1);
     fillAfter(lattice, before, position);
@@ -245,9 +249,9 @@ Solution solved(Lattice const& lattice, CostTables const& known)
 {
     Solution out{bestChoice(lattice, known), {}};
     out.regrets.reserve(lattice.candidates.size());
-    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
-        Costs regrets(count(lattice, i));
-        for (std::size_t a = 0; a < regrets.size(); ++a)
+    for (PositionIndex const i : lattice.candidates.indices()) {
+        Costs regrets(lattice.candidates[i].size(), 0);
+        for (CandidateIndex const a : regrets.indices())
             regrets[a] = known.upTo[i][a] + known.after[i][a] - out.best.cost;
         out.regrets.push_back(std::move(regrets));
     }

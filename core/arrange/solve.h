@@ -11,9 +11,9 @@ namespace arrange {
 // uses the candidate. Locks of other positions are kept; the position's own lock is not
 // applied.
 struct CostTables {
-    std::vector<std::vector<Points>> own; // each candidate's own cost, side by side
-    std::vector<std::vector<Points>> upTo; // for each position and candidate, its cost included
-    std::vector<std::vector<Points>> after; // what follows, its own cost not included
+    base::List<PositionIndex, Costs> own;  // each candidate's own cost, side by side
+    base::List<PositionIndex, Costs> upTo; // for each position and candidate, its cost included
+    base::List<PositionIndex, Costs> after; // what follows, its own cost not included
     friend bool operator==(CostTables const&, CostTables const&) = default;
 };
 
@@ -22,7 +22,7 @@ CostTables tables(Lattice const& lattice);
 
 // The tables of a lattice that differs from the one they were made for only in the lock of one
 // position: what lies before it stays in one half, what lies after it in the other.
-CostTables tablesAfterLock(Lattice const& lattice, CostTables before, std::size_t position);
+CostTables tablesAfterLock(Lattice const& lattice, CostTables before, PositionIndex position);
 
 // The choice with the least total cost that keeps the locks, and every candidate's regret
 // against it. Exact: no other choice costs less. Among equal totals the one with the lowest

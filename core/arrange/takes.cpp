@@ -14,28 +14,30 @@ namespace {
 constexpr int mostNewShapes = 48;
 constexpr Points never = std::numeric_limits<Points>::max() / 4;
 
-std::string const& shapeOf(Lattice const& lattice, std::size_t position, std::size_t candidate)
+std::string const& shapeOf(Lattice const& lattice, PositionIndex position,
+                           CandidateIndex candidate)
 {
     return lattice.candidates[position][candidate].voicing.pattern;
 }
 
-bool allowed(Lattice const& lattice, std::size_t position, std::size_t candidate)
+bool allowed(Lattice const& lattice, PositionIndex position, CandidateIndex candidate)
 {
     auto const& lock = lattice.locks[position];
-    return !lock || static_cast<std::size_t>(*lock) == candidate;
+    return !lock || *lock == candidate;
 }
 
 // For each position, which of its candidates bring a shape that no earlier take has there.
-std::vector<std::vector<bool>> newShapes(Lattice const& lattice,
-                                         std::span<Choice const> earlier)
+using Fresh = base::List<PositionIndex, base::List<CandidateIndex, char>>;
+
+Fresh newShapes(Lattice const& lattice, std::span<Choice const> earlier)
 {
-    std::vector<std::vector<bool>> fresh;
-    for (std::size_t i = 0; i < lattice.positions.size(); ++i) {
+    Fresh fresh;
+    for (PositionIndex const i : lattice.positions.indices()) {
         std::set<std::string> known;
         for (Choice const& take : earlier)
-            known.insert(shapeOf(lattice, i, static_cast<std::size_t>(take.candidates[i])));
+            known.insert(shapeOf(lattice, i, take.candidates[i]));
         fresh.emplace_back();
-        for (std::size_t c = 0; c < lattice.candidates[i].size(); ++c)
+        for (CandidateIndex const c : lattice.candidates[i].indices())
             fresh.back().push_back(!known.contains(shapeOf(lattice, i, c)));
     }
     return fresh;
@@ -43,7 +45,7 @@ std::vector<std::vector<bool>> newShapes(Lattice const& lattice,
 
 // The least cost of what follows a position: for each number of new shapes still wanted there,
 // and each of its candidates.
-using Rest = std::vector<std::vector<Points>>;
+using Rest = std::vector<Costs>;
 
 // leastByRow where some columns cannot be used at all: they count as so dear that any other is
 // cheaper, which keeps the sums small. Rows stay `never` where no column can be used.
@@ -61,12 +63,12 @@ std::vector<Points> leastUsable(PairTable const& pairs, std::vector<Points> colu
 
 struct Search {
     Lattice const& lattice;
-    std::vector<std::vector<bool>> fresh;
+    Fresh fresh;
     int wanted = 0;
-    std::vector<Rest> rests; // one for each position
+    base::List<PositionIndex, Rest> rests;
 
     // What a candidate and all that follows it cost, with so many new shapes wanted from it on.
-    Points from(std::size_t position, std::size_t candidate, int stillWanted) const
+    Points from(PositionIndex position, CandidateIndex candidate, int stillWanted) const
     {
         if (!allowed(lattice, position, candidate)) return never;
         int const after = std::max(0, stillWanted - (fresh[position][candidate] ? 1 : 0));
@@ -76,22 +78,22 @@ struct Search {
 
     void fill()
     {
-        std::size_t const count = lattice.positions.size();
+        int const count = lattice.positions.size();
         auto const numbers = static_cast<std::size_t>(wanted) + 1;
         rests.resize(count);
-        std::size_t const last = lattice.candidates.back().size();
-        rests.back().assign(numbers, std::vector<Points>(last, never));
-        rests.back().front().assign(last, 0);
-        for (std::size_t i = count - 1; i-- > 0;)
+        int const last = lattice.candidates.back().size();
+        rests.back().assign(numbers, Costs(last, never));
+        rests.back().front() = Costs(last, 0);
+        for (PositionIndex i = rests.beyond() - 2; i >= 0; --i)
             for (int w = 0; w <= wanted; ++w) rests[i].push_back(restOf(i, w));
     }
 
-    std::vector<Points> restOf(std::size_t i, int stillWanted) const
+    Costs restOf(PositionIndex i, int stillWanted) const
     {
         std::vector<Points> ends;
-        for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); ++b)
+        for (CandidateIndex const b : lattice.candidates[i + 1].indices())
             ends.push_back(from(i + 1, b, stillWanted));
-        return leastUsable(lattice.pairs[i], std::move(ends));
+        return Costs(leastUsable(lattice.pairs[i], std::move(ends)));
     }
 
     // Walks the tables forward; the first of equal candidates is taken.
@@ -99,15 +101,13 @@ struct Search {
     {
         Choice choice;
         int stillWanted = wanted;
-        for (std::size_t i = 0; i < lattice.positions.size(); ++i) {
+        for (PositionIndex const i : lattice.positions.indices()) {
             Points least = never;
-            std::size_t taken = 0;
-            for (std::size_t c = 0; c < lattice.candidates[i].size(); ++c) {
+            CandidateIndex taken = 0;
+            for (CandidateIndex const c : lattice.candidates[i].indices()) {
                 Points cost = from(i, c, stillWanted);
                 if (cost == never) continue;
-                if (i > 0)
-                    cost += lattice.pair(i - 1,
-                                         static_cast<std::size_t>(choice.candidates.back()), c);
+                if (i > 0) cost += lattice.pair(i - 1, choice.candidates.back(), c);
                 if (cost < least) {
                     least = cost;
                     taken = c;
@@ -115,7 +115,7 @@ struct Search {
             }
             if (least == never) return std::nullopt;
             if (i == 0) choice.cost = least;
-            choice.candidates.push_back(static_cast<int>(taken));
+            choice.candidates.push_back(taken);
             if (fresh[i][taken]) stillWanted = std::max(0, stillWanted - 1);
         }
         return choice;
@@ -127,7 +127,7 @@ struct Search {
 int newShapesWanted(Lattice const& lattice)
 {
     int free = 0;
-    for (std::size_t i = 0; i < lattice.positions.size(); ++i) {
+    for (PositionIndex const i : lattice.positions.indices()) {
         if (lattice.locks[i]) continue;
         auto const& list = lattice.candidates[i];
         bool const choice = std::any_of(list.begin(), list.end(), [&](Candidate const& c) {

@@ -1,7 +1,7 @@
 #include "core/arrange/view.h"
 
 #include "core/arrange/phrases.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 
 #include <algorithm>
 

@@ -50,6 +50,8 @@ public:
     iterator end() { return m_values.end(); }
     const_iterator begin() const { return m_values.begin(); }
     const_iterator end() const { return m_values.end(); }
+    auto rbegin() { return m_values.rbegin(); }
+    auto rend() { return m_values.rend(); }
     auto rbegin() const { return m_values.rbegin(); }
     auto rend() const { return m_values.rend(); }
     iterator from(I index) { return begin() + index.value(); }
@@ -78,11 +80,21 @@ public:
     }
     iterator erase(const_iterator place) { return m_values.erase(place); }
     iterator erase(const_iterator from, const_iterator to) { return m_values.erase(from, to); }
+    template<class Unwanted>
+    void eraseIf(Unwanted unwanted)
+    {
+        std::erase_if(m_values, unwanted);
+    }
 
     // What is in it without its indices, for what goes through any values in a row.
     std::vector<T> const& values() const { return m_values; }
 
     friend bool operator==(List const&, List const&) = default;
+    friend auto operator<=>(List const& a, List const& b)
+        requires std::three_way_comparable<T>
+    {
+        return a.m_values <=> b.m_values;
+    }
 
 private:
     std::vector<T> m_values;

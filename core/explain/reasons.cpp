@@ -20,24 +20,21 @@ constexpr std::size_t mostSentences = 3;
 constexpr Points worthSaying = 60;
 
 Candidate const& candidateAt(Lattice const& lattice, arrange::PositionIndex position,
-                             int candidate)
+                             CandidateIndex candidate)
 {
-    return lattice
-        .candidates[static_cast<std::size_t>(position)][static_cast<std::size_t>(candidate)];
+    return lattice.candidates[position][candidate];
 }
 
 // The candidate with the least regret that is another shape than this one.
-int rivalOf(Lattice const& lattice, Solution const& solution, arrange::PositionIndex position,
-            int candidate)
+CandidateIndex rivalOf(Lattice const& lattice, Solution const& solution,
+                       arrange::PositionIndex position, CandidateIndex candidate)
 {
-    std::vector<Points> const& regrets = solution.regrets[static_cast<std::size_t>(position)];
+    arrange::Costs const& regrets = solution.regrets[position];
     std::string const& shape = candidateAt(lattice, position, candidate).voicing.pattern;
-    int rival = candidate;
-    for (std::size_t c = 0; c < regrets.size(); ++c) {
-        int const other = static_cast<int>(c);
+    CandidateIndex rival = candidate;
+    for (CandidateIndex const other : regrets.indices()) {
         if (candidateAt(lattice, position, other).voicing.pattern == shape) continue;
-        if (rival == candidate || regrets[c] < regrets[static_cast<std::size_t>(rival)])
-            rival = other;
+        if (rival == candidate || regrets[other] < regrets[rival]) rival = other;
     }
     return rival;
 }
@@ -67,34 +64,32 @@ ReasonsAt::ReasonsAt(Scene const& scene, Lattice const& lattice, Solution const&
                      arrange::PositionIndex position)
     : m_scene(scene), m_lattice(lattice), m_solution(solution), m_position(position)
 {
-    auto const i = static_cast<std::size_t>(position);
     music::Length const longest = longestNote(scene.playing);
-    m_view = viewOf(scene, lattice.positions[i], longest);
+    m_view = viewOf(scene, lattice.positions[position], longest);
     auto const beside = [&](arrange::PositionIndex there) {
-        auto const at = static_cast<std::size_t>(there);
-        View view = viewOf(scene, lattice.positions[at], longest);
+        View view = viewOf(scene, lattice.positions[there], longest);
         Laid laid =
-            laidAs(candidateAt(lattice, there, solution.best.candidates[at]).voicing, view);
+            laidAs(candidateAt(lattice, there, solution.best.candidates[there]).voicing, view);
         return Beside{std::move(view), std::move(laid), {}};
     };
     // What joins points to the views, which stay where they are from here on.
     if (position > 0) {
         m_before = beside(position - 1);
-        m_before->join = neighboursOf(scene, lattice.positions[i - 1], m_before->view,
-                                      lattice.positions[i], m_view);
+        m_before->join = neighboursOf(scene, lattice.positions[position - 1], m_before->view,
+                                      lattice.positions[position], m_view);
         m_handBefore = handAtEnd(m_before->view, m_before->laid);
         m_ringingBefore = ringingAfter(m_before->join, m_before->laid);
     }
-    if (i + 1 < lattice.positions.size()) {
+    if (position + 1 < lattice.positions.size()) {
         m_after = beside(position + 1);
-        m_after->join = neighboursOf(scene, lattice.positions[i], m_view,
-                                     lattice.positions[i + 1], m_after->view);
+        m_after->join = neighboursOf(scene, lattice.positions[position], m_view,
+                                     lattice.positions[position + 1], m_after->view);
         m_handAfter = handAtStart(m_after->view, m_after->laid);
     }
 }
 
 // All that a candidate costs beside the best choice of its neighbours, by term.
-Account ReasonsAt::accountOf(int candidate) const
+Account ReasonsAt::accountOf(CandidateIndex candidate) const
 {
     Candidate const& here = candidateAt(m_lattice, m_position, candidate);
     Account account = here.account;
@@ -112,40 +107,38 @@ Account ReasonsAt::accountOf(int candidate) const
     return account;
 }
 
-Told ReasonsAt::told(int candidate) const
+Told ReasonsAt::told(CandidateIndex candidate) const
 {
-    auto const i = static_cast<std::size_t>(m_position);
-    auto const voicedAt = [&](std::size_t at) {
-        auto const chosen = static_cast<std::size_t>(m_solution.best.candidates[at]);
-        return &m_lattice.candidates[at][chosen].voicing;
+    auto const voicedAt = [&](arrange::PositionIndex at) {
+        return &candidateAt(m_lattice, at, m_solution.best.candidates[at]).voicing;
     };
-    std::optional<int> like;
-    std::optional<int> unlike;
+    std::optional<tune::BarIndex> like;
+    std::optional<tune::BarIndex> unlike;
     if (auto const answer = answered(m_lattice, m_position)) {
         Account const& account = candidateAt(m_lattice, m_position, candidate).account;
         bool const other = account[static_cast<std::size_t>(Term::Variety)] > 0;
         (other ? unlike : like) = m_lattice.positions[answer->position].bar;
     }
     return {m_scene,
-            m_lattice.positions[i],
-            m_before ? &m_lattice.positions[i - 1] : nullptr,
-            m_after ? &m_lattice.positions[i + 1] : nullptr,
+            m_lattice.positions[m_position],
+            m_before ? &m_lattice.positions[m_position - 1] : nullptr,
+            m_after ? &m_lattice.positions[m_position + 1] : nullptr,
             m_view,
             laidAs(candidateAt(m_lattice, m_position, candidate).voicing, m_view),
-            m_before ? voicedAt(i - 1) : nullptr,
-            m_after ? voicedAt(i + 1) : nullptr,
+            m_before ? voicedAt(m_position - 1) : nullptr,
+            m_after ? voicedAt(m_position + 1) : nullptr,
             like,
             unlike};
 }
 
-std::vector<std::string> ReasonsAt::of(int candidate) const
+std::vector<std::string> ReasonsAt::of(CandidateIndex candidate) const
 {
-    auto const i = static_cast<std::size_t>(m_position);
-    int const chosen = m_solution.best.candidates[i];
+    CandidateIndex const chosen = m_solution.best.candidates[m_position];
     bool const isChosen = chosen == candidate;
-    int const rival = isChosen ? rivalOf(m_lattice, m_solution, m_position, candidate) : chosen;
+    CandidateIndex const rival =
+        isChosen ? rivalOf(m_lattice, m_solution, m_position, candidate) : chosen;
     Told const here = told(candidate);
-    if (m_lattice.candidates[i].size() == 1)
+    if (m_lattice.candidates[m_position].size() == 1)
         return {
             character(here),
             base::said(
@@ -170,7 +163,7 @@ std::vector<std::string> ReasonsAt::of(int candidate) const
 
 std::vector<std::string> reasonsFor(Scene const& scene, Lattice const& lattice,
                                     Solution const& solution, arrange::PositionIndex position,
-                                    int candidate)
+                                    CandidateIndex candidate)
 {
     return ReasonsAt(scene, lattice, solution, position).of(candidate);
 }

@@ -21,7 +21,7 @@ public:
               arrange::Solution const& solution, arrange::PositionIndex position);
     ReasonsAt(ReasonsAt const&) = delete; // its parts point to one another
     ReasonsAt& operator=(ReasonsAt const&) = delete;
-    std::vector<std::string> of(int candidate) const;
+    std::vector<std::string> of(arrange::CandidateIndex candidate) const;
 
 private:
     // A neighbour's shape in the best arrangement, and what joins it to this position.
@@ -30,8 +30,8 @@ private:
         arrange::Laid laid;
         arrange::Neighbours join;
     };
-    arrange::Account accountOf(int candidate) const;
-    Told told(int candidate) const;
+    arrange::Account accountOf(arrange::CandidateIndex candidate) const;
+    Told told(arrange::CandidateIndex candidate) const;
 
     arrange::Scene const& m_scene;
     arrange::Lattice const& m_lattice;
@@ -49,6 +49,7 @@ private:
 std::vector<std::string> reasonsFor(arrange::Scene const& scene,
                                     arrange::Lattice const& lattice,
                                     arrange::Solution const& solution,
-                                    arrange::PositionIndex position, int candidate);
+                                    arrange::PositionIndex position,
+                                    arrange::CandidateIndex candidate);
 
 } // namespace explain

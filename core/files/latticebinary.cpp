@@ -37,7 +37,7 @@ private:
     std::string m_bytes;
 };
 
-void putPosition(Bytes& out, proposal::Proposal const& proposal, std::size_t i)
+void putPosition(Bytes& out, proposal::Proposal const& proposal, arrange::PositionIndex i)
 {
     auto const& lock = proposal.lattice.locks[i];
     auto const& candidates = proposal.lattice.candidates[i];
@@ -82,7 +82,8 @@ std::string latticeBinary(proposal::Proposal const& proposal)
     out.text(fileMark);
     out.put(version);
     out.count(lattice.positions.size());
-    for (std::size_t i = 0; i < lattice.positions.size(); ++i) putPosition(out, proposal, i);
+    for (arrange::PositionIndex const i : lattice.positions.indices())
+        putPosition(out, proposal, i);
     for (arrange::PairTable const& table : lattice.pairs) putTable(out, table);
     out.count(takes.size()); // the best among them, first
     for (arrange::Choice const& take : takes) putChoice(out, take);

@@ -117,9 +117,8 @@ std::vector<int> degrees(arrange::Voicing const& voicing)
 // What all occasions of a written position have in common.
 Json positionMember(Proposal const& proposal, arrange::PositionIndex position)
 {
-    auto const i = static_cast<std::size_t>(position);
     arrange::ArrangedPosition const& arranged = proposal.arrangement.positions[position];
-    auto const chosen = static_cast<std::size_t>(proposal.solution.best.candidates[i]);
+    arrange::CandidateIndex const chosen = proposal.solution.best.candidates[position];
     return {{"span", whole(arranged.position.span)},
             {"chord", music::plain(arranged.position.chord)},
             {"pattern", arranged.voicing.pattern},
@@ -128,9 +127,9 @@ Json positionMember(Proposal const& proposal, arrange::PositionIndex position)
             {"rhythm", arranged.voicing.rhythm},
             {"roll", arranged.voicing.rolled},
             {"locked", arranged.locked},
-            {"cost", proposal.lattice.candidates[i][chosen].cost},
-            {"regret", proposal.solution.regrets[i][chosen]},
-            {"reasons", proposal::reasons(proposal, position, static_cast<int>(chosen))}};
+            {"cost", proposal.lattice.candidates[position][chosen].cost},
+            {"regret", proposal.solution.regrets[position][chosen]},
+            {"reasons", proposal::reasons(proposal, position, chosen)}};
 }
 
 std::vector<Json> positionList(Proposal const& proposal)
@@ -265,13 +264,13 @@ Json termsMember(arrange::Account const& account)
     return out;
 }
 
-Json latticePosition(Proposal const& proposal, std::size_t i)
+Json latticePosition(Proposal const& proposal, arrange::PositionIndex i)
 {
     arrange::Position const& position = proposal.lattice.positions[i];
     Json candidates = Json::array();
-    for (std::size_t c = 0; c < proposal.lattice.candidates[i].size(); ++c) {
+    for (arrange::CandidateIndex const c : proposal.lattice.candidates[i].indices()) {
         arrange::Candidate const& candidate = proposal.lattice.candidates[i][c];
-        candidates.push_back({{"id", c},
+        candidates.push_back({{"id", c.value()},
                               {"pattern", candidate.voicing.pattern},
                               {"root_string", rootString(candidate.voicing)},
                               {"rhythm", candidate.voicing.rhythm},
@@ -281,9 +280,9 @@ Json latticePosition(Proposal const& proposal, std::size_t i)
                               {"regret", proposal.solution.regrets[i][c]}});
     }
     Json locked = nullptr;
-    if (proposal.lattice.locks[i]) locked = *proposal.lattice.locks[i];
+    if (proposal.lattice.locks[i]) locked = proposal.lattice.locks[i]->value();
     tune::BarIndex const bar = position.bar;
-    return {{"id", i},
+    return {{"id", i.value()},
             {"bar", proposal.arrangement.tune.bars[bar].number},
             {"at", whole(position.at)},
             {"chord", music::plain(position.chord)},
@@ -295,11 +294,11 @@ Json latticePosition(Proposal const& proposal, std::size_t i)
 void appendPairs(std::string& out, arrange::Lattice const& lattice)
 {
     out += ",\n  \"pairs\": [";
-    for (std::size_t i = 0; i < lattice.pairs.size(); ++i) {
+    for (arrange::PositionIndex const i : lattice.pairs.indices()) {
         out += i == 0 ? "\n    [" : ",\n    [";
-        for (std::size_t a = 0; a < lattice.candidates[i].size(); ++a) {
+        for (arrange::CandidateIndex const a : lattice.candidates[i].indices()) {
             out += a == 0 ? "[" : ",[";
-            for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); ++b) {
+            for (arrange::CandidateIndex const b : lattice.candidates[i + 1].indices()) {
                 if (b > 0) out += ',';
                 fmt::format_int const number(lattice.pair(i, a, b));
                 out.append(number.data(), number.size());
@@ -313,7 +312,10 @@ void appendPairs(std::string& out, arrange::Lattice const& lattice)
 
 Json choiceMember(arrange::Choice const& choice)
 {
-    return {{"choice", choice.candidates}, {"cost", choice.cost}};
+    Json taken = Json::array();
+    for (arrange::CandidateIndex const candidate : choice.candidates)
+        taken.push_back(candidate.value());
+    return {{"choice", std::move(taken)}, {"cost", choice.cost}};
 }
 
 } // namespace
@@ -347,7 +349,7 @@ std::string latticeJson(Proposal const& proposal)
     std::string out = "{\n  \"lattice\": 1";
     appendMember(out, "unit", "1/1000 point");
     std::vector<Json> positions;
-    for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i)
+    for (arrange::PositionIndex const i : proposal.lattice.positions.indices())
         positions.push_back(latticePosition(proposal, i));
     appendList(out, "positions", positions);
     appendPairs(out, proposal.lattice);

@@ -2,7 +2,7 @@
 
 #include "core/hands/moves.h"
 #include "core/hands/pauses.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 
 #include <algorithm>
 #include <array>

@@ -2,7 +2,7 @@
 
 #include "core/hands/fingerpath.h"
 #include "core/hands/pauses.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 
 #include <algorithm>
 #include <map>
@@ -51,7 +51,7 @@ harp::StringIndex stringOf(Arrangement const& arrangement, music::Pitch pitch, m
 {
     harp::Harp const& harp = arrangement.harp;
     if (auto const string = stringAtMoment(harp, arrangement.levers, pitch, at)) return *string;
-    if (auto const seat = placeOf(harp, pitch)) return seat->string;
+    if (auto const seat = seatOf(harp, pitch)) return seat->string;
     harp::StringIndex const own(diatonicStep(pitch) - diatonicStep(harp.string(0).open));
     return std::clamp(own, harp::StringIndex(0), harp.highest());
 }

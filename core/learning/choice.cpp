@@ -23,23 +23,22 @@ void add(std::array<double, arrange::termCount>& sum, Account const& account)
 
 // A candidate alone and with its neighbours as they stand.
 Offer offerOf(proposal::Proposal const& proposal, arrange::Scene const& scene,
-              arrange::PositionIndex position, int candidate)
+              arrange::PositionIndex position, arrange::CandidateIndex candidate)
 {
     auto const& lattice = proposal.lattice;
     auto const& standing = proposal.solution.best.candidates;
-    auto const at = static_cast<std::size_t>(position);
-    arrange::Candidate const& one = lattice.candidates[at][static_cast<std::size_t>(candidate)];
+    arrange::Candidate const& one = lattice.candidates[position][candidate];
     Offer offer{one.voicing.pattern, {}};
     add(offer.judged, one.account);
-    if (at > 0)
+    if (position > 0)
+        add(offer.judged, arrange::pairAccount(scene, lattice, position - 1,
+                                               standing[position - 1], candidate));
+    if (position + 1 < standing.size())
         add(offer.judged,
-            arrange::pairAccount(scene, lattice, position - 1, standing[at - 1], candidate));
-    if (at + 1 < standing.size())
-        add(offer.judged,
-            arrange::pairAccount(scene, lattice, position, candidate, standing[at + 1]));
+            arrange::pairAccount(scene, lattice, position, candidate, standing[position + 1]));
     // As the manner weighs it, without what is learned already and without the sliders.
     for (std::size_t t = 0; t < offer.judged.size(); ++t) {
-        int const now = proposal.weightsByBar.at(lattice.positions[at].bar).byTerm[t];
+        int const now = proposal.weightsByBar.at(lattice.positions[position].bar).byTerm[t];
         offer.judged[t] =
             now == 0 ? 0 : offer.judged[t] * proposal.brief.weights.byTerm[t] / now;
     }
@@ -56,25 +55,25 @@ bool playable(Offer const& offer)
 } // namespace
 
 std::optional<Choice> choiceOf(proposal::Proposal const& proposal,
-                               arrange::PositionIndex position, int candidate)
+                               arrange::PositionIndex position,
+                               arrange::CandidateIndex candidate)
 {
-    auto const at = static_cast<std::size_t>(position);
-    auto const& regrets = proposal.solution.regrets[at];
-    int const stood = proposal.solution.best.candidates[at];
-    std::vector<int> order(regrets.size());
-    for (std::size_t i = 0; i < order.size(); ++i) order[i] = static_cast<int>(i);
-    std::ranges::stable_sort(order, {}, [&](int c) {
-        return std::pair(c != candidate && c != stood, regrets[static_cast<std::size_t>(c)]);
+    auto const& regrets = proposal.solution.regrets[position];
+    arrange::CandidateIndex const stood = proposal.solution.best.candidates[position];
+    base::Indices<arrange::CandidateIndex> const all = regrets.indices();
+    std::vector<arrange::CandidateIndex> order(all.begin(), all.end());
+    std::ranges::stable_sort(order, {}, [&](arrange::CandidateIndex c) {
+        return std::pair(c != candidate && c != stood, regrets[c]);
     });
     arrange::Scene const scene = sceneAt(proposal, position);
     Choice choice;
     choice.manner = proposal.brief.weights.style;
     choice.level = proposal.brief.level.number;
     choice.kind = tune::kindName(proposal.kind);
-    arrange::Position const& place = proposal.lattice.positions[at];
+    arrange::Position const& place = proposal.lattice.positions[position];
     choice.place = fmt::format("{}/{}/{}/{}", proposal.brief.tune.title, place.bar,
                                music::text(place.at.wholes), place.played.front().pass);
-    for (int const c : order) {
+    for (arrange::CandidateIndex const c : order) {
         if (choice.offers.size() == offersKept) break;
         Offer offer = offerOf(proposal, scene, position, c);
         if (c != candidate && c != stood && !playable(offer)) continue;

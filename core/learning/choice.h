@@ -38,7 +38,8 @@ inline constexpr std::size_t offersKept = 8;
 // What is learned when a candidate is taken at a position of a proposal, before it is; none
 // where there is only one to take.
 std::optional<Choice> choiceOf(proposal::Proposal const& proposal,
-                               arrange::PositionIndex position, int candidate);
+                               arrange::PositionIndex position,
+                               arrange::CandidateIndex candidate);
 
 // With one more; a choice at the same place goes, and the oldest ones beyond what is kept.
 inline constexpr std::size_t choicesKept = 2000;

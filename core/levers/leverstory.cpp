@@ -1,7 +1,7 @@
 #include "core/levers/leverstory.h"
 
 #include "core/base/words.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/levers/uses.h"
 
 #include <fmt/format.h>

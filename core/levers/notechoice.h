@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/tune/ways.h"
 
 #include <cstdint>

@@ -1,7 +1,7 @@
 #include "core/levers/waysround.h"
 
 #include "core/base/at.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/levers/planned.h"
 #include "core/levers/uses.h"
 

@@ -1,6 +1,6 @@
 #include "core/perform/schedule.h"
 
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/tune/kind.h"
 
 #include <algorithm>

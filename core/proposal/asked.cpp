@@ -35,16 +35,15 @@ std::string lowerFirst(std::string text)
 }
 
 // The candidate of this shape with the least regret, ties by number.
-std::optional<int> bestOf(Proposal const& proposal, arrange::PositionIndex position,
-                          std::string_view pattern)
+std::optional<arrange::CandidateIndex>
+bestOf(Proposal const& proposal, arrange::PositionIndex position, std::string_view pattern)
 {
-    auto const i = static_cast<std::size_t>(position);
-    std::optional<int> best;
-    for (int c = 0; c < static_cast<int>(proposal.lattice.candidates[i].size()); ++c) {
-        auto const k = static_cast<std::size_t>(c);
-        if (proposal.lattice.candidates[i][k].voicing.pattern != pattern) continue;
-        std::vector<arrange::Points> const& regrets = proposal.solution.regrets[i];
-        if (!best || regrets[k] < regrets[static_cast<std::size_t>(*best)]) best = c;
+    std::optional<arrange::CandidateIndex> best;
+    arrange::CandidateList const& candidates = proposal.lattice.candidates[position];
+    for (arrange::CandidateIndex const c : candidates.indices()) {
+        if (candidates[c].voicing.pattern != pattern) continue;
+        arrange::Costs const& regrets = proposal.solution.regrets[position];
+        if (!best || regrets[c] < regrets[*best]) best = c;
     }
     return best;
 }
@@ -64,12 +63,12 @@ std::vector<arrange::PositionIndex> positionsAt(Proposal const& proposal, int ba
 {
     std::vector<arrange::PositionIndex> found;
     std::optional<music::Length> first; // where the chord begins that was meant
-    for (int i = 0; i < static_cast<int>(proposal.lattice.positions.size()); ++i) {
+    for (arrange::PositionIndex const i : proposal.lattice.positions.indices()) {
         arrange::Position const& p = proposal.lattice.positions[i];
         tune::Bar const& here = proposal.arrangement.tune.bars[p.bar];
         if (here.number != bar || !holdsBeat(p, here, beat)) continue;
         if (!first) first = p.at;
-        if (p.at == *first) found.push_back(arrange::PositionIndex(i));
+        if (p.at == *first) found.push_back(i);
     }
     return found;
 }
@@ -77,12 +76,12 @@ std::vector<arrange::PositionIndex> positionsAt(Proposal const& proposal, int ba
 base::Result<Proposal> withPattern(Proposal proposal, arrange::PositionIndex position,
                                    std::string_view pattern)
 {
-    auto const i = static_cast<std::size_t>(position);
-    std::optional<int> const candidate = bestOf(proposal, position, pattern);
+    std::optional<arrange::CandidateIndex> const candidate =
+        bestOf(proposal, position, pattern);
     std::string const place = placeOf(proposal, position, pattern);
     if (candidate) {
-        bool const inTime = proposal.solution.regrets[i][static_cast<std::size_t>(*candidate)] <
-                            arrange::unplayablePair;
+        bool const inTime =
+            proposal.solution.regrets[position][*candidate] < arrange::unplayablePair;
         if (!inTime)
             return Fault{
                 FaultCode::CannotPlayHere, place,
@@ -92,8 +91,8 @@ base::Result<Proposal> withPattern(Proposal proposal, arrange::PositionIndex pos
     }
     pattern::Pattern const* const shape = pattern::named(proposal.brief.book, pattern);
     if (shape == nullptr) return Fault{FaultCode::NoSuchPattern, place, std::string(pattern)};
-    auto const why =
-        explain::whyNot(sceneAt(proposal, position), proposal.lattice.positions[i], *shape);
+    auto const why = explain::whyNot(sceneAt(proposal, position),
+                                     proposal.lattice.positions[position], *shape);
     return Fault{
         FaultCode::CannotPlayHere, place,
         why ? lowerFirst(why->reason) + ": " + why->remedy

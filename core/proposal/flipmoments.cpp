@@ -24,11 +24,12 @@ bool plucksInside(arrange::Voicing const& voicing, Moment start, Stretch stretch
 }
 
 // The least regret of a candidate that plucks nothing inside.
-Points lossAt(Proposal const& proposal, std::size_t position, Moment start, Stretch stretch)
+Points lossAt(Proposal const& proposal, arrange::PositionIndex position, Moment start,
+              Stretch stretch)
 {
     auto const& candidates = proposal.lattice.candidates[position];
     Points least = std::numeric_limits<Points>::max();
-    for (std::size_t c = 0; c < candidates.size(); ++c)
+    for (arrange::CandidateIndex const c : candidates.indices())
         if (!plucksInside(candidates[c].voicing, start, stretch))
             least = std::min(least, std::max<Points>(0, proposal.solution.regrets[position][c]));
     return least; // there always is a candidate that rests
@@ -37,7 +38,7 @@ Points lossAt(Proposal const& proposal, std::size_t position, Moment start, Stre
 Points loss(Proposal const& proposal, Stretch stretch)
 {
     Points sum = 0;
-    for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i) {
+    for (arrange::PositionIndex const i : proposal.lattice.positions.indices()) {
         arrange::Position const& position = proposal.lattice.positions[i];
         for (arrange::Occurrence const& when : position.played)
             if (when.at < stretch.to && stretch.from < when.at + position.span)

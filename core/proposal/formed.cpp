@@ -170,7 +170,7 @@ arrange::Points against(TimeManner const& manner, arrange::Voicing const& voicin
 void keepToManners(arrange::Lattice& lattice, Brief const& brief, tune::Tune const& formed)
 {
     if (brief.form.times.empty()) return;
-    for (std::size_t i = 0; i < lattice.positions.size(); ++i) {
+    for (arrange::PositionIndex const i : lattice.positions.indices()) {
         arrange::Position const& position = lattice.positions[i];
         tune::Bar const& bar = formed.bars[position.bar];
         TimeManner const* const manner = mannerOf(brief.form, bar);
@@ -180,7 +180,7 @@ void keepToManners(arrange::Lattice& lattice, Brief const& brief, tune::Tune con
         if (manner->mostNotes == 0 && !inPairs) continue;
         double const share = (position.span / music::barLength(bar.meter)).toDouble();
         int const most = std::max(1, static_cast<int>(std::lround(manner->mostNotes * share)));
-        std::vector<arrange::Candidate> list = lattice.candidates[i].copy();
+        arrange::Candidates list = lattice.candidates[i].copy();
         for (arrange::Candidate& candidate : list) {
             arrange::Points const cost = against(*manner, candidate.voicing, most, inPairs);
             if (cost == 0) continue;

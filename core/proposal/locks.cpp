@@ -34,13 +34,11 @@ bool sameRoot(arrange::Voicing const& voicing, Lock const& lock, harp::Harp cons
 
 } // namespace
 
-Lock lockFor(arrange::Lattice const& lattice, arrange::PositionIndex position, int candidate,
-             harp::Harp const& harp, music::Interval moved)
+Lock lockFor(arrange::Lattice const& lattice, arrange::PositionIndex position,
+             arrange::CandidateIndex candidate, harp::Harp const& harp, music::Interval moved)
 {
-    auto const i = static_cast<std::size_t>(position);
-    arrange::Position const& place = lattice.positions[i];
-    arrange::Voicing const& voicing =
-        lattice.candidates[i][static_cast<std::size_t>(candidate)].voicing;
+    arrange::Position const& place = lattice.positions[position];
+    arrange::Voicing const& voicing = lattice.candidates[position][candidate].voicing;
     Lock lock{place.bar, place.at, place.played.front().pass, voicing, std::nullopt};
     if (!voicing.notes.empty()) lock.root = writtenRoot(harp, voicing.rootString, moved);
     return lock;
@@ -54,21 +52,21 @@ std::optional<arrange::PositionIndex> positionOf(Lock const& lock,
             return p.bar == lock.bar && p.at == lock.at && isPlayedOn(p, lock.pass);
         });
     if (found == lattice.positions.end()) return std::nullopt;
-    return arrange::PositionIndex(static_cast<int>(found - lattice.positions.begin()));
+    return lattice.positions.indexOf(found);
 }
 
-std::optional<int> candidateOf(Lock const& lock, arrange::Lattice const& lattice,
-                               arrange::PositionIndex position, harp::Harp const& harp,
-                               music::Interval moved)
+std::optional<arrange::CandidateIndex>
+candidateOf(Lock const& lock, arrange::Lattice const& lattice, arrange::PositionIndex position,
+            harp::Harp const& harp, music::Interval moved)
 {
-    auto const& candidates = lattice.candidates[static_cast<std::size_t>(position)];
+    auto const& candidates = lattice.candidates[position];
     auto const found =
         std::find_if(candidates.begin(), candidates.end(), [&](arrange::Candidate const& c) {
             return sameShape(c.voicing, lock.voicing) &&
                    (c.voicing.notes.empty() || sameRoot(c.voicing, lock, harp, moved));
         });
     if (found == candidates.end()) return std::nullopt;
-    return static_cast<int>(found - candidates.begin());
+    return candidates.indexOf(found);
 }
 
 PlacedLocks placed(std::vector<Lock> const& locks, arrange::Lattice const& lattice,
@@ -78,13 +76,13 @@ PlacedLocks placed(std::vector<Lock> const& locks, arrange::Lattice const& latti
     out.byPosition.resize(lattice.positions.size());
     for (std::size_t l = 0; l < locks.size(); ++l) {
         std::optional<arrange::PositionIndex> const position = positionOf(locks[l], lattice);
-        std::optional<int> const candidate =
+        std::optional<arrange::CandidateIndex> const candidate =
             position ? candidateOf(locks[l], lattice, *position, harp, moved) : std::nullopt;
         if (!candidate) {
             out.dropped.push_back(l);
             continue;
         }
-        std::optional<int>& kept = out.byPosition[static_cast<std::size_t>(*position)];
+        std::optional<arrange::CandidateIndex>& kept = out.byPosition[*position];
         if (kept && kept != candidate)
             out.dropped.push_back(l);
         else

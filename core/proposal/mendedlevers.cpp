@@ -1,7 +1,7 @@
 #include "core/proposal/mendedlevers.h"
 
 #include "core/base/words.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/levers/waysround.h"
 #include "core/proposal/barlist.h"
 
@@ -79,11 +79,11 @@ std::optional<Rival> rivalOf(arrange::Arrangement const& a, tune::Playing const&
                              harp::StringIndex string)
 {
     auto const& notes = playing.notes;
-    harp::Seat const own = *harp::placeOf(a.harp, notes[use].pitch);
+    harp::Seat const own = *harp::seatOf(a.harp, notes[use].pitch);
     double const secondsAWhole = 240 / tune::quartersPerMinute(a.tempo);
     std::optional<Rival> nearest;
     auto const look = [&](std::size_t other) {
-        auto const seat = harp::placeOf(a.harp, notes[other].pitch);
+        auto const seat = harp::seatOf(a.harp, notes[other].pitch);
         if (!seat || seat->string != string || seat->lever == own.lever) return false;
         auto const& first = notes[std::min(use, other)];
         auto const& second = notes[std::max(use, other)];
@@ -126,7 +126,7 @@ Snag snagOf(MendedNote const& note, bool decided, arrange::Arrangement const& a,
     snag.at = played.at;
     snag.pass = playing.bars[played.playedBar].pass;
     std::string const name = music::shown(note.written);
-    auto const seat = harp::placeOf(a.harp, note.written);
+    auto const seat = harp::seatOf(a.harp, note.written);
     if (!seat) {
         auto const own = harp::stringFor(a.harp, note.written);
         if (own) snag.strings.push_back(*own);

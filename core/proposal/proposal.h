@@ -38,7 +38,7 @@ struct Proposal {
     arrange::Lattice lattice; // positions as in arrangement.positions
     // Costs of neighbours in writing, before the lattice was told what repeats forbid, and the
     // tables made from them: to solve again after a lock.
-    std::vector<arrange::PairTable> writtenPairs;
+    base::List<arrange::PositionIndex, arrange::PairTable> writtenPairs;
     arrange::CostTables tables;
     arrange::Solution solution;   // its best is what is arranged: the take that was asked for
     arrange::Weights weights;     // of the brief, with its sliders
@@ -64,7 +64,7 @@ base::Result<Proposal> propose(Brief const& brief);
 // arrangement with this candidate, to be heard; the brief stays as it is and so do the regrets.
 // Fault: BadLock when there is no such candidate.
 base::Result<Proposal> withChoice(Proposal proposal, arrange::PositionIndex position,
-                                  int candidate, bool locked);
+                                  arrange::CandidateIndex candidate, bool locked);
 Proposal withoutLock(Proposal proposal, arrange::PositionIndex position);
 
 // The same with another take: 0 the best, 1 the first clearly different one, and so on. Where
@@ -100,7 +100,7 @@ Brief withoutSnagChoice(Proposal const& proposal, std::size_t snag);
 
 // One candidate as the arranger sees it.
 struct Variant {
-    int candidate = 0;
+    arrange::CandidateIndex candidate = 0;
     arrange::Points regret = 0;
     bool chosen = false;
     bool locked = false;
@@ -112,7 +112,7 @@ std::vector<Variant> variants(Proposal const& proposal, arrange::PositionIndex p
 
 // What speaks for and against a candidate.
 std::vector<std::string> reasons(Proposal const& proposal, arrange::PositionIndex position,
-                                 int candidate);
+                                 arrange::CandidateIndex candidate);
 
 // What the brief asks of the hands: to place them on an arrangement that is looked at before it
 // is chosen. Refers to the brief, which must outlive it.

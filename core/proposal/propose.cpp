@@ -37,8 +37,7 @@ arrange::Scene sceneWith(Proposal const& proposal, arrange::Weights const& weigh
             a.tempo, proposal.brief.book, weights, proposal.kind};
 }
 
-std::vector<arrange::Position> positionsOf(Brief const& brief,
-                                           arrange::Arrangement const& arrangement)
+arrange::Positions positionsOf(Brief const& brief, arrange::Arrangement const& arrangement)
 {
     return arrange::withEndApart(
         brief.passes == Passes::Varied
@@ -62,10 +61,9 @@ int shapesApart(arrange::Lattice const& lattice, arrange::Choice const& a,
                 arrange::Choice const& b)
 {
     int apart = 0;
-    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+    for (arrange::PositionIndex const i : lattice.candidates.indices()) {
         auto const shape = [&](arrange::Choice const& c) {
-            return lattice.candidates[i][static_cast<std::size_t>(c.candidates[i])]
-                .voicing.pattern;
+            return lattice.candidates[i][c.candidates[i]].voicing.pattern;
         };
         if (shape(a) != shape(b)) ++apart;
     }
@@ -84,10 +82,9 @@ void takeAnother(Proposal& proposal)
     }
     proposal.brief.take = static_cast<int>(takes.size()) - 1;
     if (proposal.brief.take == 0) return;
-    proposal.take = TakeNote{proposal.brief.take,
-                             shapesApart(proposal.lattice, takes.front(), takes.back()),
-                             static_cast<int>(proposal.lattice.positions.size()),
-                             takes.back().cost - takes.front().cost};
+    proposal.take = TakeNote{
+        proposal.brief.take, shapesApart(proposal.lattice, takes.front(), takes.back()),
+        proposal.lattice.positions.size(), takes.back().cost - takes.front().cost};
     proposal.solution.best = std::move(takes.back());
 }
 
@@ -96,8 +93,8 @@ void carryVoicings(Proposal& proposal)
 {
     auto& arranged = proposal.arrangement.positions;
     arranged.clear();
-    for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i) {
-        auto const chosen = static_cast<std::size_t>(proposal.solution.best.candidates[i]);
+    for (arrange::PositionIndex const i : proposal.lattice.positions.indices()) {
+        arrange::CandidateIndex const chosen = proposal.solution.best.candidates[i];
         arranged.push_back({proposal.lattice.positions[i],
                             proposal.lattice.candidates[i][chosen].voicing,
                             proposal.lattice.locks[i].has_value()});
@@ -113,11 +110,11 @@ void carryOut(Proposal& proposal)
     proposal.warnings = warningsFor(proposal);
 }
 
-void solveAgain(Proposal& proposal, int changedLock)
+void solveAgain(Proposal& proposal, arrange::PositionIndex changedLock)
 {
     proposal.lattice.pairs = proposal.writtenPairs;
-    proposal.tables = arrange::tablesAfterLock(proposal.lattice, std::move(proposal.tables),
-                                               static_cast<std::size_t>(changedLock));
+    proposal.tables =
+        arrange::tablesAfterLock(proposal.lattice, std::move(proposal.tables), changedLock);
     solveAsPlayed(proposal);
     takeAnother(proposal);
     carryOut(proposal);
@@ -145,7 +142,7 @@ Proposal inKey(Brief const& brief, music::Interval moved)
 }
 
 // A lattice for each stretch of positions that is weighed in one way, and all of them joined.
-arrange::Lattice latticeByManner(Proposal& out, std::vector<arrange::Position> const& positions)
+arrange::Lattice latticeByManner(Proposal& out, arrange::Positions const& positions)
 {
     std::optional<arrange::Lattice> whole;
     for (auto from = positions.begin(); from != positions.end();) {
@@ -169,7 +166,7 @@ arrange::Lattice latticeByManner(Proposal& out, std::vector<arrange::Position> c
 // player, and serves where all bars are weighed alike.
 Result<base::Done> solve(Proposal& out, arrange::LatticeBuilder& builder)
 {
-    std::vector<arrange::Position> positions = positionsOf(out.brief, out.arrangement);
+    arrange::Positions positions = positionsOf(out.brief, out.arrangement);
     if (positions.empty()) return Fault{FaultCode::NoChords, {}, {}};
     if (out.weightsByBar.all.size() > 1) {
         out.lattice = latticeByManner(out, positions);
@@ -259,13 +256,11 @@ Result<Proposal> proposedAt(Brief const& brief, music::Interval moved)
     return out;
 }
 
-bool hasCandidate(Proposal const& proposal, arrange::PositionIndex position, int candidate)
+bool hasCandidate(Proposal const& proposal, arrange::PositionIndex position,
+                  arrange::CandidateIndex candidate)
 {
     auto const& lists = proposal.lattice.candidates;
-    return position >= 0 && static_cast<std::size_t>(position) < lists.size() &&
-           candidate >= 0 &&
-           static_cast<std::size_t>(candidate) <
-               lists[static_cast<std::size_t>(position)].size();
+    return lists.holds(position) && lists[position].holds(candidate);
 }
 
 void forgetLocksOf(Proposal& proposal, arrange::PositionIndex position)
@@ -276,7 +271,8 @@ void forgetLocksOf(Proposal& proposal, arrange::PositionIndex position)
 }
 
 // The best with one candidate held, the rest of the proposal as it was.
-Proposal heard(Proposal proposal, std::size_t position, int candidate)
+Proposal heard(Proposal proposal, arrange::PositionIndex position,
+               arrange::CandidateIndex candidate)
 {
     Proposal held = proposal;
     held.lattice.locks[position] = candidate;
@@ -335,17 +331,16 @@ Result<Proposal> propose(Brief const& brief)
     return first.error();
 }
 
-Result<Proposal> withChoice(Proposal proposal, arrange::PositionIndex position, int candidate,
-                            bool locked)
+Result<Proposal> withChoice(Proposal proposal, arrange::PositionIndex position,
+                            arrange::CandidateIndex candidate, bool locked)
 {
     if (!hasCandidate(proposal, position, candidate))
         return Fault{FaultCode::BadLock, base::say("chord {}", position + 1), {}};
-    auto const i = static_cast<std::size_t>(position);
-    if (!locked) return heard(std::move(proposal), i, candidate);
+    if (!locked) return heard(std::move(proposal), position, candidate);
     forgetLocksOf(proposal, position);
     proposal.brief.locks.push_back(
         lockFor(proposal.lattice, position, candidate, proposal.brief.harp, proposal.moved));
-    proposal.lattice.locks[i] = candidate;
+    proposal.lattice.locks[position] = candidate;
     solveAgain(proposal, position);
     return proposal;
 }
@@ -361,10 +356,9 @@ Proposal withHands(Proposal proposal, RightHand right, std::vector<arrange::SetF
 
 Proposal withoutLock(Proposal proposal, arrange::PositionIndex position)
 {
-    auto const i = static_cast<std::size_t>(position);
-    assert(i < proposal.lattice.locks.size());
+    assert(proposal.lattice.locks.holds(position));
     forgetLocksOf(proposal, position);
-    proposal.lattice.locks[i].reset();
+    proposal.lattice.locks[position].reset();
     solveAgain(proposal, position);
     return proposal;
 }
@@ -389,23 +383,22 @@ std::string takeWords(TakeNote const& note)
 
 std::vector<Variant> variants(Proposal const& proposal, arrange::PositionIndex position)
 {
-    auto const i = static_cast<std::size_t>(position);
-    assert(i < proposal.lattice.candidates.size());
+    assert(proposal.lattice.candidates.holds(position));
     arrange::Scene const scene = sceneAt(proposal, position);
     explain::ReasonsAt const reasons(scene, proposal.lattice, proposal.solution, position);
     std::vector<Variant> out;
-    out.reserve(proposal.lattice.candidates[i].size());
-    for (int c = 0; c < static_cast<int>(proposal.lattice.candidates[i].size()); ++c)
-        out.push_back({c, proposal.solution.regrets[i][static_cast<std::size_t>(c)],
-                       proposal.solution.best.candidates[i] == c,
-                       proposal.lattice.locks[i] == c, reasons.of(c)});
+    out.reserve(static_cast<std::size_t>(proposal.lattice.candidates[position].size()));
+    for (arrange::CandidateIndex const c : proposal.lattice.candidates[position].indices())
+        out.push_back({c, proposal.solution.regrets[position][c],
+                       proposal.solution.best.candidates[position] == c,
+                       proposal.lattice.locks[position] == c, reasons.of(c)});
     std::stable_sort(out.begin(), out.end(),
                      [](Variant const& a, Variant const& b) { return a.regret < b.regret; });
     return out;
 }
 
 std::vector<std::string> reasons(Proposal const& proposal, arrange::PositionIndex position,
-                                 int candidate)
+                                 arrange::CandidateIndex candidate)
 {
     return explain::reasonsFor(sceneAt(proposal, position), proposal.lattice, proposal.solution,
                                position, candidate);

@@ -22,10 +22,7 @@ constexpr int attemptsAllowed = 200;
 
 arrange::Voicing const& voicing(Lattice const& lattice, Chosen chosen)
 {
-    return lattice
-        .candidates[static_cast<std::size_t>(chosen.position)]
-                   [static_cast<std::size_t>(chosen.candidate)]
-        .voicing;
+    return lattice.candidates[chosen.position][chosen.candidate].voicing;
 }
 
 bool playable(Proposal const& proposal, Chosen first, Chosen second)
@@ -41,9 +38,9 @@ std::vector<std::pair<music::Moment, arrange::PositionIndex>>
 playedOrder(Lattice const& lattice)
 {
     std::vector<std::pair<music::Moment, arrange::PositionIndex>> all;
-    for (int i = 0; i < static_cast<int>(lattice.positions.size()); ++i)
+    for (arrange::PositionIndex const i : lattice.positions.indices())
         for (arrange::Occurrence const& when : lattice.positions[i].played)
-            all.emplace_back(when.at, arrange::PositionIndex(i));
+            all.emplace_back(when.at, i);
     std::sort(all.begin(), all.end());
     return all;
 }
@@ -66,7 +63,7 @@ std::vector<Conflict> stringsTooSoon(Proposal const& proposal, arrange::Choice c
     std::map<int, Last> lastOn;
     std::size_t turn = 0;
     for (auto const& [start, position] : playedOrder(proposal.lattice)) {
-        Chosen const here{position, choice.candidates[static_cast<std::size_t>(position)]};
+        Chosen const here{position, choice.candidates[position]};
         arrange::Voicing const& played = voicing(proposal.lattice, here);
         if (!played.notes.empty()) ++turn;
         for (arrange::VoicedNote const& note : played.notes) {
@@ -83,7 +80,7 @@ std::vector<Conflict> stringsTooSoon(Proposal const& proposal, arrange::Choice c
 
 bool isLocked(Lattice const& lattice, Chosen chosen)
 {
-    return lattice.locks[static_cast<std::size_t>(chosen.position)] == chosen.candidate;
+    return lattice.locks[chosen.position] == chosen.candidate;
 }
 
 // A table in which one row, or one column, is what no hand can play.
@@ -105,7 +102,7 @@ PairTable withColumnForbidden(PairTable const& table, std::size_t column)
 
 void forbid(Lattice& lattice, Chosen chosen)
 {
-    auto const i = static_cast<std::size_t>(chosen.position);
+    arrange::PositionIndex const i = chosen.position;
     auto const c = static_cast<std::size_t>(chosen.candidate);
     if (i > 0)
         lattice.pairs[i - 1] = withColumnForbidden(lattice.pairs[i - 1], c);
@@ -154,11 +151,10 @@ std::set<Chosen> conflictingAt(Proposal const& proposal, arrange::Choice const& 
                                Conflict const& conflict, Chosen side)
 {
     std::set<Chosen> out;
-    auto const place = static_cast<std::size_t>(side.position);
-    int const count = static_cast<int>(proposal.lattice.candidates[place].size());
-    for (int candidate = 0; candidate < count; ++candidate) {
+    for (arrange::CandidateIndex const candidate :
+         proposal.lattice.candidates[side.position].indices()) {
         arrange::Choice other = choice;
-        other.candidates[place] = candidate;
+        other.candidates[side.position] = candidate;
         auto const found = conflicts(proposal, other);
         bool const same = std::any_of(found.begin(), found.end(), [&](Conflict const& c) {
             return c.front().position == conflict.front().position &&
@@ -227,11 +223,11 @@ Attempt<Found> bestPlayable(Proposal const& proposal, Found first, Solve solve)
 std::vector<Conflict> conflicts(Proposal const& proposal, arrange::Choice const& choice)
 {
     std::vector<Conflict> out;
-    std::set<std::pair<int, int>> asked;
+    std::set<std::pair<arrange::PositionIndex, arrange::PositionIndex>> asked;
     Conflict since; // the last position that sounds, then the rests after it
     for (Conflict const& conflict : stringsTooSoon(proposal, choice)) out.push_back(conflict);
     for (auto const& [at, position] : playedOrder(proposal.lattice)) {
-        Chosen const here{position, choice.candidates[static_cast<std::size_t>(position)]};
+        Chosen const here{position, choice.candidates[position]};
         if (voicing(proposal.lattice, here).notes.empty()) {
             since.push_back(here);
             continue;
@@ -259,8 +255,8 @@ void removeSelfConflicts(Proposal& proposal)
     arrange::Lattice& lattice = proposal.lattice;
     if (lattice.positions.size() != 1 || lattice.positions.front().played.size() < 2) return;
     arrange::Position const& only = lattice.positions.front();
-    std::vector<arrange::Candidate> left = lattice.candidates.front().copy();
-    std::erase_if(left, [&](arrange::Candidate const& c) {
+    arrange::Candidates left = lattice.candidates.front().copy();
+    left.eraseIf([&](arrange::Candidate const& c) {
         return !arrange::playableInTurn(sceneOf(proposal), only, c.voicing, only, c.voicing);
     });
     lattice.candidates.front() = std::move(left);

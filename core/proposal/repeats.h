@@ -14,7 +14,7 @@ namespace proposal {
 
 struct Chosen {
     arrange::PositionIndex position = 0;
-    int candidate = 0;
+    arrange::CandidateIndex candidate = 0;
     friend auto operator<=>(Chosen const&, Chosen const&) = default;
 };
 

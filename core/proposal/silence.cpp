@@ -2,7 +2,7 @@
 
 #include "core/arrange/view.h"
 #include "core/base/words.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/levers/waysround.h"
 
 #include <fmt/format.h>
@@ -197,7 +197,7 @@ std::vector<ForcedRest> forcedRests(Proposal const& proposal)
     std::vector<ForcedRest> out;
     arrange::Scene const scene = sceneOf(proposal);
     music::Length const longest = arrange::longestNote(proposal.arrangement.playing);
-    for (std::size_t i = 0; i < proposal.lattice.positions.size(); ++i) {
+    for (arrange::PositionIndex const i : proposal.lattice.positions.indices()) {
         if (!std::ranges::all_of(proposal.lattice.candidates[i],
                                  [](arrange::Candidate const& candidate) {
                                      return candidate.voicing.notes.empty();
@@ -205,9 +205,7 @@ std::vector<ForcedRest> forcedRests(Proposal const& proposal)
             continue;
         arrange::View const view =
             arrange::viewOf(scene, proposal.lattice.positions[i], longest);
-        if (!view.upbeat)
-            out.push_back(
-                forcedRest(proposal, view, arrange::PositionIndex(static_cast<int>(i))));
+        if (!view.upbeat) out.push_back(forcedRest(proposal, view, i));
     }
     return out;
 }

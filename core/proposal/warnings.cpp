@@ -140,13 +140,10 @@ Sentences ofMovesBeyondHands(Proposal const& proposal)
 {
     Sentences out;
     auto const& chosen = proposal.solution.best.candidates;
-    for (std::size_t i = 0; i + 1 < chosen.size(); ++i) {
-        arrange::PositionIndex const position(static_cast<int>(i));
-        if (proposal.lattice.pair(i, static_cast<std::size_t>(chosen[i]),
-                                  static_cast<std::size_t>(chosen[i + 1])) >=
+    for (arrange::PositionIndex position = 0; position + 1 < chosen.size(); ++position)
+        if (proposal.lattice.pair(position, chosen[position], chosen[position + 1]) >=
             arrange::unplayablePair)
             out.push_back(beyondHands(proposal, position, position + 1));
-    }
     for (Conflict const& conflict : conflicts(proposal, proposal.solution.best))
         out.push_back(
             beyondHands(proposal, conflict.front().position, conflict.back().position));

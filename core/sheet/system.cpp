@@ -4,7 +4,7 @@
 #include "core/sheet/attachments.h"
 #include "core/sheet/geometry.h"
 #include "core/sheet/glyphs.h"
-#include "core/sheet/placings.h"
+#include "core/sheet/placedbrackets.h"
 #include "core/sheet/rows.h"
 #include "core/sheet/stringpath.h"
 #include "core/sheet/ties.h"

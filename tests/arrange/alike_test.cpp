@@ -38,13 +38,13 @@ TEST_CASE("What answers an earlier bar costs as much more as the figures say, un
     auto x = scenes::example(twoPhrases);
     x.weights.taste.variety.unlikePhrase = {0, 0, 450, 0, 0};
     Lattice const free = latticeFor(x.scene(), x.positions());
-    std::vector<int> const best = solved(free).best.candidates;
+    auto const best = solved(free).best.candidates;
     Lattice drawn = free;
     drawLikeTogether(drawn, x.scene());
-    for (std::size_t i = 0; i < free.candidates.size(); ++i) {
+    for (arrange::PositionIndex const i : free.candidates.indices()) {
         bool const answers = i >= 4 && i <= 6;
-        for (std::size_t c = 0; c < free.candidates[i].size(); ++c) {
-            bool const like = answers && static_cast<int>(c) == best[i - 4];
+        for (arrange::CandidateIndex const c : free.candidates[i].indices()) {
+            bool const like = answers && c == best[i - 4];
             Points const more = answers && !like ? 450 : 0;
             CHECK(drawn.candidates[i][c].cost == free.candidates[i][c].cost + more);
             CHECK(drawn.candidates[i][c].cost == total(drawn.candidates[i][c].account));
@@ -64,8 +64,8 @@ TEST_CASE("At levels whose figures are nothing no bar is drawn to another", "[al
     Lattice const free = latticeFor(x.scene(), x.positions());
     Lattice drawn = free;
     drawLikeTogether(drawn, x.scene());
-    for (std::size_t i = 0; i < free.candidates.size(); ++i)
-        for (std::size_t c = 0; c < free.candidates[i].size(); ++c)
+    for (arrange::PositionIndex const i : free.candidates.indices())
+        for (arrange::CandidateIndex const c : free.candidates[i].indices())
             CHECK(drawn.candidates[i][c].cost == free.candidates[i][c].cost);
 }
 
@@ -80,11 +80,10 @@ TEST_CASE("Bars with the same music are alike however the levers stand", "[alike
     CHECK(answered(lattice, 4) == Answer{0, 3});
     x.weights.taste.variety.unlikePhrase = {0, 0, 450, 0, 0};
     Lattice const free = latticeFor(x.scene(), x.positions());
-    Voicing const& first =
-        free.candidates[0][static_cast<std::size_t>(solved(free).best.candidates[0])].voicing;
+    Voicing const& first = free.candidates[0][solved(free).best.candidates[0]].voicing;
     Lattice drawn = free;
     drawLikeTogether(drawn, x.scene());
-    for (std::size_t c = 0; c < free.candidates[4].size(); ++c) {
+    for (arrange::CandidateIndex const c : free.candidates[4].indices()) {
         bool const like = free.candidates[4][c].voicing == first;
         CHECK(drawn.candidates[4][c].cost == free.candidates[4][c].cost + (like ? 0 : 450));
     }

@@ -20,11 +20,14 @@ Arrangement arranged(scenes::Example const& x,
                      std::vector<harp::StringIndex> const& rootStrings)
 {
     Arrangement out{x.tune, 0, x.harp, x.hand, x.level, x.levers, x.tempo, x.playing, {}, {}};
-    std::vector<Position> const positions = x.positions();
-    for (std::size_t i = 0; i < positions.size(); ++i)
+    arrange::Positions const positions = x.positions();
+    for (PositionIndex const i : positions.indices())
         out.positions.push_back(
             {positions[i],
-             scenes::laid(x.view(i), {1, 8}, rootStrings[i], {{0}, {1, 2}}).voicing, false});
+             scenes::laid(x.view(i), {1, 8}, rootStrings[static_cast<std::size_t>(i)],
+                          {{0}, {1, 2}})
+                 .voicing,
+             false});
     return out;
 }
 
@@ -48,7 +51,7 @@ TEST_CASE("With varied passes each time through is a position of its own, in pla
     auto const x = scenes::example("[G] z:1/2 [D] z:1/2 :| [G] z:1 |");
     auto const positions = positionsByPass(x.tune, x.playing);
     REQUIRE(positions.size() == 5);
-    for (std::size_t i = 0; i < positions.size(); ++i) {
+    for (PositionIndex const i : positions.indices()) {
         CHECK(positions[i].played.size() == 1);
         if (i > 0) CHECK(positions[i - 1].played[0].at < positions[i].played[0].at);
     }
@@ -77,10 +80,10 @@ TEST_CASE("Where a repeated part comes again its third time is a first time, its
     x.playing.bars.push_back({0, 4, moment(3)});
     auto const positions = positionsAsWritten(x.tune, x.playing);
     REQUIRE(positions.size() == 2);
-    for (std::size_t i = 0; i < 2; ++i) {
+    for (PositionIndex i = 0; i < 2; ++i) {
         REQUIRE(positions[i].played.size() == 2);
-        CHECK(positions[i].played[0].pass == static_cast<int>(i) + 1);
-        CHECK(positions[i].played[1].pass == static_cast<int>(i) + 3);
+        CHECK(positions[i].played[0].pass == i.value() + 1);
+        CHECK(positions[i].played[1].pass == i.value() + 3);
     }
 }
 

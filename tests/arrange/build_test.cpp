@@ -28,11 +28,11 @@ TEST_CASE("A lattice has candidates everywhere and a cost for every pair", "[lat
     REQUIRE(lattice.candidates.size() == lattice.positions.size());
     REQUIRE(lattice.pairs.size() + 1 == lattice.positions.size());
     REQUIRE(lattice.locks.size() == lattice.positions.size());
-    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+    for (arrange::PositionIndex const i : lattice.candidates.indices()) {
         CHECK(!lattice.candidates[i].empty());
         CHECK(lattice.candidates[i].back().voicing.notes.empty());
         if (i + 1 < lattice.candidates.size())
-            CHECK(lattice.pairs[i].size() ==
+            CHECK(static_cast<int>(lattice.pairs[i].size()) ==
                   lattice.candidates[i].size() * lattice.candidates[i + 1].size());
     }
 }
@@ -54,12 +54,10 @@ TEST_CASE("The account of a pair adds up to the cost the solver sees", "[lattice
 {
     auto const x = scenes::example(sixteenBars);
     Lattice const lattice = latticeOf(x);
-    for (std::size_t i = 0; i + 1 < lattice.positions.size(); ++i) {
-        for (std::size_t a = 0; a < lattice.candidates[i].size(); a += 7) {
-            for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); b += 5) {
-                Account const account =
-                    pairAccount(x.scene(), lattice, PositionIndex(static_cast<int>(i)),
-                                static_cast<int>(a), static_cast<int>(b));
+    for (PositionIndex i = 0; i + 1 < lattice.positions.size(); ++i) {
+        for (arrange::CandidateIndex a = 0; a < lattice.candidates[i].size(); a += 7) {
+            for (arrange::CandidateIndex b = 0; b < lattice.candidates[i + 1].size(); b += 5) {
+                Account const account = pairAccount(x.scene(), lattice, i, a, b);
                 CHECK(total(account) == lattice.pair(i, a, b));
             }
         }
@@ -78,12 +76,10 @@ TEST_CASE("Bars that come back share their pair tables, and the numbers are thos
     CHECK(lattice.pairs[7].sharesWith(lattice.pairs[3]));
     CHECK_FALSE(lattice.pairs[1].sharesWith(lattice.pairs[0]));
     CHECK_FALSE(lattice.pairs[10].sharesWith(lattice.pairs[6])); // the tune closes there
-    for (std::size_t i = 3; i < 11; ++i)
-        for (std::size_t a = 0; a < lattice.candidates[i].size(); a += 5)
-            for (std::size_t b = 0; b < lattice.candidates[i + 1].size(); b += 7)
-                CHECK(lattice.pair(i, a, b) ==
-                      total(pairAccount(x.scene(), lattice, PositionIndex(static_cast<int>(i)),
-                                        static_cast<int>(a), static_cast<int>(b))));
+    for (PositionIndex i = 3; i < 11; ++i)
+        for (arrange::CandidateIndex a = 0; a < lattice.candidates[i].size(); a += 5)
+            for (arrange::CandidateIndex b = 0; b < lattice.candidates[i + 1].size(); b += 7)
+                CHECK(lattice.pair(i, a, b) == total(pairAccount(x.scene(), lattice, i, a, b)));
 }
 
 TEST_CASE("The same tune on the same harp gives the same lattice", "[lattice]")
@@ -92,8 +88,8 @@ TEST_CASE("The same tune on the same harp gives the same lattice", "[lattice]")
     Lattice const first = latticeFor(x.scene(), x.positions());
     Lattice const second = latticeFor(x.scene(), x.positions());
     CHECK(solved(first) == solved(second));
-    for (std::size_t i = 0; i < first.candidates.size(); ++i)
-        for (std::size_t c = 0; c < first.candidates[i].size(); ++c)
+    for (arrange::PositionIndex const i : first.candidates.indices())
+        for (arrange::CandidateIndex const c : first.candidates[i].indices())
             CHECK(first.candidates[i][c].voicing == second.candidates[i][c].voicing);
 }
 
@@ -124,9 +120,9 @@ TEST_CASE("A lattice with other levers is the same whether or not others were bu
         CHECK(solved(built) == solved(afresh));
         CHECK(built.like == afresh.like);
         REQUIRE(built.candidates.size() == afresh.candidates.size());
-        for (std::size_t i = 0; i < built.candidates.size(); ++i) {
+        for (arrange::PositionIndex const i : built.candidates.indices()) {
             REQUIRE(built.candidates[i].size() == afresh.candidates[i].size());
-            for (std::size_t c = 0; c < built.candidates[i].size(); ++c) {
+            for (arrange::CandidateIndex const c : built.candidates[i].indices()) {
                 CHECK(built.candidates[i][c].voicing == afresh.candidates[i][c].voicing);
                 CHECK(built.candidates[i][c].cost == afresh.candidates[i][c].cost);
             }

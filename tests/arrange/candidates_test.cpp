@@ -14,7 +14,7 @@ namespace {
 
 using Lay = std::variant<Laid, Hindrance>;
 
-std::vector<Laid> voicingsAt(scenes::Example const& x, std::size_t position)
+std::vector<Laid> voicingsAt(scenes::Example const& x, PositionIndex position)
 {
     View const view = x.view(position);
     return playableVoicings(view, figuresFor(x.book, x.level, view.meter, view.spanLength),

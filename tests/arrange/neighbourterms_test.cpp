@@ -50,7 +50,7 @@ std::vector<Seam> seamsOf(scenes::Example const& x)
 {
     auto const positions = x.positions();
     std::vector<Seam> seams;
-    for (std::size_t i = 0; i + 1 < positions.size(); ++i) {
+    for (PositionIndex i = 0; i + 1 < positions.size(); ++i) {
         View const before = x.view(i);
         View const after = x.view(i + 1);
         seams.push_back(
@@ -281,7 +281,7 @@ TEST_CASE("A third on the last light beat leads the bass up to the chord a fourt
     x.weights.taste.thumbLine = {20, 0, 0, 0, 350, -60, 0};
     x.weights.taste.bassLine = {{0, -40, 15, 10, 12, 40, 160, 60, 200}, 0, 0};
     auto const positions = x.positions();
-    auto const bass = [&](std::size_t at, std::vector<int> const& degrees,
+    auto const bass = [&](PositionIndex at, std::vector<int> const& degrees,
                           std::vector<music::Rational> const& onsets, char const* next) {
         View const before = x.view(at);
         View const after = x.view(at + 1);

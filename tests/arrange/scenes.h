@@ -43,11 +43,8 @@ struct Example {
     {
         return {tune, playing, harp, hand, level, levers, tempo, book, weights};
     }
-    std::vector<arrange::Position> positions() const
-    {
-        return arrange::positionsAsWritten(tune, playing);
-    }
-    arrange::View view(std::size_t position) const
+    arrange::Positions positions() const { return arrange::positionsAsWritten(tune, playing); }
+    arrange::View view(arrange::PositionIndex position) const
     {
         return arrange::viewOf(scene(), positions().at(position),
                                arrange::longestNote(playing));

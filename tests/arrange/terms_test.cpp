@@ -637,7 +637,7 @@ TEST_CASE("A string that the tune plucks exactly a beat away is still wanted by 
 
 TEST_CASE("A close of a beat is struck once, a longer one may be broken", "[terms]")
 {
-    auto const added = [](char const* chords, std::size_t last, music::Rational second) {
+    auto const added = [](char const* chords, PositionIndex last, music::Rational second) {
         auto x = scenes::example(chords);
         x.weights.taste.cadence.chopped = 0;
         View without = x.view(last);

@@ -67,7 +67,7 @@ TEST_CASE("Passes that vary begin thin and end full, written passes are not judg
     x.weights.taste.passes = {1, 1, 100, 50};
     auto const byPass = positionsByPass(x.tune, x.playing);
     REQUIRE(byPass.size() == 4);
-    auto const viewAt = [&](std::size_t position) {
+    auto const viewAt = [&](PositionIndex position) {
         return viewOf(x.scene(), byPass[position], longestNote(x.playing));
     };
     View const first = viewAt(0);

@@ -50,7 +50,7 @@ void buildLattice(benchmark::State& state)
         return;
     }
     scenes::Example const x = exampleAt(*tables, static_cast<int>(state.range(0)));
-    std::vector<arrange::Position> const positions = x.positions();
+    arrange::Positions const positions = x.positions();
     std::size_t candidates = 0;
     for (auto _ : state) {
         arrange::Lattice const lattice = arrange::latticeFor(x.scene(), positions);

@@ -25,15 +25,15 @@ arrange::Lattice latticeOf(benchmark::State const& state)
     arrange::Lattice lattice;
     std::vector<arrange::Points> table(candidates * candidates);
     for (std::size_t i = 0; i < positions; ++i) {
-        std::vector<arrange::Candidate> list(candidates);
+        arrange::Candidates list(static_cast<int>(candidates), {});
         for (arrange::Candidate& c : list) c.cost = cost();
         lattice.candidates.push_back(std::move(list));
         if (i == 0) continue;
         for (arrange::Points& c : table) c = cost();
         lattice.pairs.emplace_back(table, candidates);
     }
-    lattice.positions.resize(positions);
-    lattice.locks.resize(positions);
+    lattice.positions.resize(lattice.candidates.size());
+    lattice.locks.resize(lattice.candidates.size());
     return lattice;
 }
 
@@ -74,9 +74,10 @@ void solveAfterLock(benchmark::State& state)
 {
     arrange::Lattice lattice = latticeOf(state);
     arrange::CostTables tables = arrange::tables(lattice);
-    std::size_t const middle = lattice.candidates.size() / 2;
+    arrange::PositionIndex const middle(lattice.candidates.size() / 2);
     for (auto _ : state) {
-        lattice.locks[middle] = lattice.locks[middle] ? std::nullopt : std::optional<int>(0);
+        lattice.locks[middle] =
+            lattice.locks[middle] ? std::nullopt : std::optional<arrange::CandidateIndex>(0);
         tables = arrange::tablesAfterLock(lattice, std::move(tables), middle);
         benchmark::DoNotOptimize(arrange::solved(lattice, tables));
     }
@@ -92,16 +93,16 @@ void solveByCbc(benchmark::State& state)
     }
     arrange::Lattice const lattice = latticeOf(state);
     reference::LatticeNumbers numbers;
-    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+    for (arrange::PositionIndex const i : lattice.candidates.indices()) {
         numbers.own.emplace_back();
         for (arrange::Candidate const& c : lattice.candidates[i])
             numbers.own.back().push_back(c.cost);
         numbers.locked.emplace_back();
         if (i == 0) continue;
         numbers.pairs.emplace_back();
-        for (std::size_t a = 0; a < lattice.candidates[i - 1].size(); ++a) {
+        for (arrange::CandidateIndex const a : lattice.candidates[i - 1].indices()) {
             numbers.pairs.back().emplace_back();
-            for (std::size_t b = 0; b < lattice.candidates[i].size(); ++b)
+            for (arrange::CandidateIndex const b : lattice.candidates[i].indices())
                 numbers.pairs.back().back().push_back(lattice.pair(i - 1, a, b));
         }
     }

@@ -1,5 +1,5 @@
 #include "app/devices/midikeys.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "tests/devices/dummyserver.h"
 #include "tests/harp/harps.h"
 #include "tests/sound/application.h"

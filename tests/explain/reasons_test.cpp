@@ -24,27 +24,28 @@ struct Solved {
         : example(std::move(x)), lattice(latticeFor(example.scene(), example.positions())),
           solution(solved(lattice))
     {}
-    std::vector<std::string> reasons(arrange::PositionIndex position, int candidate) const
+    std::vector<std::string> reasons(arrange::PositionIndex position,
+                                     arrange::CandidateIndex candidate) const
     {
         return reasonsFor(example.scene(), lattice, solution, position, candidate);
     }
     // The first candidate of this pattern on this root.
-    int candidate(arrange::PositionIndex position, std::string const& pattern,
-                  char const* root) const
+    arrange::CandidateIndex candidate(arrange::PositionIndex position,
+                                      std::string const& pattern, char const* root) const
     {
-        auto const& list = lattice.candidates[static_cast<std::size_t>(position)];
+        auto const& list = lattice.candidates[position];
         auto const found = std::ranges::find_if(list, [&](Candidate const& c) {
             return c.voicing.pattern == pattern && c.voicing.rootString == example.string(root);
         });
         REQUIRE(found != list.end());
-        return static_cast<int>(found - list.begin());
+        return list.indexOf(found);
     }
 };
 
 // The first position of an example with a voicing of its own.
 struct FirstPosition {
     Scene scene;
-    std::vector<Position> positions;
+    arrange::Positions positions;
     Told told;
 
     FirstPosition(scenes::Example const& x, std::vector<int> const& degrees, char const* root,
@@ -73,10 +74,9 @@ TEST_CASE("Every candidate has one to three whole sentences and no points", "[re
 {
     Solved const s(scenes::example(
         "[G] B4:1/4 A4:1/4 G4:1/2 | [D] A4:1/4 B4:1/4 A4:1/2 | [C] E5:1/2 [G] D5:1/2 |"));
-    for (std::size_t i = 0; i < s.lattice.candidates.size(); ++i) {
-        for (std::size_t c = 0; c < s.lattice.candidates[i].size(); ++c) {
-            auto const sentences =
-                s.reasons(arrange::PositionIndex(static_cast<int>(i)), static_cast<int>(c));
+    for (arrange::PositionIndex const i : s.lattice.candidates.indices()) {
+        for (arrange::CandidateIndex const c : s.lattice.candidates[i].indices()) {
+            auto const sentences = s.reasons(i, c);
             CAPTURE(i, c, s.lattice.candidates[i][c].voicing.pattern, sentences);
             CHECK(!sentences.empty());
             CHECK(sentences.size() <= 3);
@@ -133,7 +133,7 @@ TEST_CASE("Crowded hands are told with finger and beat", "[reasons]")
 TEST_CASE("The chosen shape says what it is and where it stands", "[reasons]")
 {
     Solved const s(scenes::example("[G] B4:1 | [G] B4:1 |"));
-    int const chosen = s.solution.best.candidates[0];
+    arrange::CandidateIndex const chosen = s.solution.best.candidates[0];
     auto const sentences = s.reasons(0, chosen);
     REQUIRE(!sentences.empty());
     CAPTURE(sentences);

@@ -12,7 +12,7 @@ using namespace explain;
 
 namespace {
 
-std::string why(scenes::Example const& x, std::string_view shape, std::size_t position = 0)
+std::string why(scenes::Example const& x, std::string_view shape, PositionIndex position = 0)
 {
     auto const refusal =
         whyNot(x.scene(), x.positions().at(position), *pattern::patternFrom(shape));

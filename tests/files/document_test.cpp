@@ -328,11 +328,12 @@ TEST_CASE("Decisions at random about tunes at random are saved and read back the
         brief.changes = {{{bar, 0, 0, false}, static_cast<tune::Change>(upTo(2))}};
         if (auto proposal = proposal::propose(brief);
             proposal && !proposal->lattice.positions.empty()) {
-            auto const at = upTo(proposal->lattice.positions.size() - 1);
-            auto const which = upTo(proposal->lattice.candidates[at].size() - 1);
-            auto const chosen = proposal::withChoice(
-                *std::move(proposal), arrange::PositionIndex(static_cast<int>(at)),
-                static_cast<int>(which), true);
+            auto const below = [&](int count) {
+                return static_cast<int>(upTo(static_cast<std::size_t>(count - 1)));
+            };
+            arrange::PositionIndex const at(below(proposal->lattice.positions.size()));
+            arrange::CandidateIndex const which(below(proposal->lattice.candidates[at].size()));
+            auto const chosen = proposal::withChoice(*std::move(proposal), at, which, true);
             if (chosen) brief = chosen->brief;
         }
         locks += brief.locks.size();

@@ -239,14 +239,12 @@ extern "C" int LLVMFuzzerTestOneInput(std::uint8_t const* bytes, std::size_t siz
     fuzz::demand(static_cast<bool>(proposal), proposal ? "" : base::sentence(proposal.error()) + told(brief) + "\n" + abc);
     checkRules(*proposal, abc, "as proposed");
 
-    auto const positions = proposal->lattice.positions.size();
+    auto const positions = static_cast<std::size_t>(proposal->lattice.positions.size());
     if (positions > 0) {
-        auto const position = choose.of(positions);
-        auto const candidate =
-            choose.of(proposal->lattice.candidates[position].size());
-        auto locked =
-            proposal::withChoice(*proposal, arrange::PositionIndex(static_cast<int>(position)),
-                                 static_cast<int>(candidate), true);
+        arrange::PositionIndex const position(static_cast<int>(choose.of(positions)));
+        arrange::CandidateIndex const candidate(static_cast<int>(choose.of(
+            static_cast<std::size_t>(proposal->lattice.candidates[position].size()))));
+        auto locked = proposal::withChoice(*proposal, position, candidate, true);
         if (locked) {
             checkRules(*locked, abc, "with a shape locked");
             proposal = std::move(locked);

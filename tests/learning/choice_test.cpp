@@ -20,7 +20,7 @@ double sum(Offer const& offer)
 }
 
 // The second best at a position.
-int second(proposal::Proposal const& p, arrange::PositionIndex position)
+arrange::CandidateIndex second(proposal::Proposal const& p, arrange::PositionIndex position)
 {
     return proposal::variants(p, position).at(1).candidate;
 }
@@ -31,15 +31,14 @@ TEST_CASE("A choice holds what was taken, what stood there and the best of the o
           "[learning]")
 {
     auto const p = scenario::proposed(scenario::briefFor(scenario::eightBars));
-    int const taken = second(p, 2);
+    arrange::CandidateIndex const taken = second(p, 2);
     auto const choice = choiceOf(p, 2, taken);
     REQUIRE(choice);
     CHECK(choice->manner == p.brief.weights.style);
     CHECK(choice->level == 3);
     CHECK(choice->offers.size() == offersKept);
     auto const& candidates = p.lattice.candidates[2];
-    CHECK(choice->offers[choice->taken].shape ==
-          candidates[static_cast<std::size_t>(taken)].voicing.pattern);
+    CHECK(choice->offers[choice->taken].shape == candidates[taken].voicing.pattern);
     CHECK(choice->offers[choice->proposed].shape == p.arrangement.positions[2].voicing.pattern);
     CHECK(choice->taken != choice->proposed);
 }
@@ -49,13 +48,15 @@ TEST_CASE("What the terms say of an offer adds up to what it costs among its nei
 {
     auto const p = scenario::proposed(scenario::briefFor(scenario::eightBars));
     constexpr arrange::PositionIndex here = 3;
-    int const taken = second(p, here);
+    arrange::CandidateIndex const taken = second(p, here);
     auto const choice = choiceOf(p, here, taken);
     REQUIRE(choice);
     auto const& stands = p.solution.best.candidates;
     auto const c = static_cast<std::size_t>(taken);
-    auto const at = [&](std::size_t i) { return static_cast<std::size_t>(stands[i]); };
-    arrange::Points const cost = p.lattice.candidates[here][c].cost +
+    auto const at = [&](arrange::PositionIndex i) {
+        return static_cast<std::size_t>(stands[i]);
+    };
+    arrange::Points const cost = p.lattice.candidates[here][taken].cost +
                                  p.writtenPairs[here - 1].at(at(here - 1), c) +
                                  p.writtenPairs[here].at(c, at(here + 1));
     CHECK(sum(choice->offers[choice->taken]) == Approx(static_cast<double>(cost) / 1000));

@@ -1,6 +1,6 @@
 #include "core/levers/leverplan.h"
 
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "tests/harp/harps.h"
 #include "tests/levers/lines.h"
 #include "tests/levers/promises.h"

@@ -1,4 +1,4 @@
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/levers/leverplan.h"
 #include "core/levers/moments.h"
 #include "tests/harp/harps.h"

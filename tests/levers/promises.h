@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/harp/hand.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/tune/playing.h"
 
 #include <catch2/catch.hpp>

@@ -1,6 +1,6 @@
 #include "core/levers/waysround.h"
 
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/levers/planned.h"
 #include "core/levers/uses.h"
 #include "tests/harp/harps.h"

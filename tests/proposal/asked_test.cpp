@@ -40,7 +40,7 @@ TEST_CASE("A shape asked for is locked where it costs least", "[asked]")
     REQUIRE(with);
     CHECK(shapeAt(*with, 2) == "1-5-10");
     CHECK(with->brief.locks.size() == 1);
-    for (std::size_t c = 0; c < p.lattice.candidates[2].size(); ++c)
+    for (arrange::CandidateIndex const c : p.lattice.candidates[2].indices())
         if (p.lattice.candidates[2][c].voicing.pattern == "1-5-10")
             CHECK(p.solution.best.cost + p.solution.regrets[2][c] >= with->solution.best.cost);
 }
@@ -80,7 +80,7 @@ TEST_CASE("Every shape of the book is either offered at a chord or refused with 
 {
     Proposal const p = proposed(briefFor(eightBars, 3));
     for (auto const position : std::vector<arrange::PositionIndex>{0, 3, 5}) {
-        auto const& list = p.lattice.candidates[static_cast<std::size_t>(position)];
+        auto const& list = p.lattice.candidates[position];
         auto const refused = unplayable(p, position);
         for (pattern::Pattern const& shape : p.brief.book.patterns) {
             CAPTURE(position, shape.name);

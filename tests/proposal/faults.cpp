@@ -1,7 +1,7 @@
 #include "tests/proposal/faults.h"
 
 #include "core/arrange/roughness.h"
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/tune/kind.h"
 
 #include <fmt/format.h>

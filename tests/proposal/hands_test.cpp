@@ -286,11 +286,10 @@ TEST_CASE("A shape chosen on the lattice that is there has the hands of a whole 
             brief.right = right;
             Proposal p = scenario::proposed(brief);
             // One after another, so that what was placed before is at hand each time.
-            for (std::size_t i = 0; i < p.lattice.positions.size(); i += 3) {
-                auto const last = p.lattice.candidates[i].size() - 1;
-                auto const other = static_cast<int>(std::min<std::size_t>(1 + i % 5, last));
-                auto next = withChoice(
-                    std::move(p), arrange::PositionIndex(static_cast<int>(i)), other, true);
+            for (arrange::PositionIndex i = 0; i < p.lattice.positions.size(); i += 3) {
+                int const last = p.lattice.candidates[i].size() - 1;
+                arrange::CandidateIndex const other(std::min(1 + i.value() % 5, last));
+                auto next = withChoice(std::move(p), i, other, true);
                 REQUIRE(next);
                 p = *std::move(next);
                 Proposal const whole = scenario::proposed(p.brief);
@@ -317,16 +316,12 @@ TEST_CASE("Made for another level an arrangement keeps its bars, its key and the
     auto p = scenario::proposed(brief);
     // Lock the widest shape anywhere and a plain one.
     auto const candidateOf = [&](auto better) {
-        std::pair<arrange::PositionIndex, int> best{0, 0};
-        for (std::size_t i = 0; i < p.lattice.candidates.size(); ++i)
-            for (std::size_t c = 0; c < p.lattice.candidates[i].size(); ++c) {
+        std::pair<arrange::PositionIndex, arrange::CandidateIndex> best{0, 0};
+        for (arrange::PositionIndex const i : p.lattice.candidates.indices())
+            for (arrange::CandidateIndex const c : p.lattice.candidates[i].indices()) {
                 auto const& now = p.lattice.candidates[i][c].voicing;
-                auto const& then = p.lattice
-                                       .candidates[static_cast<std::size_t>(best.first)]
-                                                  [static_cast<std::size_t>(best.second)]
-                                       .voicing;
-                if (better(now, then))
-                    best = {arrange::PositionIndex(static_cast<int>(i)), static_cast<int>(c)};
+                auto const& then = p.lattice.candidates[best.first][best.second].voicing;
+                if (better(now, then)) best = {i, c};
             }
         return best;
     };

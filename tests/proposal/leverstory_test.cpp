@@ -1,6 +1,6 @@
 // Why a lever stands as it does, told to the arranger who points at its string.
 
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 #include "core/levers/leverstory.h"
 #include "tests/proposal/scenario.h"
 

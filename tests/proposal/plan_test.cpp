@@ -126,27 +126,29 @@ TEST_CASE("The lattice file lists every candidate with terms that add up to its 
     CHECK(file.at("lattice") == 1);
     CHECK(file.at("unit") == "1/1000 point");
     json const& positions = file.at("positions");
-    REQUIRE(positions.size() == p.lattice.positions.size());
-    for (std::size_t i = 0; i < positions.size(); ++i) {
+    REQUIRE(positions.size() == p.lattice.positions.values().size());
+    for (arrange::PositionIndex const at : p.lattice.positions.indices()) {
+        auto const i = static_cast<std::size_t>(at);
         CHECK(positions[i].at("id") == i);
         CHECK(positions[i].at("locked").is_null());
         json const& candidates = positions[i].at("candidates");
-        REQUIRE(candidates.size() == p.lattice.candidates[i].size());
-        for (std::size_t c = 0; c < candidates.size(); ++c) {
+        REQUIRE(static_cast<int>(candidates.size()) == p.lattice.candidates[at].size());
+        for (arrange::CandidateIndex const k : p.lattice.candidates[at].indices()) {
+            auto const c = static_cast<std::size_t>(k);
             arrange::Points sum = 0;
             for (auto const& [name, points] : candidates[c].at("terms").items())
                 sum += points.get<arrange::Points>();
             CHECK(candidates[c].at("id") == c);
             CHECK(candidates[c].at("cost") == sum);
-            CHECK(candidates[c].at("regret") == p.solution.regrets[i][c]);
-            CHECK(candidates[c].at("pattern") == p.lattice.candidates[i][c].voicing.pattern);
+            CHECK(candidates[c].at("regret") == p.solution.regrets[at][k]);
+            CHECK(candidates[c].at("pattern") == p.lattice.candidates[at][k].voicing.pattern);
         }
     }
     REQUIRE(file.at("pairs").size() == positions.size() - 1);
-    for (std::size_t i = 0; i + 1 < positions.size(); ++i)
-        for (std::size_t a = 0; a < p.lattice.candidates[i].size(); ++a)
-            for (std::size_t b = 0; b < p.lattice.candidates[i + 1].size(); ++b)
-                if (file["pairs"][i][a][b] != p.lattice.pair(i, a, b))
+    for (arrange::PositionIndex i = 0; i + 1 < p.lattice.positions.size(); ++i)
+        for (arrange::CandidateIndex const a : p.lattice.candidates[i].indices())
+            for (arrange::CandidateIndex const b : p.lattice.candidates[i + 1].indices())
+                if (file["pairs"][i.value()][a.value()][b.value()] != p.lattice.pair(i, a, b))
                     FAIL("pair " << i << ' ' << a << ' ' << b);
 }
 
@@ -155,7 +157,9 @@ TEST_CASE("Best and alternatives of the lattice file cost what its numbers say",
     Proposal const& p = eightBarsInG();
     std::string const text = files::latticeJson(p);
     auto const numbers = reference::latticeNumbers(text);
-    CHECK(numbers.bestChoice == p.solution.best.candidates);
+    auto const& best = p.solution.best.candidates;
+    CHECK(std::ranges::equal(numbers.bestChoice, best,
+                             [](int a, arrange::CandidateIndex b) { return b == a; }));
     CHECK(reference::costOf(numbers, numbers.bestChoice) == numbers.bestCost);
     auto last = numbers.bestCost;
     json const file = json::parse(text);
@@ -174,10 +178,11 @@ TEST_CASE("Trying every choice of a short tune's lattice file finds the same opt
     Proposal p = shortTune();
     auto numbers = reference::latticeNumbers(files::latticeJson(p));
     CHECK(reference::leastByTryingAll(numbers) == numbers.bestCost);
-    auto locked = withChoice(p, 1, static_cast<int>(p.lattice.candidates[1].size()) - 1, true);
+    auto locked =
+        withChoice(p, 1, arrange::CandidateIndex(p.lattice.candidates[1].size() - 1), true);
     REQUIRE(locked);
     numbers = reference::latticeNumbers(files::latticeJson(*locked));
-    CHECK(numbers.locked[1] == static_cast<int>(p.lattice.candidates[1].size()) - 1);
+    CHECK(numbers.locked[1] == arrange::CandidateIndex(p.lattice.candidates[1].size() - 1));
     CHECK(reference::leastByTryingAll(numbers) == numbers.bestCost);
 }
 

@@ -29,13 +29,12 @@ bool anyContains(std::vector<std::string> const& sentences, std::string const& p
 }
 
 // A candidate of the position that is not the chosen one and plays something.
-int otherCandidate(Proposal const& proposal, arrange::PositionIndex position)
+arrange::CandidateIndex otherCandidate(Proposal const& proposal,
+                                       arrange::PositionIndex position)
 {
     for (Variant const& variant : variants(proposal, position))
-        if (!variant.chosen && !proposal.lattice
-                                    .candidates[static_cast<std::size_t>(position)]
-                                               [static_cast<std::size_t>(variant.candidate)]
-                                    .voicing.notes.empty())
+        if (!variant.chosen &&
+            !proposal.lattice.candidates[position][variant.candidate].voicing.notes.empty())
             return variant.candidate;
     FAIL("no other candidate");
     return 0;
@@ -62,10 +61,7 @@ TEST_CASE("The arrangement carries the voicings of the best choice", "[proposal]
     };
     for (arrange::PositionIndex const i : p.arrangement.positions.indices())
         CHECK(withoutFingers(p.arrangement.positions[i].voicing) ==
-              withoutFingers(p.lattice
-                                 .candidates[i][static_cast<std::size_t>(
-                                     p.solution.best.candidates[i])]
-                                 .voicing));
+              withoutFingers(p.lattice.candidates[i][p.solution.best.candidates[i]].voicing));
 }
 
 TEST_CASE("The same brief gives the same proposal", "[proposal]")
@@ -90,14 +86,13 @@ TEST_CASE("A locked variant is kept, costs its regret, and is free again when un
           "[proposal]")
 {
     Proposal const free = proposed(briefFor(scenario::eightBars));
-    int const other = otherCandidate(free, 2);
+    arrange::CandidateIndex const other = otherCandidate(free, 2);
     auto const chosen = withChoice(free, 2, other, true);
     REQUIRE(chosen);
     Proposal const& p = *chosen;
     CHECK(p.arrangement.positions[2].locked);
     CHECK(p.solution.best.candidates[2] == other);
-    CHECK(p.solution.best.cost - free.solution.best.cost ==
-          free.solution.regrets[2][static_cast<std::size_t>(other)]);
+    CHECK(p.solution.best.cost - free.solution.best.cost == free.solution.regrets[2][other]);
     CHECK(p.solution == arrange::solved(p.lattice));
     Proposal const again = withoutLock(p, 2);
     CHECK(again.solution == free.solution);
@@ -119,7 +114,7 @@ TEST_CASE("A second choice at one position replaces the first", "[proposal]")
 TEST_CASE("A variant that is only heard changes neither brief nor regrets", "[proposal]")
 {
     Proposal const free = proposed(briefFor(scenario::eightBars));
-    int const other = otherCandidate(free, 3);
+    arrange::CandidateIndex const other = otherCandidate(free, 3);
     auto const heard = withChoice(free, 3, other, false);
     REQUIRE(heard);
     CHECK((*heard).solution.best.candidates[3] == other);
@@ -132,7 +127,8 @@ TEST_CASE("A choice that no position offers is refused", "[proposal]")
 {
     Proposal const p = proposed(briefFor(scenario::eightBars));
     for (auto [position, candidate] : {std::pair{0, 100000}, {0, -1}, {-1, 0}, {99, 0}}) {
-        auto const result = withChoice(p, arrange::PositionIndex(position), candidate, true);
+        auto const result = withChoice(p, arrange::PositionIndex(position),
+                                       arrange::CandidateIndex(candidate), true);
         REQUIRE_FALSE(result);
         CHECK(result.error().code == base::FaultCode::BadLock);
     }
@@ -183,7 +179,7 @@ TEST_CASE("Variants come with the least regret first and the chosen among those 
 {
     Proposal const p = proposed(briefFor(scenario::eightBars));
     auto const list = variants(p, 5);
-    REQUIRE(list.size() == p.lattice.candidates[5].size());
+    REQUIRE(static_cast<int>(list.size()) == p.lattice.candidates[5].size());
     CHECK(list.front().regret == 0);
     CHECK(std::is_sorted(list.begin(), list.end(), [](Variant const& a, Variant const& b) {
         return a.regret < b.regret;

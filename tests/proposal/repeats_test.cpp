@@ -30,12 +30,12 @@ arrange::Lattice asWritten(Proposal const& proposal)
 }
 
 // The candidate of a position that plucks the fewest notes, one at least, from a root string.
-int plainestOn(Proposal const& proposal, arrange::PositionIndex position,
-               harp::StringIndex rootString)
+arrange::CandidateIndex plainestOn(Proposal const& proposal, arrange::PositionIndex position,
+                                   harp::StringIndex rootString)
 {
-    auto const& list = proposal.lattice.candidates[static_cast<std::size_t>(position)];
-    for (int c = 0; c < static_cast<int>(list.size()); ++c) {
-        arrange::Voicing const& v = list[static_cast<std::size_t>(c)].voicing;
+    auto const& list = proposal.lattice.candidates[position];
+    for (arrange::CandidateIndex const c : list.indices()) {
+        arrange::Voicing const& v = list[c].voicing;
         if (v.notes.size() == 1 && v.rootString == rootString) return c;
     }
     FAIL("no single note on that string");
@@ -79,8 +79,8 @@ TEST_CASE("Locks that no hand can play over a repeat are kept and said", "[repea
 {
     Proposal p = threeBarsRepeated();
     harp::StringIndex const g2 = *harp::stringFor(p.arrangement.harp, {music::Letter::G, 0, 2});
-    int const first = plainestOn(p, 0, g2);
-    int const third = plainestOn(p, 2, g2);
+    arrange::CandidateIndex const first = plainestOn(p, 0, g2);
+    arrange::CandidateIndex const third = plainestOn(p, 2, g2);
     p = *withChoice(std::move(p), 0, first, true);
     p = *withChoice(std::move(p), 2, third, true);
     CHECK(p.solution.best.candidates[0] == first);

@@ -232,7 +232,7 @@ TEST_CASE(
     brief.key = AsWritten{};
     Proposal const p = scenario::proposed(brief);
     checkSound(p);
-    auto const priceOf = [&p](std::size_t position, std::string_view pattern) {
+    auto const priceOf = [&p](arrange::PositionIndex position, std::string_view pattern) {
         auto const& list = p.lattice.candidates[position];
         auto const found = std::ranges::find_if(
             list, [&](arrange::Candidate const& c) { return c.voicing.pattern == pattern; });

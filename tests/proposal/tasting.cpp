@@ -52,7 +52,7 @@ void compare(Keeping& keeping, Voicing const& a, Voicing const& b)
         ++keeping.family;
 }
 
-Seam seamAt(proposal::Proposal const& p, std::size_t position)
+Seam seamAt(proposal::Proposal const& p, arrange::PositionIndex position)
 {
     arrange::Scene const scene = proposal::sceneOf(p);
     auto const& positions = p.lattice.positions;
@@ -186,8 +186,7 @@ void printPlan(std::ostream& out, std::string const& name, proposal::Proposal co
         int shown = 0;
         std::set<std::string> seen{voicing.pattern};
         for (proposal::Variant const& v : variants) {
-            auto const c = static_cast<std::size_t>(v.candidate);
-            Voicing const& other = proposal.lattice.candidates[i][c].voicing;
+            Voicing const& other = proposal.lattice.candidates[i][v.candidate].voicing;
             constexpr int mostShown = 3;
             if (shown == mostShown || !seen.insert(other.pattern).second) continue;
             out << fmt::format(" {} {}", other.pattern, v.regret);

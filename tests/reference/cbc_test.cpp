@@ -11,16 +11,17 @@ namespace {
 reference::LatticeNumbers numbersOf(Lattice const& lattice)
 {
     reference::LatticeNumbers out;
-    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+    for (arrange::PositionIndex const i : lattice.candidates.indices()) {
         out.own.emplace_back();
         for (auto const& candidate : lattice.candidates[i])
             out.own.back().push_back(candidate.cost);
-        out.locked.push_back(lattice.locks[i]);
+        auto const& lock = lattice.locks[i];
+        out.locked.push_back(lock ? std::optional(lock->value()) : std::nullopt);
         if (i == 0) continue;
         out.pairs.emplace_back();
-        for (std::size_t a = 0; a < lattice.candidates[i - 1].size(); ++a) {
+        for (arrange::CandidateIndex const a : lattice.candidates[i - 1].indices()) {
             out.pairs.back().emplace_back();
-            for (std::size_t b = 0; b < lattice.candidates[i].size(); ++b)
+            for (arrange::CandidateIndex const b : lattice.candidates[i].indices())
                 out.pairs.back().back().push_back(lattice.pair(i - 1, a, b));
         }
     }
@@ -41,7 +42,7 @@ TEST_CASE("An integer program finds the same least cost on random lattices", "[c
         GENERATE(std::vector<std::size_t>(12, 20), std::vector<std::size_t>(32, 10),
                  std::vector<std::size_t>{1, 7, 1, 30, 2, 9});
     Lattice lattice = lattices::random(source, sizes, 5000);
-    lattice.locks[3] = static_cast<int>(source() % sizes[3]);
+    lattice.locks[3] = lattices::oneOf(source, lattice.candidates[3]);
     auto const numbers = numbersOf(lattice);
     auto const choice = reference::choiceByCbc(numbers);
     REQUIRE(choice);

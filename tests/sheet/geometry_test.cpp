@@ -1,5 +1,5 @@
 #include "core/files/abc/read.h"
-#include "core/sheet/places.h"
+#include "core/sheet/pageareas.h"
 #include "tests/places.h"
 #include "tests/sheet/arranged.h"
 #include "tests/sheet/examples.h"

@@ -10,16 +10,18 @@
 // it with.
 namespace lattices {
 
+using arrange::CandidateIndex;
 using arrange::Choice;
 using arrange::Lattice;
 using arrange::Points;
+using arrange::PositionIndex;
 
 inline Lattice fromNumbers(std::vector<std::vector<Points>> const& own,
                            std::vector<std::vector<std::vector<Points>>> const& between)
 {
     Lattice lattice;
     for (auto const& costs : own) {
-        std::vector<arrange::Candidate> list;
+        arrange::Candidates list;
         for (Points cost : costs) list.push_back({{}, {}, cost});
         lattice.candidates.push_back(list);
     }
@@ -28,8 +30,8 @@ inline Lattice fromNumbers(std::vector<std::vector<Points>> const& own,
         for (auto const& row : table) flat.insert(flat.end(), row.begin(), row.end());
         lattice.pairs.emplace_back(flat, table.front().size());
     }
-    lattice.positions.resize(own.size());
-    lattice.locks.resize(own.size());
+    lattice.positions.resize(lattice.candidates.size());
+    lattice.locks.resize(lattice.candidates.size());
     return lattice;
 }
 
@@ -57,13 +59,13 @@ inline std::vector<std::size_t> randomSizes(std::mt19937& source)
     return sizes;
 }
 
-inline Points costOf(Lattice const& lattice, std::vector<int> const& candidates)
+inline Points costOf(Lattice const& lattice,
+                     base::List<PositionIndex, CandidateIndex> const& candidates)
 {
     Points cost = 0;
-    for (std::size_t i = 0; i < candidates.size(); ++i) {
-        auto const b = static_cast<std::size_t>(candidates[i]);
-        cost += lattice.candidates[i][b].cost;
-        if (i > 0) cost += lattice.pair(i - 1, static_cast<std::size_t>(candidates[i - 1]), b);
+    for (PositionIndex const i : candidates.indices()) {
+        cost += lattice.candidates[i][candidates[i]].cost;
+        if (i > 0) cost += lattice.pair(i - 1, candidates[i - 1], candidates[i]);
     }
     return cost;
 }
@@ -71,11 +73,12 @@ inline Points costOf(Lattice const& lattice, std::vector<int> const& candidates)
 // Every choice that keeps the locks, in order of candidate numbers from the first position.
 inline std::vector<Choice> all(Lattice const& lattice)
 {
-    std::vector<std::vector<int>> begun{{}};
-    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
-        std::vector<std::vector<int>> longer;
+    using Begun = base::List<PositionIndex, CandidateIndex>;
+    std::vector<Begun> begun{Begun()};
+    for (PositionIndex const i : lattice.candidates.indices()) {
+        std::vector<Begun> longer;
         for (auto const& choice : begun)
-            for (int b = 0; b < static_cast<int>(lattice.candidates[i].size()); ++b) {
+            for (CandidateIndex const b : lattice.candidates[i].indices()) {
                 if (lattice.locks[i] && *lattice.locks[i] != b) continue;
                 longer.push_back(choice);
                 longer.back().push_back(b);
@@ -97,13 +100,13 @@ inline std::vector<Choice> allByCost(Lattice const& lattice)
 }
 
 // By trying all: the least total with one candidate held, the lock of its position lifted.
-inline std::vector<std::vector<Points>> regretsByTryingAll(Lattice const& lattice)
+inline base::List<PositionIndex, arrange::Costs> regretsByTryingAll(Lattice const& lattice)
 {
     Points const best = allByCost(lattice).front().cost;
-    std::vector<std::vector<Points>> out;
-    for (std::size_t i = 0; i < lattice.candidates.size(); ++i) {
+    base::List<PositionIndex, arrange::Costs> out;
+    for (PositionIndex const i : lattice.candidates.indices()) {
         out.emplace_back();
-        for (int a = 0; a < static_cast<int>(lattice.candidates[i].size()); ++a) {
+        for (CandidateIndex const a : lattice.candidates[i].indices()) {
             Lattice held = lattice;
             held.locks[i] = a;
             out.back().push_back(allByCost(held).front().cost - best);
@@ -112,11 +115,16 @@ inline std::vector<std::vector<Points>> regretsByTryingAll(Lattice const& lattic
     return out;
 }
 
+// Any of a list.
+inline CandidateIndex oneOf(std::mt19937& source, arrange::CandidateList const& list)
+{
+    return CandidateIndex(static_cast<int>(source() % static_cast<unsigned>(list.size())));
+}
+
 inline void lockSome(Lattice& lattice, std::mt19937& source)
 {
-    for (std::size_t i = 0; i < lattice.candidates.size(); ++i)
-        if (source() % 3 == 0)
-            lattice.locks[i] = static_cast<int>(source() % lattice.candidates[i].size());
+    for (PositionIndex const i : lattice.candidates.indices())
+        if (source() % 3 == 0) lattice.locks[i] = oneOf(source, lattice.candidates[i]);
 }
 
 } // namespace lattices

@@ -9,8 +9,10 @@
 // The exact solver against trying everything on lattices that rapidcheck makes up and, where it
 // finds a difference, makes as small as it can; and against the plainest tables on large ones.
 
+using arrange::CandidateIndex;
 using arrange::Lattice;
 using arrange::Points;
+using arrange::PositionIndex;
 
 namespace {
 
@@ -26,6 +28,11 @@ rc::Gen<Points> costs()
 
 std::size_t sizeBelow(std::size_t limit) { return *rc::gen::inRange<std::size_t>(1, limit); }
 
+CandidateIndex anyOf(arrange::CandidateList const& list)
+{
+    return CandidateIndex(*rc::gen::inRange(0, list.size()));
+}
+
 Lattice madeUp()
 {
     std::vector<std::vector<Points>> own;
@@ -40,38 +47,36 @@ Lattice madeUp()
                 *rc::gen::container<std::vector<Points>>(own[i].size(), costs()));
     }
     Lattice lattice = lattices::fromNumbers(own, between);
-    for (std::size_t i = 0; i < positions; ++i)
-        if (*rc::gen::inRange(0, 4) == 0)
-            lattice.locks[i] =
-                *rc::gen::inRange(0, static_cast<int>(lattice.candidates[i].size()));
+    for (PositionIndex const i : lattice.candidates.indices())
+        if (*rc::gen::inRange(0, 4) == 0) lattice.locks[i] = anyOf(lattice.candidates[i]);
     return lattice;
 }
 
 // Two sweeps over plain sums.
-std::vector<std::vector<Points>> plainTotals(Lattice const& lattice)
+base::List<PositionIndex, arrange::Costs> plainTotals(Lattice const& lattice)
 {
     constexpr Points none = std::numeric_limits<Points>::max();
-    std::size_t const count = lattice.candidates.size();
-    std::vector<std::vector<Points>> upTo(count);
-    std::vector<std::vector<Points>> after(count);
-    for (std::size_t i = 0; i < count; ++i) {
-        for (std::size_t b = 0; b < lattice.candidates[i].size(); ++b) {
+    PositionIndex const beyond = lattice.candidates.beyond();
+    base::List<PositionIndex, arrange::Costs> upTo(beyond.value(), {});
+    base::List<PositionIndex, arrange::Costs> after(beyond.value(), {});
+    for (PositionIndex i = 0; i < beyond; ++i) {
+        for (CandidateIndex const b : lattice.candidates[i].indices()) {
             Points least = i == 0 ? 0 : none;
-            for (std::size_t a = 0; i > 0 && a < upTo[i - 1].size(); ++a)
+            for (CandidateIndex a = 0; i > 0 && a < upTo[i - 1].size(); ++a)
                 least = std::min(least, upTo[i - 1][a] + lattice.pair(i - 1, a, b));
             upTo[i].push_back(least + lattice.candidates[i][b].cost);
         }
     }
-    for (std::size_t i = count; i-- > 0;) {
-        for (std::size_t a = 0; a < lattice.candidates[i].size(); ++a) {
-            Points least = i + 1 == count ? 0 : none;
-            for (std::size_t b = 0; i + 1 < count && b < after[i + 1].size(); ++b)
+    for (PositionIndex i = beyond - 1; i >= 0; --i) {
+        for (CandidateIndex const a : lattice.candidates[i].indices()) {
+            Points least = i + 1 == beyond ? 0 : none;
+            for (CandidateIndex b = 0; i + 1 < beyond && b < after[i + 1].size(); ++b)
                 least =
                     std::min(least, lattice.pair(i, a, b) + lattice.candidates[i + 1][b].cost +
                                         after[i + 1][b]);
             after[i].push_back(least);
         }
-        for (std::size_t a = 0; a < upTo[i].size(); ++a) upTo[i][a] += after[i][a];
+        for (CandidateIndex const a : upTo[i].indices()) upTo[i][a] += after[i][a];
     }
     return upTo;
 }
@@ -106,8 +111,8 @@ TEST_CASE("Half the tables stay after a lock, whichever lock it is", "[propertie
     CHECK(rc::check("one lock", [] {
         Lattice lattice = madeUp();
         arrange::CostTables const before = arrange::tables(lattice);
-        auto const i = *rc::gen::inRange<std::size_t>(0, lattice.candidates.size());
-        lattice.locks[i] = *rc::gen::inRange(0, static_cast<int>(lattice.candidates[i].size()));
+        PositionIndex const i(*rc::gen::inRange(0, lattice.candidates.size()));
+        lattice.locks[i] = anyOf(lattice.candidates[i]);
         RC_ASSERT(arrange::tablesAfterLock(lattice, before, i) == arrange::tables(lattice));
     }));
 }
@@ -128,13 +133,14 @@ TEST_CASE("Two hundred positions of up to 256 candidates are solved as plain tab
         return never ? arrange::unplayablePair : Points(source() % (kind.largest + 1));
     };
     Lattice lattice;
-    for (std::size_t i = 0; i < 200; ++i) {
+    for (PositionIndex i = 0; i < 200; ++i) {
         std::size_t const size = i % 50 == 7 ? 256 : 1 + source() % 96;
-        std::vector<arrange::Candidate> list(size);
+        arrange::Candidates list(static_cast<int>(size), {});
         for (auto& candidate : list) candidate.cost = Points(source() % (kind.largest + 1));
         lattice.candidates.push_back(std::move(list));
         if (i == 0) continue;
-        std::vector<Points> table(lattice.candidates[i - 1].size() * size);
+        auto const rows = static_cast<std::size_t>(lattice.candidates[i - 1].size());
+        std::vector<Points> table(rows * size);
         for (Points& c : table) c = cost();
         lattice.pairs.emplace_back(table, size);
     }

@@ -7,6 +7,7 @@ using namespace arrange;
 using lattices::allByCost;
 using lattices::lockSome;
 using lattices::regretsByTryingAll;
+using Taken = base::List<PositionIndex, CandidateIndex>;
 
 namespace {
 
@@ -32,16 +33,16 @@ TEST_CASE("The worked example has two best choices and the one with lower number
 {
     Solution const solution = solved(workedExample());
     CHECK(solution.best == Choice{{0, 0, 0}, 6});
-    CHECK(solution.regrets == std::vector<std::vector<Points>>{{0, 0}, {0, 0}, {0, 2}});
+    CHECK(solution.regrets == base::List<PositionIndex, Costs>{{0, 0}, {0, 0}, {0, 2}});
 }
 
 TEST_CASE("The eight choices of the worked example come cheapest first", "[solve]")
 {
     auto const choices = bestChoices(workedExample(), 20);
     CHECK(costs(choices) == std::vector<Points>{6, 6, 8, 8, 12, 12, 14, 14});
-    CHECK(choices[1].candidates == std::vector<int>{1, 1, 0});
-    CHECK(choices[2].candidates == std::vector<int>{1, 0, 0});
-    CHECK(choices[3].candidates == std::vector<int>{1, 1, 1});
+    CHECK(choices[1].candidates == Taken{1, 1, 0});
+    CHECK(choices[2].candidates == Taken{1, 0, 0});
+    CHECK(choices[3].candidates == Taken{1, 1, 1});
 }
 
 TEST_CASE("Best choice and regrets equal those found by trying everything", "[solve]")
@@ -77,10 +78,10 @@ TEST_CASE("The k best choices equal the first k of all, ties in order of candida
 TEST_CASE("A lock is kept, and lifting it would save what its negative regret says", "[solve]")
 {
     Lattice lattice = workedExample();
-    lattice.locks[2] = 1;
+    lattice.locks[2] = CandidateIndex(1);
     Solution const solution = solved(lattice);
     CHECK(solution.best == Choice{{1, 1, 1}, 8}); // totals 001 12, 011 14, 101 14, 111 8
-    CHECK(solution.regrets[2] == std::vector<Points>{-2, 0});
+    CHECK(solution.regrets[2] == Costs{-2, 0});
 }
 
 TEST_CASE("After one lock more or less, half of each table stays and the answer is the same",
@@ -92,11 +93,12 @@ TEST_CASE("After one lock more or less, half of each table stays and the answer 
         Lattice lattice = lattices::random(source, lattices::randomSizes(source), 9);
         lockSome(lattice, source);
         CostTables const before = tables(lattice);
-        std::size_t const position = source() % lattice.candidates.size();
+        PositionIndex const position(
+            static_cast<int>(source() % static_cast<unsigned>(lattice.candidates.size())));
         if (lattice.locks[position])
             lattice.locks[position].reset();
         else
-            lattice.locks[position] = 0;
+            lattice.locks[position] = CandidateIndex(0);
         CHECK(tablesAfterLock(lattice, before, position) == tables(lattice));
     }
 }
@@ -127,12 +129,12 @@ TEST_CASE("Regrets are exact where every position offers two hundred candidates"
     Lattice lattice = lattices::random(source, std::vector<std::size_t>(12, 200), 100000);
     Solution const solution = solved(lattice);
     CHECK(lattices::costOf(lattice, solution.best.candidates) == solution.best.cost);
-    for (std::size_t i = 0; i < 12; ++i) {
+    for (PositionIndex i = 0; i < 12; ++i) {
         auto const& regrets = solution.regrets[i];
-        CHECK(regrets[static_cast<std::size_t>(solution.best.candidates[i])] == 0);
+        CHECK(regrets[solution.best.candidates[i]] == 0);
         CHECK(*std::min_element(regrets.begin(), regrets.end()) == 0);
-        auto const other = source() % 200;
-        lattice.locks[i] = static_cast<int>(other);
+        CandidateIndex const other = lattices::oneOf(source, lattice.candidates[i]);
+        lattice.locks[i] = other;
         CHECK(solved(lattice).best.cost - solution.best.cost == regrets[other]);
         lattice.locks[i].reset();
     }

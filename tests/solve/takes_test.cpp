@@ -7,8 +7,10 @@
 
 #include <string>
 
+using arrange::CandidateIndex;
 using arrange::Choice;
 using arrange::Lattice;
+using arrange::PositionIndex;
 
 namespace {
 
@@ -22,18 +24,21 @@ Lattice shapedLattice(std::mt19937& source)
             candidate.voicing.pattern = std::string(1, static_cast<char>('a' + source() % 3));
         shared = std::move(list);
     }
-    if (source() % 3 == 0) lattice.locks[source() % lattice.locks.size()] = 0;
+    if (source() % 3 == 0) {
+        auto const at = source() % static_cast<unsigned>(lattice.locks.size());
+        lattice.locks[PositionIndex(static_cast<int>(at))] = CandidateIndex(0);
+    }
     return lattice;
 }
 
 int newShapesIn(Lattice const& lattice, Choice const& choice,
                 std::vector<Choice> const& earlier)
 {
-    auto const shape = [&](Choice const& c, std::size_t i) {
-        return lattice.candidates[i][static_cast<std::size_t>(c.candidates[i])].voicing.pattern;
+    auto const shape = [&](Choice const& c, PositionIndex i) {
+        return lattice.candidates[i][c.candidates[i]].voicing.pattern;
     };
     int count = 0;
-    for (std::size_t i = 0; i < lattice.positions.size(); ++i)
+    for (PositionIndex const i : lattice.positions.indices())
         if (std::none_of(earlier.begin(), earlier.end(), [&](Choice const& before) {
                 return shape(before, i) == shape(choice, i);
             }))
@@ -77,12 +82,12 @@ TEST_CASE("A third of the free positions is new in another take, and one at the 
     Lattice lattice = lattices::random(source, std::vector<std::size_t>(9, 3), 5);
     for (auto& shared : lattice.candidates) {
         auto list = shared.copy();
-        for (std::size_t c = 0; c < list.size(); ++c)
-            list[c].voicing.pattern = std::string(1, static_cast<char>('a' + c));
+        for (CandidateIndex const c : list.indices())
+            list[c].voicing.pattern = std::string(1, static_cast<char>('a' + c.value()));
         shared = std::move(list);
     }
     CHECK(arrange::newShapesWanted(lattice) == 3);
-    for (std::size_t i = 0; i < 7; ++i) lattice.locks[i] = 0;
+    for (PositionIndex i = 0; i < 7; ++i) lattice.locks[i] = CandidateIndex(0);
     CHECK(arrange::newShapesWanted(lattice) == 1);
 }
 
@@ -96,6 +101,6 @@ TEST_CASE("Takes begin with the best and end where nothing new is left", "[takes
     lattice.candidates[0] = std::move(list);
     auto const takes = arrange::takes(lattice, arrange::solved(lattice).best, 5);
     REQUIRE(takes.size() == 2);
-    CHECK(takes[0].candidates == std::vector<int>{1});
-    CHECK(takes[1].candidates == std::vector<int>{0});
+    CHECK(takes[0].candidates == base::List<PositionIndex, CandidateIndex>{1});
+    CHECK(takes[1].candidates == base::List<PositionIndex, CandidateIndex>{0});
 }

@@ -30,7 +30,7 @@ struct Open : scenario::OpenWindow {
     }
     bool locked(arrange::PositionIndex position) const
     {
-        return session.proposal().lattice.locks[static_cast<std::size_t>(position)].has_value();
+        return session.proposal().lattice.locks[position].has_value();
     }
     tune::BarIndex barOf(arrange::PositionIndex position) const
     {
@@ -63,11 +63,9 @@ TEST_CASE("Chords clicked with Ctrl are chosen together, and one key changes the
     CHECK(open.session.chosen() == std::vector<arrange::PositionIndex>{0, 3, 5});
     CHECK(open.session.selected() == 5);
     int const steps = open.session.undoStack().count();
-    std::string const second =
-        open.session.proposal()
-            .lattice
-            .candidates[5][static_cast<std::size_t>(open.session.variants()[1].candidate)]
-            .voicing.pattern;
+    std::string const second = open.session.proposal()
+                                   .lattice.candidates[5][open.session.variants()[1].candidate]
+                                   .voicing.pattern;
     open.key(Qt::Key_2);
     int same = 0;
     for (auto const position : std::vector<arrange::PositionIndex>{0, 3, 5})
@@ -179,7 +177,7 @@ TEST_CASE("A passage's left hand is copied to another part, and swapped with one
     std::string const here = open.pattern(0);
     open.actions().swapShapes->trigger();
     auto const swap = open.session.proposal().lattice.locks;
-    if (swap[0] && swap[static_cast<std::size_t>(target)]) {
+    if (swap[0] && swap[target]) {
         CHECK(open.pattern(0) == there);
         CHECK(open.pattern(target) == here);
     }

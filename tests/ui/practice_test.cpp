@@ -274,15 +274,14 @@ TEST_CASE("V plays a shape that is looked at between the bars around it, and kee
     Open open;
     open.session.select(3); // bar 3
     auto const before = open.session.brief().locks.size();
-    int const other = open.session.variants()[1].candidate;
+    arrange::CandidateIndex const other = open.session.variants()[1].candidate;
     open.session.show(other);
     QTest::keyClick(open.workbench.grid(), Qt::Key_V);
     REQUIRE(open.heard);
     CHECK(open.heard->hearing.firstPlayedBar == 1);
     CHECK(open.heard->hearing.lastPlayedBar == 3);
-    CHECK(
-        open.heard->arrangement.positions[3].voicing ==
-        open.session.proposal().lattice.candidates[3][static_cast<std::size_t>(other)].voicing);
+    CHECK(open.heard->arrangement.positions[3].voicing ==
+          open.session.proposal().lattice.candidates[3][other].voicing);
     CHECK(open.session.brief().locks.size() == before);
     CHECK_FALSE(open.session.undoStack().canUndo());
 }

@@ -45,12 +45,10 @@ TEST_CASE("Choosing a variant locks it, undo frees it and redo locks it again", 
     session.select(3);
     arrange::Voicing const before = opened.voicing(3);
     auto const best = session.proposal().solution.best;
-    int const candidate = session.variants()[4].candidate;
+    arrange::CandidateIndex const candidate = session.variants()[4].candidate;
     REQUIRE(session.choose(candidate));
     arrange::Voicing const after = opened.voicing(3);
-    CHECK(
-        after ==
-        session.proposal().lattice.candidates[3][static_cast<std::size_t>(candidate)].voicing);
+    CHECK(after == session.proposal().lattice.candidates[3][candidate].voicing);
     CHECK(opened.locked(3));
     session.select(0);
     session.undoStack().undo();
@@ -101,11 +99,8 @@ TEST_CASE("A lock that a smaller hand cannot keep waits and is told of", "[ui]")
     for (arrange::PositionIndex position = 0; position < 6 && !wide; ++position) {
         session.select(position);
         for (auto const& variant : session.variants()) {
-            auto const& voicing = session.proposal()
-                                      .lattice
-                                      .candidates[static_cast<std::size_t>(position)]
-                                                 [static_cast<std::size_t>(variant.candidate)]
-                                      .voicing;
+            auto const& voicing =
+                session.proposal().lattice.candidates[position][variant.candidate].voicing;
             if (voicing.pattern != "1-5-10") continue;
             REQUIRE(session.choose(variant.candidate));
             wide = position;
@@ -136,7 +131,7 @@ TEST_CASE("Showing a variant changes neither document nor undo", "[ui]")
     Opened opened;
     Session& session = opened.session;
     QSignalSpy changed(&session, &Session::changed);
-    int const other = session.variants()[5].candidate;
+    arrange::CandidateIndex const other = session.variants()[5].candidate;
     arrange::Voicing const before = opened.voicing(0);
     session.show(other);
     CHECK(session.shown() == other);

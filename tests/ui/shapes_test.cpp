@@ -26,10 +26,7 @@ proposal::Proposal const& proposed()
 
 arrange::Voicing const& voicingOf(proposal::Proposal const& proposal, ShapeAt const& shape)
 {
-    return proposal.lattice
-        .candidates[static_cast<std::size_t>(shape.position)]
-                   [static_cast<std::size_t>(shape.candidate)]
-        .voicing;
+    return proposal.lattice.candidates[shape.position][shape.candidate].voicing;
 }
 
 } // namespace

@@ -16,7 +16,7 @@ std::vector<VariantRow> rows(int count)
     std::vector<VariantRow> made;
     for (int i = 0; i < count; ++i) {
         VariantRow row;
-        row.variant.candidate = 100 + i;
+        row.variant.candidate = arrange::CandidateIndex(100 + i);
         row.variant.regret = 250 * i;
         row.variant.chosen = i == 0;
         row.variant.reasons = {"open and clear", "one placing"};

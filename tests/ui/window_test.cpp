@@ -48,8 +48,8 @@ bool chooseWhatIsFollowed(Session& session)
             auto const before = session.proposal().solution.best.candidates;
             if (!session.chooseRanked(rank)) continue;
             auto const& after = session.proposal().solution.best.candidates;
-            for (std::size_t i = 0; i < after.size(); ++i)
-                if (static_cast<int>(i) != position && after[i] != before[i]) return true;
+            for (arrange::PositionIndex const i : after.indices())
+                if (i != position && after[i] != before[i]) return true;
             session.undoStack().undo();
         }
     return false;
@@ -204,12 +204,12 @@ TEST_CASE("Only this one: the other chords have again what they had, and undo br
     auto const before = open.session.proposal().solution.best.candidates;
     REQUIRE(chooseWhatIsFollowed(open.session));
     auto const followed = open.session.proposal().solution.best.candidates;
-    auto const selected = static_cast<std::size_t>(*open.session.selected());
+    arrange::PositionIndex const selected = *open.session.selected();
     FollowedBox* box = open.workbench.variants()->followed();
     QTest::mouseClick(box->onlyThisButton(), Qt::LeftButton);
     auto const now = open.session.proposal().solution.best.candidates;
     int moved = 0;
-    for (std::size_t i = 0; i < now.size(); ++i)
+    for (arrange::PositionIndex const i : now.indices())
         if (followed[i] != before[i] && i != selected) {
             CHECK(now[i] == before[i]);
             ++moved;

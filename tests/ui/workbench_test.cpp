@@ -174,10 +174,9 @@ TEST_CASE("A variant is heard before it is used", "[ui]")
     QTest::keyClick(list, Qt::Key_Down);
     QTest::keyClick(list, Qt::Key_Space);
     REQUIRE(heard);
-    int const shown = *open.session.shown();
-    CHECK(
-        heard->arrangement.positions[0].voicing ==
-        open.session.proposal().lattice.candidates[0][static_cast<std::size_t>(shown)].voicing);
+    arrange::CandidateIndex const shown = *open.session.shown();
+    CHECK(heard->arrangement.positions[0].voicing ==
+          open.session.proposal().lattice.candidates[0][shown].voicing);
     CHECK(open.session.brief().locks.empty());
 }
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/sheet/places.h"
+#include "core/sheet/pageareas.h"
 #include "ui/pageview/pagestack.h"
 
 #include "ui/readable.h"

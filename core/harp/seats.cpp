@@ -1,4 +1,4 @@
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 
 #include <array>
 
@@ -33,7 +33,7 @@ std::vector<Seat> seats(Harp const& harp, music::Pitch pitch)
     return out;
 }
 
-std::optional<Seat> placeOf(Harp const& harp, music::Pitch pitch)
+std::optional<Seat> seatOf(Harp const& harp, music::Pitch pitch)
 {
     auto const all = seats(harp, pitch);
     if (all.empty()) return std::nullopt;

@@ -1,4 +1,4 @@
-#include "core/sheet/places.h"
+#include "core/sheet/pageareas.h"
 
 #include <algorithm>
 #include <vector>

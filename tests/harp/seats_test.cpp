@@ -1,4 +1,4 @@
-#include "core/harp/placing.h"
+#include "core/harp/seats.h"
 
 #include "tests/harp/harps.h"
 #include "tests/places.h"
@@ -48,14 +48,14 @@ TEST_CASE("The own letter of a pitch comes before the neighbour that sounds alik
     auto const g = *stringFor(harp, pitch("G4"));
     CHECK(seats(harp, pitch("G#4")) == std::vector<Seat>{{g, Lever::Up}, {g + 1, Lever::Down}});
     CHECK(seats(harp, pitch("Ab4")) == std::vector<Seat>{{g + 1, Lever::Down}, {g, Lever::Up}});
-    CHECK(placeOf(harp, pitch("Ab4")) == Seat{g + 1, Lever::Down});
+    CHECK(seatOf(harp, pitch("Ab4")) == Seat{g + 1, Lever::Down});
 }
 
 TEST_CASE("C flat and B sharp cross the octave number to their neighbours", "[harp]")
 {
     auto const harp = example::floor34();
-    CHECK(placeOf(harp, pitch("Cb5")) == Seat{*stringFor(harp, pitch("B4")), Lever::Up});
-    CHECK(placeOf(harp, pitch("B#4")) == Seat{*stringFor(harp, pitch("C5")), Lever::Down});
+    CHECK(seatOf(harp, pitch("Cb5")) == Seat{*stringFor(harp, pitch("B4")), Lever::Up});
+    CHECK(seatOf(harp, pitch("B#4")) == Seat{*stringFor(harp, pitch("C5")), Lever::Down});
 }
 
 TEST_CASE("Beyond the ends of the harp a pitch has no seat", "[harp]")
@@ -69,9 +69,9 @@ TEST_CASE("Beyond the ends of the harp a pitch has no seat", "[harp]")
 TEST_CASE("Without its lever a string gives only its open pitch", "[harp]")
 {
     auto const harp = example::harp(example::c2, example::a6, {music::Letter::C, 0}, "CF");
-    CHECK(placeOf(harp, pitch("F#4")));
-    CHECK(placeOf(harp, pitch("C#4")));
-    CHECK_FALSE(placeOf(harp, pitch("G#4")));
+    CHECK(seatOf(harp, pitch("F#4")));
+    CHECK(seatOf(harp, pitch("C#4")));
+    CHECK_FALSE(seatOf(harp, pitch("G#4")));
 }
 
 TEST_CASE("The string of a note follows the levers as they stand then", "[harp]")

@@ -21,7 +21,7 @@ struct Seat {
 std::vector<Seat> seats(Harp const& harp, music::Pitch pitch);
 
 // The first of the seats.
-std::optional<Seat> placeOf(Harp const& harp, music::Pitch pitch);
+std::optional<Seat> seatOf(Harp const& harp, music::Pitch pitch);
 
 // The string on which the pitch lies as the levers stand at a moment: its own letter before a
 // neighbour that sounds the same. None when no string sounds it then. This is the one answer to

@@ -1,4 +1,4 @@
-#include "core/sheet/placings.h"
+#include "core/sheet/placedbrackets.h"
 
 #include "core/sheet/geometry.h"
 
