@@ -16,17 +16,16 @@ using base::at;
 } // namespace
 
 AgreedSearch::AgreedSearch(BestWindows& windows, MomentOrder const& order,
-                           StringGroup const& group,
-                           std::vector<std::vector<NoteOption>> const& options,
-                           std::span<NoteChoice const> choices)
+                           StringGroup const& group, NoteOptions const& options,
+                           NoteChoices const& choices)
     : m_windows(windows), m_order(order), m_group(group), m_options(options),
-      m_choices(choices), m_ringsUntil(options.size(), -1)
+      m_choices(choices), m_ringsUntil(options.size(), UseIndex(-1))
 {
     bool chosen = false;
-    for (int const note : group.notes) {
-        chosen = chosen || (!choices.empty() && !choices[at(note)].ways.empty());
-        for (NoteOption const& option : options[at(note)])
-            if (option.holds) m_ringsUntil[at(*option.holds)] = note;
+    for (UseIndex const note : group.notes) {
+        chosen = chosen || (!choices.empty() && !choices[note].ways.empty());
+        for (NoteOption const& option : options[note])
+            if (option.holds) m_ringsUntil[*option.holds] = note;
     }
     std::optional<GroupSearch::Pruning> pruning;
     if (chosen) pruning.emplace(GroupSearch::Pruning{m_order, m_ringsUntil});
@@ -60,7 +59,7 @@ std::optional<AgreedSearch::Branch> AgreedSearch::searched(GroupSearch begun,
 {
     auto search = std::make_unique<GroupSearch>(std::move(begun));
     for (; played < m_group.notes.size(); ++played) {
-        int const note = m_group.notes[played];
+        UseIndex const note = m_group.notes[played];
         auto const stuck = search->play(note, allowed(note, bound));
         if (!stuck) continue;
         if (!m_stuck && bound.empty()) m_stuck = stuck;
@@ -70,21 +69,21 @@ std::optional<AgreedSearch::Branch> AgreedSearch::searched(GroupSearch begun,
 }
 
 // The options that the bound leaves a note; hold until the next are asked for.
-std::span<NoteOption const> AgreedSearch::allowed(int note, Bound const& bound)
+std::span<NoteOption const> AgreedSearch::allowed(UseIndex note, Bound const& bound)
 {
-    if (bound.empty()) return m_options[at(note)];
-    auto const found = bound.find(m_choices[at(note)].figure);
-    if (found == bound.end()) return m_options[at(note)];
+    if (bound.empty()) return m_options[note];
+    auto const found = bound.find(m_choices[note].figure);
+    if (found == bound.end()) return m_options[note];
     m_allowed.clear();
-    for (NoteOption const& option : m_options[at(note)])
+    for (NoteOption const& option : m_options[note])
         if (goes(option.way, note) == found->second) m_allowed.push_back(option);
     return m_allowed;
 }
 
 // The way a note goes for its figure: a quick flip is as written with leave to hurry.
-std::optional<int> AgreedSearch::goes(std::optional<int> way, int note) const
+std::optional<int> AgreedSearch::goes(std::optional<int> way, UseIndex note) const
 {
-    if (way && m_choices[at(note)].ways[at(*way)].way == tune::Way::LeftLightened)
+    if (way && m_choices[note].ways[at(*way)].way == tune::Way::LeftLightened)
         return std::nullopt;
     return way;
 }
@@ -95,12 +94,12 @@ std::optional<int> AgreedSearch::atOdds(GroupWay const& whole) const
     if (whole.ways.empty()) return std::nullopt;
     std::map<int, int> taken(whole.ways.begin(), whole.ways.end());
     std::map<int, std::optional<int>> figures;
-    for (int const note : m_group.notes) {
-        if (m_choices[at(note)].ways.empty()) continue;
+    for (UseIndex const note : m_group.notes) {
+        if (m_choices[note].ways.empty()) continue;
         auto const found = taken.find(note);
         std::optional<int> const way =
             found == taken.end() ? std::nullopt : goes(found->second, note);
-        auto const [known, isNew] = figures.try_emplace(m_choices[at(note)].figure, way);
+        auto const [known, isNew] = figures.try_emplace(m_choices[note].figure, way);
         if (!isNew && known->second != way) return known->first;
     }
     return std::nullopt;
@@ -109,13 +108,13 @@ std::optional<int> AgreedSearch::atOdds(GroupWay const& whole) const
 void AgreedSearch::part(Branch const& branch, int figure)
 {
     std::set<std::optional<int>> ways;
-    for (int const note : m_group.notes)
-        if (m_choices[at(note)].figure == figure)
-            for (NoteOption const& option : m_options[at(note)])
+    for (UseIndex const note : m_group.notes)
+        if (m_choices[note].figure == figure)
+            for (NoteOption const& option : m_options[note])
                 ways.insert(goes(option.way, note));
     // Up to the figure's first note all parts are as the whole is.
     auto const first = std::ranges::find(
-        m_group.notes, figure, [this](int note) { return m_choices[at(note)].figure; });
+        m_group.notes, figure, [this](UseIndex note) { return m_choices[note].figure; });
     auto const alike = static_cast<std::size_t>(first - m_group.notes.begin());
     std::vector<Branch> parts;
     for (std::optional<int> const& way : ways) {

@@ -21,8 +21,7 @@ class AgreedSearch {
 public:
     // `options` and `choices`: of every note; there may be no choices at all.
     AgreedSearch(BestWindows& windows, MomentOrder const& order, StringGroup const& group,
-                 std::vector<std::vector<NoteOption>> const& options,
-                 std::span<NoteChoice const> choices);
+                 NoteOptions const& options, NoteChoices const& choices);
 
     // Ways that cost more are not looked for.
     void limit(std::int64_t most) { m_most = most; }
@@ -48,8 +47,8 @@ private:
     };
 
     std::optional<Branch> searched(GroupSearch begun, std::size_t played, Bound bound);
-    std::span<NoteOption const> allowed(int note, Bound const& bound);
-    std::optional<int> goes(std::optional<int> way, int note) const;
+    std::span<NoteOption const> allowed(UseIndex note, Bound const& bound);
+    std::optional<int> goes(std::optional<int> way, UseIndex note) const;
     std::optional<int> atOdds(GroupWay const& whole) const;
     void part(Branch const& branch, int figure);
     std::optional<std::size_t> cheapestBranch();
@@ -58,9 +57,9 @@ private:
     BestWindows& m_windows;
     MomentOrder const& m_order;
     StringGroup const& m_group;
-    std::vector<std::vector<NoteOption>> const& m_options;
-    std::span<NoteChoice const> m_choices;
-    std::vector<int> m_ringsUntil; // as GroupSearch::Pruning has it
+    NoteOptions const& m_options;
+    NoteChoices const& m_choices;
+    base::List<UseIndex, UseIndex> m_ringsUntil; // as GroupSearch::Pruning has it
     std::vector<NoteOption> m_allowed;
     std::optional<std::int64_t> m_most;
     int m_parted = 0;

@@ -62,7 +62,7 @@ std::span<GroupSearch::StringState const> GroupSearch::trial(std::uint32_t index
     return std::span(m_trial.strings).subspan(index * m_width, m_width);
 }
 
-std::optional<Turn> GroupSearch::play(int note, std::span<NoteOption const> options)
+std::optional<Turn> GroupSearch::play(UseIndex note, std::span<NoteOption const> options)
 {
     std::optional<Turn> refused;
     tryOptions(note, options, refused);
@@ -74,7 +74,7 @@ std::optional<Turn> GroupSearch::play(int note, std::span<NoteOption const> opti
 }
 
 // Every option after every state; a turn without a window is told once.
-void GroupSearch::tryOptions(int note, std::span<NoteOption const> options,
+void GroupSearch::tryOptions(UseIndex note, std::span<NoteOption const> options,
                              std::optional<Turn>& refused)
 {
     m_trial.strings.clear();
@@ -84,7 +84,8 @@ void GroupSearch::tryOptions(int note, std::span<NoteOption const> options,
     for (std::uint32_t from = 0; from < before.count; ++from)
         for (NoteOption const& option : options) {
             std::ranges::copy(stateOf(before, from), state.begin());
-            Edge edge{option.cost, from, none, option.way.value_or(none), none};
+            Edge edge{option.cost, from, harp::StringIndex(none), option.way.value_or(none),
+                      none};
             std::optional<Turn> turn;
             if (!option.seat) {
                 if (option.holds && !holdOn(state, *option.holds, note)) continue;
@@ -140,7 +141,7 @@ std::vector<GroupSearch::Found> GroupSearch::joined()
 
 // Drops what strings may have been through where something else got them to the same levers,
 // with the same notes to ring on, no later, for no more. The cheapest stand first.
-void GroupSearch::prune(std::vector<Found>& states, int note) const
+void GroupSearch::prune(std::vector<Found>& states, UseIndex note) const
 {
     std::ranges::stable_sort(states, {}, &Found::least);
     std::vector<Found> kept;
@@ -223,7 +224,7 @@ GroupWay GroupSearch::told(Partial const& first) const
 }
 
 // Plays the note there; the turn that this asks for.
-std::optional<Turn> GroupSearch::seatNote(std::span<StringState> state, int note,
+std::optional<Turn> GroupSearch::seatNote(std::span<StringState> state, UseIndex note,
                                           harp::Seat const& seat) const
 {
     StringState& string = stringOf(state, seat.string);
@@ -245,7 +246,7 @@ std::optional<Turn> GroupSearch::seatNote(std::span<StringState> state, int note
 
 // The note before rings on through a note; not where it is not plucked itself. A note on a
 // string of another group is never left out.
-bool GroupSearch::holdOn(std::span<StringState> state, int before, int note) const
+bool GroupSearch::holdOn(std::span<StringState> state, UseIndex before, UseIndex note) const
 {
     for (StringState& string : state)
         if (string.lastNote == before) {
@@ -257,7 +258,7 @@ bool GroupSearch::holdOn(std::span<StringState> state, int before, int note) con
 
 // A note on a neighbour: where the string of its own letter would sound it as well, that
 // string's lever must be turned by then, or the note is not where the plan says.
-void GroupSearch::leaveOwnLetter(std::span<StringState> state, int note,
+void GroupSearch::leaveOwnLetter(std::span<StringState> state, UseIndex note,
                                  harp::Seat const& own) const
 {
     StringState& string = stringOf(state, own.string);
@@ -273,17 +274,18 @@ GroupSearch::StringState& GroupSearch::stringOf(std::span<StringState> state,
 }
 
 bool GroupSearch::outdone(std::span<StringState const> worse,
-                          std::span<StringState const> better, int note) const
+                          std::span<StringState const> better, UseIndex note) const
 {
     for (std::size_t i = 0; i < m_width; ++i)
         if (!asFree(better[i], worse[i], note)) return false;
     return true;
 }
 
-bool GroupSearch::asFree(StringState const& better, StringState const& worse, int note) const
+bool GroupSearch::asFree(StringState const& better, StringState const& worse,
+                         UseIndex note) const
 {
     if (worse.lastNote == noNote) return better.lastNote == noNote;
-    bool const ringsOn = m_pruning->ringsUntil[at(worse.lastNote)] > note;
+    bool const ringsOn = m_pruning->ringsUntil[worse.lastNote] > note;
     if (better.lastNote == noNote) return !ringsOn;
     if (better.start != worse.start || better.now != worse.now) return false;
     if (better.leftTo != noNote && (worse.leftTo == noNote || better.leftTo < worse.leftTo))
@@ -291,13 +293,13 @@ bool GroupSearch::asFree(StringState const& better, StringState const& worse, in
     if (ringsOn && better.lastNote != worse.lastNote) return false;
     MomentOrder const& order = m_pruning->order;
     if (!order.leversTurn) return true;
-    return order.begins[at(better.lastNote)] <= order.begins[at(worse.lastNote)] &&
+    return order.begins[better.lastNote] <= order.begins[worse.lastNote] &&
            endOf(better) <= endOf(worse);
 }
 
 int GroupSearch::endOf(StringState const& string) const
 {
-    return m_pruning->order.ends[at(string.heldTo == noNote ? string.lastNote : string.heldTo)];
+    return m_pruning->order.ends[string.heldTo == noNote ? string.lastNote : string.heldTo];
 }
 
 } // namespace levers

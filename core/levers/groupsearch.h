@@ -17,10 +17,11 @@ namespace levers {
 // How the notes of one group are played.
 struct GroupWay {
     std::int64_t cost = 0;
-    std::vector<std::pair<int, std::optional<harp::StringIndex>>> seats; // note and string
+    std::vector<std::pair<UseIndex, std::optional<harp::StringIndex>>> seats; // note and string
     std::vector<std::pair<harp::StringIndex, harp::Lever>> starts;
     std::vector<Turn> turns;
-    std::vector<std::pair<int, int>> ways; // note and the way it goes, of those not as written
+    std::vector<std::pair<UseIndex, int>>
+        ways; // note and the way it goes, of those not as written
     friend bool operator<(GroupWay const& a, GroupWay const& b)
     {
         return std::tie(a.cost, a.seats, a.ways) < std::tie(b.cost, b.seats, b.ways);
@@ -36,7 +37,7 @@ public:
     // through which it may ring on (-1 for none).
     struct Pruning {
         MomentOrder const& order;
-        std::vector<int> const& ringsUntil;
+        base::List<UseIndex, UseIndex> const& ringsUntil;
     };
 
     // Without `pruning` every way is kept.
@@ -47,20 +48,20 @@ public:
     GroupSearch(GroupSearch const& other, std::size_t notes);
 
     // Adds the next note; the turn that found no window when there is no way to play it.
-    std::optional<Turn> play(int note, std::span<NoteOption const> options);
+    std::optional<Turn> play(UseIndex note, std::span<NoteOption const> options);
 
     // The way of that rank, 0 the cheapest; none when there are not so many.
     GroupWay const* way(std::size_t rank);
 
 private:
-    static constexpr int noNote = -1;
+    static constexpr UseIndex noNote = -1;
     static constexpr int none = -1;
 
     // What a string has been through up to some note.
     struct StringState {
-        int lastNote = noNote; // not played yet
-        int leftTo = noNote;   // the first note since then that was left to a neighbour
-        int heldTo = noNote;   // the note through which the last one rings on
+        UseIndex lastNote = noNote; // not played yet
+        UseIndex leftTo = noNote;   // the first note since then that was left to a neighbour
+        UseIndex heldTo = noNote;   // the note through which the last one rings on
         harp::Lever start = harp::Lever::Down;
         harp::Lever now = harp::Lever::Down;
         friend auto operator<=>(StringState const&, StringState const&) = default;
@@ -70,7 +71,7 @@ private:
     struct Edge {
         std::int64_t cost = 0;
         std::uint32_t from = 0; // index into the states after the note before
-        std::optional<harp::StringIndex> string;
+        harp::StringIndex string = none;
         int way = none;  // index into NoteChoice::ways; none: as written
         int turn = none; // index into Store::turns
     };
@@ -126,20 +127,21 @@ private:
     std::span<Edge const> edgesOf(Layer const& layer, std::size_t state) const;
     std::span<StringState const> trial(std::uint32_t index) const;
 
-    void tryOptions(int note, std::span<NoteOption const> options,
+    void tryOptions(UseIndex note, std::span<NoteOption const> options,
                     std::optional<Turn>& refused);
     std::vector<Found> joined();
-    void prune(std::vector<Found>& states, int note) const;
+    void prune(std::vector<Found>& states, UseIndex note) const;
     void keep(std::vector<Found> const& states);
 
-    std::optional<Turn> seatNote(std::span<StringState> state, int note,
+    std::optional<Turn> seatNote(std::span<StringState> state, UseIndex note,
                                  harp::Seat const& seat) const;
-    bool holdOn(std::span<StringState> state, int before, int note) const;
-    void leaveOwnLetter(std::span<StringState> state, int note, harp::Seat const& own) const;
+    bool holdOn(std::span<StringState> state, UseIndex before, UseIndex note) const;
+    void leaveOwnLetter(std::span<StringState> state, UseIndex note,
+                        harp::Seat const& own) const;
     StringState& stringOf(std::span<StringState> state, harp::StringIndex string) const;
     bool outdone(std::span<StringState const> worse, std::span<StringState const> better,
-                 int note) const;
-    bool asFree(StringState const& better, StringState const& worse, int note) const;
+                 UseIndex note) const;
+    bool asFree(StringState const& better, StringState const& worse, UseIndex note) const;
     int endOf(StringState const& string) const;
 
     void push(Partial partial);

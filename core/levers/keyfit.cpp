@@ -73,7 +73,7 @@ music::Interval moveBy(int semitones, music::Key key, harp::Harp const& harp)
     return music::between(from, to);
 }
 
-std::vector<tune::PlayedNote> moved(std::vector<tune::PlayedNote> notes, music::Interval by)
+Uses moved(Uses notes, music::Interval by)
 {
     for (tune::PlayedNote& note : notes) note.pitch = transposed(note.pitch, by);
     return notes;
@@ -202,7 +202,6 @@ public:
     }
 
 private:
-    using Uses = std::vector<tune::PlayedNote>;
 
     // What a plan may come to, in points each time something is played, before what its flips
     // and snags weigh comes to so much of a rank. Snags weigh once however often they are
@@ -306,10 +305,10 @@ std::optional<int> notesLost(tune::Tune const& tune, harp::Harp const& harp, tun
     for (int lost = 0; lost <= mostLost;) {
         auto const seated = mendedSeating(harp, uses, performance, {}, uncrowded);
         if (!seated.refused) return lost;
-        tune::PlayedNote const inTheWay = uses[static_cast<std::size_t>(seated.refused->note)];
+        tune::PlayedNote const inTheWay = uses[seated.refused->note];
         tune::NotePlace const place = placeOf(inTheWay, playing.bars);
         lost += isGrace(inTheWay) ? 0 : 1;
-        std::erase_if(uses, [&](tune::PlayedNote const& use) {
+        uses.eraseIf([&](tune::PlayedNote const& use) {
             return isGrace(use) == isGrace(inTheWay) && placeOf(use, playing.bars) == place;
         });
     }

@@ -18,7 +18,6 @@ namespace levers {
 
 namespace {
 
-using Notes = std::span<tune::PlayedNote const>;
 
 // The bar that sounds at a moment.
 tune::PlayedBarIndex playedBarAt(tune::PlayedBars const& bars, music::Moment at)
@@ -33,7 +32,7 @@ tune::PlayedBarIndex playedBarAt(tune::PlayedBars const& bars, music::Moment at)
 // first that finds no room beside those before it.
 Refused tooManyAtOnce(std::vector<Turn> const& turns, std::vector<Gap> const& gaps,
                       std::vector<std::vector<Window>> const& choices, Moments& moments,
-                      Notes notes, Performance const& performance)
+                      Uses const& notes, Performance const& performance)
 {
     std::size_t fit = 0; // as many turns go together, seen from the first
     std::size_t fail = turns.size();
@@ -45,11 +44,11 @@ Refused tooManyAtOnce(std::vector<Turn> const& turns, std::vector<Gap> const& ga
         (moments.chosen(firstGaps, first).empty() ? fail : fit) = middle;
     }
     Turn const& turn = turns[fail - 1];
-    int const note = turn.before;
+    UseIndex const note = turn.before;
     return {{base::FaultCode::NoMomentForFlip, placeOfNote(note, notes, performance),
              base::say("so many levers are flipped near here that there is no time for the "
                        "lever of {}",
-                       shown(notes[static_cast<std::size_t>(note)].pitch))},
+                       shown(notes[note].pitch))},
             note,
             turn.after};
 }
@@ -64,8 +63,8 @@ struct Timed {
 
 using Outcome = std::variant<Timed, Refused>;
 
-Outcome bestTimed(harp::Harp const& harp, Notes notes, Performance const& performance,
-                  std::span<NoteChoice const> choices = {}, int most = seatingsTried)
+Outcome bestTimed(harp::Harp const& harp, Uses const& notes, Performance const& performance,
+                  NoteChoices const& choices = {}, int most = seatingsTried)
 {
     Seatings seatings(harp, notes, performance, choices);
     if (seatings.refused()) return *seatings.refused();
@@ -157,20 +156,19 @@ Plan planOf(Timed const& timed, harp::LeverSetting setup, tune::PlayedBars const
 }
 
 // The grace note that stands in the way, if it is one; of levers that crowd, any that is there.
-std::optional<tune::PlayedNote> graceInTheWay(Refused const& refused, Notes notes)
+std::optional<tune::PlayedNote> graceInTheWay(Refused const& refused, Uses const& notes)
 {
-    for (std::optional<int> const index : {std::optional(refused.note), refused.after})
-        if (index && isGrace(notes[static_cast<std::size_t>(*index)]))
-            return notes[static_cast<std::size_t>(*index)];
+    for (std::optional<UseIndex> const index : {std::optional(refused.note), refused.after})
+        if (index && isGrace(notes[*index])) return notes[*index];
     return std::nullopt;
 }
 
 // Leave to flip quickly at some notes.
-std::vector<NoteChoice> quickChoices(Notes uses, Performance const& performance)
+NoteChoices quickChoices(Uses const& uses, Performance const& performance)
 {
-    std::vector<NoteChoice> choices(uses.size());
-    for (std::size_t i = 0; i < uses.size(); ++i) {
-        choices[i].figure = static_cast<int>(i);
+    NoteChoices choices(uses.size(), {});
+    for (UseIndex const i : uses.indices()) {
+        choices[i].figure = i;
         if (!isGrace(uses[i]) &&
             std::ranges::find(performance.quick, placeOf(uses[i], performance.bars)) !=
                 performance.quick.end())
@@ -181,7 +179,7 @@ std::vector<NoteChoice> quickChoices(Notes uses, Performance const& performance)
 
 } // namespace
 
-Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::PlayedNote> uses,
+Planning planned(harp::Harp const& harp, music::Key key, Uses uses,
                  Performance const& performance)
 {
     auto setup = harp::settingFor(harp, key);
@@ -190,7 +188,7 @@ Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::Playe
     setWishes(*setup, harp, performance.wishes);
     std::vector<tune::NotePlace> left;
     while (true) {
-        std::vector<NoteChoice> choices;
+        NoteChoices choices;
         if (!performance.quick.empty()) choices = quickChoices(uses, performance);
         Outcome const outcome = bestTimed(harp, uses, performance, choices);
         if (auto const* timed = std::get_if<Timed>(&outcome)) {
@@ -199,8 +197,8 @@ Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::Playe
             return {std::move(plan), std::nullopt};
         }
         auto const& refused = std::get<Refused>(outcome);
-        auto const placed = [&](int note) {
-            return placeOf(uses[static_cast<std::size_t>(note)], performance.bars);
+        auto const placed = [&](UseIndex note) {
+            return placeOf(uses[note], performance.bars);
         };
         auto const grace = graceInTheWay(refused, uses);
         if (!grace) {
@@ -210,7 +208,7 @@ Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::Playe
         }
         tune::NotePlace const place = placeOf(*grace, performance.bars);
         left.push_back(place);
-        std::erase_if(uses, [&](tune::PlayedNote const& use) {
+        uses.eraseIf([&](tune::PlayedNote const& use) {
             return isGrace(use) && placeOf(use, performance.bars) == place;
         });
     }
@@ -227,9 +225,9 @@ Planning leverPlanFor(harp::Harp const& harp, tune::Tune const& tune,
     return planned(harp, tune.key, usesOf(tune, playing), performance);
 }
 
-MendedSeating mendedSeating(harp::Harp const& harp, Notes notes, Performance const& performance,
-                            std::span<NoteChoice const> choices, int most,
-                            std::optional<std::int64_t> dearest)
+MendedSeating mendedSeating(harp::Harp const& harp, Uses const& notes,
+                            Performance const& performance, NoteChoices const& choices,
+                            int most, std::optional<std::int64_t> dearest)
 {
     if (most == 0) {
         Seatings seatings(harp, notes, performance, choices, dearest);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/harp/seats.h"
+#include "core/levers/useindex.h"
 #include "core/tune/ways.h"
 
 #include <cstdint>
@@ -23,8 +24,10 @@ struct NoteChoice {
     bool asWritten = true;
     std::vector<NoteWay> ways;
     int figure = 0;
-    std::optional<int> before; // the note that rings on through it, of Way::Held
+    std::optional<UseIndex> before; // the note that rings on through it, of Way::Held
 };
+
+using NoteChoices = base::List<UseIndex, NoteChoice>;
 
 // One way to play a note: a seat, or none where it is not plucked.
 struct NoteOption {
@@ -33,8 +36,10 @@ struct NoteOption {
     std::int64_t cost = 0;
     std::optional<int> way;   // index into NoteChoice::ways; none: as written
     bool quick = false;       // as written, with a quick flip
-    std::optional<int> holds; // the note that rings on instead
+    std::optional<UseIndex> holds; // the note that rings on instead
 };
+
+using NoteOptions = base::List<UseIndex, std::vector<NoteOption>>;
 
 // The seats of the pitch, and of the ways of the choice where there is one.
 std::vector<NoteOption> optionsOf(harp::Harp const& harp, music::Pitch pitch,

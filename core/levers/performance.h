@@ -2,6 +2,7 @@
 
 #include "core/harp/seats.h"
 #include "core/levers/clock.h"
+#include "core/levers/useindex.h"
 #include "core/tune/changes.h"
 
 #include <span>
@@ -24,7 +25,6 @@ struct Performance {
 };
 
 // "bar 7", "bar 7, time 2": where a note of the performance stands, for the reader.
-std::string placeOfNote(int note, std::span<tune::PlayedNote const> notes,
-                        Performance const& performance);
+std::string placeOfNote(UseIndex note, Uses const& notes, Performance const& performance);
 
 } // namespace levers

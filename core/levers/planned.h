@@ -2,12 +2,13 @@
 
 #include "core/levers/leverplan.h"
 #include "core/levers/seating.h"
+#include "core/levers/useindex.h"
 
 namespace levers {
 
 // leverPlanFor for a performance that is prepared once and planned in many keys: `uses` as
 // moved (see uses.h), `key` that of the set-up.
-Planning planned(harp::Harp const& harp, music::Key key, std::vector<tune::PlayedNote> uses,
+Planning planned(harp::Harp const& harp, music::Key key, Uses uses,
                  Performance const& performance);
 
 // The cheapest seating with its moments where notes have priced ways beside their seats, and
@@ -20,8 +21,8 @@ struct MendedSeating {
     std::int64_t cost = 0;
     bool tooDear = false; // and no seating is told
 };
-MendedSeating mendedSeating(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
-                            Performance const& performance, std::span<NoteChoice const> choices,
+MendedSeating mendedSeating(harp::Harp const& harp, Uses const& notes,
+                            Performance const& performance, NoteChoices const& choices,
                             int most = 400, std::optional<std::int64_t> dearest = std::nullopt);
 
 } // namespace levers

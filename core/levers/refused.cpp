@@ -12,15 +12,12 @@ namespace levers {
 namespace {
 
 using harp::Lever;
-using Notes = std::span<tune::PlayedNote const>;
-
-using base::at;
 
 // Why no string sounds the pitch.
-base::Fault noString(harp::Harp const& harp, int note, Notes notes,
+base::Fault noString(harp::Harp const& harp, UseIndex note, Uses const& notes,
                      Performance const& performance)
 {
-    music::Pitch const pitch = notes[at(note)].pitch;
+    music::Pitch const pitch = notes[note].pitch;
     auto const string = harp::stringFor(harp, pitch);
     if (!string)
         return {base::FaultCode::NoteOffHarp, placeOfNote(note, notes, performance),
@@ -51,10 +48,10 @@ std::string tempoThatHelps(music::Length silent, music::Length beat,
 
 // The refusal of a turn that finds no window: what follows what, the silence there is between
 // them and the silence that turning asks for.
-base::Fault noTime(Notes notes, Turn const& turn, Performance const& performance)
+base::Fault noTime(Uses const& notes, Turn const& turn, Performance const& performance)
 {
-    tune::PlayedNote const& old = notes[at(turn.after)];
-    tune::PlayedNote const& next = notes[at(turn.before)];
+    tune::PlayedNote const& old = notes[turn.after];
+    tune::PlayedNote const& next = notes[turn.before];
     std::string const where = placeOfNote(turn.before, notes, performance);
     if (old.at == next.at)
         return {base::FaultCode::NoMomentForFlip, where,
@@ -75,7 +72,7 @@ base::Fault noTime(Notes notes, Turn const& turn, Performance const& performance
                          length.wholes.toDouble() * secondsAWhole);
     };
     music::Length const silent = std::max(
-        music::Length{}, notes[at(turn.by)].at - old.at - old.held * music::Rational(1, 2));
+        music::Length{}, notes[turn.by].at - old.at - old.held * music::Rational(1, 2));
     return {base::FaultCode::NoMomentForFlip, where,
             base::say("{}, with at most {} between them; level {} needs {}{}", change,
                       inWords(silent), performance.level.number,
@@ -85,20 +82,20 @@ base::Fault noTime(Notes notes, Turn const& turn, Performance const& performance
 
 } // namespace
 
-std::string placeOfNote(int note, Notes notes, Performance const& performance)
+std::string placeOfNote(UseIndex note, Uses const& notes, Performance const& performance)
 {
-    tune::PlayedBar const& bar = performance.bars[notes[at(note)].playedBar];
+    tune::PlayedBar const& bar = performance.bars[notes[note].playedBar];
     std::string const name = tune::barName(performance.tune, bar.bar);
     return bar.pass == 1 ? name : base::say("{}, time {}", name, bar.pass);
 }
 
-Refused cannotBeHad(harp::Harp const& harp, int note, Notes notes,
+Refused cannotBeHad(harp::Harp const& harp, UseIndex note, Uses const& notes,
                     Performance const& performance)
 {
     return {noString(harp, note, notes, performance), note, {}};
 }
 
-Refused noMoment(Notes notes, Turn const& turn, Performance const& performance)
+Refused noMoment(Uses const& notes, Turn const& turn, Performance const& performance)
 {
     return {noTime(notes, turn, performance), turn.before, turn.after};
 }

@@ -15,25 +15,22 @@ namespace levers {
 namespace {
 
 using harp::Lever;
-using Notes = std::span<tune::PlayedNote const>;
 
 using base::at;
 
-Seating seatingOf(std::vector<GroupWay const*> const& ways, std::size_t notes, int strings,
-                  std::span<NoteChoice const> choices)
+Seating seatingOf(std::vector<GroupWay const*> const& ways, int notes, int strings,
+                  NoteChoices const& choices)
 {
-    Seating seating{std::vector<std::optional<harp::StringIndex>>(notes),
-                    {strings, std::nullopt},
-                    {},
-                    {},
-                    0};
+    Seating seating;
+    seating.strings = decltype(seating.strings)(notes, std::nullopt);
+    seating.starts = decltype(seating.starts)(strings, std::nullopt);
     for (GroupWay const* way : ways) {
         seating.leastCost += way->cost;
-        for (auto const& [note, string] : way->seats) seating.strings[at(note)] = string;
+        for (auto const& [note, string] : way->seats) seating.strings[note] = string;
         for (auto const& [string, lever] : way->starts) seating.starts[string] = lever;
         seating.turns.insert(seating.turns.end(), way->turns.begin(), way->turns.end());
         for (auto const& [note, taken] : way->ways)
-            seating.taken.push_back({note, choices[at(note)].ways[at(taken)]});
+            seating.taken.push_back({note, choices[note].ways[at(taken)]});
     }
     std::sort(seating.taken.begin(), seating.taken.end(),
               [](TakenWay const& a, TakenWay const& b) { return a.note < b.note; });
@@ -46,8 +43,8 @@ Seating seatingOf(std::vector<GroupWay const*> const& ways, std::size_t notes, i
 } // namespace
 
 struct Seatings::Search {
-    std::vector<NoteChoice> choices;
-    std::vector<std::vector<NoteOption>> options; // of each note
+    NoteChoices choices;
+    NoteOptions options;
     std::vector<StringGroup> groups;
     std::optional<BestWindows> windows;
     MomentOrder order;
@@ -100,17 +97,16 @@ struct Seatings::Search {
     }
 };
 
-Seatings::Seatings(harp::Harp const& harp, Notes notes, Performance const& performance,
-                   std::span<NoteChoice const> choices, std::optional<std::int64_t> most)
+Seatings::Seatings(harp::Harp const& harp, Uses const& notes, Performance const& performance,
+                   NoteChoices const& choices, std::optional<std::int64_t> most)
     : m_search(std::make_unique<Search>()), m_notes(notes.size()), m_strings(harp.count())
 {
-    m_search->choices.assign(choices.begin(), choices.end());
-    for (std::size_t note = 0; note < notes.size(); ++note) {
+    m_search->choices = choices;
+    for (UseIndex const note : notes.indices()) {
         m_search->options.push_back(optionsOf(
             harp, notes[note].pitch, choices.empty() ? nullptr : &m_search->choices[note]));
         if (m_search->options.back().empty()) {
-            int const index = static_cast<int>(note);
-            m_refusal = cannotBeHad(harp, index, notes, performance);
+            m_refusal = cannotBeHad(harp, note, notes, performance);
             return;
         }
     }

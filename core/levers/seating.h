@@ -14,14 +14,13 @@ namespace levers {
 
 // A note that is not as written.
 struct TakenWay {
-    int note = 0;
+    UseIndex note = 0;
     NoteWay way;
 };
 
 // Which string plays each note, and what that asks of the levers.
 struct Seating {
-    std::vector<std::optional<harp::StringIndex>>
-        strings; // one for each note; none: not plucked
+    base::List<UseIndex, std::optional<harp::StringIndex>> strings;   // none: not plucked
     base::List<harp::StringIndex, std::optional<harp::Lever>> starts; // none: never played
     std::vector<Turn> turns;                        // by the note before which they stand
     std::vector<TakenWay> taken;                    // by note
@@ -40,9 +39,8 @@ struct Seating {
 // leastCost is what the seating costs at least.
 class Seatings {
 public:
-    Seatings(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
-             Performance const& performance, std::span<NoteChoice const> choices = {},
-             std::optional<std::int64_t> most = std::nullopt);
+    Seatings(harp::Harp const& harp, Uses const& notes, Performance const& performance,
+             NoteChoices const& choices = {}, std::optional<std::int64_t> most = std::nullopt);
     ~Seatings();
 
     // Set when there is no seating at all: the first note that cannot be had.
@@ -57,7 +55,7 @@ public:
 private:
     struct Search;
     std::unique_ptr<Search> m_search;
-    std::size_t m_notes;
+    int m_notes;
     int m_strings;
     std::optional<Refused> m_refusal;
     bool m_tooDear = false;

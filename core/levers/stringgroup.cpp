@@ -19,8 +19,7 @@ constexpr int mostTiedByHolding = 2; // strings; the states of a group grow with
 
 } // namespace
 
-std::vector<StringGroup> groupsOf(harp::Harp const& harp,
-                                  std::vector<std::vector<NoteOption>> const& options)
+std::vector<StringGroup> groupsOf(harp::Harp const& harp, NoteOptions const& options)
 {
     base::List<harp::StringIndex, harp::StringIndex> leader;
     for (harp::StringIndex const string : harp.indices()) leader.push_back(string);
@@ -36,18 +35,18 @@ std::vector<StringGroup> groupsOf(harp::Harp const& harp,
         leader[from] = to;
         size[to] += size[from];
     };
-    std::vector<std::optional<harp::StringIndex>> first(
-        options.size()); // a string of each note
-    for (std::size_t note = 0; note < options.size(); ++note)
+    base::List<UseIndex, std::optional<harp::StringIndex>> first(
+        options.size(), std::nullopt); // a string of each note
+    for (UseIndex const note : options.indices())
         for (NoteOption const& option : options[note]) {
             if (!option.seat) continue;
             if (!first[note]) first[note] = option.seat->string;
             tie(option.seat->string, *first[note]);
         }
-    for (std::size_t note = 0; note < options.size(); ++note)
+    for (UseIndex const note : options.indices())
         for (NoteOption const& option : options[note]) {
-            if (!option.holds || !first[at(*option.holds)]) continue;
-            harp::StringIndex const held = *first[at(*option.holds)];
+            if (!option.holds || !first[*option.holds]) continue;
+            harp::StringIndex const held = *first[*option.holds];
             if (!first[note]) first[note] = held;
             if (leaderOf(held) == leaderOf(*first[note])) continue;
             if (size[leaderOf(held)] + size[leaderOf(*first[note])] <= mostTiedByHolding)
@@ -57,16 +56,15 @@ std::vector<StringGroup> groupsOf(harp::Harp const& harp,
     base::List<harp::StringIndex, StringGroup> groups(leader.size(), {}); // by leader
     for (harp::StringIndex const string : harp.indices())
         groups[leaderOf(string)].strings.push_back(string);
-    for (std::size_t note = 0; note < options.size(); ++note)
-        groups[leaderOf(first[note].value_or(harp::StringIndex(0)))].notes.push_back(
-            static_cast<int>(note));
+    for (UseIndex const note : options.indices())
+        groups[leaderOf(first[note].value_or(harp::StringIndex(0)))].notes.push_back(note);
     std::vector<StringGroup> out;
     for (StringGroup& group : groups)
         if (!group.notes.empty()) out.push_back(std::move(group));
     return out;
 }
 
-MomentOrder orderOf(std::span<tune::PlayedNote const> notes, bool leversTurn)
+MomentOrder orderOf(Uses const& notes, bool leversTurn)
 {
     std::vector<music::Moment> moments;
     for (tune::PlayedNote const& note : notes) {

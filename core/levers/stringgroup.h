@@ -13,20 +13,19 @@ namespace levers {
 // together.
 struct StringGroup {
     std::vector<harp::StringIndex> strings;
-    std::vector<int> notes;
+    std::vector<UseIndex> notes;
 };
 
 // The groups that have notes, from the options of each note.
-std::vector<StringGroup> groupsOf(harp::Harp const& harp,
-                                  std::vector<std::vector<NoteOption>> const& options);
+std::vector<StringGroup> groupsOf(harp::Harp const& harp, NoteOptions const& options);
 
 // When the notes begin and end, as places in the order of all such moments.
 struct MomentOrder {
-    std::vector<int> begins;
-    std::vector<int> ends;
+    base::List<UseIndex, int> begins;
+    base::List<UseIndex, int> ends;
     bool leversTurn = true; // while playing
 };
 
-MomentOrder orderOf(std::span<tune::PlayedNote const> notes, bool leversTurn);
+MomentOrder orderOf(Uses const& notes, bool leversTurn);
 
 } // namespace levers

@@ -2,6 +2,7 @@
 
 #include "core/harp/seats.h"
 #include "core/levers/performance.h"
+#include "core/levers/useindex.h"
 
 #include <cstdint>
 #include <optional>
@@ -14,23 +15,22 @@ namespace levers {
 struct Turn {
     harp::StringIndex string = 0;
     harp::Lever to = harp::Lever::Up;
-    int after = 0;  // index of the string's last note before
-    int before = 0; // index of its first note that wants the lever turned
-    int by = 0;     // index of the note before which it must be turned: that one, or an earlier
-                    // one that a neighbour plays and this string would sound as well
+    UseIndex after = 0;  // the string's last note before
+    UseIndex before = 0; // its first note that wants the lever turned
+    UseIndex by = 0;     // the note before which it must be turned: that one, or an earlier
+                         // one that a neighbour plays and this string would sound as well
     bool returning = false;      // to where the string stood at the start
     bool quick = false;          // see Gap
-    std::optional<int> heldTo{}; // a later note through which the old one rings on
+    std::optional<UseIndex> heldTo{}; // a later note through which the old one rings on
     friend bool operator==(Turn const&, Turn const&) = default;
 };
 
-Gap gapOf(Turn const& turn, std::span<tune::PlayedNote const> notes, harp::Harp const& harp);
+Gap gapOf(Turn const& turn, Uses const& notes, harp::Harp const& harp);
 
 // The best windows of turns; each turn is asked once.
 class BestWindows {
 public:
-    BestWindows(harp::Harp const& harp, std::span<tune::PlayedNote const> notes,
-                Performance const& performance)
+    BestWindows(harp::Harp const& harp, Uses const& notes, Performance const& performance)
         : m_harp(harp), m_notes(notes), m_performance(performance)
     {}
 
@@ -41,9 +41,9 @@ private:
     // What a window depends on.
     struct Key {
         harp::StringIndex string = 0;
-        int after = 0;
-        int by = 0;
-        int heldTo = 0;
+        UseIndex after = 0;
+        UseIndex by = 0;
+        UseIndex heldTo = 0; // -1: none
         bool returning = false;
         bool quick = false;
         friend bool operator==(Key const&, Key const&) = default;
@@ -53,7 +53,7 @@ private:
     };
 
     harp::Harp const& m_harp;
-    std::span<tune::PlayedNote const> m_notes;
+    Uses const& m_notes;
     Performance const& m_performance;
     std::unordered_map<Key, std::optional<Window>, Hash> m_windows;
 };

@@ -4,10 +4,10 @@
 
 namespace levers {
 
-std::vector<tune::PlayedNote> usesOf(tune::Tune const& tune, tune::Playing const& playing)
+Uses usesOf(tune::Tune const& tune, tune::Playing const& playing)
 {
-    std::vector<tune::PlayedNote> uses;
-    uses.reserve(playing.notes.size());
+    Uses uses;
+    uses.reserve(static_cast<int>(playing.notes.size()));
     std::optional<std::pair<tune::PlayedBarIndex, tune::NoteIndex>>
         before; // bar and note: a chord has its graces once
     for (tune::PlayedNote const& note : playing.notes) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/levers/useindex.h"
 #include "core/tune/changes.h"
 #include "core/tune/playing.h"
 
@@ -11,7 +12,7 @@ namespace levers {
 
 // Notes and grace notes by time, grace notes before what they lead to. A grace note is held for
 // no time, and its `ofChord` is below 0: -1 for the first before its note, -2 for the second.
-std::vector<tune::PlayedNote> usesOf(tune::Tune const& tune, tune::Playing const& playing);
+Uses usesOf(tune::Tune const& tune, tune::Playing const& playing);
 
 inline bool isGrace(tune::PlayedNote const& use) { return use.ofChord < 0; }
 

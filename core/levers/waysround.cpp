@@ -18,7 +18,6 @@ using tune::Circumstance;
 using tune::NoteInLine;
 using tune::NotePlace;
 using tune::Way;
-using Uses = std::vector<tune::PlayedNote>;
 
 // Ten points are as bad as one flip (tune/ways.h), which is a million in a plan.
 constexpr std::int64_t ofPoint = 100'000;
@@ -61,25 +60,27 @@ struct Work {
     WaysAsked const& asked;
     Uses const& uses;
     std::vector<NoteInLine> const& lines;
-    std::vector<std::optional<std::size_t>> lineOf{}; // of each use; none: a grace note
-    std::vector<int> figure{};                        // of each use
-    std::vector<std::vector<harp::Seat>> seats{};
-    std::vector<bool> open{};
+    template<class T>
+    using PerUse = base::List<UseIndex, T>;
+    PerUse<std::optional<std::size_t>> lineOf{}; // none: a grace note
+    PerUse<int> figure{};
+    PerUse<std::vector<harp::Seat>> seats{};
+    PerUse<char> open{};   // 1: to other ways than as written
     std::set<int> never{}; // figures that do not go as written
 };
 
-Gap between(Work const& work, harp::StringIndex string, int first, int second)
+Gap between(Work const& work, harp::StringIndex string, UseIndex first, UseIndex second)
 {
     return gapOf(Turn{string, harp::Lever::Up, first, second, second}, work.uses, work.harp);
 }
 
-bool tight(Work const& work, harp::StringIndex string, int first, int second)
+bool tight(Work const& work, harp::StringIndex string, UseIndex first, UseIndex second)
 {
     return !work.performance.clock.hasWindow(between(work, string, first, second));
 }
 
 struct OnString {
-    int use = 0;
+    UseIndex use = 0;
     harp::Lever lever = harp::Lever::Down;
 };
 
@@ -88,15 +89,15 @@ class Opening {
 public:
     explicit Opening(Work& work) : m_work(work), m_strings(work.harp.count(), {})
     {
-        for (std::size_t i = 0; i < work.uses.size(); ++i)
+        for (UseIndex const i : work.uses.indices())
             for (harp::Seat const& seat : work.seats[i])
-                m_strings[seat.string].push_back({static_cast<int>(i), seat.lever});
+                m_strings[seat.string].push_back({i, seat.lever});
     }
 
     void rivals()
     {
-        for (std::size_t i = 0; i < m_work.uses.size(); ++i)
-            if (m_work.seats[i].empty()) m_work.open[i] = true;
+        for (UseIndex const i : m_work.uses.indices())
+            if (m_work.seats[i].empty()) m_work.open[i] = 1;
         for (harp::StringIndex const string : m_work.harp.indices()) {
             auto const& on = m_strings[string];
             for (std::size_t a = 0; a < on.size(); ++a)
@@ -104,7 +105,7 @@ public:
                     bool const isTight = tight(m_work, string, on[a].use, on[b].use);
                     if (!isTight && m_work.performance.level.flips) break;
                     if (on[a].lever == on[b].lever || !isTight) continue;
-                    m_work.open[at(on[a].use)] = m_work.open[at(on[b].use)] = true;
+                    m_work.open[on[a].use] = m_work.open[on[b].use] = 1;
                 }
         }
         spread();
@@ -119,11 +120,11 @@ public:
             for (harp::StringIndex const string : m_work.harp.indices()) {
                 auto const& on = m_strings[string];
                 for (std::size_t a = 0; a + 1 < on.size(); ++a) {
-                    auto first = m_work.open[at(on[a].use)];
-                    auto second = m_work.open[at(on[a + 1].use)];
+                    char& first = m_work.open[on[a].use];
+                    char& second = m_work.open[on[a + 1].use];
                     if (first == second) continue;
                     if (!tight(m_work, string, on[a].use, on[a + 1].use)) continue;
-                    first = second = true;
+                    first = second = 1;
                     changed = true;
                 }
             }
@@ -134,12 +135,12 @@ private:
     bool alike()
     {
         std::set<int> figures;
-        for (std::size_t i = 0; i < m_work.uses.size(); ++i)
+        for (UseIndex const i : m_work.uses.indices())
             if (m_work.open[i]) figures.insert(m_work.figure[i]);
         bool changed = false;
-        for (std::size_t i = 0; i < m_work.uses.size(); ++i)
+        for (UseIndex const i : m_work.uses.indices())
             if (!m_work.open[i] && figures.contains(m_work.figure[i]))
-                m_work.open[i] = changed = true;
+                m_work.open[i] = 1, changed = true;
         return changed;
     }
 
@@ -147,30 +148,30 @@ private:
     base::List<harp::StringIndex, std::vector<OnString>> m_strings;
 };
 
-std::optional<int> useBefore(Work const& work, int use)
+std::optional<UseIndex> useBefore(Work const& work, UseIndex use)
 {
-    NoteInLine const& line = work.lines[*work.lineOf[at(use)]];
-    for (int other = use - 1; other >= 0; --other) {
-        tune::PlayedNote const& before = work.uses[at(other)];
+    NoteInLine const& line = work.lines[*work.lineOf[use]];
+    for (UseIndex other = use - 1; other >= 0; --other) {
+        tune::PlayedNote const& before = work.uses[other];
         if (isGrace(before)) continue;
-        bool const meets = before.at + before.held == work.uses[at(use)].at;
+        bool const meets = before.at + before.held == work.uses[use].at;
         if (meets && placeOf(before, work.performance.bars) == *line.before) return other;
-        if (before.at < work.uses[at(use)].at && !meets) return std::nullopt;
+        if (before.at < work.uses[use].at && !meets) return std::nullopt;
     }
     return std::nullopt;
 }
 
-NoteChoice choiceOf(Work const& work, int use)
+NoteChoice choiceOf(Work const& work, UseIndex use)
 {
     NoteChoice choice;
-    choice.figure = work.figure[at(use)];
-    auto const line = work.lineOf[at(use)];
+    choice.figure = work.figure[use];
+    auto const line = work.lineOf[use];
     bool const decidedQuick =
         line && std::ranges::find(work.asked.quick, work.lines[*line].place) !=
                     work.asked.quick.end();
     if (decidedQuick)
-        choice.ways.push_back({Way::LeftLightened, work.uses[at(use)].pitch, ofPoint});
-    if (!work.open[at(use)]) return choice;
+        choice.ways.push_back({Way::LeftLightened, work.uses[use].pitch, ofPoint});
+    if (!work.open[use]) return choice;
     if (!line) {
         choice.ways.push_back({Way::LeaveOut, std::nullopt,
                                ofPoint * work.asked.prices.graceLeftOut});
@@ -195,25 +196,24 @@ NoteChoice choiceOf(Work const& work, int use)
             continue;
         choice.ways.push_back({way.way, way.sounds, ofPoint * way.price});
     }
-    choice.asWritten = !work.seats[at(use)].empty() && !work.never.contains(choice.figure);
+    choice.asWritten = !work.seats[use].empty() && !work.never.contains(choice.figure);
     return choice;
 }
 
-std::vector<NoteChoice> choicesOf(Work const& work)
+NoteChoices choicesOf(Work const& work)
 {
-    std::vector<NoteChoice> choices;
-    for (int i = 0; i < static_cast<int>(work.uses.size()); ++i)
-        choices.push_back(choiceOf(work, i));
+    NoteChoices choices;
+    for (UseIndex const i : work.uses.indices()) choices.push_back(choiceOf(work, i));
     // A figure goes the ways that all its notes can go.
-    std::map<int, std::vector<std::size_t>> figures;
-    for (std::size_t i = 0; i < choices.size(); ++i)
+    std::map<int, std::vector<UseIndex>> figures;
+    for (UseIndex const i : choices.indices())
         if (!choices[i].ways.empty()) figures[choices[i].figure].push_back(i);
     for (auto const& [figure, notes] : figures) {
         if (notes.size() == 1) continue;
-        for (std::size_t const i : notes)
+        for (UseIndex const i : notes)
             std::erase_if(choices[i].ways, [&](NoteWay const& way) {
                 if (way.way == Way::LeftLightened) return false; // leave to hurry, note by note
-                return !std::ranges::all_of(notes, [&](std::size_t other) {
+                return !std::ranges::all_of(notes, [&](UseIndex other) {
                     return std::ranges::any_of(choices[other].ways, [&](NoteWay const& w) {
                         return w.way == way.way;
                     });
@@ -227,14 +227,14 @@ std::vector<MendedNote> notesOf(Work const& work, Seating const& seating)
 {
     std::map<NotePlace, MendedNote> byPlace;
     for (TakenWay const& taken : seating.taken) {
-        tune::PlayedNote const& use = work.uses[at(taken.note)];
+        tune::PlayedNote const& use = work.uses[taken.note];
         if (taken.way.way == Way::LeftLightened && taken.way.cost == ofPoint) continue;
         NotePlace const place = placeOf(use, work.performance.bars);
         byPlace[place] = {place,
                           use.pitch,
                           taken.way.way,
                           taken.way.sounds,
-                          work.figure[at(taken.note)],
+                          work.figure[taken.note],
                           static_cast<int>(taken.way.cost / ofPoint)};
     }
     std::vector<MendedNote> notes;
@@ -249,11 +249,12 @@ WaysRound searched(Work& work)
     constexpr std::size_t fewRounds = 3;
     constexpr int seatings = 40;
     constexpr int uncrowded = 0; // levers that crowd are not looked at
-    std::size_t const mostRounds = work.asked.briefly ? fewRounds : 2 * work.uses.size() + 8;
+    std::size_t const mostRounds =
+        work.asked.briefly ? fewRounds : 2 * work.uses.values().size() + 8;
     std::optional<std::int64_t> dearest;
     if (work.asked.briefly && work.asked.mostPoints) dearest = ofPoint * *work.asked.mostPoints;
     for (std::size_t round = 0; round < mostRounds; ++round) {
-        std::vector<NoteChoice> const choices = choicesOf(work);
+        NoteChoices const choices = choicesOf(work);
         MendedSeating const found =
             mendedSeating(work.harp, work.uses, work.performance, choices,
                           work.asked.briefly ? uncrowded : seatings, dearest);
@@ -266,18 +267,17 @@ WaysRound searched(Work& work)
             return out;
         }
         // Something that no way was open to: open it, and if it is open, it must give way.
-        std::size_t const before =
-            static_cast<std::size_t>(std::count(work.open.begin(), work.open.end(), true));
-        for (std::optional<int> const note :
+        auto const openNow = [&work] { return std::ranges::count(work.open, 1); };
+        auto const before = openNow();
+        for (std::optional<UseIndex> const note :
              {std::optional(found.refused->note), found.refused->after})
-            if (note) work.open[at(*note)] = true;
+            if (note) work.open[*note] = 1;
         opening.spread();
-        if (static_cast<std::size_t>(std::count(work.open.begin(), work.open.end(), true)) ==
-            before) {
-            int const figure = work.figure[at(found.refused->note)];
+        if (openNow() == before) {
+            int const figure = work.figure[found.refused->note];
             if (!work.never.insert(figure).second) {
                 if (!found.refused->after) break;
-                work.never.insert(work.figure[at(*found.refused->after)]);
+                work.never.insert(work.figure[*found.refused->after]);
             }
         }
     }
@@ -286,7 +286,7 @@ WaysRound searched(Work& work)
     if (!out.found) return out;
     // Beyond any search: what remains in the way is left out.
     std::set<NotePlace> seen;
-    for (std::size_t i = 0; i < work.uses.size(); ++i) {
+    for (UseIndex const i : work.uses.indices()) {
         if (!work.open[i]) continue;
         NotePlace const place = placeOf(work.uses[i], work.performance.bars);
         if (!seen.insert(place).second) continue;
@@ -366,7 +366,7 @@ WaysRound waysRound(harp::Harp const& harp, tune::Tune const& tune,
                              static_cast<int>(figures.size()))
                 .first->second);
     }
-    work.open.assign(uses.size(), false);
+    work.open = Work::PerUse<char>(uses.size(), 0);
     return searched(work);
 }
 

@@ -88,7 +88,7 @@ private:
             if (gone[before]) return; // nothing rings on
             notes[before].held = notes[before].held + notes[i].held;
         }
-        std::vector<tune::PlayedNote> left;
+        levers::Uses left;
         for (std::size_t i = 0; i < notes.size(); ++i)
             if (!gone[i]) left.push_back(notes[i]);
         auto const plan = levers::mendedSeating(m_harp, left, m_performance, {});
@@ -147,7 +147,7 @@ TEST_CASE("The ways round that a plan takes are the cheapest of all sets of ways
                     choice.ways.push_back({Way::Plain, plain, price});
                 if (i > 0 && round % 2 == 1) {
                     choice.ways.push_back({Way::Held, std::nullopt, price + below(2'000'000)});
-                    choice.before = static_cast<int>(i) - 1;
+                    choice.before = levers::UseIndex(static_cast<int>(i) - 1);
                 }
             } else {
                 choice.ways = choices[static_cast<std::size_t>(choice.figure)].ways;
@@ -156,7 +156,8 @@ TEST_CASE("The ways round that a plan takes are the cheapest of all sets of ways
             choices.push_back(std::move(choice));
         }
         TryingAll const all(harp, playing.notes, performance, choices);
-        auto const found = levers::mendedSeating(harp, playing.notes, performance, choices);
+        auto const found = levers::mendedSeating(harp, levers::Uses(playing.notes), performance,
+                                                 levers::NoteChoices(choices));
         CAPTURE(round, text);
         REQUIRE(found.refused.has_value() == !all.least().has_value());
         if (found.refused) continue;
