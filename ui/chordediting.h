@@ -70,7 +70,7 @@ public:
     }
 
 signals:
-    // Not kept; indices into Playing::bars.
+    // Not kept.
     void hearWanted(arrange::Arrangement const& arrangement, tune::PlayedBarIndex firstPlayed,
                     tune::PlayedBarIndex lastPlayed);
     void hearEnded(); // what was heard of it is no longer wanted

@@ -117,7 +117,7 @@ LaneChord const* chordOf(LaneLayout const& layout, arrange::PositionIndex positi
 std::optional<arrange::PositionIndex>
 positionAt(LaneLayout const& layout, double x, double y,
            std::optional<arrange::PositionIndex> selected);
-// The bar under a point, or the nearest one of the lane beside it: index into Tune::bars.
+// The bar under a point, or the nearest one of the lane beside it.
 std::optional<tune::BarIndex> barAt(LaneLayout const& layout, double x, double y);
 
 enum class Step { Left, Right, Up, Down, First, Last };

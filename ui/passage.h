@@ -6,8 +6,7 @@
 
 namespace ui {
 
-// Written bars that are heard, repeated or compared together: indices into Tune::bars, the
-// first never behind the last.
+// Written bars that are heard, repeated or compared together, the first never behind the last.
 struct Passage {
     tune::BarIndex firstBar = 0;
     tune::BarIndex lastBar = 0;

@@ -71,7 +71,7 @@ public:
     std::optional<sheet::MusicFont> const& font(); // told where it is not there
     void setBelowGrid(QWidget* pane);              // under the tune, above the string bank
     void addToGridMenu(QList<QAction*> const& actions); // of what is selected there
-    // What is tried and not kept: indices into Playing::bars.
+    // What is tried and not kept.
     void hearTrial(arrange::Arrangement const& trial, tune::PlayedBarIndex firstPlayed,
                    tune::PlayedBarIndex lastPlayed);
     void stopHearing();

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/arrange/handwork.h"
-#include "core/arrange/positionindex.h"
+#include "core/arrange/indices.h"
 #include "core/arrange/voicing.h"
 #include "core/base/list.h"
 #include "core/harp/hand.h"

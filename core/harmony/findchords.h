@@ -79,7 +79,7 @@ tune::Tune withChords(tune::Tune tune, Suggestion const& suggestion);
 
 // Bars of a lettered tune that have no letters of their own for at least eight bars on end,
 // while eight and half of the others have: a strain that was left to the player. From the first
-// to the last of each, indices into Tune::bars. A chord that is meant to be silent rests on.
+// to the last of each. A chord that is meant to be silent rests on.
 std::vector<std::pair<tune::BarIndex, tune::BarIndex>> unletteredBars(tune::Tune const& tune);
 
 // Where the last bar says no chord, its notes are those of the tonic chord and end on the

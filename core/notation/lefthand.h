@@ -5,8 +5,8 @@
 
 namespace notation {
 
-// The positions that are printed in a written bar, in order of time: indices into
-// Arrangement::positions. Where passes differ, those of the first pass are printed.
+// The positions that are printed in a written bar, in order of time. Where passes
+// differ, those of the first pass are printed.
 std::vector<arrange::PositionIndex> printedPositions(arrange::Arrangement const& arrangement,
                                                      tune::BarIndex bar);
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/arrange/positionindex.h"
+#include "core/arrange/indices.h"
 #include "core/harp/levers.h"
 #include "core/music/pitch.h"
 #include "core/music/time.h"

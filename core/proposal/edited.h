@@ -7,7 +7,7 @@ namespace proposal {
 // How an edit moved the bars of a tune: those from `from` on by so many; where `by` is below
 // zero, the first of them were taken out.
 struct BarsMoved {
-    tune::BarIndex from = 0; // index into Tune::bars as they were
+    tune::BarIndex from = 0; // as they were
     int by = 0;
 };
 

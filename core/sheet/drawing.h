@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/arrange/positionindex.h"
+#include "core/arrange/indices.h"
 #include "core/tune/indices.h"
 
 #include <optional>

@@ -17,7 +17,7 @@ struct FormWish {
 
 // Where a bar comes from.
 struct BarOrigin {
-    BarIndex bar = 0;  // index into the bars of the tune it was made from
+    BarIndex bar = 0;  // of the tune it was made from
     int firstNote = 0; // so many of that bar's notes are left out before its first one
     friend bool operator==(BarOrigin const&, BarOrigin const&) = default;
 };

@@ -19,13 +19,12 @@ struct WayMark {
 // From a mark or from words, however they are spelt: "Da Capo", "d.c.", "To Coda".
 std::optional<WayMark> wayMark(std::string_view markOrWords);
 
-// The order of bars once a D.C. or D.S. is followed. `order`: indices into Tune::bars as played
-// with their repeats, no jump followed. The way back is played without repeats, with the last
-// endings, to the Fine, or by way of the coda, or to a hold
-// at the end of a section, or to the end. A mark counts after the bar that it
-// stands in; one on the first note of a section stands at the end of the bar before. (Common
-// practice, no source.) None where the tune has no jump, more than one, an order of parts, or
-// where a bar would never be played.
+// The order of bars once a D.C. or D.S. is followed. `order`: as played with their repeats,
+// no jump followed. The way back is played without repeats, with the last endings, to the Fine,
+// or by way of the coda, or to a hold at the end of a section, or to the end. A mark counts
+// after the bar that it stands in; one on the first note of a section stands at the end of the
+// bar before. (Common practice, no source.) None where the tune has no jump, more than one, an
+// order of parts, or where a bar would never be played.
 std::optional<std::vector<BarIndex>> orderWithJump(Tune const& tune,
                                                    std::vector<BarIndex> const& order);
 

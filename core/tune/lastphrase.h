@@ -9,7 +9,7 @@ namespace tune {
 // A bar made from a written one.
 struct MadeBar {
     Bar bar;
-    BarIndex written = 0; // index into the bars of the tune it was made from
+    BarIndex written = 0; // of the tune it was made from
     int firstNote = 0; // of that bar's notes, so many are left out before its first one
 };
 

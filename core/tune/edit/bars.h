@@ -5,8 +5,8 @@
 
 namespace tune {
 
-// Edits of bars and of the signs between them. Bars are indices into Tune::bars; a bar outside
-// the tune changes nothing. The chords of bars that stay are not touched.
+// Edits of bars and of the signs between them. A bar outside the tune changes
+// nothing. The chords of bars that stay are not touched.
 
 // So many bars of rest before a bar, or behind the last one where `before` is their number.
 Tune withBars(Tune tune, BarIndex before, int count = 1);
