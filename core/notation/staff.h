@@ -42,14 +42,7 @@ inline constexpr std::string_view rightHandHelps = "righthand";
 
 using StaffNoteIndex = base::Index<StaffNote>; // into StaffBar::notes
 using StaffNotes = base::List<StaffNoteIndex, StaffNote>;
-
-// A tuplet as tune::Tuplet has it, of the signs that its notes are written with.
-struct StaffTuplet {
-    StaffNoteIndex first = 0;
-    StaffNoteIndex last = 0; // inclusive
-    int actual = 3;
-    int normal = 2;
-};
+using StaffTuplet = tune::TupletOf<StaffNoteIndex>;
 
 // One bar of one staff.
 struct StaffBar {

@@ -49,14 +49,17 @@ struct Note {
 
 using Notes = base::List<NoteIndex, Note>;
 
-// `actual` notes in the time of `normal`: a triplet is 3 in the time of 2.
-struct Tuplet {
-    NoteIndex first = 0;
-    NoteIndex last = 0; // inclusive
+// `actual` notes in the time of `normal`: a triplet is 3 in the time of 2. Of the notes that
+// indices of this kind lead into.
+template<class Index>
+struct TupletOf {
+    Index first = 0;
+    Index last = 0; // inclusive
     int actual = 3;
     int normal = 2;
-    friend bool operator==(Tuplet const&, Tuplet const&) = default;
+    friend bool operator==(TupletOf const&, TupletOf const&) = default;
 };
+using Tuplet = TupletOf<NoteIndex>;
 
 // A chord symbol over the tune. Two symbols stacked over one note mean first and second time.
 struct ChordMark {

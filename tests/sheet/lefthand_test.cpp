@@ -120,7 +120,5 @@ TEST_CASE("Triplet quavers are printed as quavers", "[lefthand]")
     REQUIRE(out.notes.size() == 4);
     for (notation::StaffNoteIndex i = 0; i < 3; ++i)
         CHECK(out.notes[i].value == notation::NoteValue{3, 0});
-    REQUIRE(out.tuplets.size() == 1);
-    CHECK(out.tuplets[0].first == 0);
-    CHECK(out.tuplets[0].last == 2);
+    CHECK(out.tuplets == std::vector<notation::StaffTuplet>{{0, 2, 3, 2}});
 }
