@@ -72,7 +72,7 @@ TEST_CASE("A click on a bar without a chord names the bar", "[pageview]")
     auto const pickUp = sheet::areaOfBar(jigSheet(), 0);
     QTest::mouseClick(view.viewport(), Qt::LeftButton, {}, middleOf(view, *pickUp));
     REQUIRE(bars.size() == 1);
-    CHECK(bars[0].at(0).toInt() == 0);
+    CHECK(bars[0].at(0).value<tune::BarIndex>() == 0);
     CHECK(positions.empty());
     QTest::mouseClick(view.viewport(), Qt::LeftButton, {}, {2, 2}); // beside the paper
     CHECK(bars.size() == 1);

@@ -100,15 +100,15 @@ TEST_CASE("A click on a string of the bank plucks it, and so do the keys", "[ui]
     auto const& string = bank.bank().strings[12];
     QTest::mouseClick(&bank, Qt::LeftButton, {}, {qRound(string.x), qRound(string.top + 60)});
     REQUIRE(plucked.size() == 1);
-    CHECK(plucked.at(0).at(0).toInt() == 12);
+    CHECK(plucked.at(0).at(0).value<harp::StringIndex>() == 12);
     QTest::keyClick(&bank, Qt::Key_Right);
     QTest::keyClick(&bank, Qt::Key_Space);
     REQUIRE(plucked.size() == 2);
-    CHECK(plucked.at(1).at(0).toInt() == 13);
+    CHECK(plucked.at(1).at(0).value<harp::StringIndex>() == 13);
     QTest::keyClick(&bank, Qt::Key_PageDown); // an octave is seven strings
     QTest::keyClick(&bank, Qt::Key_Space);
     REQUIRE(plucked.size() == 3);
-    CHECK(plucked.at(2).at(0).toInt() == 6);
+    CHECK(plucked.at(2).at(0).value<harp::StringIndex>() == 6);
 }
 
 TEST_CASE("A click on a lever turns it, and so do the arrow keys up and down", "[ui]")
@@ -126,7 +126,7 @@ TEST_CASE("A click on a lever turns it, and so do the arrow keys up and down", "
     QTest::mouseClick(&bank, Qt::LeftButton, {},
                       {qRound(layout.strings[12].x), qRound(layout.leverUpY)});
     REQUIRE(turned.size() == 1);
-    CHECK(turned.at(0).at(0).toInt() == 12);
+    CHECK(turned.at(0).at(0).value<harp::StringIndex>() == 12);
     CHECK(turned.at(0).at(1).value<harp::Lever>() == harp::Lever::Down);
     CHECK(plucked.empty());
     QTest::keyClick(&bank, Qt::Key_Up); // it is up already
@@ -134,7 +134,7 @@ TEST_CASE("A click on a lever turns it, and so do the arrow keys up and down", "
     QTest::keyClick(&bank, Qt::Key_Right);
     QTest::keyClick(&bank, Qt::Key_Up);
     REQUIRE(turned.size() == 2);
-    CHECK(turned.at(1).at(0).toInt() == 13);
+    CHECK(turned.at(1).at(0).value<harp::StringIndex>() == 13);
     CHECK(turned.at(1).at(1).value<harp::Lever>() == harp::Lever::Up);
 }
 

@@ -78,15 +78,15 @@ TEST_CASE("Down looks at the next variant, Enter uses it, Space hears it", "[ui]
     CHECK(list.currentRow() == 2);
     QTest::keyClick(&list, Qt::Key_Space);
     REQUIRE(heard.size() == 1);
-    CHECK(heard.at(0).at(0).toInt() == 102);
+    CHECK(heard.at(0).at(0).value<arrange::CandidateIndex>() == 102);
     QTest::keyClick(&list, Qt::Key_Return);
     REQUIRE(used.size() == 1);
-    CHECK(used.at(0).at(0).toInt() == 102);
+    CHECK(used.at(0).at(0).value<arrange::CandidateIndex>() == 102);
     QTest::keyClick(&list, Qt::Key_End);
     CHECK(list.currentRow() == 149);
     QTest::keyClick(&list, Qt::Key_5);
     REQUIRE(used.size() == 2);
-    CHECK(used.at(1).at(0).toInt() == 104);
+    CHECK(used.at(1).at(0).value<arrange::CandidateIndex>() == 104);
 }
 
 TEST_CASE("A click on a row looks at that variant and does not use it", "[ui]")
@@ -99,9 +99,9 @@ TEST_CASE("A click on a row looks at that variant and does not use it", "[ui]")
     int const y = static_cast<int>(list.rowLayout().top(3)) + 10;
     QTest::mouseClick(list.viewport(), Qt::LeftButton, {}, {60, y});
     REQUIRE(shown.size() == 1);
-    CHECK(shown.at(0).at(0).toInt() == 103);
+    CHECK(shown.at(0).at(0).value<arrange::CandidateIndex>() == 103);
     CHECK(used.isEmpty());
     QTest::mouseDClick(list.viewport(), Qt::LeftButton, {}, {60, y});
     REQUIRE(used.size() == 1);
-    CHECK(used.at(0).at(0).toInt() == 103);
+    CHECK(used.at(0).at(0).value<arrange::CandidateIndex>() == 103);
 }

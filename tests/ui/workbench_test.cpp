@@ -203,7 +203,7 @@ TEST_CASE("A pluck asks for the pitch that the lever gives", "[ui]")
     QTest::mouseClick(open.workbench.bank(), Qt::LeftButton, {},
                       {qRound(string.x), qRound(string.top + 50)});
     REQUIRE(plucked.size() == 1);
-    CHECK(plucked.at(0).at(0).toInt() == 3);
+    CHECK(plucked.at(0).at(0).value<harp::StringIndex>() == 3);
     // F2 is key 41 (MIDI 1.0); with the lever up for G major F sharp.
     CHECK(plucked.at(0).at(1).toInt() ==
           (open.session.arrangement().levers.setup[3] == harp::Lever::Up ? 42 : 41));
