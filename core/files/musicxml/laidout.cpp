@@ -70,25 +70,22 @@ void MeasureReader::groupTuplets(std::vector<Gathered> const& notes)
         open.reset();
     };
     constexpr int largest = 64;
-    tune::NoteIndex i = 0; // of the bar: a note for each
-    for (Gathered const& one : notes) {
+    for (std::size_t n = 0; n < notes.size(); ++n) {
+        Gathered const& one = notes[n];
+        tune::NoteIndex const i(static_cast<int>(n)); // the bar has a note for each
         bool const inTuplet = one.actual != one.normal && one.actual > 1 &&
                               one.actual <= largest && one.normal > 0 && one.normal <= largest;
         bool const same =
             open && inTuplet && one.actual == open->actual && one.normal == open->normal;
         if (open && (!same || one.tupletStarts)) close(i - 1);
-        if (!inTuplet) {
-            ++i;
-            continue;
-        }
+        if (!inTuplet) continue;
         if (!open) open = Open{i, one.actual, one.normal, {}, {Rational(4)}, one.tupletStarts};
         open->sum = open->sum + one.note.length;
         if (one.written > Length{}) open->smallest = std::min(open->smallest, one.written);
         bool const full = open->sum >= open->smallest * Rational(open->normal);
         if (one.tupletStops || (!open->marked && full)) close(i);
-        ++i;
     }
-    close(i - 1);
+    close(tune::NoteIndex(static_cast<int>(notes.size()) - 1));
 }
 
 // Chord symbols in order, one or two a place; words at the notes over which they stand.
