@@ -21,8 +21,8 @@ enum class SheetKind { Arrangement, Pattern, Lead };
 struct Output {
     std::string path;
     OutputKind kind;
-    std::optional<int>
-        dotsPerInch{}; // PNG: a file a page in this resolution; none: all pages in one
+    // PNG: a file a page in this resolution; none: all pages in one.
+    std::optional<int> dotsPerInch{};
 };
 
 // The files that an output makes: that of its name, but for a practice pack.

@@ -20,8 +20,8 @@ struct LaneNote {
     bool fromTune = true;
     int rollOrder = 0;
     std::optional<arrange::PositionIndex> position; // none: the right hand's
-    std::vector<tune::BarIndex>
-        barsBehind; // which written bars follow as it is played, without a jump
+    // Which written bars follow as it is played, without a jump.
+    std::vector<tune::BarIndex> barsBehind;
 };
 
 // Of the times through that share a stretch one is drawn: the selected one, or else the first.

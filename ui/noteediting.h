@@ -52,8 +52,8 @@ private:
     void selectBar(tune::BarIndex bar);
     tune::BarIndex bar() const; // that edits are about
     std::pair<tune::BarIndex, tune::BarIndex> asRead(Passage passage) const;
-    std::pair<tune::BarIndex, tune::BarIndex>
-    bars() const; // a passage, or the part that the bar is in
+    // A passage, or the part that the bar is in.
+    std::pair<tune::BarIndex, tune::BarIndex> bars() const;
     void insertBar(bool after);
     void removeBar();
     void repeat(bool there);

@@ -86,8 +86,8 @@ public slots:
     void select(arrange::PositionIndex position); // alone
     void selectBar(tune::BarIndex bar); // its first chord, where none of it is selected
     void chooseTogether(std::vector<arrange::PositionIndex> positions);
-    void
-    toggleChosen(arrange::PositionIndex position); // with those that are chosen, or no longer
+    // Together with those that are chosen, or no longer.
+    void toggleChosen(arrange::PositionIndex position);
     void show(arrange::CandidateIndex candidate);
 
     // Edits. Each answers whether it was done; a refusal is told by refused().
@@ -183,8 +183,8 @@ private:
     proposal::Brief m_brief;
     std::optional<proposal::Proposal> m_proposal;
     std::optional<arrange::PositionIndex> m_selected;
-    std::vector<arrange::PositionIndex>
-        m_chosen;               // two or more, the selected among them; else none
+    // Two or more, the selected among them; else none.
+    std::vector<arrange::PositionIndex> m_chosen;
     std::optional<arrange::CandidateIndex> m_shown; // none: the chosen candidate
     std::vector<proposal::Variant> m_variants;
     QUndoStack m_undo;

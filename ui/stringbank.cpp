@@ -37,8 +37,8 @@ void StringBank::setHarp(harp::Harp harp)
 {
     if (m_harp == harp) return;
     m_harp = std::move(harp);
-    m_ringing = {m_harp->count(), std::nullopt};
-    m_levers = {m_harp->count(), harp::Lever::Down};
+    m_ringing = decltype(m_ringing)(m_harp->count(), std::nullopt);
+    m_levers = harp::LeverSetting(m_harp->count(), harp::Lever::Down);
     m_fingers.clear();
     m_ahead.clear();
     m_cursor.reset();

@@ -28,8 +28,8 @@ public:
     void setAhead(std::vector<FingerDisc> fingers);
     std::vector<FingerDisc> const& fingers() const { return m_fingers; }
     std::vector<FingerDisc> const& ahead() const { return m_ahead; }
-    void
-    setSnags(std::vector<harp::StringIndex> strings); // that a snag of what is shown is about
+    // Those that a snag of what is shown is about.
+    void setSnags(std::vector<harp::StringIndex> strings);
     void setLeverHint(QString const& words); // shown at a lever, %1 its string
     void setTitle(QString const& title);    // what the fingers belong to
     void ring(harp::StringIndex string, harp::Side hand); // it lights and fades

@@ -142,8 +142,8 @@ private:
     std::optional<tune::BarIndex> m_playingBar;
     std::optional<Passage> m_passage;
     std::optional<tune::BarIndex> m_pressedBar; // where a drag began
-    std::optional<tune::BarIndex>
-        m_passageFrom; // the bar that a longer passage is stretched from
+    // The bar that a longer passage is stretched from.
+    std::optional<tune::BarIndex> m_passageFrom;
 };
 
 } // namespace ui

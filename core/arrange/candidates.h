@@ -41,9 +41,9 @@ enum class Obstacle {
 struct Hindrance {
     Obstacle what = Obstacle::OffHarp;
     harp::StringIndex string = 0; // the left hand's; beyond the ends where it is off the harp
-    std::optional<harp::StringIndex>
-        other;                // the tune's string, or the one that the hand comes from
-    double at = 0;            // whole notes from the position's start
+    // The tune's string, or the one that the hand comes from.
+    std::optional<harp::StringIndex> other;
+    double at = 0; // whole notes from the position's start
     friend bool operator==(Hindrance const&, Hindrance const&) = default;
 };
 

@@ -21,9 +21,9 @@ struct Told {
     arrange::Laid laid;
     arrange::Voicing const* voicedBefore = nullptr; // what the best choice has on either side
     arrange::Voicing const* voicedAfter = nullptr;
-    std::optional<tune::BarIndex>
-        likeBar{}; // an earlier bar with the same tune and chord, and here the
-    std::optional<tune::BarIndex> unlikeBar{}; // same left hand, or another
+    // Earlier bars with the same tune and chord, and here the same left hand, or another.
+    std::optional<tune::BarIndex> likeBar{};
+    std::optional<tune::BarIndex> unlikeBar{};
 };
 
 // What the term holds against the voicing. Empty where there is nothing to point at.

@@ -20,8 +20,8 @@ struct GroupWay {
     std::vector<std::pair<UseIndex, std::optional<harp::StringIndex>>> seats; // note and string
     std::vector<std::pair<harp::StringIndex, harp::Lever>> starts;
     std::vector<Turn> turns;
-    std::vector<std::pair<UseIndex, int>>
-        ways; // note and the way it goes, of those not as written
+    // Note and the way it goes, of those not as written.
+    std::vector<std::pair<UseIndex, int>> ways;
     friend bool operator<(GroupWay const& a, GroupWay const& b)
     {
         return std::tie(a.cost, a.seats, a.ways) < std::tie(b.cost, b.seats, b.ways);

@@ -13,8 +13,8 @@ namespace levers {
 struct Refused {
     base::Fault fault; // NoteOffHarp, KeyBeyondTuning, NoMomentForFlip
     UseIndex note = 0;
-    std::optional<UseIndex>
-        after; // the note before it on the same string, of a turn without time
+    // The note before it on the same string, of a turn without time.
+    std::optional<UseIndex> after;
 };
 
 // The refusal of a note that no string sounds.

@@ -14,8 +14,8 @@ namespace music {
 // bass of a slash chord. What a suffix means is a table in chord.cpp.
 struct Chord {
     PitchName root;
-    std::vector<Interval>
-        tones; // from the root up, {0, 0} first; the third as {2, 4} or {2, 3}
+    // From the root up, {0, 0} first; the third as {2, 4} or {2, 3}.
+    std::vector<Interval> tones;
     std::optional<PitchName> bass; // of a slash chord
     std::string suffix;            // in our spelling: "", "m", "7", "m7", "dim", "sus4" ...
     friend bool operator==(Chord const&, Chord const&) = default;

@@ -38,8 +38,8 @@ struct Note {
     bool beamBroken = false; // the writer left a gap before it: no beam from the left
     bool hidden = false;     // a rest that is not printed
     std::vector<music::Pitch> graces; // played before it, taking no counted time
-    std::vector<std::string>
-        marks; // "staccato", "fermata", "trill", "roll" ...: words of ABC 2.1
+    // "staccato", "fermata", "trill", "roll" ...: words of ABC 2.1.
+    std::vector<std::string> marks;
     Place place;
     int slursOpen = 0;            // slurs that begin on it
     int slursClose = 0;           // and end on it

@@ -46,7 +46,7 @@ arrange::Arrangement bare(tune::Tune tune)
         std::move(tune), 0, brief.harp, brief.hand, {}, {}, {}, {}, {}, {}};
     out.tempo = tune::tempoOf(out.tune);
     out.playing = tune::played(out.tune);
-    out.levers.setup = {out.harp.count(), harp::Lever::Down};
+    out.levers.setup = harp::LeverSetting(out.harp.count(), harp::Lever::Down);
     return out;
 }
 

@@ -24,8 +24,8 @@ struct StaffFrame {
     int voice = 1;
     bool grand = true;          // say which staff
     std::int64_t divisions = 1; // of a crotchet
-    std::vector<music::Length>
-        upper{}; // where signs of the lower staff are printed on the upper
+    // Where signs of the lower staff are printed on the upper.
+    std::vector<music::Length> upper{};
 
     bool onUpper(notation::StaffNote const& sign) const
     {
