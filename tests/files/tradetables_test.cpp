@@ -1,13 +1,11 @@
 #include "core/files/tables/tables.h"
-#include "core/files/textfile.h"
 #include "tests/places.h"
+#include "tests/trade/table.h"
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
 #include <iterator>
-#include <map>
-#include <optional>
 #include <regex>
 #include <sstream>
 
@@ -17,50 +15,12 @@
 namespace {
 
 using files::Tables;
-using Row = std::map<std::string, std::string>;
+using trade::Row;
 
 Tables const& tables()
 {
     static Tables const read = *files::readTables(places::shared());
     return read;
-}
-
-// Cells of one line; a cell in double quotes may hold commas.
-std::vector<std::string> cells(std::string const& line)
-{
-    std::vector<std::string> all(1);
-    bool quoted = false;
-    for (char c : line) {
-        if (c == '"')
-            quoted = !quoted;
-        else if (c == ',' && !quoted)
-            all.emplace_back();
-        else if (c != '\r')
-            all.back() += c;
-    }
-    return all;
-}
-
-// Rows of a table of the trade by column; none where it is absent.
-std::optional<std::vector<Row>> trade(std::string const& name)
-{
-    auto const read = files::readTextFile(places::outside() + "/trade/" + name);
-    if (!read) {
-        WARN("SKIPPED: the trade's table " + name + " is absent");
-        return std::nullopt;
-    }
-    std::istringstream in(*read);
-    std::string line;
-    std::getline(in, line);
-    std::vector<std::string> const columns = cells(line);
-    std::vector<Row> rows;
-    while (std::getline(in, line)) {
-        std::vector<std::string> const values = cells(line);
-        REQUIRE(values.size() == columns.size());
-        rows.emplace_back();
-        for (std::size_t i = 0; i < columns.size(); ++i) rows.back()[columns[i]] = values[i];
-    }
-    return rows;
 }
 
 // "4 then 2+1", "4-3-2-1 rolled up" -> "421", "4321"; crossings keep their letter.
@@ -103,7 +63,7 @@ std::vector<std::vector<int>> plays(std::string const& written)
 
 TEST_CASE("Sizes of harp agree with the trade's table", "[trade]")
 {
-    auto const rows = trade("harps.csv");
+    auto const rows = trade::table("harps.csv");
     if (!rows) return;
     REQUIRE_FALSE(rows->empty());
     for (Row const& row : *rows) {
@@ -125,7 +85,7 @@ TEST_CASE("Sizes of harp agree with the trade's table", "[trade]")
 
 TEST_CASE("Patterns agree with the trade's table in strings, fingers and level", "[trade]")
 {
-    auto const rows = trade("patterns.csv");
+    auto const rows = trade::table("patterns.csv");
     if (!rows) return;
     CHECK(rows->size() <= tables().book.patterns.size());
     for (Row const& row : *rows) {
@@ -148,7 +108,7 @@ TEST_CASE("Patterns agree with the trade's table in strings, fingers and level",
 
 TEST_CASE("The book lays patterns on the beats in every way that the trade lists", "[trade]")
 {
-    auto const rows = trade("pattern_rhythms.csv");
+    auto const rows = trade::table("pattern_rhythms.csv");
     if (!rows) return;
     CHECK(rows->size() == 37);
     for (Row const& row : *rows) {
@@ -167,7 +127,7 @@ TEST_CASE("The book lays patterns on the beats in every way that the trade lists
 
 TEST_CASE("Levels agree with the trade's table", "[trade]")
 {
-    auto const rows = trade("levels.csv");
+    auto const rows = trade::table("levels.csv");
     if (!rows) return;
     REQUIRE(rows->size() == tables().levels.size());
     for (std::size_t i = 0; i < rows->size(); ++i) {
@@ -186,7 +146,7 @@ TEST_CASE("Levels agree with the trade's table", "[trade]")
 
 TEST_CASE("Hands agree with the trade's table of spans", "[trade]")
 {
-    auto const rows = trade("reach_hand.csv");
+    auto const rows = trade::table("reach_hand.csv");
     if (!rows) return;
     std::map<std::string, std::string> const names{{"child7", "child ~7"},
                                                    {"child10", "child ~10"},

@@ -1,12 +1,10 @@
 #include "core/harp/seats.h"
 
 #include "tests/harp/harps.h"
-#include "tests/places.h"
+#include "tests/trade/table.h"
 
 #include <catch2/catch.hpp>
 
-#include <fstream>
-#include <sstream>
 #include <string>
 
 using harp::Lever;
@@ -15,14 +13,6 @@ using harp::Seat;
 namespace {
 
 music::Pitch pitch(std::string const& name) { return music::pitchFrom(name).value(); }
-
-std::vector<std::string> cells(std::string const& line)
-{
-    std::vector<std::string> out;
-    std::istringstream stream(line);
-    for (std::string cell; std::getline(stream, cell, ',');) out.push_back(cell);
-    return out;
-}
 
 // "D string down": the letter and lever of the seat that is not of the pitch's own letter.
 std::string inWords(harp::Harp const& harp, Seat const& seat)
@@ -89,29 +79,23 @@ TEST_CASE("The string of a note follows the levers as they stand then", "[harp]"
 
 TEST_CASE("Every accidental of six tunings sits where the trade's table says", "[harp]")
 {
-    std::ifstream file(places::outside() + "/trade/accidentals.csv");
-    if (!file) {
-        WARN("SKIPPED: the table of accidentals is absent");
-        return;
-    }
-    std::string line;
-    std::getline(file, line); // tuning, spelling, class, own string, lever, elsewhere
-    int rows = 0;
-    while (std::getline(file, line)) {
-        CAPTURE(line);
-        auto const cell = cells(line);
+    auto const rows = trade::table("accidentals.csv");
+    if (!rows) return;
+    for (trade::Row const& row : *rows) {
+        CAPTURE(row.at("tuning"), row.at("spelling"));
         auto const harp =
-            example::harp(example::c2, example::a6, *music::pitchNameFrom(cell[0]));
-        music::Pitch const wanted = pitch(cell[1] + "4");
+            example::harp(example::c2, example::a6, *music::pitchNameFrom(row.at("tuning")));
+        music::Pitch const wanted = pitch(row.at("spelling") + "4");
         auto const seats = harp::seats(harp, wanted);
         auto const own = *stringFor(harp, wanted);
-        std::size_t const expected = (cell[3] == "yes") + (cell[5] != "-");
+        bool const onOwn = row.at("own_string") == "yes";
+        std::string const& elsewhere = row.at("enharmonic_elsewhere");
+        std::size_t const expected = onOwn + (elsewhere != "-");
         REQUIRE(seats.size() == expected);
-        if (cell[3] == "yes") {
-            CHECK(seats.front() == Seat{own, cell[4] == "up" ? Lever::Up : Lever::Down});
-        }
-        if (cell[5] != "-") CHECK(inWords(harp, seats.back()) == cell[5]);
-        ++rows;
+        if (onOwn)
+            CHECK(seats.front() ==
+                  Seat{own, row.at("lever") == "up" ? Lever::Up : Lever::Down});
+        if (elsewhere != "-") CHECK(inWords(harp, seats.back()) == elsewhere);
     }
-    CHECK(rows == 126); // six tunings, 21 spellings
+    CHECK(rows->size() == 126); // six tunings, 21 spellings
 }
